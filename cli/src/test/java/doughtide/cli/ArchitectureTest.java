@@ -1,0 +1,123 @@
+package doughtide.cli;
+
+import static com.tngtech.archunit.base.DescribedPredicate.not;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.equivalentTo;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
+
+import com.tngtech.archunit.base.DescribedPredicate;
+import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.importer.ImportOption;
+import com.tngtech.archunit.junit.AnalyzeClasses;
+import com.tngtech.archunit.junit.ArchTest;
+import com.tngtech.archunit.lang.ArchRule;
+import java.io.Serializable;
+import java.util.Arrays;
+import java.util.stream.Stream;
+
+/** Which package may use which. */
+@AnalyzeClasses(packages = "doughtide", importOptions = ImportOption.DoNotIncludeTests.class)
+class ArchitectureTest {
+
+  private static final String CORE = "doughtide.core.";
+
+  @ArchTest
+  static final ArchRule coreDependsOnCommonsMathOnly =
+      classes()
+          .that()
+          .resideInAPackage("doughtide.core..")
+          .should()
+          .onlyDependOnClassesThat(
+              resideInAnyPackage(
+                      "doughtide.core..", "java..", "org.apache.commons.math3..", "org.jspecify..")
+                  .as("core, java, commons-math3 or jspecify"))
+          .allowEmptyShould(true);
+
+  @ArchTest
+  static final ArchRule coreReadsAndWritesNothing =
+      noClasses()
+          .that()
+          .resideInAPackage("doughtide.core..")
+          .should()
+          .dependOnClassesThat(
+              resideInAnyPackage("java.io..", "java.nio.file..", "java.net..")
+                  .and(not(serializableMarker()))
+                  .as("input and output"))
+          .allowEmptyShould(true);
+
+  @ArchTest
+  static final ArchRule coreHasNoClock =
+      noClasses()
+          .that()
+          .resideInAPackage("doughtide.core..")
+          .should()
+          .dependOnClassesThat()
+          .haveFullyQualifiedName("java.time.Clock")
+          .orShould()
+          .callMethod(System.class, "currentTimeMillis")
+          .orShould()
+          .callMethod(System.class, "nanoTime")
+          .allowEmptyShould(true);
+
+  @ArchTest
+  static final ArchRule reportDoesNotKnowTheCommandLine =
+      noClasses()
+          .that()
+          .resideInAPackage("doughtide.report..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("doughtide.cli..")
+          .allowEmptyShould(true);
+
+  @ArchTest static final ArchRule quantityUses = coreRoom("quantity");
+
+  @ArchTest static final ArchRule doughUses = coreRoom("dough", "quantity");
+
+  @ArchTest static final ArchRule kineticsUses = coreRoom("kinetics", "quantity", "dough");
+
+  @ArchTest static final ArchRule gasUses = coreRoom("gas", "quantity", "dough");
+
+  @ArchTest static final ArchRule thermalUses = coreRoom("thermal", "quantity", "dough");
+
+  @ArchTest
+  static final ArchRule riseUses =
+      coreRoom("rise", "quantity", "dough", "kinetics", "gas", "thermal");
+
+  @ArchTest
+  static final ArchRule forecastUses =
+      coreRoom("forecast", "quantity", "dough", "kinetics", "gas", "thermal", "rise");
+
+  @ArchTest
+  static final ArchRule learningUses =
+      coreRoom("learning", "quantity", "dough", "kinetics", "gas", "thermal", "rise", "forecast");
+
+  @ArchTest
+  static final ArchRule planningUses =
+      coreRoom("planning", "quantity", "dough", "kinetics", "gas", "thermal", "rise", "forecast");
+
+  @ArchTest static final ArchRule flourTrialUses = coreRoom("flourtrial", "quantity", "dough");
+
+  /** A package of core may use itself, the packages named and whatever is not core. */
+  private static ArchRule coreRoom(String room, String... usable) {
+    String[] allowed =
+        Stream.concat(Stream.of(room), Arrays.stream(usable))
+            .map(name -> CORE + name + "..")
+            .toArray(String[]::new);
+    return classes()
+        .that()
+        .resideInAPackage(CORE + room + "..")
+        .should()
+        .onlyDependOnClassesThat(
+            resideInAnyPackage(allowed)
+                .or(not(resideInAPackage("doughtide..")))
+                .as("of " + String.join(", ", usable) + " or outside"))
+        .allowEmptyShould(true);
+  }
+
+  /** Serializable is a marker that enums and exceptions carry; it reads nothing. */
+  private static DescribedPredicate<JavaClass> serializableMarker() {
+    return equivalentTo(Serializable.class);
+  }
+}
