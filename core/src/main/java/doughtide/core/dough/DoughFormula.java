@@ -1,0 +1,232 @@
+package doughtide.core.dough;
+
+import doughtide.core.quantity.Altitude;
+import doughtide.core.quantity.Checks;
+import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Mass;
+import doughtide.core.quantity.Share;
+
+/**
+ * A dough, or a starter that has just been fed: the same system. Immutable; built with {@link #builder()} or {@link
+ * #feed}.
+ *
+ * <pre>{@code
+ * DoughFormula formula = DoughFormula.builder()
+ *     .starterShare(StarterShare.ofAddedFlour(Share.ofPercent(20)))
+ *     .hydration(Share.ofPercent(72))
+ *     .salt(Share.ofPercent(2))
+ *     .build();
+ * }</pre>
+ */
+public final class DoughFormula {
+  private final Flour flour;
+  private final Starter starter;
+  private final double prefermentedFlour;
+  private final Share hydration;
+  private final Share salt;
+  private final Altitude altitude;
+
+  private DoughFormula(Builder builder, double prefermentedFlour) {
+    this.flour = builder.flour;
+    this.starter = builder.starter;
+    this.prefermentedFlour = prefermentedFlour;
+    this.hydration = builder.hydration;
+    this.salt = builder.salt;
+    this.altitude = builder.altitude;
+  }
+
+  /**
+   * A builder with a white flour, a ripe starter at 100 %, 20 % of it on the flour added, 70 % hydration, 2 % salt, at
+   * sea level.
+   */
+  public static Builder builder() {
+    return new Builder();
+  }
+
+  /**
+   * A starter just fed, in parts by mass: starter kept, flour given, water given.
+   *
+   * @param starter the starter that is fed
+   * @param starterParts parts of starter, more than 0
+   * @param flourParts parts of flour, more than 0
+   * @param waterParts parts of water, 0 or more
+   * @param flour the flour given
+   * @return the mixture, without salt, at sea level
+   * @throws InputException if a part is out of range or the mixture is
+   */
+  public static DoughFormula feed(
+      Starter starter, double starterParts, double flourParts, double waterParts, Flour flour) {
+    Checks.inRange("parts of starter", starterParts, 1e-6, 1000, "");
+    Checks.inRange("parts of flour", flourParts, 1e-6, 1000, "");
+    Checks.inRange("parts of water", waterParts, 0, 3000, "");
+    double hs = starter.hydration().fraction();
+    double oldFlour = starterParts / (1 + hs);
+    double allFlour = oldFlour + flourParts;
+    double allWater = oldFlour * hs + waterParts;
+    return builder()
+        .starter(starter)
+        .starterShare(StarterShare.prefermented(Share.ofFraction(oldFlour / allFlour)))
+        .flour(flour)
+        .hydration(Share.ofFraction(allWater / allFlour))
+        .salt(Share.ofPercent(0))
+        .build();
+  }
+
+  /** The flour of the whole dough. */
+  public Flour flour() {
+    return flour;
+  }
+
+  /** The starter used. */
+  public Starter starter() {
+    return starter;
+  }
+
+  /** Flour in the starter over all flour, 0.001…0.6. */
+  public double prefermentedFlour() {
+    return prefermentedFlour;
+  }
+
+  /** Starter as a fraction of the flour added. */
+  public double starterOfAddedFlour() {
+    return StarterShare.prefermented(Share.ofFraction(prefermentedFlour))
+        .starterOfAddedFlour(starter.hydration());
+  }
+
+  /** All water over all flour, the starter's included. */
+  public Share hydration() {
+    return hydration;
+  }
+
+  /** Dough yield (Teigausbeute): 100 + hydration in per cent. */
+  public double doughYield() {
+    return 100 + hydration.percent();
+  }
+
+  /** Salt over all flour. */
+  public Share salt() {
+    return salt;
+  }
+
+  /** Height of the kitchen. */
+  public Altitude altitude() {
+    return altitude;
+  }
+
+  /** Mass of dough per mass of all flour. */
+  public double doughPerFlour() {
+    return 1 + hydration.fraction() + salt.fraction();
+  }
+
+  /** A builder that starts from this formula. */
+  public Builder toBuilder() {
+    Builder builder = new Builder();
+    builder.flour = flour;
+    builder.starter = starter;
+    builder.share = StarterShare.prefermented(Share.ofFraction(prefermentedFlour));
+    builder.hydration = hydration;
+    builder.salt = salt;
+    builder.altitude = altitude;
+    return builder;
+  }
+
+  /**
+   * What to weigh for a dough with this much flour in all, the starter's included.
+   *
+   * @param allFlour mass of all flour
+   */
+  public Ingredients forFlour(Mass allFlour) {
+    double flourGrams = allFlour.grams();
+    double starterFlour = prefermentedFlour * flourGrams;
+    double starterWater = starterFlour * starter.hydration().fraction();
+    return new Ingredients(
+        flourGrams - starterFlour,
+        hydration.fraction() * flourGrams - starterWater,
+        starterFlour + starterWater,
+        salt.fraction() * flourGrams);
+  }
+
+  /**
+   * What to weigh for this much dough.
+   *
+   * @param dough mass of the finished dough
+   */
+  public Ingredients forDough(Mass dough) {
+    return forFlour(Mass.ofGrams(dough.grams() / doughPerFlour()));
+  }
+
+  /** Builds a formula; every call returns the builder. */
+  public static final class Builder {
+    private Flour flour = FlourClass.WHITE.flour();
+    private Starter starter = Starter.ripe();
+    private StarterShare share = StarterShare.ofAddedFlour(Share.ofPercent(20));
+    private Share hydration = Share.ofPercent(70);
+    private Share salt = Share.ofPercent(2);
+    private Altitude altitude = Altitude.SEA_LEVEL;
+
+    private Builder() {}
+
+    /** The flour of the whole dough. */
+    public Builder flour(Flour value) {
+      this.flour = value;
+      return this;
+    }
+
+    /** The starter. */
+    public Builder starter(Starter value) {
+      this.starter = value;
+      return this;
+    }
+
+    /** How much starter. */
+    public Builder starterShare(StarterShare value) {
+      this.share = value;
+      return this;
+    }
+
+    /** All water over all flour, the starter's included, 45…200 %. */
+    public Builder hydration(Share value) {
+      this.hydration = value;
+      return this;
+    }
+
+    /** Hydration by dough yield (Teigausbeute), 145…300. */
+    public Builder doughYield(double value) {
+      Checks.inRange("dough yield", value, 145, 300, "");
+      this.hydration = Share.ofPercent(value - 100);
+      return this;
+    }
+
+    /** Salt over all flour, 0…4 %. */
+    public Builder salt(Share value) {
+      this.salt = value;
+      return this;
+    }
+
+    /** Height of the kitchen. */
+    public Builder altitude(Altitude value) {
+      this.altitude = value;
+      return this;
+    }
+
+    /**
+     * @throws InputException if a value is outside its range, or the starter alone brings more water than the dough
+     *     has
+     */
+    public DoughFormula build() {
+      Checks.inRange("hydration", hydration.percent(), 45, 200, "%");
+      Checks.inRange("salt", salt.percent(), 0, 4, "%");
+      double p = share.prefermentedFlour(starter.hydration());
+      double starterWater = p * starter.hydration().fraction();
+      if (starterWater > hydration.fraction() + 1e-9) {
+        throw new InputException(
+            "the starter alone brings "
+                + Checks.plain(starterWater * 100)
+                + " % water, more than the hydration of "
+                + Checks.plain(hydration.percent())
+                + " %: use less starter, a stiffer one, or more water");
+      }
+      return new DoughFormula(this, p);
+    }
+  }
+}

@@ -1,0 +1,38 @@
+package doughtide.core.dough;
+
+import doughtide.core.quantity.Checks;
+import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Share;
+
+/**
+ * A starter as it is when used.
+ *
+ * @param hydration water over flour, 40…300 %
+ * @param flour the flour it is kept on
+ * @param condition how ripe it is
+ */
+public record Starter(Share hydration, Flour flour, StarterCondition condition) {
+  /** @throws InputException if the hydration is outside 40…300 % */
+  public Starter {
+    Checks.inRange("starter hydration", hydration.percent(), 40, 300, "%");
+  }
+
+  /** A ripe white starter of 100 % hydration. */
+  public static Starter ripe() {
+    return ripe(Share.ofPercent(100));
+  }
+
+  /**
+   * A ripe white starter.
+   *
+   * @param hydration water over flour, 40…300 %
+   */
+  public static Starter ripe(Share hydration) {
+    return new Starter(hydration, FlourClass.WHITE.flour(), StarterCondition.RIPE);
+  }
+
+  /** The same starter in another condition. */
+  public Starter in(StarterCondition newCondition) {
+    return new Starter(hydration, flour, newCondition);
+  }
+}

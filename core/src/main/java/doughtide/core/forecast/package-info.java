@@ -1,0 +1,5 @@
+/** From a curve to an answer: ensembles and windows. */
+@NullMarked
+package doughtide.core.forecast;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,5 @@
+/** Rate of growth against temperature, and growth itself, in published forms. */
+@NullMarked
+package doughtide.core.kinetics;
+
+import org.jspecify.annotations.NullMarked;
