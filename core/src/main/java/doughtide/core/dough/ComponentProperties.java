@@ -3,8 +3,8 @@ package doughtide.core.dough;
 /**
  * Density, heat capacity and conductivity of the parts of a food against temperature, °C.
  *
- * <p>Source: Choi &amp; Okos 1986, as printed in the ASHRAE Handbook, Refrigeration, "Thermal properties of foods" (from
- * memory). Valid −40…150 °C, water from 0 °C.
+ * <p>Source: Choi &amp; Okos 1986, as printed in the ASHRAE Handbook, Refrigeration, "Thermal
+ * properties of foods" (from memory). Valid −40…150 °C, water from 0 °C.
  */
 enum ComponentProperties {
   PROTEIN(

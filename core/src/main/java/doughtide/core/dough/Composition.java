@@ -18,7 +18,9 @@ public record Composition(
 
   private static final double SUM_TOLERANCE = 1e-6;
 
-  /** @throws InputException if a part is outside its range or the parts do not add up to 1 */
+  /**
+   * @throws InputException if a part is outside its range or the parts do not add up to 1
+   */
   public Composition {
     Checks.inRange("protein", protein * 100, 0, 50, "%");
     Checks.inRange("fat", fat * 100, 0, 30, "%");
@@ -36,7 +38,8 @@ public record Composition(
   }
 
   /**
-   * Composition from the parts a flour bag states, as fractions of the flour as sold; what is left is carbohydrate.
+   * Composition from the parts a flour bag states, as fractions of the flour as sold; what is left
+   * is carbohydrate.
    *
    * @param protein 0…0.5
    * @param fat 0…0.3

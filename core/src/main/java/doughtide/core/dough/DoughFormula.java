@@ -7,8 +7,8 @@ import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Share;
 
 /**
- * A dough, or a starter that has just been fed: the same system. Immutable; built with {@link #builder()} or {@link
- * #feed}.
+ * A dough, or a starter that has just been fed: the same system. Immutable; built with {@link
+ * #builder()} or {@link #feed}.
  *
  * <pre>{@code
  * DoughFormula formula = DoughFormula.builder()
@@ -36,8 +36,8 @@ public final class DoughFormula {
   }
 
   /**
-   * A builder with a white flour, a ripe starter at 100 %, 20 % of it on the flour added, 70 % hydration, 2 % salt, at
-   * sea level.
+   * A builder with a white flour, a ripe starter at 100 %, 20 % of it on the flour added, 70 %
+   * hydration, 2 % salt, at sea level.
    */
   public static Builder builder() {
     return new Builder();
@@ -210,8 +210,8 @@ public final class DoughFormula {
     }
 
     /**
-     * @throws InputException if a value is outside its range, or the starter alone brings more water than the dough
-     *     has
+     * @throws InputException if a value is outside its range, or the starter alone brings more
+     *     water than the dough has
      */
     public DoughFormula build() {
       Checks.inRange("hydration", hydration.percent(), 45, 200, "%");

@@ -3,8 +3,8 @@ package doughtide.core.dough;
 /**
  * Physical properties of a dough from its composition, without gas unless a gas share is given.
  *
- * <p>Sources: Choi &amp; Okos 1986 for the parts (from memory, by way of the ASHRAE Handbook, Refrigeration); salt is
- * counted as ash; gas cells by the Maxwell equation for a dispersed phase.
+ * <p>Sources: Choi &amp; Okos 1986 for the parts (from memory, by way of the ASHRAE Handbook,
+ * Refrigeration); salt is counted as ash; gas cells by the Maxwell equation for a dispersed phase.
  */
 public final class DoughProperties {
   private static final double AIR_CONDUCTIVITY_W_PER_M_K = 0.0257; // 20 °C, from memory
@@ -107,16 +107,15 @@ public final class DoughProperties {
   }
 
   /**
-   * Conductivity of the dough with gas cells: mean of the two bounds for the dough itself, Maxwell's equation for the
-   * cells (Maxwell 1873; dispersed spheres of air).
+   * Conductivity of the dough with gas cells: mean of the two bounds for the dough itself,
+   * Maxwell's equation for the cells (Maxwell 1873; dispersed spheres of air).
    *
    * @param celsius −2…50 °C
    * @param gasShare volume of gas over volume of dough, 0…0.9
    * @return W/(m K)
    */
   public double conductivityWPerMK(double celsius, double gasShare) {
-    double dough =
-        0.5 * (parallelConductivityWPerMK(celsius) + seriesConductivityWPerMK(celsius));
+    double dough = 0.5 * (parallelConductivityWPerMK(celsius) + seriesConductivityWPerMK(celsius));
     double air = AIR_CONDUCTIVITY_W_PER_M_K;
     double sum = 2 * dough + air;
     double difference = dough - air;

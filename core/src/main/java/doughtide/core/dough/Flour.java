@@ -19,9 +19,12 @@ import java.util.TreeSet;
  *
  * @param name as printed
  * @param composition mass fractions as sold
- * @param retention gas share of the volume above which a well-made dough of this flour begins to leak, 0.2…0.8
- * @param gluten share of the flour that forms gluten, 0 (rye) … 1 (wheat); it decides how far water slackens the dough
- * @param targetRise jar-equivalent rise at which a loaf of this flour is usually baked (common practice, no source)
+ * @param retention gas share of the volume above which a well-made dough of this flour begins to
+ *     leak, 0.2…0.8
+ * @param gluten share of the flour that forms gluten, 0 (rye) … 1 (wheat); it decides how far water
+ *     slackens the dough
+ * @param targetRise jar-equivalent rise at which a loaf of this flour is usually baked (common
+ *     practice, no source)
  * @param cereals the cereals in it by name, for allergen lines, in alphabetical order
  */
 public record Flour(
@@ -35,7 +38,9 @@ public record Flour(
   private static final double SHARES_TOLERANCE = 1e-3;
   private static final int LONGEST_NAME = 200;
 
-  /** @throws InputException if a value is outside its range */
+  /**
+   * @throws InputException if a value is outside its range
+   */
   public Flour {
     if (name.isBlank() || name.length() > LONGEST_NAME) {
       throw new InputException(

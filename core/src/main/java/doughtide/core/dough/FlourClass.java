@@ -10,10 +10,11 @@ import java.util.stream.Collectors;
 /**
  * The flours the tool knows by name. A new class is one line here.
  *
- * <p>Compositions are round figures for flours as sold at 14 % moisture, from memory of food composition tables; a bag's
- * own protein figure is better ({@link Flour#withProtein}). Gas retention: 0.70 for strong white dough is a starting
- * value, lower with bran and with less gluten (after Marek &amp; Bushuk 1967, Cereal Chem 44:300, in sign). Target rise:
- * common practice, no source.
+ * <p>Compositions are round figures for flours as sold at 14 % moisture, from memory of food
+ * composition tables; a bag's own protein figure is better ({@link Flour#withProtein}). Gas
+ * retention: 0.70 for strong white dough is a starting value, lower with bran and with less gluten
+ * (after Marek &amp; Bushuk 1967, Cereal Chem 44:300, in sign). Target rise: common practice, no
+ * source.
  */
 public enum FlourClass {
   /** Plain bread or all-purpose wheat flour, about 10–11 % protein. */
@@ -72,8 +73,6 @@ public enum FlourClass {
 
   /** All names, separated by commas, in the order of this list. */
   public static String names() {
-    return Arrays.stream(values())
-        .map(each -> each.flour.name())
-        .collect(Collectors.joining(", "));
+    return Arrays.stream(values()).map(each -> each.flour.name()).collect(Collectors.joining(", "));
   }
 }

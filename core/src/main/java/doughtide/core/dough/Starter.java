@@ -12,7 +12,9 @@ import doughtide.core.quantity.Share;
  * @param condition how ripe it is
  */
 public record Starter(Share hydration, Flour flour, StarterCondition condition) {
-  /** @throws InputException if the hydration is outside 40…300 % */
+  /**
+   * @throws InputException if the hydration is outside 40…300 %
+   */
   public Starter {
     Checks.inRange("starter hydration", hydration.percent(), 40, 300, "%");
   }

@@ -3,7 +3,8 @@ package doughtide.core.dough;
 /**
  * The state the starter is in when it goes into the dough or is fed.
  *
- * <p>Lag and vigour are starting values; that a cold or past-ripe starter wakes later is common practice, no source.
+ * <p>Lag and vigour are starting values; that a cold or past-ripe starter wakes later is common
+ * practice, no source.
  */
 public enum StarterCondition {
   /** At or near its greatest height. */

@@ -5,9 +5,10 @@ import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Share;
 
 /**
- * How much starter a dough gets. Two conventions live side by side in the trade and differ by a factor of about two, so
- * the one meant is always named: <em>starter as a share of the flour added</em>, and <em>prefermented flour</em> (flour
- * in the starter over all flour). 20 % starter at 100 % hydration is 9.1 % prefermented flour.
+ * How much starter a dough gets. Two conventions live side by side in the trade and differ by a
+ * factor of about two, so the one meant is always named: <em>starter as a share of the flour
+ * added</em>, and <em>prefermented flour</em> (flour in the starter over all flour). 20 % starter
+ * at 100 % hydration is 9.1 % prefermented flour.
  */
 public final class StarterShare {
   private static final double LOWEST = 0.001;

@@ -48,7 +48,8 @@ public final class Checks {
   }
 
   /**
-   * A number as people write it: at most four decimals, no exponent for ordinary sizes, always a decimal point.
+   * A number as people write it: at most four decimals, no exponent for ordinary sizes, always a
+   * decimal point.
    *
    * @param value any double
    * @return the text, the same in every locale

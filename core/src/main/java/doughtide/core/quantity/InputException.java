@@ -1,7 +1,8 @@
 package doughtide.core.quantity;
 
 /**
- * A value that cannot be used. The message is one line: what was given, what is allowed, what to do.
+ * A value that cannot be used. The message is one line: what was given, what is allowed, what to
+ * do.
  */
 public class InputException extends IllegalArgumentException {
   private static final long serialVersionUID = 1L;

@@ -1,18 +1,24 @@
 package doughtide.core.quantity;
 
 /**
- * How far a dough has risen: the gain in volume over the volume after mixing, as an undisturbed straight-sided sample
- * jar shows it. 50 % means one and a half times the starting height, 100 % means doubled.
+ * How far a dough has risen: the gain in volume over the volume after mixing, as an undisturbed
+ * straight-sided sample jar shows it. 50 % means one and a half times the starting height, 100 %
+ * means doubled.
  *
- * @param fraction −0.5…20, where 1 is 100 % (a dough that is cooled shrinks, so small negative rises exist)
+ * @param fraction −0.5…20, where 1 is 100 % (a dough that is cooled shrinks, so small negative
+ *     rises exist)
  */
 public record Rise(double fraction) implements Comparable<Rise> {
-  /** @throws InputException outside −50…2000 % or not a number */
+  /**
+   * @throws InputException outside −50…2000 % or not a number
+   */
   public Rise {
     Checks.inRange("rise", fraction * 100, -50, 2000, "%");
   }
 
-  /** @param percent −50…2000 */
+  /**
+   * @param percent −50…2000
+   */
   public static Rise ofPercent(double percent) {
     return new Rise(percent / 100);
   }

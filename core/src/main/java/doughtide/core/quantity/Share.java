@@ -1,22 +1,29 @@
 package doughtide.core.quantity;
 
 /**
- * A share of something, as bakers write it in per cent: hydration, salt, starter, prefermented flour.
+ * A share of something, as bakers write it in per cent: hydration, salt, starter, prefermented
+ * flour.
  *
  * @param fraction 0…5, where 1 is 100 %
  */
 public record Share(double fraction) implements Comparable<Share> {
-  /** @throws InputException outside 0…500 % or not a number */
+  /**
+   * @throws InputException outside 0…500 % or not a number
+   */
   public Share {
     Checks.inRange("share", fraction * 100, 0, 500, "%");
   }
 
-  /** @param percent 0…500 */
+  /**
+   * @param percent 0…500
+   */
   public static Share ofPercent(double percent) {
     return new Share(percent / 100);
   }
 
-  /** @param fraction 0…5 */
+  /**
+   * @param fraction 0…5
+   */
   public static Share ofFraction(double fraction) {
     return new Share(fraction);
   }

@@ -8,22 +8,29 @@ package doughtide.core.quantity;
  * double celsius = dough.celsius(); // 24.44
  * }</pre>
  *
- * @param celsius degrees Celsius, −60…300 (dough, kitchens, freezers and ovens; each use narrows it)
+ * @param celsius degrees Celsius, −60…300 (dough, kitchens, freezers and ovens; each use narrows
+ *     it)
  */
 public record Temperature(double celsius) implements Comparable<Temperature> {
   private static final double ZERO_CELSIUS_K = 273.15;
 
-  /** @throws InputException outside −60…300 °C or not a number */
+  /**
+   * @throws InputException outside −60…300 °C or not a number
+   */
   public Temperature {
     Checks.inRange("temperature", celsius, -60, 300, "°C");
   }
 
-  /** @param celsius degrees Celsius, −60…300 */
+  /**
+   * @param celsius degrees Celsius, −60…300
+   */
   public static Temperature ofCelsius(double celsius) {
     return new Temperature(celsius);
   }
 
-  /** @param fahrenheit degrees Fahrenheit, −76…572 */
+  /**
+   * @param fahrenheit degrees Fahrenheit, −76…572
+   */
   public static Temperature ofFahrenheit(double fahrenheit) {
     Checks.inRange("temperature", fahrenheit, -76, 572, "°F");
     return new Temperature((fahrenheit - 32) / 1.8);
