@@ -1,0 +1,55 @@
+package doughtide.core.flourtrial;
+
+import doughtide.core.quantity.InputException;
+import java.util.Arrays;
+import java.util.Locale;
+import java.util.stream.Collectors;
+
+/** How far below the limit of the flour a baker works (common practice, no source). */
+public enum Experience {
+  /** 5 points below the limit. */
+  BEGINNER("beginner", 5),
+  /** 2 points below the limit. */
+  EXPERIENCED("experienced", 2),
+  /** Practised with wet doughs: 0 to 1 point below the limit; 1 is taken. */
+  PRACTISED("practised", 1);
+
+  private final String words;
+  private final double pointsBelowLimit;
+
+  Experience(String words, double pointsBelowLimit) {
+    this.words = words;
+    this.pointsBelowLimit = pointsBelowLimit;
+  }
+
+  /** As printed. */
+  public String words() {
+    return words;
+  }
+
+  /** Points of hydration below the limit. */
+  public double pointsBelowLimit() {
+    return pointsBelowLimit;
+  }
+
+  /**
+   * Finds an experience by its word, upper or lower case.
+   *
+   * @throws InputException if there is no such word; the message lists them
+   */
+  public static Experience named(String text) {
+    String wanted = text.strip().toLowerCase(Locale.ROOT);
+    return Arrays.stream(values())
+        .filter(each -> each.words.equals(wanted))
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new InputException(
+                    "experience '"
+                        + text.strip()
+                        + "' is not known: use one of "
+                        + Arrays.stream(values())
+                            .map(Experience::words)
+                            .collect(Collectors.joining(", "))));
+  }
+}

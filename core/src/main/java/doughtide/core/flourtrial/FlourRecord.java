@@ -1,0 +1,265 @@
+package doughtide.core.flourtrial;
+
+import doughtide.core.dough.Composition;
+import doughtide.core.dough.Flour;
+import doughtide.core.dough.FlourClass;
+import doughtide.core.quantity.Checks;
+import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Share;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What a baker keeps about one flour: flat, so that it maps to a plain file field by field.
+ *
+ * <pre>{@code
+ * FlourRecord record = FlourRecord.named("Harrow strong white", FlourClass.STRONG_WHITE)
+ *     .withProteinPercent(12.4)
+ *     .withHydrationPercent(71);
+ * Flour flour = record.toFlour();
+ * }</pre>
+ *
+ * @param name name of the flour, 1…100 characters
+ * @param lot lot printed on the bag
+ * @param date day of the record
+ * @param mix flour classes and their shares, which add up to 100 %
+ * @param proteinPercent protein of the flour as sold, 0…50 %
+ * @param moisturePercent water in the flour as sold, 0…20 %
+ * @param ashPercent minerals of the flour as sold, 0…10 %
+ * @param bowls grades of all trials
+ * @param hydrationPercent the hydration chosen, 45…200 %
+ */
+public record FlourRecord(
+    String name,
+    Optional<String> lot,
+    Optional<LocalDate> date,
+    List<MixPart> mix,
+    OptionalDouble proteinPercent,
+    OptionalDouble moisturePercent,
+    OptionalDouble ashPercent,
+    List<GradedBowl> bowls,
+    OptionalDouble hydrationPercent) {
+  private static final int LONGEST_NAME = 100;
+
+  /**
+   * Share of the flour that forms gluten, below which a window cannot be judged. Starting value.
+   */
+  private static final double LITTLE_GLUTEN = 0.5;
+
+  /**
+   * One class of a mix.
+   *
+   * @param flourClass the class
+   * @param sharePercent its share, 0…100 %
+   */
+  public record MixPart(FlourClass flourClass, double sharePercent) {
+    /**
+     * @throws InputException if the share is out of range
+     */
+    public MixPart {
+      Checks.inRange("share of " + flourClass.flour().name(), sharePercent, 0, 100, "%");
+    }
+  }
+
+  /**
+   * @throws InputException if a value is out of range or the shares do not add up to 100 %
+   */
+  public FlourRecord {
+    name = name.strip();
+    if (name.isEmpty() || name.length() > LONGEST_NAME) {
+      throw new InputException(
+          "flour name must have 1 to " + LONGEST_NAME + " characters, it has " + name.length());
+    }
+    proteinPercent.ifPresent(value -> Checks.inRange("protein", value, 0, 50, "%"));
+    moisturePercent.ifPresent(value -> Checks.inRange("flour moisture", value, 0, 20, "%"));
+    ashPercent.ifPresent(value -> Checks.inRange("ash", value, 0, 10, "%"));
+    hydrationPercent.ifPresent(value -> Checks.inRange("hydration", value, 45, 200, "%"));
+    mix = List.copyOf(mix);
+    bowls = List.copyOf(bowls);
+    flour(name, mix, moisturePercent, proteinPercent, ashPercent);
+  }
+
+  /** A record of a single class with nothing else known. */
+  public static FlourRecord named(String name, FlourClass flourClass) {
+    return new FlourRecord(
+        name,
+        Optional.empty(),
+        Optional.empty(),
+        List.of(new MixPart(flourClass, 100)),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        List.of(),
+        OptionalDouble.empty());
+  }
+
+  /** The flour as the model uses it: the classes' mix with the figures of the bag put in. */
+  public Flour toFlour() {
+    return flour(name, mix, moisturePercent, proteinPercent, ashPercent);
+  }
+
+  private static Flour flour(
+      String name,
+      List<MixPart> mix,
+      OptionalDouble moisture,
+      OptionalDouble protein,
+      OptionalDouble ash) {
+    List<Flour.Part> parts = new ArrayList<>();
+    for (MixPart part : mix) {
+      parts.add(new Flour.Part(part.flourClass().flour(), Share.ofPercent(part.sharePercent())));
+    }
+    Flour usual = Flour.mix(parts).withName(name);
+    Composition dry = usual.composition();
+    if (moisture.isPresent()) {
+      dry = dry.withMoisture(moisture.getAsDouble() / 100);
+    }
+    Composition bag =
+        Composition.ofParts(
+            protein.isPresent() ? protein.getAsDouble() / 100 : dry.protein(),
+            dry.fat(),
+            dry.fibre(),
+            ash.isPresent() ? ash.getAsDouble() / 100 : dry.ash(),
+            dry.moisture());
+    return usual.withComposition(bag);
+  }
+
+  /** The limit expected of this flour before any bowl. */
+  public AbsorptionPrior prior() {
+    return AbsorptionPrior.of(toFlour());
+  }
+
+  /** The fit of all bowls of this record, or empty if there are none. */
+  public Optional<AbsorptionFit> fit() {
+    return bowls.isEmpty() ? Optional.empty() : Optional.of(AbsorptionFit.of(bowls, prior()));
+  }
+
+  /**
+   * What to know before trusting a trial of this flour, one sentence each: the fit's notes, and a
+   * word on flours with little gluten.
+   */
+  public List<String> notes() {
+    List<String> notes = new ArrayList<>(fit().map(AbsorptionFit::notes).orElse(List.of()));
+    if (!bowls.isEmpty() && toFlour().gluten() < LITTLE_GLUTEN) {
+      notes.add(
+          "this flour has little gluten and makes no window: grade it by how far it spreads, and"
+              + " take the limit as a rough guide");
+    }
+    return List.copyOf(notes);
+  }
+
+  /** The hydration chosen, if one was. */
+  public Optional<Share> hydration() {
+    return hydrationPercent.isPresent()
+        ? Optional.of(Share.ofPercent(hydrationPercent.getAsDouble()))
+        : Optional.empty();
+  }
+
+  /** The same record with a lot. */
+  public FlourRecord withLot(String newLot) {
+    return new FlourRecord(
+        name,
+        Optional.of(newLot),
+        date,
+        mix,
+        proteinPercent,
+        moisturePercent,
+        ashPercent,
+        bowls,
+        hydrationPercent);
+  }
+
+  /** The same record with a day. */
+  public FlourRecord withDate(LocalDate newDate) {
+    return new FlourRecord(
+        name,
+        lot,
+        Optional.of(newDate),
+        mix,
+        proteinPercent,
+        moisturePercent,
+        ashPercent,
+        bowls,
+        hydrationPercent);
+  }
+
+  /**
+   * @param percent 0…50
+   */
+  public FlourRecord withProteinPercent(double percent) {
+    return new FlourRecord(
+        name,
+        lot,
+        date,
+        mix,
+        OptionalDouble.of(percent),
+        moisturePercent,
+        ashPercent,
+        bowls,
+        hydrationPercent);
+  }
+
+  /**
+   * @param percent 0…20
+   */
+  public FlourRecord withMoisturePercent(double percent) {
+    return new FlourRecord(
+        name,
+        lot,
+        date,
+        mix,
+        proteinPercent,
+        OptionalDouble.of(percent),
+        ashPercent,
+        bowls,
+        hydrationPercent);
+  }
+
+  /**
+   * @param percent 0…10
+   */
+  public FlourRecord withAshPercent(double percent) {
+    return new FlourRecord(
+        name,
+        lot,
+        date,
+        mix,
+        proteinPercent,
+        moisturePercent,
+        OptionalDouble.of(percent),
+        bowls,
+        hydrationPercent);
+  }
+
+  /** The same record with these grades in place of its own. */
+  public FlourRecord withBowls(List<GradedBowl> newBowls) {
+    return new FlourRecord(
+        name,
+        lot,
+        date,
+        mix,
+        proteinPercent,
+        moisturePercent,
+        ashPercent,
+        newBowls,
+        hydrationPercent);
+  }
+
+  /**
+   * @param percent 45…200
+   */
+  public FlourRecord withHydrationPercent(double percent) {
+    return new FlourRecord(
+        name,
+        lot,
+        date,
+        mix,
+        proteinPercent,
+        moisturePercent,
+        ashPercent,
+        bowls,
+        OptionalDouble.of(percent));
+  }
+}
