@@ -1,0 +1,31 @@
+package doughtide.core.thermal;
+
+import doughtide.core.quantity.InputException;
+import java.util.Arrays;
+import java.util.List;
+
+/** Constant between jumps. */
+final class StepTrace implements TemperatureTrace {
+  private final double[] fromHours;
+  private final double[] celsius;
+
+  StepTrace(List<Step> steps) {
+    if (steps.isEmpty()) {
+      throw new InputException("a temperature trace needs at least one step, for example 0 h 24 °C");
+    }
+    this.fromHours = TraceHours.ascending(steps.stream().mapToDouble(Step::hours).toArray());
+    this.celsius = steps.stream().mapToDouble(step -> step.temperature().celsius()).toArray();
+  }
+
+  @Override
+  public double celsius(double hours) {
+    int found = Arrays.binarySearch(fromHours, hours);
+    int last = found >= 0 ? found : -found - 2;
+    return celsius[Math.max(last, 0)];
+  }
+
+  @Override
+  public double[] breakpoints() {
+    return Arrays.copyOfRange(fromHours, 1, fromHours.length);
+  }
+}
