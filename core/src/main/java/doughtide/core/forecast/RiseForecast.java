@@ -1,0 +1,180 @@
+package doughtide.core.forecast;
+
+import doughtide.core.quantity.Rise;
+import doughtide.core.rise.RiseCurve;
+import doughtide.core.rise.RiseModel;
+import java.util.Arrays;
+import java.util.EnumMap;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+
+/**
+ * The rise of one dough with its uncertainty: an ensemble of runs that can be asked when something happens.
+ *
+ * <pre>{@code
+ * RiseForecast forecast = RiseForecaster.standard().forecast(formula, temperature);
+ * TimeWindow half = forecast.hoursToRise(Rise.ofPercent(50));
+ * }</pre>
+ */
+public final class RiseForecast {
+  private final RiseModel typical;
+  private final Ensemble ensemble;
+  private final List<RiseCurve> curves;
+  private final double hours;
+  private final List<Warning> warnings;
+
+  RiseForecast(
+      RiseModel typical,
+      Ensemble ensemble,
+      List<RiseCurve> curves,
+      double hours,
+      List<Warning> warnings) {
+    this.typical = typical;
+    this.ensemble = ensemble;
+    this.curves = List.copyOf(curves);
+    this.hours = hours;
+    this.warnings = List.copyOf(warnings);
+  }
+
+  /** The dough with every unknown at its middle. */
+  public RiseModel typical() {
+    return typical;
+  }
+
+  /** The draws behind the runs, in the order of {@link #curves()}. */
+  public Ensemble ensemble() {
+    return ensemble;
+  }
+
+  /** The runs, one a member; none if the dough is outside growth. */
+  public List<RiseCurve> curves() {
+    return curves;
+  }
+
+  /** Whether hours can be given at all: the dough stays inside the temperatures at which yeast grows. */
+  public boolean isPossible() {
+    return !curves.isEmpty();
+  }
+
+  /** How far the runs go, hours. */
+  public double hours() {
+    return hours;
+  }
+
+  /** What the user should know. */
+  public List<Warning> warnings() {
+    return warnings;
+  }
+
+  /** When the rise reaches a value. */
+  public TimeWindow hoursToRise(Rise rise) {
+    return when(curve -> curve.hoursToRise(rise));
+  }
+
+  /** From when the dough is past its best: it falls back or has become weak. */
+  public TimeWindow hoursToOver() {
+    return when(RiseCurve::hoursToOver);
+  }
+
+  /** From when a starter is ripe: within 5 % of its greatest height. */
+  public TimeWindow hoursToRipe() {
+    return when(RiseCurve::hoursToRipe);
+  }
+
+  /** When a starter has fallen 5 % below its greatest height. */
+  public TimeWindow hoursToFallen() {
+    return when(RiseCurve::hoursToFallen);
+  }
+
+  /**
+   * When something happens.
+   *
+   * @param event gives the hour in one run, empty for never
+   */
+  public TimeWindow when(Function<RiseCurve, OptionalDouble> event) {
+    return curves.isEmpty() ? TimeWindow.NEVER : TimeWindow.of(hoursOf(event));
+  }
+
+  private double[] hoursOf(Function<RiseCurve, OptionalDouble> event) {
+    return curves.stream()
+        .mapToDouble(curve -> event.apply(curve).orElse(Double.POSITIVE_INFINITY))
+        .toArray();
+  }
+
+  /**
+   * The band at an hour.
+   *
+   * @param at 0…{@link #hours()}
+   */
+  public BandPoint bandAt(double at) {
+    double[] rises = new double[curves.size()];
+    double[] phs = new double[curves.size()];
+    for (int i = 0; i < rises.length; i++) {
+      rises[i] = curves.get(i).riseAt(at).percent();
+      phs[i] = curves.get(i).phAt(at);
+    }
+    Arrays.sort(rises);
+    Arrays.sort(phs);
+    return new BandPoint(
+        at,
+        Quantiles.of(rises, 0.9),
+        Quantiles.of(rises, 0.5),
+        Quantiles.of(rises, 0.1),
+        Quantiles.of(phs, 0.5));
+  }
+
+  /**
+   * The band at evenly spaced hours from 0 to the end.
+   *
+   * @param points 2 or more
+   * @return the points; none if no forecast is possible
+   */
+  public List<BandPoint> band(int points) {
+    if (curves.isEmpty()) {
+      return List.of();
+    }
+    return java.util.stream.IntStream.range(0, points)
+        .mapToObj(i -> bandAt(hours * i / (points - 1)))
+        .toList();
+  }
+
+  /**
+   * How much of the width of a time each unknown explains alone, largest first.
+   *
+   * @param rise the rise whose time is looked at
+   * @return shares 0…1; empty if fewer than nine in ten members reach it
+   */
+  public Map<Unknown, Double> whatWidens(Rise rise) {
+    Map<Unknown, Double> shares = new EnumMap<>(Unknown.class);
+    double[] at = curves.isEmpty() ? new double[0] : hoursOf(c -> c.hoursToRise(rise));
+    long never = Arrays.stream(at).filter(Double::isInfinite).count();
+    if (at.length == 0 || never * 10 > at.length) {
+      return shares;
+    }
+    double latest = Arrays.stream(at).filter(Double::isFinite).max().orElse(0);
+    double[] held = Arrays.stream(at).map(each -> Math.min(each, latest)).toArray();
+    double[] byUnknown = ensemble.varianceShares(held);
+    for (Unknown unknown : Unknown.values()) {
+      shares.put(unknown, byUnknown[unknown.ordinal()]);
+    }
+    return shares;
+  }
+
+  /**
+   * The band of rises at an hour, and the likely pH.
+   *
+   * @param hours since mixing
+   * @param riseEarlyPercent the fast tenth of doughs has risen more
+   * @param riseLikelyPercent half has risen more
+   * @param riseLatePercent the slow tenth has risen less
+   * @param ph median, uncertain by about ±0.2
+   */
+  public record BandPoint(
+      double hours,
+      double riseEarlyPercent,
+      double riseLikelyPercent,
+      double riseLatePercent,
+      double ph) {}
+}

@@ -1,0 +1,49 @@
+package doughtide.core.forecast;
+
+import java.util.Arrays;
+import java.util.OptionalDouble;
+
+/**
+ * A time with its uncertainty, hours since mixing (or feeding). One dough in ten is there before {@code early}, half
+ * before {@code likely}, nine in ten before {@code late}. A part is empty where that many doughs never get there, or not
+ * within the time looked at.
+ *
+ * @param early 10 % quantile
+ * @param likely median
+ * @param late 90 % quantile
+ */
+public record TimeWindow(OptionalDouble early, OptionalDouble likely, OptionalDouble late) {
+  /** A window that nothing reaches. */
+  public static final TimeWindow NEVER =
+      new TimeWindow(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+
+  /**
+   * Window of the hours that the members of an ensemble give.
+   *
+   * @param hours one value a member, positive infinity for never
+   */
+  public static TimeWindow of(double[] hours) {
+    double[] sorted = hours.clone();
+    Arrays.sort(sorted);
+    return new TimeWindow(
+        Quantiles.finite(sorted, 0.1),
+        Quantiles.finite(sorted, 0.5),
+        Quantiles.finite(sorted, 0.9));
+  }
+
+  /** The window moved by some hours. */
+  public TimeWindow plus(double hours) {
+    return new TimeWindow(shifted(early, hours), shifted(likely, hours), shifted(late, hours));
+  }
+
+  private static OptionalDouble shifted(OptionalDouble value, double hours) {
+    return value.isEmpty() ? value : OptionalDouble.of(value.getAsDouble() + hours);
+  }
+
+  /** Late minus early, hours; empty unless both are known. */
+  public OptionalDouble widthHours() {
+    return early.isEmpty() || late.isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(late.getAsDouble() - early.getAsDouble());
+  }
+}

@@ -1,0 +1,56 @@
+package doughtide.core.rise;
+
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.math3.ode.ContinuousOutputModel;
+import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
+import org.apache.commons.math3.ode.sampling.StepHandler;
+import org.apache.commons.math3.ode.sampling.StepInterpolator;
+
+/** One run through the integrator of commons-math3, kept with its dense output. */
+final class CommonsMathSolution implements DenseSolution {
+  private static final double SMALLEST_STEP_HOURS = 1e-12;
+  private static final double LARGEST_STEP_HOURS = 2;
+  private static final double ABSOLUTE = 1e-11;
+  private static final double RELATIVE = 1e-10;
+
+  private final ContinuousOutputModel dense = new ContinuousOutputModel();
+  private final List<Double> mesh = new ArrayList<>();
+
+  /** Integrates one segment from {@code state}, which receives the state at its end. */
+  void integrate(SegmentDynamics equations, double from, double to, double[] state) {
+    DormandPrince853Integrator integrator =
+        new DormandPrince853Integrator(
+            SMALLEST_STEP_HOURS, LARGEST_STEP_HOURS, ABSOLUTE, RELATIVE);
+    ContinuousOutputModel part = new ContinuousOutputModel();
+    integrator.addStepHandler(part);
+    integrator.addStepHandler(new MeshCollector());
+    integrator.integrate(equations, from, state, to, state);
+    dense.append(part);
+  }
+
+  private final class MeshCollector implements StepHandler {
+    @Override
+    public void init(double t0, double[] y0, double t) {
+      if (mesh.isEmpty()) {
+        mesh.add(t0);
+      }
+    }
+
+    @Override
+    public void handleStep(StepInterpolator interpolator, boolean isLast) {
+      mesh.add(interpolator.getCurrentTime());
+    }
+  }
+
+  @Override
+  public double[] mesh() {
+    return mesh.stream().mapToDouble(Double::doubleValue).toArray();
+  }
+
+  @Override
+  public void stateAt(double hours, double[] state) {
+    dense.setInterpolatedTime(hours);
+    System.arraycopy(dense.getInterpolatedState(), 0, state, 0, state.length);
+  }
+}

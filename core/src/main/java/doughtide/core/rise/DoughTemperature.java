@@ -1,0 +1,148 @@
+package doughtide.core.rise;
+
+import doughtide.core.quantity.Checks;
+import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Temperature;
+import doughtide.core.thermal.TemperatureTrace;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
+
+/**
+ * Where the dough's temperature comes from: stated (steady, steps, a logger's readings), or computed while the dough
+ * lies in a room and its own fermentation warms it. Stages follow one another. Immutable.
+ */
+public final class DoughTemperature {
+  /** Coldest dough the model accepts, °C: just above where dough begins to freeze. */
+  public static final double LOWEST_CELSIUS = -2;
+
+  /** Warmest dough the model accepts, °C. */
+  public static final double HIGHEST_CELSIUS = 45;
+
+  private static final int LOOKS = 48;
+
+  private final List<Stage> stages;
+
+  private DoughTemperature(List<Stage> stages) {
+    this.stages = List.copyOf(stages);
+  }
+
+  /**
+   * One stage.
+   *
+   * @param fromHours when it begins
+   * @param trace the dough's temperature, or the room's if {@code timeConstantHours} is finite; its hour 0 is {@code
+   *     fromHours}
+   * @param timeConstantHours infinite where the dough's temperature is stated
+   * @param heatCapacityJPerK heat capacity of dough and vessel per kg of flour, J/K
+   */
+  record Stage(
+      double fromHours,
+      TemperatureTrace trace,
+      double timeConstantHours,
+      double heatCapacityJPerK) {
+    boolean inRoom() {
+      return Double.isFinite(timeConstantHours);
+    }
+  }
+
+  /** The same dough temperature all the time, −2…45 °C. */
+  public static DoughTemperature steady(Temperature temperature) {
+    Checks.inRange(
+        "dough temperature", temperature.celsius(), LOWEST_CELSIUS, HIGHEST_CELSIUS, "°C");
+    return following(TemperatureTrace.steady(temperature));
+  }
+
+  /** A dough temperature that is known over time. */
+  public static DoughTemperature following(TemperatureTrace trace) {
+    return new DoughTemperature(
+        List.of(new Stage(0, trace, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY)));
+  }
+
+  /**
+   * A dough that drifts towards its surroundings and warms itself: dT/dt = (room − T)/τ + heat of fermentation.
+   *
+   * @param start dough temperature at the start, −2…45 °C
+   * @param room temperature around it over time
+   * @param timeConstantHours τ, 0.01…1000 h
+   * @param heatCapacityJPerK heat capacity of dough and vessel per kg of flour, 1000…100000 J/K
+   */
+  public static DoughTemperature inRoom(
+      Temperature start, TemperatureTrace room, double timeConstantHours, double heatCapacityJPerK) {
+    return steady(start).then(0, room, timeConstantHours, heatCapacityJPerK);
+  }
+
+  /**
+   * This until an hour, then a room.
+   *
+   * @param hours when the dough is put there
+   * @param room temperature around it; its hour 0 is {@code hours}
+   * @param timeConstantHours τ, 0.01…1000 h
+   * @param heatCapacityJPerK heat capacity of dough and vessel per kg of flour, 1000…100000 J/K
+   */
+  public DoughTemperature then(
+      double hours, TemperatureTrace room, double timeConstantHours, double heatCapacityJPerK) {
+    Checks.inRange("time constant", timeConstantHours, 0.01, 1000, "h");
+    Checks.inRange("heat capacity per kg of flour", heatCapacityJPerK, 1000, 1e5, "J/K");
+    return with(new Stage(hours, room, timeConstantHours, heatCapacityJPerK));
+  }
+
+  /**
+   * This until an hour, then a stated dough temperature.
+   *
+   * @param hours when it begins
+   * @param dough the dough's temperature from then on; its hour 0 is {@code hours}
+   */
+  public DoughTemperature then(double hours, TemperatureTrace dough) {
+    return with(new Stage(hours, dough, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY));
+  }
+
+  private DoughTemperature with(Stage stage) {
+    double last = stages.get(stages.size() - 1).fromHours();
+    if (!(stage.fromHours() >= last)) {
+      throw new InputException(
+          "a temperature stage begins at hour "
+              + Checks.plain(stage.fromHours())
+              + ", before the one it follows: give stages in order");
+    }
+    List<Stage> all = new ArrayList<>(stages);
+    all.add(stage);
+    return new DoughTemperature(all);
+  }
+
+  List<Stage> stages() {
+    return stages;
+  }
+
+  /** The stated temperature at the start, °C. */
+  public double startCelsius() {
+    return stages.get(0).trace().celsius(0);
+  }
+
+  /**
+   * Lowest stated or surrounding temperature within some hours, °C.
+   *
+   * @param hours how far to look
+   */
+  public double lowestCelsius(double hours) {
+    return celsiusSeen(hours).min().orElseThrow();
+  }
+
+  /**
+   * Highest stated or surrounding temperature within some hours, °C.
+   *
+   * @param hours how far to look
+   */
+  public double highestCelsius(double hours) {
+    return celsiusSeen(hours).max().orElseThrow();
+  }
+
+  private DoubleStream celsiusSeen(double hours) {
+    return Segment.of(this, hours).stream()
+        .flatMapToDouble(
+            segment ->
+                IntStream.rangeClosed(0, LOOKS)
+                    .mapToDouble(i -> segment.celsius(segment.atPart((double) i / LOOKS))));
+  }
+}

@@ -1,0 +1,210 @@
+package doughtide.core.rise;
+
+import doughtide.core.quantity.Checks;
+import doughtide.core.quantity.Rise;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+
+/**
+ * What one run of the model gives back: the dough at any hour, and the hours at which something happens. Hours count
+ * from mixing. Safe for use by several threads.
+ *
+ * <pre>{@code
+ * RiseCurve curve = RiseModel.of(formula, DoughTemperature.steady(Temperature.ofCelsius(25))).run(12);
+ * OptionalDouble hours = curve.hoursToRise(Rise.ofPercent(50));
+ * }</pre>
+ */
+public final class RiseCurve {
+  /** Strength index below which a dough is sticky and does not hold a shape (starting value). */
+  public static final double WEAK = 0.4;
+
+  /** A starter is ripe from when it is within this share of its greatest height. */
+  public static final double RIPE_SHARE = 0.05;
+
+  private static final double HOURS_ACCURACY = 1e-9;
+  private static final int LARGEST_EVALUATIONS = 200;
+
+  private final RiseDynamics dynamics;
+  private final List<Segment> segments;
+  private final DenseSolution solution;
+  private final double[] mesh;
+
+  RiseCurve(RiseDynamics dynamics, List<Segment> segments, DenseSolution solution) {
+    this.dynamics = dynamics;
+    this.segments = segments;
+    this.solution = solution;
+    this.mesh = solution.mesh();
+  }
+
+  /** First hour of the run, 0. */
+  public double startHours() {
+    return mesh[0];
+  }
+
+  /** Last hour of the run. */
+  public double endHours() {
+    return mesh[mesh.length - 1];
+  }
+
+  private synchronized double[] stateAt(double hours) {
+    Checks.inRange("hour", hours, startHours(), endHours(), "h");
+    double[] state = new double[RiseDynamics.SIZE];
+    solution.stateAt(hours, state);
+    return state;
+  }
+
+  private SegmentDynamics segmentAt(double hours) {
+    int low = 0;
+    int high = segments.size() - 1;
+    while (low < high) {
+      int middle = (low + high) >>> 1;
+      if (hours >= segments.get(middle).toHours()) {
+        low = middle + 1;
+      } else {
+        high = middle;
+      }
+    }
+    return new SegmentDynamics(dynamics, segments.get(low));
+  }
+
+  /** Dough temperature, °C. */
+  public double celsiusAt(double hours) {
+    return segmentAt(hours).celsius(hours, stateAt(hours));
+  }
+
+  /** Rise over the volume after mixing. */
+  public Rise riseAt(double hours) {
+    return new Rise(riseFraction(hours));
+  }
+
+  private synchronized double riseFraction(double hours) {
+    double[] state = stateAt(hours);
+    return dynamics.rise(segmentAt(hours).celsius(hours, state), state);
+  }
+
+  /** Gas over total volume, 0…1. */
+  public synchronized double gasShareAt(double hours) {
+    double[] state = stateAt(hours);
+    return dynamics.gasShare(segmentAt(hours).celsius(hours, state), state);
+  }
+
+  /** Where the carbon dioxide is; made = dissolved + in the cells + lost. */
+  public synchronized GasBalance gasAt(double hours) {
+    double[] state = stateAt(hours);
+    double cells = dynamics.inCellsMol(segmentAt(hours).celsius(hours, state), state);
+    double made = state[RiseDynamics.MADE];
+    double lost = state[RiseDynamics.LOST];
+    return new GasBalance(made, made - lost - cells, cells, lost);
+  }
+
+  /** Yeast as a share of a ripe population, in (0, 1]. */
+  public double yeastAt(double hours) {
+    return Math.exp(stateAt(hours)[RiseDynamics.YEAST]);
+  }
+
+  /** Lactic bacteria as a share of a ripe population, in (0, 1]. */
+  public double bacteriaAt(double hours) {
+    return Math.exp(stateAt(hours)[RiseDynamics.BACTERIA]);
+  }
+
+  /** Lactic and acetic acid, mol per kg of flour. */
+  public double acidMolAt(double hours) {
+    return stateAt(hours)[RiseDynamics.ACID];
+  }
+
+  /** pH, uncertain by about ±0.2. */
+  public double phAt(double hours) {
+    return dynamics.ph(stateAt(hours));
+  }
+
+  /** Strength index, 1 right after mixing, falling towards 0. */
+  public double strengthAt(double hours) {
+    return Math.exp(stateAt(hours)[RiseDynamics.STRENGTH]);
+  }
+
+  /**
+   * First hour at which the rise reaches a value.
+   *
+   * @param rise the rise looked for
+   * @return the hour, or empty if it is not reached in this run
+   */
+  public OptionalDouble hoursToRise(Rise rise) {
+    return firstUpCrossing(hours -> riseFraction(hours) - rise.fraction());
+  }
+
+  /** Hour of the greatest height: gas is lost as fast as it is made. Empty if that lies beyond the run. */
+  public OptionalDouble hoursToPeak() {
+    return firstUpCrossing(hours -> -netGasMolPerHour(hours));
+  }
+
+  /** Hour at which the strength index falls below {@link #WEAK}; empty if it does not in this run. */
+  public OptionalDouble hoursToWeak() {
+    return firstUpCrossing(hours -> WEAK - strengthAt(hours));
+  }
+
+  /** Hour from which the dough is past its best: it falls back or has become weak, whichever is first. */
+  public OptionalDouble hoursToOver() {
+    OptionalDouble peak = hoursToPeak();
+    OptionalDouble weak = hoursToWeak();
+    if (peak.isEmpty() || weak.isEmpty()) {
+      return peak.isPresent() ? peak : weak;
+    }
+    return OptionalDouble.of(Math.min(peak.getAsDouble(), weak.getAsDouble()));
+  }
+
+  /**
+   * Hour from which a starter is ripe: within 5 % of its greatest height. Empty if the greatest height lies beyond the
+   * run.
+   */
+  public OptionalDouble hoursToRipe() {
+    OptionalDouble peak = hoursToPeak();
+    return peak.isEmpty() ? peak : hoursToRise(nearly(peak.getAsDouble()));
+  }
+
+  /** Hour at which a starter has fallen 5 % below its greatest height; empty if it has not in this run. */
+  public OptionalDouble hoursToFallen() {
+    OptionalDouble peak = hoursToPeak();
+    if (peak.isEmpty()) {
+      return peak;
+    }
+    double level = nearly(peak.getAsDouble()).fraction();
+    return firstUpCrossing(hours -> level - riseFraction(hours), peak.getAsDouble());
+  }
+
+  private Rise nearly(double peakHours) {
+    double height = 1 + riseFraction(peakHours);
+    return new Rise(height * (1 - RIPE_SHARE) - 1);
+  }
+
+  private synchronized double netGasMolPerHour(double hours) {
+    double[] derivative = new double[RiseDynamics.SIZE];
+    segmentAt(hours).computeDerivatives(hours, stateAt(hours), derivative);
+    return derivative[RiseDynamics.MADE] - derivative[RiseDynamics.LOST];
+  }
+
+  private OptionalDouble firstUpCrossing(DoubleUnaryOperator event) {
+    return firstUpCrossing(event, startHours());
+  }
+
+  /** An event function changes sign inside one of the integrator's own steps; Brent's method finds where. */
+  private OptionalDouble firstUpCrossing(DoubleUnaryOperator event, double fromHours) {
+    double before = fromHours;
+    if (event.applyAsDouble(before) >= 0) {
+      return OptionalDouble.of(before);
+    }
+    for (double after : mesh) {
+      if (after <= before) {
+        continue;
+      }
+      if (event.applyAsDouble(after) >= 0) {
+        return OptionalDouble.of(
+            new BrentSolver(HOURS_ACCURACY)
+                .solve(LARGEST_EVALUATIONS, event::applyAsDouble, before, after));
+      }
+      before = after;
+    }
+    return OptionalDouble.empty();
+  }
+}

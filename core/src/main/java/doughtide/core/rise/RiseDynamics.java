@@ -1,0 +1,260 @@
+package doughtide.core.rise;
+
+import doughtide.core.dough.Composition;
+import doughtide.core.dough.DoughFormula;
+import doughtide.core.dough.DoughProperties;
+import doughtide.core.dough.Flour;
+import doughtide.core.gas.CarbonDioxide;
+import doughtide.core.gas.GasCells;
+import doughtide.core.kinetics.AcidBuffer;
+import doughtide.core.kinetics.RateCurve;
+
+/**
+ * The state of a dough and its derivatives, per kg of all flour. Not thread-safe: what depends on temperature alone is
+ * kept until the temperature changes.
+ */
+final class RiseDynamics {
+  static final int YEAST = 0; // ln of the yeast, 1 = ripe population
+  static final int READINESS = 1; // ln q of Baranyi & Roberts
+  static final int BACTERIA = 2; // ln of the lactic bacteria, same scale
+  static final int MADE = 3; // CO2 made, mol
+  static final int LOST = 4; // CO2 lost, mol
+  static final int ACID = 5; // lactic and acetic acid, mol
+  static final int STRENGTH = 6; // ln of the strength index
+  static final int CELSIUS = 7; // dough temperature where it is computed
+  static final int SIZE = 8;
+
+  private static final double RIPE_PH = 3.9; // ripe sourdough 3.9–4.1 (Kline et al. 1970)
+  private static final double USUAL_WATER_PHASE = 0.86; // h + m at which the salt constants hold
+  private static final double USUAL_HYDRATION = 0.70;
+  private static final double WHITE_ASH = 0.005;
+  private static final double GAS_CONSTANT_KJ = GasCells.GAS_CONSTANT / 1000;
+  private static final double LOWEST_GROWTH_PH = 3.8; // Gänzle 1998
+  private static final double BEST_GROWTH_PH = 5.25; // middle of the range (starting value)
+  private static final double HIGHEST_GROWTH_PH = 6.7; // Gänzle et al. 1998
+  private static final double LOWEST_ACID_PH = 3.6; // acid is made down to 3.6 (Gänzle)
+  private static final double ACID_PH_WIDTH = 0.08;
+  private static final double PROTEASE_PH = 4.2; // wheat's own proteases work in acid (from memory)
+  private static final double PROTEASE_GAIN = 8; // starting value
+  private static final double PROTEASE_ACTIVATION_KJ = 50; // starting value
+  private static final double HEAT_J_PER_MOL_CO2 = 50_200; // Colombié et al. 2007
+  private static final double SLACK_HYDRATION = 0.90; // where water loosens gluten (starting value)
+  private static final double SLACK_WIDTH = 0.06;
+  private static final double SLACK_DROP = 0.08; // 0.70 dough, 0.62 liquid starter
+  private static final double LOWEST_RETENTION = 0.15;
+
+  private final RiseParameters parameters;
+  private final RateCurve yeastCurve;
+  private final RateCurve bacteriaCurve;
+  private final AcidBuffer buffer;
+  private final double yeastScale;
+  private final double bacteriaScale;
+  private final double restingScale;
+  private final double acidScale;
+  private final double ceilingMol;
+  private final double waterLitres;
+  private final double saltFactor;
+  private final double pressurePa;
+  private final double airMol;
+  private final double doughLitres;
+  private final double startLitres;
+  private final double retention;
+  private final double temperatureError;
+  private final double[] start;
+
+  // what depends on temperature alone
+  private double cachedCelsius = Double.NaN;
+  private double yeastRate;
+  private double bacteriaRate;
+  private double restingRate;
+  private double acidRate;
+  private double proteaseRate;
+  private double capacityMol;
+  private double litresPerMol;
+
+  RiseDynamics(
+      DoughFormula formula, RiseParameters parameters, Unknowns unknowns, double startCelsius) {
+    this.parameters = parameters;
+    Flour flour = formula.flour();
+    Composition composition = flour.composition();
+    double h = formula.hydration().fraction();
+    double salt = formula.salt().fraction();
+    RiseParameters.RateCurves curves = curvesAt(parameters, unknowns.formQuantile());
+    this.yeastCurve = curves.yeast();
+    this.bacteriaCurve = curves.bacteria();
+    this.buffer = AcidBuffer.of(flour);
+    this.waterLitres = h + composition.moisture();
+    double phase = salt / waterLitres * USUAL_WATER_PHASE;
+    double activity = 1 + parameters.ashActivity() * (composition.ash() - WHITE_ASH);
+    double common = unknowns.rateScale() * Math.max(activity, 0.5) * freeWaterFactor(waterLitres);
+    double yeastSalt = Math.exp(-parameters.yeastSalt() * phase);
+    double bacteriaSalt = Math.exp(-parameters.bacteriaSalt() * phase);
+    this.yeastScale = parameters.yeastRatePerHour() * common * yeastSalt;
+    this.bacteriaScale = parameters.bacteriaRatePerHour() * common * bacteriaSalt;
+    this.restingScale = parameters.restingGasMolPerHour() * common * yeastSalt;
+    this.acidScale = parameters.restingAcidMolPerHour() * common * bacteriaSalt;
+    this.ceilingMol = parameters.gasCeilingMol();
+    this.saltFactor = CarbonDioxide.saltFactor(salt / waterLitres);
+    this.pressurePa = formula.altitude().pressurePa();
+    this.temperatureError = unknowns.temperatureErrorCelsius();
+    this.retention = retention(flour, h) + unknowns.retentionShift();
+    double celsius = startCelsius + temperatureError;
+    this.doughLitres = DoughProperties.of(formula).litresPerKgFlour(celsius);
+    double air = unknowns.startingAir();
+    double airLitres = doughLitres * air / (1 - air);
+    this.airMol = airLitres / GasCells.litresPerMol(celsius, pressurePa);
+    this.startLitres = doughLitres + airLitres;
+    this.start = startState(formula, unknowns, celsius);
+  }
+
+  private static RiseParameters.RateCurves curvesAt(RiseParameters parameters, double quantile) {
+    int n = parameters.forms().size();
+    return parameters.forms().get(Math.min((int) (quantile * n), n - 1));
+  }
+
+  private double freeWaterFactor(double water) {
+    double usual = USUAL_HYDRATION + 0.14;
+    return saturation(water) / saturation(usual);
+  }
+
+  private double saturation(double water) {
+    double free = Math.max(water - parameters.boundWater(), 0.02);
+    return free / (free + parameters.freeWaterHalf());
+  }
+
+  private static double retention(Flour flour, double hydration) {
+    double slack = 1 / (1 + Math.exp(-(hydration - SLACK_HYDRATION) / SLACK_WIDTH));
+    return flour.retention() - SLACK_DROP * flour.gluten() * slack;
+  }
+
+  private double[] startState(DoughFormula formula, Unknowns unknowns, double celsius) {
+    double p = formula.prefermentedFlour();
+    double condition = formula.starter().condition().vigour();
+    double population = Math.min(p * unknowns.vigour() * condition, 0.999);
+    double lag = formula.starter().condition().lagHours() * unknowns.lagFactor();
+    double[] state = new double[SIZE];
+    state[YEAST] = Math.log(population);
+    state[READINESS] = -Math.log(Math.expm1(parameters.yeastRatePerHour() * lag));
+    state[BACTERIA] = state[YEAST];
+    state[ACID] = p * AcidBuffer.of(formula.starter().flour()).acidAt(RIPE_PH);
+    state[CELSIUS] = celsius;
+    return state;
+  }
+
+  double[] startState() {
+    return start.clone();
+  }
+
+  double temperatureError() {
+    return temperatureError;
+  }
+
+  private void atTemperature(double celsius) {
+    if (celsius == cachedCelsius) {
+      return;
+    }
+    cachedCelsius = celsius;
+    yeastRate = yeastScale * yeastCurve.rate(celsius);
+    double bacteriaRelative = bacteriaCurve.rate(celsius);
+    bacteriaRate = bacteriaScale * bacteriaRelative;
+    acidRate = acidScale * bacteriaRelative;
+    restingRate = restingScale * arrhenius(parameters.restingActivationKJPerMol(), celsius);
+    proteaseRate =
+        parameters.strengthLossPerHour() * arrhenius(PROTEASE_ACTIVATION_KJ, celsius);
+    litresPerMol = GasCells.litresPerMol(celsius, pressurePa);
+    double dryPa = pressurePa - CarbonDioxide.waterVapourPa(celsius);
+    capacityMol =
+        CarbonDioxide.henryMolPerM3Pa(celsius) * saltFactor * dryPa * waterLitres / 1000;
+  }
+
+  private static double arrhenius(double energyKJ, double celsius) {
+    return Math.exp(energyKJ / GAS_CONSTANT_KJ * (1 / 298.15 - 1 / (celsius + 273.15)));
+  }
+
+  /**
+   * Derivatives per hour.
+   *
+   * @param celsius dough temperature
+   * @param s state
+   * @param d receives the derivatives; the temperature's own part is the warming by fermentation times the heat capacity
+   */
+  void derivatives(double celsius, double[] s, double[] d) {
+    atTemperature(celsius);
+    double yeast = Math.exp(s[YEAST]);
+    double bacteria = Math.exp(s[BACTERIA]);
+    double ready = 1 / (1 + Math.exp(-s[READINESS]));
+    double ph = buffer.phAt(s[ACID]);
+    double yeastGrowth = yeastRate * ready * (1 - yeast);
+    double bacteriaGrowth = bacteriaRate * ready * (1 - bacteria) * growthAtPh(ph);
+    double made =
+        (parameters.growthGasMol() * yeastGrowth * yeast
+                + restingRate * ready * yeast
+                + parameters.bacteriaGasMol() * bacteriaGrowth * bacteria)
+            * (1 - s[MADE] / ceilingMol);
+    double cells = inCellsMol(s);
+    double open = openShare(cells, s[ACID]);
+    double acidAllowed = 1 / (1 + Math.exp(-(ph - LOWEST_ACID_PH) / ACID_PH_WIDTH));
+    d[YEAST] = yeastGrowth;
+    d[READINESS] = yeastRate;
+    d[BACTERIA] = bacteriaGrowth;
+    d[MADE] = made;
+    d[LOST] = open * made + parameters.leakPerHour() * cells * open * open;
+    d[ACID] =
+        parameters.growthAcidMol() * bacteriaGrowth * bacteria
+            + acidRate * ready * bacteria * acidAllowed;
+    d[STRENGTH] = -proteaseRate * (1 + PROTEASE_GAIN / (1 + Math.exp((ph - PROTEASE_PH) * 5)));
+    d[CELSIUS] = HEAT_J_PER_MOL_CO2 * made;
+  }
+
+  /** Cardinal pH model of Rosso et al. 1995 (Appl Environ Microbiol 61:610–616). */
+  private static double growthAtPh(double ph) {
+    if (ph <= LOWEST_GROWTH_PH || ph >= HIGHEST_GROWTH_PH) {
+      return 0;
+    }
+    double product = (ph - LOWEST_GROWTH_PH) * (ph - HIGHEST_GROWTH_PH);
+    double off = ph - BEST_GROWTH_PH;
+    return product / (product - off * off);
+  }
+
+  /** CO2 in the gas cells, mol; the temperature must have been set. */
+  private double inCellsMol(double[] s) {
+    double free = Math.max(s[MADE] - s[LOST], 0);
+    return GasCells.inCellsMol(free, airMol, capacityMol);
+  }
+
+  private double openShare(double cellsMol, double acid) {
+    double gasLitres = (cellsMol + airMol) * litresPerMol;
+    double gasShare = gasLitres / (gasLitres + doughLitres);
+    double weakening =
+        parameters.acidWeakening() * Math.max(acid - parameters.acidTolerated(), 0);
+    double threshold = Math.max(retention - weakening, LOWEST_RETENTION);
+    return 1 / (1 + Math.exp(-(gasShare - threshold) / parameters.leakWidth()));
+  }
+
+  /** Rise as a fraction of the starting volume. */
+  double rise(double celsius, double[] s) {
+    atTemperature(celsius);
+    return (doughLitres + (inCellsMol(s) + airMol) * litresPerMol) / startLitres - 1;
+  }
+
+  /** Gas over total volume. */
+  double gasShare(double celsius, double[] s) {
+    atTemperature(celsius);
+    double gas = (inCellsMol(s) + airMol) * litresPerMol;
+    return gas / (gas + doughLitres);
+  }
+
+  /** CO2 in the gas cells, mol/kg flour. */
+  double inCellsMol(double celsius, double[] s) {
+    atTemperature(celsius);
+    return inCellsMol(s);
+  }
+
+  double ph(double[] s) {
+    return buffer.phAt(s[ACID]);
+  }
+
+  double startLitres() {
+    return startLitres;
+  }
+}

@@ -1,0 +1,50 @@
+package doughtide.core.rise;
+
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.TreeSet;
+
+/** A stretch of time in which the temperature is smooth and its source the same. */
+record Segment(double fromHours, double toHours, DoughTemperature.Stage stage) {
+  private static final double SHORTEST_HOURS = 1e-9;
+
+  /** Cuts a run into segments at every change of stage and every breakpoint of a trace. */
+  static List<Segment> of(DoughTemperature temperature, double hours) {
+    List<DoughTemperature.Stage> stages = temperature.stages();
+    List<Segment> segments = new ArrayList<>();
+    for (int i = 0; i < stages.size(); i++) {
+      DoughTemperature.Stage stage = stages.get(i);
+      double end = i + 1 < stages.size() ? stages.get(i + 1).fromHours() : hours;
+      addCut(segments, stage, Math.min(end, hours));
+    }
+    return segments;
+  }
+
+  private static void addCut(List<Segment> segments, DoughTemperature.Stage stage, double end) {
+    double begin = Math.max(stage.fromHours(), 0);
+    TreeSet<Double> cuts = new TreeSet<>(List.of(begin, end));
+    Arrays.stream(stage.trace().breakpoints())
+        .map(at -> at + stage.fromHours())
+        .filter(at -> at > begin && at < end)
+        .forEach(cuts::add);
+    double from = begin;
+    for (double cut : cuts) {
+      if (cut - from > SHORTEST_HOURS) {
+        segments.add(new Segment(from, cut, stage));
+        from = cut;
+      }
+    }
+  }
+
+  /** Temperature of dough (stated) or room at an hour of this segment; the end belongs to it. */
+  double celsius(double hours) {
+    double inside = Math.min(hours, toHours - SHORTEST_HOURS / 10);
+    return stage.trace().celsius(inside - stage.fromHours());
+  }
+
+  /** The hour at a part of this segment, 0 its start and 1 its end. */
+  double atPart(double part) {
+    return fromHours + part * (toHours - fromHours);
+  }
+}

@@ -1,0 +1,43 @@
+package doughtide.core.rise;
+
+import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
+
+/** The dynamics in one segment: adds where the temperature comes from. */
+final class SegmentDynamics implements FirstOrderDifferentialEquations {
+  private final RiseDynamics dynamics;
+  private final Segment segment;
+  private final double offset;
+
+  SegmentDynamics(RiseDynamics dynamics, Segment segment) {
+    this.dynamics = dynamics;
+    this.segment = segment;
+    this.offset = dynamics.temperatureError();
+  }
+
+  @Override
+  public int getDimension() {
+    return RiseDynamics.SIZE;
+  }
+
+  @Override
+  public void computeDerivatives(double hours, double[] state, double[] derivative) {
+    double outside = segment.celsius(hours) + offset;
+    if (segment.stage().inRoom()) {
+      double celsius = state[RiseDynamics.CELSIUS];
+      dynamics.derivatives(celsius, state, derivative);
+      derivative[RiseDynamics.CELSIUS] =
+          (outside - celsius) / segment.stage().timeConstantHours()
+              + derivative[RiseDynamics.CELSIUS] / segment.stage().heatCapacityJPerK();
+    } else {
+      dynamics.derivatives(outside, state, derivative);
+      derivative[RiseDynamics.CELSIUS] = 0;
+    }
+  }
+
+  /** Dough temperature at an hour of the segment. */
+  double celsius(double hours, double[] state) {
+    return segment.stage().inRoom()
+        ? state[RiseDynamics.CELSIUS]
+        : segment.celsius(hours) + offset;
+  }
+}
