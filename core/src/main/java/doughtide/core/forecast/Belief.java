@@ -9,8 +9,9 @@ import org.apache.commons.math3.linear.EigenDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
 
 /**
- * What is believed about the unknowns before a bake: a normal distribution over the first six of {@link Unknown}, and
- * every rate curve form alike. {@link #standard()} is what holds for a baker nobody knows; readings narrow it. Immutable.
+ * What is believed about the unknowns before a bake: a normal distribution over the first six of
+ * {@link Unknown}, and every rate curve form alike. {@link #standard()} is what holds for a baker
+ * nobody knows; readings narrow it. Immutable.
  */
 public final class Belief {
   /** Number of unknowns with a normal distribution. */
@@ -27,8 +28,8 @@ public final class Belief {
   }
 
   /**
-   * The belief about an unknown baker. Standard deviations, all starting values: vigour 25 %, lag 35 %, dough temperature
-   * 0.7 °C, rate 10 %, retention 0.025, starting air 25 %.
+   * The belief about an unknown baker. Standard deviations, all starting values: vigour 25 %, lag
+   * 35 %, dough temperature 0.7 °C, rate 10 %, retention 0.025, starting air 25 %.
    */
   public static Belief standard() {
     double[] deviations = {0.25, 0.35, 0.7, 0.10, 0.025, 0.25};
@@ -44,7 +45,8 @@ public final class Belief {
    *
    * @param mean six numbers in the order of {@link Unknown}
    * @param covariance six by six, symmetric, not negative
-   * @throws InputException if the sizes are wrong, a number is not finite, or the matrix is not symmetric
+   * @throws InputException if the sizes are wrong, a number is not finite, or the matrix is not
+   *     symmetric
    */
   public static Belief of(double[] mean, double[][] covariance) {
     if (mean.length != SIZE || covariance.length != SIZE) {
@@ -101,8 +103,8 @@ public final class Belief {
   }
 
   /**
-   * The same belief with another standard deviation for one unknown, for example a better thermometer; its correlations
-   * stay.
+   * The same belief with another standard deviation for one unknown, for example a better
+   * thermometer; its correlations stay.
    *
    * @param unknown which, not {@link Unknown#CURVE}
    * @param deviation 0…3 in its own coordinate

@@ -9,8 +9,8 @@ import org.apache.commons.math3.random.SobolSequenceGenerator;
 import org.apache.commons.math3.random.Well19937c;
 
 /**
- * A set of draws from a belief that fills it evenly: a Sobol sequence (commons-math3) under a fixed random digital shift,
- * so that the same belief gives the same draws.
+ * A set of draws from a belief that fills it evenly: a Sobol sequence (commons-math3) under a fixed
+ * random digital shift, so that the same belief gives the same draws.
  */
 public final class Ensemble {
   /** Members unless asked otherwise. */
@@ -85,8 +85,9 @@ public final class Ensemble {
   }
 
   /**
-   * Share of the variance of a result that each unknown explains alone (first-order index, by the variance of the mean in
-   * sixteen slices of the unknown's rank; what is left is chance and joint effects).
+   * Share of the variance of a result that each unknown explains alone (first-order index, by the
+   * variance of the mean in sixteen slices of the unknown's rank; what is left is chance and joint
+   * effects).
    *
    * @param result one finite number a member, in the members' order
    * @return one share for each {@link Unknown}, 0…1

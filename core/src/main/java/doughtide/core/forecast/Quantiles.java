@@ -2,7 +2,9 @@ package doughtide.core.forecast;
 
 import java.util.OptionalDouble;
 
-/** Quantiles of a sorted sample, linear between order statistics (type 7 of Hyndman &amp; Fan 1996). */
+/**
+ * Quantiles of a sorted sample, linear between order statistics (type 7 of Hyndman &amp; Fan 1996).
+ */
 final class Quantiles {
   private Quantiles() {}
 

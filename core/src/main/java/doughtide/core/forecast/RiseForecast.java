@@ -11,7 +11,8 @@ import java.util.OptionalDouble;
 import java.util.function.Function;
 
 /**
- * The rise of one dough with its uncertainty: an ensemble of runs that can be asked when something happens.
+ * The rise of one dough with its uncertainty: an ensemble of runs that can be asked when something
+ * happens.
  *
  * <pre>{@code
  * RiseForecast forecast = RiseForecaster.standard().forecast(formula, temperature);
@@ -53,7 +54,10 @@ public final class RiseForecast {
     return curves;
   }
 
-  /** Whether hours can be given at all: the dough stays inside the temperatures at which yeast grows. */
+  /**
+   * Whether hours can be given at all: the dough stays inside the temperatures at which yeast
+   * grows.
+   */
   public boolean isPossible() {
     return !curves.isEmpty();
   }

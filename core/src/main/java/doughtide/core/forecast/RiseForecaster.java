@@ -36,8 +36,7 @@ public final class RiseForecaster {
 
   /** For a baker nobody knows: standard parameters and belief, 512 members. */
   public static RiseForecaster standard() {
-    return new RiseForecaster(
-        RiseParameters.standard(), Belief.standard(), Ensemble.USUAL_SIZE);
+    return new RiseForecaster(RiseParameters.standard(), Belief.standard(), Ensemble.USUAL_SIZE);
   }
 
   /** The same with another belief, for example a learned one. */
@@ -89,8 +88,7 @@ public final class RiseForecaster {
    *
    * @param hours 0.001…240
    */
-  public RiseForecast forecast(
-      DoughFormula formula, DoughTemperature temperature, double hours) {
+  public RiseForecast forecast(DoughFormula formula, DoughTemperature temperature, double hours) {
     RiseModel typical = typical(formula, temperature);
     Ensemble ensemble = ensemble();
     List<Warning> warnings = new ArrayList<>(TemperatureWarnings.of(temperature, hours));

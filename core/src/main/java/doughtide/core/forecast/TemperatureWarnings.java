@@ -20,8 +20,7 @@ final class TemperatureWarnings {
   private TemperatureWarnings() {}
 
   static boolean forbidsHours(Warning warning) {
-    return warning.kind() == Warning.Kind.OUTSIDE_GROWTH
-        || warning.kind() == Warning.Kind.FREEZING;
+    return warning.kind() == Warning.Kind.OUTSIDE_GROWTH || warning.kind() == Warning.Kind.FREEZING;
   }
 
   static List<Warning> of(DoughTemperature temperature, double hours) {
@@ -68,7 +67,11 @@ final class TemperatureWarnings {
   private static Warning thin(double celsius, String where) {
     return new Warning(
         Warning.Kind.THIN_DATA,
-        "At " + degrees(celsius) + " the window is wide: few measurements of rates exist " + where + ".",
+        "At "
+            + degrees(celsius)
+            + " the window is wide: few measurements of rates exist "
+            + where
+            + ".",
         "Trust the look of the dough over the clock, and note your readings.");
   }
 

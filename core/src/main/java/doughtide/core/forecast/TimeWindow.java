@@ -4,9 +4,9 @@ import java.util.Arrays;
 import java.util.OptionalDouble;
 
 /**
- * A time with its uncertainty, hours since mixing (or feeding). One dough in ten is there before {@code early}, half
- * before {@code likely}, nine in ten before {@code late}. A part is empty where that many doughs never get there, or not
- * within the time looked at.
+ * A time with its uncertainty, hours since mixing (or feeding). One dough in ten is there before
+ * {@code early}, half before {@code likely}, nine in ten before {@code late}. A part is empty where
+ * that many doughs never get there, or not within the time looked at.
  *
  * @param early 10 % quantile
  * @param likely median

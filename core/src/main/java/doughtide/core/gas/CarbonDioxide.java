@@ -6,8 +6,9 @@ import org.apache.commons.math3.analysis.polynomials.PolynomialFunction;
 /**
  * Solubility of carbon dioxide in water and the vapour pressure of water.
  *
- * <p>Solubility: CRC Handbook of Chemistry and Physics, p. 8-90, 0–40 °C, accuracy about 2 %, interpolated by a cubic
- * spline in its logarithm; the two-parameter form of Sander 2023 (Atmos Chem Phys 23:10901) is 7 % low at 0 °C.
+ * <p>Solubility: CRC Handbook of Chemistry and Physics, p. 8-90, 0–40 °C, accuracy about 2 %,
+ * interpolated by a cubic spline in its logarithm; the two-parameter form of Sander 2023 (Atmos
+ * Chem Phys 23:10901) is 7 % low at 0 °C.
  */
 public final class CarbonDioxide {
   private static final double STEP_CELSIUS = 5;
@@ -54,8 +55,8 @@ public final class CarbonDioxide {
   }
 
   /**
-   * Factor by which salt lowers the solubility: 10^(−0.10·c), c in mol NaCl per litre of water (Setschenow; constant
-   * from memory). 2 % salt at 70 % hydration: 0.91.
+   * Factor by which salt lowers the solubility: 10^(−0.10·c), c in mol NaCl per litre of water
+   * (Setschenow; constant from memory). 2 % salt at 70 % hydration: 0.91.
    *
    * @param saltKgPerLitre kg of salt per litre of water, 0 or more
    */
@@ -64,8 +65,8 @@ public final class CarbonDioxide {
   }
 
   /**
-   * Vapour pressure of water, Magnus form with the constants of Alduchov &amp; Eskridge 1996 (from memory), within 0.4 %
-   * for −5…50 °C.
+   * Vapour pressure of water, Magnus form with the constants of Alduchov &amp; Eskridge 1996 (from
+   * memory), within 0.4 % for −5…50 °C.
    *
    * @param celsius −5…50 °C
    * @return Pa

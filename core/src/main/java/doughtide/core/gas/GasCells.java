@@ -1,8 +1,8 @@
 package doughtide.core.gas;
 
 /**
- * Where the carbon dioxide is: shared at every instant between the dough's water and its gas cells, which also hold the
- * air beaten in while mixing. Amounts in mol and litres per kg of all flour.
+ * Where the carbon dioxide is: shared at every instant between the dough's water and its gas cells,
+ * which also hold the air beaten in while mixing. Amounts in mol and litres per kg of all flour.
  */
 public final class GasCells {
   /** Molar gas constant, J/(mol K), CODATA 2018. */
@@ -13,8 +13,8 @@ public final class GasCells {
   private GasCells() {}
 
   /**
-   * CO2 in the cells. Henry's law, Dalton's law and the ideal gas give n² + n·(air + K − free) − free·air = 0, K being
-   * what the water would hold under pure CO2.
+   * CO2 in the cells. Henry's law, Dalton's law and the ideal gas give n² + n·(air + K − free) −
+   * free·air = 0, K being what the water would hold under pure CO2.
    *
    * @param freeMol CO2 not lost, mol, 0 or more
    * @param airMol air in the cells, mol, more than 0

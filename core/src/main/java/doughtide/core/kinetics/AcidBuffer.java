@@ -4,13 +4,14 @@ import doughtide.core.dough.Flour;
 import doughtide.core.quantity.Checks;
 
 /**
- * pH of a dough against the acid in it, by a charge balance: the dissociated part of the lactic and acetic acid equals
- * what the flour's own buffers have taken up, B·(pH0 − pH).
+ * pH of a dough against the acid in it, by a charge balance: the dissociated part of the lactic and
+ * acetic acid equals what the flour's own buffers have taken up, B·(pH0 − pH).
  *
- * <p>Two weak acids and a constant B follow the measured dough of Nutrients 2019, 11:2954, table 2 (pH 4.26, 3.89 and
- * 3.55 at 55, 86 and 182 mmol of acid per kg of flour), where a straight line of pH against acid cannot. B of white
- * flour is fitted to those three lines; that it grows with ash is published (Martínez-Anaya et al. 1994), by how much is
- * a starting value. The pH of unfermented dough, 6.0, is from memory. Uncertainty of a computed pH: about ±0.2.
+ * <p>Two weak acids and a constant B follow the measured dough of Nutrients 2019, 11:2954, table 2
+ * (pH 4.26, 3.89 and 3.55 at 55, 86 and 182 mmol of acid per kg of flour), where a straight line of
+ * pH against acid cannot. B of white flour is fitted to those three lines; that it grows with ash
+ * is published (Martínez-Anaya et al. 1994), by how much is a starting value. The pH of unfermented
+ * dough, 6.0, is from memory. Uncertainty of a computed pH: about ±0.2.
  */
 public final class AcidBuffer {
   /** pH of dough before any acid, from memory. */
@@ -51,8 +52,7 @@ public final class AcidBuffer {
    * @param bufferMolPerKgPh mol of charge per kg of flour per pH unit, 0.005…0.2
    */
   public static AcidBuffer of(double bufferMolPerKgPh) {
-    return new AcidBuffer(
-        Checks.inRange("buffering", bufferMolPerKgPh, 0.005, 0.2, "mol/(kg pH)"));
+    return new AcidBuffer(Checks.inRange("buffering", bufferMolPerKgPh, 0.005, 0.2, "mol/(kg pH)"));
   }
 
   /** Buffering, mol per kg of flour per pH unit. */
@@ -81,7 +81,8 @@ public final class AcidBuffer {
   }
 
   /**
-   * pH with this much acid; the inverse of {@link #acidAt} through a table with cubic Hermite pieces (error below 1e-5 pH).
+   * pH with this much acid; the inverse of {@link #acidAt} through a table with cubic Hermite
+   * pieces (error below 1e-5 pH).
    *
    * @param acidMolPerKg mol per kg of flour, 0 or more
    * @return 3.0…6.0

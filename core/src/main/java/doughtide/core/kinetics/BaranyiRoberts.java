@@ -1,8 +1,9 @@
 package doughtide.core.kinetics;
 
 /**
- * Growth with lag towards a ceiling, at a steady rate: the exact solution of Baranyi &amp; Roberts (1994, Int J Food
- * Microbiol 23:277–294), here for checking the integrator and for teaching. All populations as shares of the ceiling.
+ * Growth with lag towards a ceiling, at a steady rate: the exact solution of Baranyi &amp; Roberts
+ * (1994, Int J Food Microbiol 23:277–294), here for checking the integrator and for teaching. All
+ * populations as shares of the ceiling.
  *
  * @param start population at the start, more than 0, at most 1
  * @param ratePerHour greatest specific growth rate, per hour

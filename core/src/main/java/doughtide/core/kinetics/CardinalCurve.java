@@ -1,7 +1,8 @@
 package doughtide.core.kinetics;
 
 /** Rosso, Lobry &amp; Flandrois 1993, J Theor Biol 162:447–463. */
-record CardinalCurve(double minimum, double optimum, double maximum, double lowestCelsius, double highestCelsius)
+record CardinalCurve(
+    double minimum, double optimum, double maximum, double lowestCelsius, double highestCelsius)
     implements RateCurve {
 
   @Override

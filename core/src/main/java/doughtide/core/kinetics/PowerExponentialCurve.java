@@ -1,7 +1,15 @@
 package doughtide.core.kinetics;
 
-/** Power of the distance to the maximum, times an exponential; see {@link RateCurve#powerExponential}. */
-record PowerExponentialCurve(double power, double decayPerCelsius, double maximum, double lowestCelsius, double highestCelsius)
+/**
+ * Power of the distance to the maximum, times an exponential; see {@link
+ * RateCurve#powerExponential}.
+ */
+record PowerExponentialCurve(
+    double power,
+    double decayPerCelsius,
+    double maximum,
+    double lowestCelsius,
+    double highestCelsius)
     implements RateCurve {
 
   @Override

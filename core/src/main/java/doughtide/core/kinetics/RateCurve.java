@@ -3,15 +3,17 @@ package doughtide.core.kinetics;
 import doughtide.core.quantity.Checks;
 
 /**
- * How fast a microbe grows at a temperature, relative to its rate at 25 °C. All implementations must be immutable and
- * thread-safe, give 1 at 25 °C, 0 where nothing grows, and never a negative number or NaN for −2…45 °C.
+ * How fast a microbe grows at a temperature, relative to its rate at 25 °C. All implementations
+ * must be immutable and thread-safe, give 1 at 25 °C, 0 where nothing grows, and never a negative
+ * number or NaN for −2…45 °C.
  *
  * <pre>{@code
  * RateCurve yeast = RateForm.SCHOOLFIELD.yeast();
  * double twice = yeast.rate(27) / yeast.rate(20);
  * }</pre>
  *
- * <p>Four published forms stand in {@link RateForm}; another is one class that implements this interface.
+ * <p>Four published forms stand in {@link RateForm}; another is one class that implements this
+ * interface.
  */
 public interface RateCurve {
   /** The temperature at which every curve is 1, °C. */
@@ -31,8 +33,8 @@ public interface RateCurve {
   double highestCelsius();
 
   /**
-   * The form of Schoolfield, Sharpe &amp; Magnuson (1981, J Theor Biol 88:719–731) with high-temperature inactivation:
-   * exp(Ea/R·(1/298.15 − 1/K)) / (1 + exp(Ed/R·(1/Kh − 1/K))).
+   * The form of Schoolfield, Sharpe &amp; Magnuson (1981, J Theor Biol 88:719–731) with
+   * high-temperature inactivation: exp(Ea/R·(1/298.15 − 1/K)) / (1 + exp(Ed/R·(1/Kh − 1/K))).
    *
    * @param activationKJPerMol Ea, 10…300
    * @param inactivationKJPerMol Ed, 50…2000
@@ -55,7 +57,8 @@ public interface RateCurve {
   }
 
   /**
-   * The cardinal temperature model with inflection of Rosso, Lobry &amp; Flandrois (1993, J Theor Biol 162:447–463).
+   * The cardinal temperature model with inflection of Rosso, Lobry &amp; Flandrois (1993, J Theor
+   * Biol 162:447–463).
    *
    * @param minimum no growth at and below, −20…20 °C
    * @param optimum fastest growth, 15…45 °C
@@ -72,8 +75,8 @@ public interface RateCurve {
   }
 
   /**
-   * The extended square-root model of Ratkowsky et al. (1983, J Bacteriol 154:1222–1226): √µ = b·(T − Tmin)·(1 −
-   * exp(c·(T − Tmax))).
+   * The extended square-root model of Ratkowsky et al. (1983, J Bacteriol 154:1222–1226): √µ = b·(T
+   * − Tmin)·(1 − exp(c·(T − Tmax))).
    *
    * @param minimum Tmin, −20…20 °C
    * @param maximum Tmax, above 25, up to 60 °C
@@ -90,8 +93,9 @@ public interface RateCurve {
   }
 
   /**
-   * The power–exponential form x^b·exp(−c·x) with x = Tmax − T, 0 from Tmax on (the form in which the growth rates after
-   * Gänzle, Ehmann &amp; Hammes 1998, Appl Environ Microbiol 64:2616–2623, are often written; from memory).
+   * The power–exponential form x^b·exp(−c·x) with x = Tmax − T, 0 from Tmax on (the form in which
+   * the growth rates after Gänzle, Ehmann &amp; Hammes 1998, Appl Environ Microbiol 64:2616–2623,
+   * are often written; from memory).
    *
    * @param power b, 0.1…20
    * @param decayPerCelsius c, 0.01…2 per °C

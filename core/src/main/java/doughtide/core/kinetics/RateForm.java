@@ -1,15 +1,16 @@
 package doughtide.core.kinetics;
 
 /**
- * The published forms of the rate curve, fitted in this project. Yeast: the first three to the rates that M. Gänzle gave
- * bakers (fastest at 28 °C, half at 20 and 32, a quarter at 14 and 34, next to none, taken as 0.05, at 8 and 35;
- * rec.food.sourdough FAQ), the power–exponential form to the growth table circulated after Gänzle 1998 (2–34 °C, from
- * memory). Bacteria: all to his figures for lactobacilli (fastest at 32–33 °C, half at 20 and 37, a quarter at 15 and 39,
- * none at 4 and 41). Least squares on the rate relative to the fastest; {@code RateFitPublishedTest} repeats the fits and
- * prints their residuals.
+ * The published forms of the rate curve, fitted in this project. Yeast: the first three to the
+ * rates that M. Gänzle gave bakers (fastest at 28 °C, half at 20 and 32, a quarter at 14 and 34,
+ * next to none, taken as 0.05, at 8 and 35; rec.food.sourdough FAQ), the power–exponential form to
+ * the growth table circulated after Gänzle 1998 (2–34 °C, from memory). Bacteria: all to his
+ * figures for lactobacilli (fastest at 32–33 °C, half at 20 and 37, a quarter at 15 and 39, none at
+ * 4 and 41). Least squares on the rate relative to the fastest; {@code RateFitPublishedTest}
+ * repeats the fits and prints their residuals.
  *
- * <p>Where data are thin (below 12 and above 30 °C) the forms differ; a forecast takes that difference as one of its
- * unknowns. A new form is one class and one line here.
+ * <p>Where data are thin (below 12 and above 30 °C) the forms differ; a forecast takes that
+ * difference as one of its unknowns. A new form is one class and one line here.
  */
 public enum RateForm {
   /** Schoolfield, Sharpe &amp; Magnuson 1981; the default. */

@@ -1,7 +1,12 @@
 package doughtide.core.kinetics;
 
 /** Schoolfield, Sharpe &amp; Magnuson 1981, J Theor Biol 88:719–731. */
-record SchoolfieldCurve(double activationKJPerMol, double inactivationKJPerMol, double halfInactiveCelsius, double lowestCelsius, double highestCelsius)
+record SchoolfieldCurve(
+    double activationKJPerMol,
+    double inactivationKJPerMol,
+    double halfInactiveCelsius,
+    double lowestCelsius,
+    double highestCelsius)
     implements RateCurve {
 
   private static final double GAS_CONSTANT_KJ_PER_MOL_K = 8.314462618e-3; // CODATA 2018

@@ -1,7 +1,8 @@
 package doughtide.core.kinetics;
 
 /** Ratkowsky et al. 1983, J Bacteriol 154:1222–1226. */
-record SquareRootCurve(double minimum, double maximum, double steepness, double lowestCelsius, double highestCelsius)
+record SquareRootCurve(
+    double minimum, double maximum, double steepness, double lowestCelsius, double highestCelsius)
     implements RateCurve {
 
   @Override

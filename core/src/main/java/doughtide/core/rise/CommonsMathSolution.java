@@ -20,8 +20,7 @@ final class CommonsMathSolution implements DenseSolution {
   /** Integrates one segment from {@code state}, which receives the state at its end. */
   void integrate(SegmentDynamics equations, double from, double to, double[] state) {
     DormandPrince853Integrator integrator =
-        new DormandPrince853Integrator(
-            SMALLEST_STEP_HOURS, LARGEST_STEP_HOURS, ABSOLUTE, RELATIVE);
+        new DormandPrince853Integrator(SMALLEST_STEP_HOURS, LARGEST_STEP_HOURS, ABSOLUTE, RELATIVE);
     ContinuousOutputModel part = new ContinuousOutputModel();
     integrator.addStepHandler(part);
     integrator.addStepHandler(new MeshCollector());

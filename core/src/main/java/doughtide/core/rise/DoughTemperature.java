@@ -10,8 +10,9 @@ import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 
 /**
- * Where the dough's temperature comes from: stated (steady, steps, a logger's readings), or computed while the dough
- * lies in a room and its own fermentation warms it. Stages follow one another. Immutable.
+ * Where the dough's temperature comes from: stated (steady, steps, a logger's readings), or
+ * computed while the dough lies in a room and its own fermentation warms it. Stages follow one
+ * another. Immutable.
  */
 public final class DoughTemperature {
   /** Coldest dough the model accepts, °C: just above where dough begins to freeze. */
@@ -32,8 +33,8 @@ public final class DoughTemperature {
    * One stage.
    *
    * @param fromHours when it begins
-   * @param trace the dough's temperature, or the room's if {@code timeConstantHours} is finite; its hour 0 is {@code
-   *     fromHours}
+   * @param trace the dough's temperature, or the room's if {@code timeConstantHours} is finite; its
+   *     hour 0 is {@code fromHours}
    * @param timeConstantHours infinite where the dough's temperature is stated
    * @param heatCapacityJPerK heat capacity of dough and vessel per kg of flour, J/K
    */
@@ -61,7 +62,8 @@ public final class DoughTemperature {
   }
 
   /**
-   * A dough that drifts towards its surroundings and warms itself: dT/dt = (room − T)/τ + heat of fermentation.
+   * A dough that drifts towards its surroundings and warms itself: dT/dt = (room − T)/τ + heat of
+   * fermentation.
    *
    * @param start dough temperature at the start, −2…45 °C
    * @param room temperature around it over time
@@ -69,7 +71,10 @@ public final class DoughTemperature {
    * @param heatCapacityJPerK heat capacity of dough and vessel per kg of flour, 1000…100000 J/K
    */
   public static DoughTemperature inRoom(
-      Temperature start, TemperatureTrace room, double timeConstantHours, double heatCapacityJPerK) {
+      Temperature start,
+      TemperatureTrace room,
+      double timeConstantHours,
+      double heatCapacityJPerK) {
     return steady(start).then(0, room, timeConstantHours, heatCapacityJPerK);
   }
 

@@ -8,8 +8,8 @@ import java.util.function.DoubleUnaryOperator;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**
- * What one run of the model gives back: the dough at any hour, and the hours at which something happens. Hours count
- * from mixing. Safe for use by several threads.
+ * What one run of the model gives back: the dough at any hour, and the hours at which something
+ * happens. Hours count from mixing. Safe for use by several threads.
  *
  * <pre>{@code
  * RiseCurve curve = RiseModel.of(formula, DoughTemperature.steady(Temperature.ofCelsius(25))).run(12);
@@ -134,17 +134,25 @@ public final class RiseCurve {
     return firstUpCrossing(hours -> riseFraction(hours) - rise.fraction());
   }
 
-  /** Hour of the greatest height: gas is lost as fast as it is made. Empty if that lies beyond the run. */
+  /**
+   * Hour of the greatest height: gas is lost as fast as it is made. Empty if that lies beyond the
+   * run.
+   */
   public OptionalDouble hoursToPeak() {
     return firstUpCrossing(hours -> -netGasMolPerHour(hours));
   }
 
-  /** Hour at which the strength index falls below {@link #WEAK}; empty if it does not in this run. */
+  /**
+   * Hour at which the strength index falls below {@link #WEAK}; empty if it does not in this run.
+   */
   public OptionalDouble hoursToWeak() {
     return firstUpCrossing(hours -> WEAK - strengthAt(hours));
   }
 
-  /** Hour from which the dough is past its best: it falls back or has become weak, whichever is first. */
+  /**
+   * Hour from which the dough is past its best: it falls back or has become weak, whichever is
+   * first.
+   */
   public OptionalDouble hoursToOver() {
     OptionalDouble peak = hoursToPeak();
     OptionalDouble weak = hoursToWeak();
@@ -155,15 +163,18 @@ public final class RiseCurve {
   }
 
   /**
-   * Hour from which a starter is ripe: within 5 % of its greatest height. Empty if the greatest height lies beyond the
-   * run.
+   * Hour from which a starter is ripe: within 5 % of its greatest height. Empty if the greatest
+   * height lies beyond the run.
    */
   public OptionalDouble hoursToRipe() {
     OptionalDouble peak = hoursToPeak();
     return peak.isEmpty() ? peak : hoursToRise(nearly(peak.getAsDouble()));
   }
 
-  /** Hour at which a starter has fallen 5 % below its greatest height; empty if it has not in this run. */
+  /**
+   * Hour at which a starter has fallen 5 % below its greatest height; empty if it has not in this
+   * run.
+   */
   public OptionalDouble hoursToFallen() {
     OptionalDouble peak = hoursToPeak();
     if (peak.isEmpty()) {
@@ -188,7 +199,10 @@ public final class RiseCurve {
     return firstUpCrossing(event, startHours());
   }
 
-  /** An event function changes sign inside one of the integrator's own steps; Brent's method finds where. */
+  /**
+   * An event function changes sign inside one of the integrator's own steps; Brent's method finds
+   * where.
+   */
   private OptionalDouble firstUpCrossing(DoubleUnaryOperator event, double fromHours) {
     double before = fromHours;
     if (event.applyAsDouble(before) >= 0) {

@@ -10,8 +10,8 @@ import doughtide.core.kinetics.AcidBuffer;
 import doughtide.core.kinetics.RateCurve;
 
 /**
- * The state of a dough and its derivatives, per kg of all flour. Not thread-safe: what depends on temperature alone is
- * kept until the temperature changes.
+ * The state of a dough and its derivatives, per kg of all flour. Not thread-safe: what depends on
+ * temperature alone is kept until the temperature changes.
  */
 final class RiseDynamics {
   static final int YEAST = 0; // ln of the yeast, 1 = ripe population
@@ -159,12 +159,10 @@ final class RiseDynamics {
     bacteriaRate = bacteriaScale * bacteriaRelative;
     acidRate = acidScale * bacteriaRelative;
     restingRate = restingScale * arrhenius(parameters.restingActivationKJPerMol(), celsius);
-    proteaseRate =
-        parameters.strengthLossPerHour() * arrhenius(PROTEASE_ACTIVATION_KJ, celsius);
+    proteaseRate = parameters.strengthLossPerHour() * arrhenius(PROTEASE_ACTIVATION_KJ, celsius);
     litresPerMol = GasCells.litresPerMol(celsius, pressurePa);
     double dryPa = pressurePa - CarbonDioxide.waterVapourPa(celsius);
-    capacityMol =
-        CarbonDioxide.henryMolPerM3Pa(celsius) * saltFactor * dryPa * waterLitres / 1000;
+    capacityMol = CarbonDioxide.henryMolPerM3Pa(celsius) * saltFactor * dryPa * waterLitres / 1000;
   }
 
   private static double arrhenius(double energyKJ, double celsius) {
@@ -176,7 +174,8 @@ final class RiseDynamics {
    *
    * @param celsius dough temperature
    * @param s state
-   * @param d receives the derivatives; the temperature's own part is the warming by fermentation times the heat capacity
+   * @param d receives the derivatives; the temperature's own part is the warming by fermentation
+   *     times the heat capacity
    */
   void derivatives(double celsius, double[] s, double[] d) {
     atTemperature(celsius);
@@ -225,8 +224,7 @@ final class RiseDynamics {
   private double openShare(double cellsMol, double acid) {
     double gasLitres = (cellsMol + airMol) * litresPerMol;
     double gasShare = gasLitres / (gasLitres + doughLitres);
-    double weakening =
-        parameters.acidWeakening() * Math.max(acid - parameters.acidTolerated(), 0);
+    double weakening = parameters.acidWeakening() * Math.max(acid - parameters.acidTolerated(), 0);
     double threshold = Math.max(retention - weakening, LOWEST_RETENTION);
     return 1 / (1 + Math.exp(-(gasShare - threshold) / parameters.leakWidth()));
   }

@@ -5,7 +5,8 @@ import doughtide.core.quantity.Checks;
 import java.util.List;
 
 /**
- * The rise model of one dough, or of one starter after feeding: growth, gas, acid and heat. Immutable.
+ * The rise model of one dough, or of one starter after feeding: growth, gas, acid and heat.
+ * Immutable.
  *
  * <pre>{@code
  * RiseModel model = RiseModel.of(
@@ -13,9 +14,10 @@ import java.util.List;
  * double percent = model.run(6).riseAt(4.5).percent();
  * }</pre>
  *
- * <p>Growth after Baranyi &amp; Roberts 1994 for yeast and lactic bacteria; rates by a published curve of temperature and by
- * the salt in the water; CO2 linked to growth and to maintenance (Luedeking &amp; Piret 1959), shared between water and gas
- * cells by Henry's law and the ideal gas; leaking above a gas share that falls as acid accumulates.
+ * <p>Growth after Baranyi &amp; Roberts 1994 for yeast and lactic bacteria; rates by a published
+ * curve of temperature and by the salt in the water; CO2 linked to growth and to maintenance
+ * (Luedeking &amp; Piret 1959), shared between water and gas cells by Henry's law and the ideal
+ * gas; leaking above a gas share that falls as acid accumulates.
  */
 public final class RiseModel {
   /** Longest run, hours (ten days). */
@@ -95,7 +97,8 @@ public final class RiseModel {
   }
 
   /**
-   * Integrates with the kernel made for ensembles: times agree with {@link #run} to better than 0.001 h.
+   * Integrates with the kernel made for ensembles: times agree with {@link #run} to better than
+   * 0.001 h.
    *
    * @param hours length of the run, 0.001…240 h
    */

@@ -7,34 +7,43 @@ import java.util.Arrays;
 import java.util.List;
 
 /**
- * The numbers of the rise model. Where no source stands beside a number it is a starting value: it put a prototype
- * inside the hours that bakers report, and the reader of a forecast meets its uncertainty in the width of the window.
+ * The numbers of the rise model. Where no source stands beside a number it is a starting value: it
+ * put a prototype inside the hours that bakers report, and the reader of a forecast meets its
+ * uncertainty in the width of the window.
  *
- * @param yeastRatePerHour greatest growth rate of yeast in dough at 25 °C without salt, 0.05…2 per h (starting value)
+ * @param yeastRatePerHour greatest growth rate of yeast in dough at 25 °C without salt, 0.05…2 per
+ *     h (starting value)
  * @param bacteriaRatePerHour the same for lactic bacteria, 0.05…2 per h (starting value)
- * @param yeastSalt how salt in the water slows yeast, exponent per kg/kg (starting value; yeast tolerates 8 % NaCl,
- *     Gänzle et al. 1998)
+ * @param yeastSalt how salt in the water slows yeast, exponent per kg/kg (starting value; yeast
+ *     tolerates 8 % NaCl, Gänzle et al. 1998)
  * @param bacteriaSalt the same for bacteria (starting value; stopped by 4 % NaCl, same source)
- * @param growthGasMol CO2 made while the yeast grows from nothing to its ceiling, mol/kg flour (starting value)
- * @param restingGasMolPerHour CO2 made per hour by a full yeast population at 25 °C beside growth, mol/(kg h) (starting
- *     value; growth-linked plus maintenance production after Luedeking &amp; Piret 1959)
+ * @param growthGasMol CO2 made while the yeast grows from nothing to its ceiling, mol/kg flour
+ *     (starting value)
+ * @param restingGasMolPerHour CO2 made per hour by a full yeast population at 25 °C beside growth,
+ *     mol/(kg h) (starting value; growth-linked plus maintenance production after Luedeking &amp;
+ *     Piret 1959)
  * @param restingActivationKJPerMol temperature dependence of that, kJ/mol (starting value)
- * @param bacteriaGasMol CO2 made while the bacteria grow to their ceiling, mol/kg flour (starting value)
- * @param gasCeilingMol CO2 that the flour's sugars allow, mol/kg flour (starting value; 0.275 mol of hexose at 2 mol CO2
- *     each, about 5 % of the flour)
- * @param growthAcidMol acid made while the bacteria grow to their ceiling, mol/kg flour (starting value)
- * @param restingAcidMolPerHour acid made per hour by a full bacterial population at 25 °C, mol/(kg h) (starting value)
+ * @param bacteriaGasMol CO2 made while the bacteria grow to their ceiling, mol/kg flour (starting
+ *     value)
+ * @param gasCeilingMol CO2 that the flour's sugars allow, mol/kg flour (starting value; 0.275 mol
+ *     of hexose at 2 mol CO2 each, about 5 % of the flour)
+ * @param growthAcidMol acid made while the bacteria grow to their ceiling, mol/kg flour (starting
+ *     value)
+ * @param restingAcidMolPerHour acid made per hour by a full bacterial population at 25 °C, mol/(kg
+ *     h) (starting value)
  * @param boundWater water that does not take part, kg/kg flour (about what does not freeze)
- * @param freeWaterHalf free water at which growth is half, kg/kg flour (the sign is known in the trade, the size is not
- *     measured: one adjustable number)
+ * @param freeWaterHalf free water at which growth is half, kg/kg flour (the sign is known in the
+ *     trade, the size is not measured: one adjustable number)
  * @param leakWidth width of the step from tight to leaking, gas share (starting value)
  * @param leakPerHour rate at which connected cells empty, per h (starting value)
- * @param acidWeakening fall of the retained gas share per mol/kg of acid beyond {@code acidTolerated} (starting value)
+ * @param acidWeakening fall of the retained gas share per mol/kg of acid beyond {@code
+ *     acidTolerated} (starting value)
  * @param acidTolerated acid that the gluten bears, mol/kg flour (starting value)
- * @param ashActivity gain of all rates per unit of ash over white flour's 0.5 % (wholemeal and rye ferment faster:
- *     common practice, no source; the size is a starting value)
+ * @param ashActivity gain of all rates per unit of ash over white flour's 0.5 % (wholemeal and rye
+ *     ferment faster: common practice, no source; the size is a starting value)
  * @param strengthLossPerHour loss of dough strength at 25 °C far from acid, per h (starting value)
- * @param forms pairs of rate curves, the first is the default; their spread is one of a forecast's unknowns
+ * @param forms pairs of rate curves, the first is the default; their spread is one of a forecast's
+ *     unknowns
  */
 public record RiseParameters(
     double yeastRatePerHour,

@@ -3,9 +3,10 @@ package doughtide.core.rise;
 import java.util.Arrays;
 
 /**
- * Dormand &amp; Prince 5(4) with dense output over plain arrays (coefficients and interpolant: Hairer, Nørsett &amp; Wanner
- * 1993, Solving Ordinary Differential Equations I, II.5 and II.6). It does for an ensemble what commons-math3 does for one
- * run, without objects in the loop; a test holds it against commons-math3 over random doughs.
+ * Dormand &amp; Prince 5(4) with dense output over plain arrays (coefficients and interpolant:
+ * Hairer, Nørsett &amp; Wanner 1993, Solving Ordinary Differential Equations I, II.5 and II.6). It
+ * does for an ensemble what commons-math3 does for one run, without objects in the loop; a test
+ * holds it against commons-math3 over random doughs.
  */
 final class RungeKuttaKernel implements DenseSolution {
   private static final int N = RiseDynamics.SIZE;

@@ -36,8 +36,6 @@ final class SegmentDynamics implements FirstOrderDifferentialEquations {
 
   /** Dough temperature at an hour of the segment. */
   double celsius(double hours, double[] state) {
-    return segment.stage().inRoom()
-        ? state[RiseDynamics.CELSIUS]
-        : segment.celsius(hours) + offset;
+    return segment.stage().inRoom() ? state[RiseDynamics.CELSIUS] : segment.celsius(hours) + offset;
   }
 }

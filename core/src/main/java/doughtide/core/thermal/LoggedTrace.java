@@ -5,9 +5,9 @@ import doughtide.core.quantity.InputException;
 import java.util.Arrays;
 
 /**
- * Monotone piecewise cubic Hermite interpolation: conditions of Fritsch &amp; Carlson 1980, SIAM J Numer Anal 17:238;
- * inner slopes by the weighted harmonic mean of Fritsch &amp; Butland 1984, SIAM J Sci Stat Comput 5:300. The line never
- * leaves the range of the two readings it runs between.
+ * Monotone piecewise cubic Hermite interpolation: conditions of Fritsch &amp; Carlson 1980, SIAM J
+ * Numer Anal 17:238; inner slopes by the weighted harmonic mean of Fritsch &amp; Butland 1984, SIAM
+ * J Sci Stat Comput 5:300. The line never leaves the range of the two readings it runs between.
  */
 final class LoggedTrace implements TemperatureTrace {
   private final double[] hours;
@@ -17,10 +17,14 @@ final class LoggedTrace implements TemperatureTrace {
   LoggedTrace(double[] hours, double[] celsius) {
     if (hours.length != celsius.length) {
       throw new InputException(
-          hours.length + " hours and " + celsius.length + " temperatures: give one of each per reading");
+          hours.length
+              + " hours and "
+              + celsius.length
+              + " temperatures: give one of each per reading");
     }
     if (hours.length < 2) {
-      throw new InputException("a logged temperature needs at least two readings, given " + hours.length);
+      throw new InputException(
+          "a logged temperature needs at least two readings, given " + hours.length);
     }
     for (double each : celsius) {
       Checks.inRange("logged temperature", each, -60, 300, "°C");

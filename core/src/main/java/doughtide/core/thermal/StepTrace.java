@@ -11,7 +11,8 @@ final class StepTrace implements TemperatureTrace {
 
   StepTrace(List<Step> steps) {
     if (steps.isEmpty()) {
-      throw new InputException("a temperature trace needs at least one step, for example 0 h 24 °C");
+      throw new InputException(
+          "a temperature trace needs at least one step, for example 0 h 24 °C");
     }
     this.fromHours = TraceHours.ascending(steps.stream().mapToDouble(Step::hours).toArray());
     this.celsius = steps.stream().mapToDouble(step -> step.temperature().celsius()).toArray();

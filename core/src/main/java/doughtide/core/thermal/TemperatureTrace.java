@@ -4,8 +4,9 @@ import doughtide.core.quantity.Temperature;
 import java.util.List;
 
 /**
- * A temperature over time. All implementations are immutable and defined for every finite hour; what lies before the
- * first thing known equals the first value, what lies after the last equals the last.
+ * A temperature over time. All implementations are immutable and defined for every finite hour;
+ * what lies before the first thing known equals the first value, what lies after the last equals
+ * the last.
  *
  * <pre>{@code
  * TemperatureTrace night =
@@ -24,8 +25,8 @@ public interface TemperatureTrace {
   double celsius(double hours);
 
   /**
-   * The hours at which the temperature jumps or its slope does, ascending, maybe none. An integrator restarts there; in
-   * between the trace is smooth.
+   * The hours at which the temperature jumps or its slope does, ascending, maybe none. An
+   * integrator restarts there; in between the trace is smooth.
    */
   double[] breakpoints();
 
@@ -39,7 +40,8 @@ public interface TemperatureTrace {
   }
 
   /**
-   * Steps: each temperature holds from its hour until the next step's; the first also holds before its own hour.
+   * Steps: each temperature holds from its hour until the next step's; the first also holds before
+   * its own hour.
    *
    * @param steps one or more, hours strictly ascending
    * @throws doughtide.core.quantity.InputException if there is none or the hours do not ascend
@@ -49,14 +51,15 @@ public interface TemperatureTrace {
   }
 
   /**
-   * A smooth line through a logger's readings that never overshoots them (monotone cubic, Fritsch &amp; Carlson 1980,
-   * SIAM J Numer Anal 17:238); the first and the last reading hold before and after. The breakpoints are the first and
-   * the last reading only: in between the slope is continuous.
+   * A smooth line through a logger's readings that never overshoots them (monotone cubic, Fritsch
+   * &amp; Carlson 1980, SIAM J Numer Anal 17:238); the first and the last reading hold before and
+   * after. The breakpoints are the first and the last reading only: in between the slope is
+   * continuous.
    *
    * @param hours two or more, strictly ascending
    * @param celsius as many readings, −60…300 °C
-   * @throws doughtide.core.quantity.InputException if the lengths differ, there are fewer than two, the hours do not
-   *     ascend, or a value is out of range
+   * @throws doughtide.core.quantity.InputException if the lengths differ, there are fewer than two,
+   *     the hours do not ascend, or a value is out of range
    */
   static TemperatureTrace logged(double[] hours, double[] celsius) {
     return new LoggedTrace(hours, celsius);
