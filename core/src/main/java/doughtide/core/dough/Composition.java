@@ -94,4 +94,20 @@ public record Composition(
         own * ash + share * other.ash,
         own * moisture + share * other.moisture);
   }
+
+  /**
+   * Heat capacity of the flour: mass fractions times the parts' own (Choi &amp; Okos 1986, from
+   * memory).
+   *
+   * @param celsius −2…50 °C
+   * @return J/(kg K)
+   */
+  public double heatCapacityJPerKgK(double celsius) {
+    return protein * ComponentProperties.PROTEIN.heatCapacityJPerKgK(celsius)
+        + fat * ComponentProperties.FAT.heatCapacityJPerKgK(celsius)
+        + carbohydrate * ComponentProperties.CARBOHYDRATE.heatCapacityJPerKgK(celsius)
+        + fibre * ComponentProperties.FIBRE.heatCapacityJPerKgK(celsius)
+        + ash * ComponentProperties.ASH.heatCapacityJPerKgK(celsius)
+        + moisture * ComponentProperties.WATER.heatCapacityJPerKgK(celsius);
+  }
 }

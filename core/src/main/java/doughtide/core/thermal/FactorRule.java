@@ -1,0 +1,164 @@
+package doughtide.core.thermal;
+
+import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Temperature;
+import java.util.Optional;
+
+/**
+ * The trade's rule for the pouring temperature of water: the wanted temperature times the number of
+ * factors, less the factors that are known. Factors are flour, room and water, and the starter
+ * where there is one.
+ *
+ * <p>Two conventions are in use, and they mean different things by "warming": see {@link
+ * Convention}. The rule gives the same answer in °F and °C. It takes every factor as equally heavy;
+ * {@link WaterTemperature} weighs them.
+ *
+ * <pre>{@code
+ * FactorRule rule =
+ *     FactorRule.of(Temperature.ofFahrenheit(65), Temperature.ofFahrenheit(65))
+ *         .friction(Warming.ofFahrenheitDegrees(8));
+ * double fahrenheit = rule.waterFahrenheit(Temperature.ofFahrenheit(75)); // 87
+ * }</pre>
+ */
+public final class FactorRule {
+  /** Where the warming by the mixer enters. */
+  public enum Convention {
+    /**
+     * Wanted times factors, less the known factors, less a <em>friction factor</em> once. The
+     * friction factor is as many times the dough's real warming as there are factors.
+     */
+    FRICTION_ONCE,
+    /** The dough's real warming is taken from the wanted temperature before it is multiplied. */
+    WARMING_FIRST
+  }
+
+  private final Temperature flour;
+  private final Temperature room;
+  private final Optional<Temperature> starter;
+  private final Convention convention;
+  private final Warming warming;
+
+  private FactorRule(
+      Temperature flour,
+      Temperature room,
+      Optional<Temperature> starter,
+      Convention convention,
+      Warming warming) {
+    this.flour = flour;
+    this.room = room;
+    this.starter = starter;
+    this.convention = convention;
+    this.warming = warming;
+  }
+
+  /**
+   * Three factors: flour, room and water; no warming.
+   *
+   * @param flour temperature of the flour
+   * @param room temperature of the room
+   */
+  public static FactorRule of(Temperature flour, Temperature room) {
+    return new FactorRule(flour, room, Optional.empty(), Convention.FRICTION_ONCE, Warming.NONE);
+  }
+
+  /**
+   * The same with the starter as a fourth factor.
+   *
+   * @param temperature temperature of the starter
+   */
+  public FactorRule starter(Temperature temperature) {
+    return new FactorRule(flour, room, Optional.of(temperature), convention, warming);
+  }
+
+  /**
+   * The same with a friction factor, subtracted once.
+   *
+   * @param factor the friction factor of the mixer
+   */
+  public FactorRule friction(Warming factor) {
+    return new FactorRule(flour, room, starter, Convention.FRICTION_ONCE, factor);
+  }
+
+  /**
+   * The same with the dough's warming in the mixer, subtracted before multiplying.
+   *
+   * @param byMixing how much warmer the dough leaves the mixer
+   */
+  public FactorRule warmingFirst(Warming byMixing) {
+    return new FactorRule(flour, room, starter, Convention.WARMING_FIRST, byMixing);
+  }
+
+  /** Number of factors: 3, or 4 with a starter. */
+  public int factors() {
+    return starter.isPresent() ? 4 : 3;
+  }
+
+  /** The convention in use. */
+  public Convention convention() {
+    return convention;
+  }
+
+  /** Temperature of the flour. */
+  public Temperature flour() {
+    return flour;
+  }
+
+  /** Temperature of the room. */
+  public Temperature room() {
+    return room;
+  }
+
+  /** Temperature of the starter, if it is a factor. */
+  public Optional<Temperature> starter() {
+    return starter;
+  }
+
+  /** What the rule takes off for mixing in all, K of water. */
+  public double mixingKelvin() {
+    double times = convention == Convention.FRICTION_ONCE ? 1 : factors();
+    return times * warming.kelvin();
+  }
+
+  /**
+   * Temperature of the water, °C; below 0 the rule asks for ice.
+   *
+   * @param wanted wanted temperature of the dough
+   */
+  public double waterCelsius(Temperature wanted) {
+    return factors() * wanted.celsius() - known() - mixingKelvin();
+  }
+
+  /**
+   * Temperature of the water, °F; below 32 the rule asks for ice.
+   *
+   * @param wanted wanted temperature of the dough
+   */
+  public double waterFahrenheit(Temperature wanted) {
+    return waterCelsius(wanted) * 1.8 + 32;
+  }
+
+  /**
+   * Temperature of the dough that a water gives, °C.
+   *
+   * @param water temperature of the water
+   */
+  public double doughCelsius(Temperature water) {
+    return (water.celsius() + known() + mixingKelvin()) / factors();
+  }
+
+  /**
+   * The friction factor or warming that explains a dough as it was measured.
+   *
+   * @param water temperature of the water that was used
+   * @param measured temperature of the dough after mixing
+   * @throws InputException if it comes out outside −30…60 K
+   */
+  public Warming warmingFrom(Temperature water, Temperature measured) {
+    double excess = factors() * measured.celsius() - known() - water.celsius();
+    return new Warming(convention == Convention.FRICTION_ONCE ? excess : excess / factors());
+  }
+
+  private double known() {
+    return flour.celsius() + room.celsius() + starter.map(Temperature::celsius).orElse(0.0);
+  }
+}

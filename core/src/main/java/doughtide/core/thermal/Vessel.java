@@ -1,0 +1,30 @@
+package doughtide.core.thermal;
+
+/**
+ * What a dough stands in.
+ *
+ * @param shape form of the dough in it
+ * @param wall its wall at the sides and below
+ * @param cover what lies over the top
+ */
+public record Vessel(PieceShape shape, Wall wall, Cover cover) {
+  /** A covered bowl of usual wall thickness. */
+  public static Vessel bowl(Material material) {
+    return new Vessel(PieceShape.bowl(), Wall.of(material), Cover.COVERED);
+  }
+
+  /** A covered tub of usual wall thickness. */
+  public static Vessel tub(Material material) {
+    return new Vessel(PieceShape.tub(), Wall.of(material), Cover.COVERED);
+  }
+
+  /** A covered jar of usual wall thickness. */
+  public static Vessel jar(Material material) {
+    return new Vessel(PieceShape.jar(), Wall.of(material), Cover.COVERED);
+  }
+
+  /** The same vessel left open. */
+  public Vessel open() {
+    return new Vessel(shape, wall, Cover.OPEN);
+  }
+}

@@ -1,0 +1,45 @@
+package doughtide.core.thermal;
+
+import doughtide.core.quantity.Checks;
+
+/**
+ * A difference of temperature: by how much mixing warms a dough.
+ *
+ * @param kelvin −30…60 K
+ */
+public record Warming(double kelvin) {
+  /** None. */
+  public static final Warming NONE = new Warming(0);
+
+  /**
+   * Checks the range.
+   *
+   * @throws doughtide.core.quantity.InputException outside −30…60 K or not a number
+   */
+  public Warming {
+    Checks.inRange("warming by mixing", kelvin, -30, 60, "K");
+  }
+
+  /**
+   * From Celsius degrees.
+   *
+   * @param degrees −30…60
+   */
+  public static Warming ofCelsiusDegrees(double degrees) {
+    return new Warming(degrees);
+  }
+
+  /**
+   * From Fahrenheit degrees.
+   *
+   * @param degrees −54…108
+   */
+  public static Warming ofFahrenheitDegrees(double degrees) {
+    return new Warming(degrees / 1.8);
+  }
+
+  /** Fahrenheit degrees. */
+  public double fahrenheitDegrees() {
+    return kelvin * 1.8;
+  }
+}
