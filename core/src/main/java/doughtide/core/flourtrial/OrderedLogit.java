@@ -166,14 +166,16 @@ final class OrderedLogit {
     private void add(double[] first, double slope, double curvature) {
       for (int i = 0; i < first.length; i++) {
         gradient[i] += slope * first[i];
-        for (int j = 0; j < first.length; j++) {
-          hessian[i][j] += curvature * first[i] * first[j];
-        }
       }
+      addCross(first, first, curvature / 2);
     }
 
+    /** Most entries are zero: an observation knows one person and one trial. */
     private void addCross(double[] first, double[] second, double curvature) {
       for (int i = 0; i < first.length; i++) {
+        if (first[i] == 0 && second[i] == 0) {
+          continue;
+        }
         for (int j = 0; j < first.length; j++) {
           hessian[i][j] += curvature * (first[i] * second[j] + second[i] * first[j]);
         }
