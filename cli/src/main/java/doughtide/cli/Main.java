@@ -1,19 +1,151 @@
 package doughtide.cli;
 
+import doughtide.core.quantity.InputException;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.io.UncheckedIOException;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 
 /** Entry point of the command line. */
 public final class Main {
 
+  /** All is well. */
+  static final int OK = 0;
+
+  /** What was given cannot be used; one line says why. */
+  static final int BAD_INPUT = 2;
+
+  /** The program is at fault. */
+  static final int FAULT = 70;
+
   private Main() {}
 
   /**
-   * Prints the version.
+   * Runs the program and ends the process: 0 done, 2 what was given cannot be used, 70 a fault of
+   * the program.
    *
-   * @param args not used yet
+   * @param args command, options and operands
    */
   public static void main(String[] args) {
-    System.out.println(versionLine());
+    int code = run(args, StandardOutput.out(), StandardOutput.err(), new SystemEnvironment());
+    System.exit(code);
+  }
+
+  /**
+   * Runs the program without ending the process.
+   *
+   * @return the exit code
+   */
+  static int run(String[] args, PrintStream out, PrintStream err, Environment environment) {
+    try {
+      dispatch(Arrays.asList(args), new Session(out, err, environment));
+      out.flush();
+      return OK;
+    } catch (OutputClosedException e) {
+      return closed(e, err);
+    } catch (InputException e) {
+      return refused(e, out, err);
+    } catch (UncheckedIOException e) {
+      return refused(FileProblem.of(cause(e)), out, err);
+    } catch (IOException e) {
+      return refused(FileProblem.of(e), out, err);
+    } catch (OutOfMemoryError e) {
+      return exhausted("memory", "give Java more with -Xmx, or split the job", err);
+    } catch (StackOverflowError e) {
+      return exhausted("stack", "please report it with the command you typed", err);
+    } catch (RuntimeException | Error e) {
+      return fault(e, err, environment);
+    }
+  }
+
+  private static void dispatch(List<String> words, Session session) throws IOException {
+    String first = words.isEmpty() ? "--help" : words.get(0);
+    switch (first) {
+      case "--help", "-h", "help" -> session.out().print(help(words));
+      case "--version" -> session.out().println(versionLine());
+      default -> execute(first, words.subList(1, words.size()), session);
+    }
+  }
+
+  private static void execute(String name, List<String> words, Session session) throws IOException {
+    if (name.startsWith("-")) {
+      throw new InputException(
+          "the command comes first, then its options: doughtide "
+              + Commands.NAMES.get(0)
+              + " "
+              + Shorten.to(name, 60)
+              + " … (see doughtide --help)");
+    }
+    Command command = Commands.named(name);
+    if (asksForHelp(words)) {
+      session.out().print(HelpPage.of(command.spec()));
+      return;
+    }
+    command.run(new ArgumentParser(command.spec()).parse(words), session);
+  }
+
+  private static boolean asksForHelp(List<String> words) {
+    int end = words.indexOf("--");
+    List<String> options = end < 0 ? words : words.subList(0, end);
+    return options.contains("--help") || options.contains("-h");
+  }
+
+  private static String help(List<String> words) {
+    if (words.size() > 1 && !words.get(1).startsWith("-")) {
+      return HelpPage.of(Commands.named(words.get(1)).spec());
+    }
+    List<CommandSpec> specs = new ArrayList<>();
+    for (String name : Commands.NAMES) {
+      specs.add(Commands.named(name).spec());
+    }
+    return HelpPage.ofProgram(specs);
+  }
+
+  private static IOException cause(UncheckedIOException e) {
+    return e.getCause() == null ? new IOException(e.getMessage()) : e.getCause();
+  }
+
+  private static int refused(InputException e, PrintStream out, PrintStream err) {
+    try {
+      out.flush();
+    } catch (OutputClosedException alreadyFailing) {
+      // The line below says what matters.
+    }
+    say(err, String.valueOf(e.getMessage()));
+    return BAD_INPUT;
+  }
+
+  private static int closed(OutputClosedException e, PrintStream err) {
+    if (e.readerLeft()) {
+      return OK;
+    }
+    say(err, "the output could not be written (" + e.reason() + "): check the disk");
+    return BAD_INPUT;
+  }
+
+  private static int exhausted(String what, String advice, PrintStream err) {
+    say(err, "the program ran out of " + what + ": " + advice);
+    return FAULT;
+  }
+
+  private static int fault(Throwable e, PrintStream err, Environment environment) {
+    say(
+        err,
+        "a fault of the program, not of what you typed ("
+            + e.getClass().getName()
+            + "): please report it with the command you typed");
+    if (environment.trace()) {
+      e.printStackTrace(err);
+    }
+    return FAULT;
+  }
+
+  private static void say(PrintStream err, String message) {
+    err.println("doughtide: " + OneLine.of(message));
+    err.flush();
   }
 
   /** Name and version, as the manifest of the jar gives it. */

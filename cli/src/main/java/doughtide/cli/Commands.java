@@ -1,0 +1,35 @@
+package doughtide.cli;
+
+import doughtide.core.quantity.InputException;
+import java.util.List;
+
+/** The commands by name. A new command is one name and one case here. */
+final class Commands {
+
+  /** In the order help lists them. */
+  static final List<String> NAMES = List.of("rise");
+
+  private Commands() {}
+
+  /**
+   * The command of this name; no other command's class is loaded.
+   *
+   * @throws InputException if there is none
+   */
+  static Command named(String name) {
+    return switch (name) {
+      case "rise" -> new RiseCommand();
+      default -> throw unknown(name);
+    };
+  }
+
+  private static InputException unknown(String name) {
+    String quoted = "'" + Shorten.to(name, 40) + "'";
+    String hint =
+        Nearest.to(name, NAMES)
+            .map(near -> "did you mean " + near + "?")
+            .orElse("the commands are " + String.join(", ", NAMES));
+    return new InputException(
+        "there is no command " + quoted + ": " + hint + " (see doughtide --help)");
+  }
+}

@@ -1,0 +1,33 @@
+package doughtide.cli;
+
+/** Makes a message fit for one line of a terminal. */
+final class OneLine {
+
+  private static final int LONGEST = 600;
+
+  private OneLine() {}
+
+  /**
+   * The message without line breaks, control characters (a file name could carry terminal commands)
+   * and marks that turn the writing direction.
+   */
+  static String of(String message) {
+    StringBuilder line = new StringBuilder(message.length());
+    message.codePoints().forEach(c -> line.appendCodePoint(harmless(c)));
+    return Shorten.to(line.toString().strip(), LONGEST);
+  }
+
+  private static int harmless(int c) {
+    if (c == '\n' || c == '\r' || c == '\t') {
+      return ' ';
+    }
+    int type = Character.getType(c);
+    boolean hidden =
+        type == Character.CONTROL
+            || type == Character.FORMAT
+            || type == Character.LINE_SEPARATOR
+            || type == Character.PARAGRAPH_SEPARATOR
+            || type == Character.SURROGATE;
+    return hidden ? '\uFFFD' : c;
+  }
+}

@@ -1,0 +1,27 @@
+package doughtide.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** What the program took the input to mean, as labelled lines: the first thing a page shows. */
+final class Understood {
+
+  private static final int GAP = 2;
+
+  private record Entry(String label, String text) {}
+
+  private final List<Entry> entries = new ArrayList<>();
+
+  Understood add(String label, String text) {
+    entries.add(new Entry(label, text));
+    return this;
+  }
+
+  /** The lines with the texts below each other. */
+  List<String> lines() {
+    int column = entries.stream().mapToInt(e -> e.label().length()).max().orElse(0) + GAP;
+    return entries.stream()
+        .map(e -> e.label() + " ".repeat(column - e.label().length()) + e.text())
+        .toList();
+  }
+}

@@ -1,0 +1,54 @@
+package doughtide.cli;
+
+import doughtide.core.quantity.Altitude;
+import doughtide.core.quantity.Checks;
+import doughtide.core.quantity.Share;
+import doughtide.core.quantity.Temperature;
+
+/** Quantities as the pages print them. */
+final class Words {
+
+  private Words() {}
+
+  /** Both scales, to a tenth of a degree Celsius and a whole degree Fahrenheit. */
+  static String temperature(Temperature temperature) {
+    return rounded(temperature.celsius(), 1)
+        + " °C ("
+        + rounded(temperature.fahrenheit(), 0)
+        + " °F)";
+  }
+
+  /** To a tenth of a per cent. */
+  static String percent(Share share) {
+    return percent(share.percent());
+  }
+
+  /** To a tenth of a per cent. */
+  static String percent(double percent) {
+    return rounded(percent, 1) + " %";
+  }
+
+  static String altitude(Altitude altitude) {
+    return altitude.equals(Altitude.SEA_LEVEL)
+        ? "sea level"
+        : rounded(altitude.metres(), 0) + " m above the sea";
+  }
+
+  /** Grams, to a tenth below ten. */
+  static String grams(double grams) {
+    return rounded(grams, grams < 10 ? 1 : 0) + " g";
+  }
+
+  /** Hours and minutes, to a minute: {@code 3 h 05}. */
+  static String duration(double hours) {
+    long minutes = Math.round(hours * 60);
+    long rest = minutes % 60;
+    return minutes / 60 + " h " + (rest < 10 ? "0" : "") + rest;
+  }
+
+  /** A number with at most this many decimals, a decimal point in every locale. */
+  static String rounded(double value, int decimals) {
+    double scale = Math.pow(10, decimals);
+    return Checks.plain(Math.round(value * scale) / scale);
+  }
+}

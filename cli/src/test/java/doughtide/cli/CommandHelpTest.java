@@ -1,0 +1,56 @@
+package doughtide.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.nio.file.Path;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.TestFactory;
+import org.junit.jupiter.api.io.TempDir;
+
+/** Every command explains itself, and its examples run. */
+class CommandHelpTest {
+
+  @TempDir Path folder;
+
+  @TestFactory
+  Stream<DynamicTest> theExamplesOfEveryCommandRun() {
+    return Commands.NAMES.stream().flatMap(this::examples);
+  }
+
+  private Stream<DynamicTest> examples(String name) {
+    List<CommandSpec.Example> examples = Commands.named(name).spec().examples();
+    assertThat(examples).as("examples of %s", name).isNotEmpty();
+    return examples.stream()
+        .map(
+            example ->
+                DynamicTest.dynamicTest(name + ": " + example.says(), () -> run(name, example)));
+  }
+
+  private void run(String name, CommandSpec.Example example) {
+    String[] words =
+        Stream.concat(Stream.of(name), example.arguments().stream()).toArray(String[]::new);
+    CliRun run = CliRun.in(TestEnvironment.in(folder), words);
+    assertThat(run.err()).isEmpty();
+    assertThat(run.code()).isZero();
+    assertThat(run.out()).isNotBlank();
+  }
+
+  @TestFactory
+  Stream<DynamicTest> helpFitsEightyColumnsAndNamesEveryOption() {
+    return Commands.NAMES.stream()
+        .map(name -> DynamicTest.dynamicTest(name, () -> checkHelp(name)));
+  }
+
+  private static void checkHelp(String name) {
+    CommandSpec spec = Commands.named(name).spec();
+    String help = CliRun.of(name, "--help").out();
+    assertThat(spec.name()).isEqualTo(name);
+    assertThat(help.lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
+    assertThat(spec.options())
+        .allSatisfy(option -> assertThat(help).contains("  " + option.typed()));
+    assertThat(help).contains("doughtide " + name + " ");
+    assertThat(CliRun.of("--help").out()).contains(spec.name());
+  }
+}
