@@ -1,0 +1,216 @@
+package doughtide.report;
+
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * The chart of a rise forecast.
+ *
+ * <pre>{@code
+ * PrintedChart chart = RiseChart.of(data, Words.in(Language.ENGLISH));
+ * byte[] pdf = ChartOutput.bytes(chart, ChartFormat.PDF, ChartSize.A5_LANDSCAPE,
+ *     RiseChart.caption(data, words));
+ * }</pre>
+ */
+public final class RiseChart {
+
+  private static final int POINTS = 161;
+  private static final double HIGHEST_PERCENT = 400;
+
+  private RiseChart() {}
+
+  /** The chart, ready to be written or put on a page. */
+  public static PrintedChart of(RiseChartData data, Words words) {
+    double end = end(data);
+    double[] x = Series.evenly(end, POINTS);
+    double[] early = Series.at(data.hours(), data.earlyPercent(), x);
+    double[] likely = Series.at(data.hours(), data.likelyPercent(), x);
+    double[] late = Series.at(data.hours(), data.latePercent(), x);
+    double top = top(data, early, likely, late);
+    double step = ChartAxis.step(top, 8, 25, 50, 100);
+    ChartPicture picture =
+        new ChartPicture(
+            data.title(),
+            data.subtitle(),
+            hourAxis(end, data.mixedAt(), words),
+            ChartAxis.every(step, 0, top, words.say("chart.rise"), v -> words.percent(v, 0)),
+            Optional.of(
+                ChartAxis.every(
+                    step / 100,
+                    1,
+                    1 + top / 100,
+                    words.say("chart.height"),
+                    v -> "×" + words.number(v, step < 50 ? 2 : 1))),
+            List.of(new ChartPicture.Band(words.say("chart.band"), x, late, early)),
+            List.of(
+                new ChartPicture.Curve(
+                    words.say("chart.likely"), x, likely, ChartPicture.Pen.BOLD, false)),
+            spans(data, end, top, words),
+            data.cold().stream()
+                .map(
+                    c -> new ChartPicture.Zone(c.fromHours(), c.toHours(), words.say("chart.cold")))
+                .toList(),
+            lanes(data, words),
+            data.temperature()
+                .map(
+                    t ->
+                        new ChartPicture.Strip(
+                            words.say("chart.doughTemperature"),
+                            x,
+                            Series.at(t.hours(), t.celsius(), x),
+                            "\u00a0°C")),
+            notes(data, words));
+    return new PrintedChart(picture, OptionalDouble.empty());
+  }
+
+  /** Title and a description in a sentence. */
+  public static ChartCaption caption(RiseChartData data, Words words) {
+    StringBuilder description = new StringBuilder(words.say("chart.key"));
+    for (PassingPoint point : data.passing()) {
+      description.append(' ').append(label(point, Optional.empty(), words)).append('.');
+    }
+    return new ChartCaption(data.title(), description.toString(), words.language());
+  }
+
+  /** Ends soon after the last thing worth showing. */
+  private static double end(RiseChartData data) {
+    double shown = 0;
+    for (PassingPoint point : data.passing()) {
+      shown =
+          Math.max(
+              shown,
+              point.lateHours().orElse(point.likelyHours().orElse(point.earlyHours().orElse(0))));
+    }
+    shown = Math.max(shown, data.shape().map(RiseChartData.ShapePoint::lateHours).orElse(0.0));
+    shown = Math.max(shown, data.cold().map(RiseChartData.ColdStretch::toHours).orElse(0.0));
+    double last = data.hours()[data.hours().length - 1];
+    double wanted = shown > 0 ? shown * 1.06 : last;
+    double step = hourStep(wanted);
+    double quarter = step / 4;
+    return Math.max(
+        quarter * 4, Math.ceil(Math.min(wanted, Math.max(last, shown)) / quarter) * quarter);
+  }
+
+  private static double hourStep(double hours) {
+    return ChartAxis.step(hours, 10, 0.5, 1, 2, 3, 4, 6, 12, 24, 48);
+  }
+
+  private static double top(RiseChartData data, double[] early, double[] likely, double[] late) {
+    double highest = 0;
+    for (double[] curve : List.of(early, likely, late)) {
+      highest = Math.max(highest, Arrays.stream(curve).max().orElse(0));
+    }
+    for (PassingPoint point : data.passing()) {
+      if (point.earlyHours().isPresent()) {
+        highest = Math.max(highest, point.percent());
+      }
+    }
+    double wanted = Math.min(HIGHEST_PERCENT, Math.max(50, highest * 1.06));
+    return Math.ceil(wanted / 12.5) * 12.5;
+  }
+
+  static ChartAxis hourAxis(double end, Optional<ZonedDateTime> mixedAt, Words words) {
+    double step = hourStep(end);
+    List<ChartTick> ticks = new ArrayList<>();
+    Optional<ZonedDateTime> before = Optional.empty();
+    boolean severalDays =
+        mixedAt.map(m -> !m.toLocalDate().equals(after(m, end).toLocalDate())).orElse(false);
+    for (int i = 0; i * step <= end + 1e-9; i++) {
+      double hour = i * step;
+      List<String> rows = new ArrayList<>();
+      rows.add(words.number(hour, step < 1 ? 1 : 0));
+      Optional<ZonedDateTime> now = mixedAt.map(m -> after(m, hour));
+      now.map(words::clock).ifPresent(rows::add);
+      if (severalDays) {
+        ZonedDateTime time = now.orElseThrow();
+        boolean isNewDay =
+            before.map(b -> !b.toLocalDate().equals(time.toLocalDate())).orElse(true);
+        rows.add(isNewDay ? words.day(time) : "");
+        before = now;
+      }
+      ticks.add(new ChartTick(hour, rows));
+    }
+    List<String> names =
+        mixedAt.isPresent()
+            ? List.of(words.say("chart.rowHours"), words.say("chart.rowClock"))
+            : List.of(words.say("chart.rowHours"));
+    return new ChartAxis(0, end, ticks, words.say("chart.hoursAfterMixing"), names);
+  }
+
+  /** Elapsed time, so that a change of daylight saving time comes out right. */
+  private static ZonedDateTime after(ZonedDateTime mixedAt, double hours) {
+    return mixedAt.plusSeconds(Math.round(hours * 3600));
+  }
+
+  private static List<ChartPicture.Lane> lanes(RiseChartData data, Words words) {
+    return data.shape().stream()
+        .map(
+            s ->
+                new ChartPicture.Lane(
+                    s.earlyHours(),
+                    s.likelyHours(),
+                    s.lateHours(),
+                    words.say("chart.shape")
+                        + " "
+                        + when(s.earlyHours(), s.lateHours(), data.mixedAt(), words)))
+        .toList();
+  }
+
+  private static List<ChartPicture.Span> spans(
+      RiseChartData data, double end, double top, Words words) {
+    List<ChartPicture.Span> spans = new ArrayList<>();
+    for (PassingPoint point : data.passing()) {
+      if (point.earlyHours().isPresent() && point.percent() <= top) {
+        double early = point.earlyHours().getAsDouble();
+        double likely = point.likelyHours().orElse(2 * end);
+        spans.add(
+            new ChartPicture.Span(
+                early,
+                likely,
+                point.lateHours().orElse(2 * end),
+                point.percent(),
+                label(point, data.mixedAt(), words)));
+      }
+    }
+    return spans;
+  }
+
+  private static String label(PassingPoint point, Optional<ZonedDateTime> mixedAt, Words words) {
+    String percent = words.percent(point.percent(), 0);
+    if (point.earlyHours().isEmpty()) {
+      return percent + ": " + words.say("chart.notReached");
+    }
+    double early = point.earlyHours().getAsDouble();
+    if (point.lateHours().isEmpty()) {
+      return percent
+          + ": "
+          + words.say("chart.notBefore", Map.of("time", clockOrHours(early, mixedAt, words)));
+    }
+    return percent + ": " + when(early, point.lateHours().getAsDouble(), mixedAt, words);
+  }
+
+  private static String when(
+      double early, double late, Optional<ZonedDateTime> mixedAt, Words words) {
+    return mixedAt
+        .map(m -> words.clock(after(m, early)) + "–" + words.clock(after(m, late)))
+        .orElseGet(() -> words.hoursSpan(early, late));
+  }
+
+  private static String clockOrHours(double hours, Optional<ZonedDateTime> mixedAt, Words words) {
+    return mixedAt
+        .map(m -> words.clock(after(m, hours)))
+        .orElseGet(() -> words.hours(hours) + "\u00a0h");
+  }
+
+  private static List<String> notes(RiseChartData data, Words words) {
+    List<String> notes = new ArrayList<>();
+    notes.add(words.say("chart.key"));
+    notes.addAll(data.warnings());
+    return notes;
+  }
+}

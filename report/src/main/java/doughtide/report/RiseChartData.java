@@ -1,0 +1,93 @@
+package doughtide.report;
+
+import java.time.ZonedDateTime;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a chart of a rise forecast shows, as plain numbers.
+ *
+ * @param title what dough it is
+ * @param subtitle further lines under the title
+ * @param hours times after mixing, ascending, at least two
+ * @param earlyPercent rise of an early dough at these times, in percent of the volume after mixing
+ * @param likelyPercent rise of a likely dough
+ * @param latePercent rise of a late dough
+ * @param passing marks to show, ascending by percent
+ * @param mixedAt when the dough was mixed; adds a row of clock times
+ * @param temperature dough temperature over time, shown in a strip of its own
+ * @param shape when to shape
+ * @param cold a stretch in the cold
+ * @param warnings lines for the foot of the chart
+ */
+@SuppressWarnings("ArrayRecordComponent") // long number series, copied on the way in
+public record RiseChartData(
+    String title,
+    List<String> subtitle,
+    double[] hours,
+    double[] earlyPercent,
+    double[] likelyPercent,
+    double[] latePercent,
+    List<PassingPoint> passing,
+    Optional<ZonedDateTime> mixedAt,
+    Optional<TemperatureSeries> temperature,
+    Optional<ShapePoint> shape,
+    Optional<ColdStretch> cold,
+    List<String> warnings) {
+
+  /** Checks lengths, order and that every number is finite; copies what could change. */
+  public RiseChartData {
+    subtitle = List.copyOf(subtitle);
+    passing = List.copyOf(passing);
+    warnings = List.copyOf(warnings);
+    hours = Series.ascending("hours", hours);
+    earlyPercent = Series.finite("earlyPercent", earlyPercent, hours.length);
+    likelyPercent = Series.finite("likelyPercent", likelyPercent, hours.length);
+    latePercent = Series.finite("latePercent", latePercent, hours.length);
+  }
+
+  /**
+   * Dough temperature over time.
+   *
+   * @param hours ascending
+   * @param celsius °C
+   */
+  @SuppressWarnings("ArrayRecordComponent") // copied on the way in
+  public record TemperatureSeries(double[] hours, double[] celsius) {
+    /** Checks lengths and that every number is finite. */
+    public TemperatureSeries {
+      hours = Series.ascending("hours", hours);
+      celsius = Series.finite("celsius", celsius, hours.length);
+    }
+  }
+
+  /**
+   * When to shape, as hours after mixing, and at which rise.
+   *
+   * @param risePercent likely rise at that time
+   */
+  public record ShapePoint(
+      double earlyHours, double likelyHours, double lateHours, double risePercent) {
+    /** Checks the order. */
+    public ShapePoint {
+      if (!(earlyHours >= 0)
+          || !(likelyHours >= earlyHours)
+          || !(lateHours >= likelyHours)
+          || Double.isInfinite(lateHours)
+          || !Double.isFinite(risePercent)) {
+        throw new IllegalArgumentException(
+            "hours of the shape point must be finite and in order early, likely, late");
+      }
+    }
+  }
+
+  /** A stretch in the cold, in hours after mixing. */
+  public record ColdStretch(double fromHours, double toHours) {
+    /** Checks the order. */
+    public ColdStretch {
+      if (!(fromHours >= 0) || !(toHours > fromHours) || Double.isInfinite(toHours)) {
+        throw new IllegalArgumentException("the cold must end after it begins");
+      }
+    }
+  }
+}

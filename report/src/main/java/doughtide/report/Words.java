@@ -1,0 +1,178 @@
+package doughtide.report;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.math.RoundingMode;
+import java.nio.charset.StandardCharsets;
+import java.text.NumberFormat;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
+import java.util.Map;
+import java.util.Properties;
+import java.util.SortedSet;
+import java.util.TreeSet;
+
+/**
+ * The words of one language, with its number, clock and date formats. Immutable.
+ *
+ * <pre>{@code
+ * Words words = Words.in(Language.GERMAN);
+ * words.say("chart.hoursAfterMixing"); // Stunden nach dem Mischen
+ * words.number(2.5, 1); // 2,5
+ * }</pre>
+ */
+public final class Words {
+
+  private static final String NO_BREAK_SPACE = "\u00a0";
+
+  private final Language language;
+  private final Properties texts;
+
+  private Words(Language language, Properties texts) {
+    this.language = language;
+    this.texts = texts;
+  }
+
+  /** The words of a language. */
+  public static Words in(Language language) {
+    String resource = "words/words_" + language.tag() + ".properties";
+    Properties texts = new Properties();
+    try (InputStream in = Words.class.getResourceAsStream(resource)) {
+      if (in == null) {
+        throw new IllegalStateException("the file " + resource + " is missing from the program");
+      }
+      texts.load(new InputStreamReader(in, StandardCharsets.UTF_8));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    return new Words(language, texts);
+  }
+
+  /** The language of these words. */
+  public Language language() {
+    return language;
+  }
+
+  /** All keys, sorted. */
+  SortedSet<String> keys() {
+    return new TreeSet<>(texts.stringPropertyNames());
+  }
+
+  /**
+   * The text of a key.
+   *
+   * @throws IllegalArgumentException when the key does not exist
+   */
+  public String say(String key) {
+    String text = texts.getProperty(key);
+    if (text == null) {
+      throw new IllegalArgumentException("no text \"" + key + "\" in language " + language.tag());
+    }
+    return text;
+  }
+
+  /**
+   * The text of a key with its placeholders filled in. Values are put in as they are and never read
+   * as markup or as further placeholders.
+   *
+   * @param values by placeholder name; a text {@code at {temperature}} takes the value of {@code
+   *     temperature}
+   */
+  public String say(String key, Map<String, String> values) {
+    String text = say(key);
+    StringBuilder filled = new StringBuilder();
+    int at = 0;
+    while (at < text.length()) {
+      int open = text.indexOf('{', at);
+      int close = open < 0 ? -1 : text.indexOf('}', open);
+      if (close < 0) {
+        break;
+      }
+      String name = text.substring(open + 1, close);
+      String value = values.get(name);
+      if (value == null) {
+        throw new IllegalArgumentException("no value for {" + name + "} of text \"" + key + "\"");
+      }
+      filled.append(text, at, open).append(value);
+      at = close + 1;
+    }
+    return filled.append(text.substring(at)).toString();
+  }
+
+  /**
+   * A number in the form of the language.
+   *
+   * @param decimals digits after the decimal mark, all of them shown
+   */
+  public String number(double value, int decimals) {
+    NumberFormat format = NumberFormat.getNumberInstance(language.locale());
+    format.setRoundingMode(RoundingMode.HALF_UP);
+    format.setMinimumFractionDigits(decimals);
+    format.setMaximumFractionDigits(decimals);
+    return format.format(value == 0 ? 0.0 : value);
+  }
+
+  /** A share in percent, already times 100, with the spacing of the language. */
+  public String percent(double percent, int decimals) {
+    String gap =
+        language == Language.ENGLISH || language == Language.PORTUGUESE ? "" : NO_BREAK_SPACE;
+    return number(percent, decimals) + gap + "%";
+  }
+
+  /** Celsius and Fahrenheit, for example {@code 24.5 °C (76 °F)}. */
+  public String temperature(double celsius) {
+    return number(celsius, celsius == Math.rint(celsius) ? 0 : 1)
+        + NO_BREAK_SPACE
+        + "°C ("
+        + number(celsius * 9 / 5 + 32, 0)
+        + NO_BREAK_SPACE
+        + "°F)";
+  }
+
+  /** A duration as hours and minutes, rounded to five minutes, for example {@code 4:35}. */
+  public String hours(double hours) {
+    long minutes = roundToFive(hours * 60);
+    return minutes / 60 + ":" + (minutes % 60 < 10 ? "0" : "") + minutes % 60;
+  }
+
+  /** A span of hours with its unit, for example {@code 4:35–6:20 h}. */
+  public String hoursSpan(double early, double late) {
+    String from = hours(early);
+    String to = hours(late);
+    return (from.equals(to) ? from : from + "–" + to) + NO_BREAK_SPACE + "h";
+  }
+
+  /** Clock time, rounded to five minutes, for example {@code 13:05}. */
+  public String clock(ZonedDateTime time) {
+    return DateTimeFormatter.ofPattern("HH:mm", language.locale()).format(rounded(time));
+  }
+
+  /** Short day of the week and clock time, for example {@code Sat 13:05}. */
+  public String dayAndClock(ZonedDateTime time) {
+    return DateTimeFormatter.ofPattern("EEE HH:mm", language.locale()).format(rounded(time));
+  }
+
+  /** Short day of the week. */
+  public String day(ZonedDateTime time) {
+    return DateTimeFormatter.ofPattern("EEE", language.locale()).format(rounded(time));
+  }
+
+  /** The full date in the form of the language. */
+  public String date(java.time.LocalDate date) {
+    return DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG)
+        .withLocale(language.locale())
+        .format(date);
+  }
+
+  private static ZonedDateTime rounded(ZonedDateTime time) {
+    double minutes = time.getMinute() + time.getSecond() / 60.0;
+    return time.truncatedTo(java.time.temporal.ChronoUnit.HOURS).plusMinutes(roundToFive(minutes));
+  }
+
+  private static long roundToFive(double minutes) {
+    return Math.round(minutes / 5) * 5;
+  }
+}
