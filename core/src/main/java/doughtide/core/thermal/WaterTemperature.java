@@ -284,14 +284,20 @@ public final class WaterTemperature {
   }
 
   private static List<String> warnings(double celsius) {
-    if (celsius <= HOT_CELSIUS) {
-      return List.of();
+    if (celsius > HOT_CELSIUS) {
+      return List.of(
+          "water of "
+              + Checks.plain(Math.round(celsius))
+              + " °C is above 45 °C: it kills the starter where they meet and can scald, warm the"
+              + " flour instead");
     }
-    return List.of(
-        "water of "
-            + Checks.plain(Math.round(celsius))
-            + " °C is above 45 °C: it kills the starter where they meet and can scald, warm the flour"
-            + " instead");
+    return celsius < 0
+        ? List.of(
+            "water of "
+                + Checks.plain(Math.round(celsius))
+                + " °C is below freezing: use ice, give the temperature of the tap to have it"
+                + " weighed")
+        : List.of();
   }
 
   private double withoutMixing(Temperature water) {
