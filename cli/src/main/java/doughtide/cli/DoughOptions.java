@@ -8,6 +8,7 @@ import doughtide.core.dough.StarterCondition;
 import doughtide.core.dough.StarterShare;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Share;
+import doughtide.core.rise.DoughTemperature;
 import java.util.List;
 import java.util.Optional;
 
@@ -130,10 +131,10 @@ record DoughOptions(
   /**
    * The temperature, for commands that cannot do without.
    *
-   * @throws InputException if it was not given
+   * @throws InputException if it was not given or no dough has it
    */
-  TemperatureSteps requiredTemperature(Arguments arguments) {
-    return temperature.orElseThrow(() -> arguments.missing(DOUGH_TEMP));
+  DoughTemperature doughTemperature(Arguments arguments) {
+    return temperature.orElseThrow(() -> arguments.missing(DOUGH_TEMP)).dough("--" + DOUGH_TEMP);
   }
 
   /** Adds what was understood, both conventions of starter share side by side. */

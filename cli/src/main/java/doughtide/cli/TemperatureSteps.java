@@ -3,6 +3,9 @@ package doughtide.cli;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Temperature;
+import doughtide.core.rise.DoughTemperature;
+import doughtide.core.thermal.TemperatureTrace;
+import doughtide.core.thermal.TemperatureTrace.Step;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
@@ -16,14 +19,6 @@ import java.util.stream.Collectors;
 record TemperatureSteps(List<Step> steps) {
 
   private static final int MOST_STEPS = 48;
-
-  /**
-   * From an hour on, this temperature.
-   *
-   * @param fromHours hours since mixing, 0 or more
-   * @param temperature the dough's own
-   */
-  record Step(double fromHours, Temperature temperature) {}
 
   TemperatureSteps {
     steps = List.copyOf(steps);
@@ -61,13 +56,13 @@ record TemperatureSteps(List<Step> steps) {
               + "? Write hours and temperature, for example 3h:22C");
     }
     double hours = Quantities.hours(name, piece.substring(0, colon));
-    if (hours <= before.fromHours()) {
+    if (hours <= before.hours()) {
       throw new InputException(
           Quantities.shown(name, text)
               + ": hour "
               + Checks.plain(hours)
               + " does not come after hour "
-              + Checks.plain(before.fromHours())
+              + Checks.plain(before.hours())
               + ": put the steps in order");
     }
     return new Step(hours, Quantities.temperature(name, piece.substring(colon + 1)));
@@ -78,6 +73,25 @@ record TemperatureSteps(List<Step> steps) {
     return steps.get(0).temperature();
   }
 
+  /** As a trace, for a dough, a kitchen or a refrigerator. */
+  TemperatureTrace trace() {
+    return TemperatureTrace.steps(steps);
+  }
+
+  /**
+   * As the dough's own temperature.
+   *
+   * @param name the option, for messages
+   * @throws InputException if a step is outside the temperatures a dough may have
+   */
+  DoughTemperature dough(String name) {
+    for (Step step : steps) {
+      String typed = Checks.plain(step.temperature().celsius()) + "C";
+      Quantities.named(name, typed, () -> DoughTemperature.steady(step.temperature()));
+    }
+    return DoughTemperature.following(trace());
+  }
+
   /** In words, for the page. */
   String words() {
     return steps.stream().map(TemperatureSteps::words).collect(Collectors.joining(", "));
@@ -85,8 +99,6 @@ record TemperatureSteps(List<Step> steps) {
 
   private static String words(Step step) {
     String degrees = Words.temperature(step.temperature());
-    return step.fromHours() > 0
-        ? "from hour " + Checks.plain(step.fromHours()) + " " + degrees
-        : degrees;
+    return step.hours() > 0 ? "from hour " + Checks.plain(step.hours()) + " " + degrees : degrees;
   }
 }

@@ -29,7 +29,7 @@ final class Words {
   }
 
   static String altitude(Altitude altitude) {
-    return altitude.equals(Altitude.SEA_LEVEL)
+    return altitude.metres() == 0
         ? "sea level"
         : rounded(altitude.metres(), 0) + " m above the sea";
   }

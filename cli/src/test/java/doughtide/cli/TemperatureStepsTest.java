@@ -2,6 +2,7 @@ package doughtide.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
@@ -19,5 +20,14 @@ class TemperatureStepsTest {
       })
   void areReadWithPointOrComma(String text, String words) {
     assertThat(TemperatureSteps.parse("--dough-temp", text).words()).isEqualTo(words);
+  }
+
+  @Test
+  void becomeTheDoughsOwnTemperature() {
+    TemperatureSteps steps = TemperatureSteps.parse("--dough-temp", "25C,3h:22C");
+    assertThat(steps.trace().celsius(2.9)).isEqualTo(25);
+    assertThat(steps.trace().celsius(3)).isEqualTo(22);
+    assertThat(steps.dough("--dough-temp").startCelsius()).isEqualTo(25);
+    assertThat(steps.dough("--dough-temp").lowestCelsius(10)).isEqualTo(22);
   }
 }

@@ -1,5 +1,7 @@
 package doughtide.core.quantity;
 
+import java.math.BigDecimal;
+import java.math.RoundingMode;
 import java.util.Locale;
 
 /** Range checks that name the quantity, the value given and what is allowed. */
@@ -61,7 +63,7 @@ public final class Checks {
     if (Math.abs(value) >= 1e9) {
       return String.format(Locale.ROOT, "%.3g", value);
     }
-    String text = String.format(Locale.ROOT, "%.4f", value);
-    return text.replaceAll("\\.?0+$", "").replaceAll("^-0$", "0");
+    BigDecimal rounded = BigDecimal.valueOf(value).setScale(4, RoundingMode.HALF_UP);
+    return rounded.signum() == 0 ? "0" : rounded.stripTrailingZeros().toPlainString();
   }
 }
