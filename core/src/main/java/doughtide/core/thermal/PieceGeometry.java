@@ -10,6 +10,11 @@ import doughtide.core.quantity.Checks;
  * exactly as the piece. Which of the three stands in is decided by the other limit, resistance
  * inside: the one whose slowest rate comes nearest to the piece's.
  *
+ * <p>How well it stands in was measured on upright cylinders of dough, whose exact solution is the
+ * product of a slab's and a bar's, at 3…10 W/(m² K): the mean stays within 3 % of the initial
+ * difference and reaches a temperature up to 11 % early; the core reaches one up to 17 % early. For
+ * round and oval loaves no exact solution was at hand.
+ *
  * @param volumeM3 0.00001…1 m³
  * @param topM2 area facing up, m²
  * @param sideM2 upright area, m²
