@@ -40,7 +40,7 @@ final class RiseCommand implements Command {
 
   @Override
   public void run(Arguments arguments, Session session) {
-    DoughOptions dough = DoughOptions.read(arguments, session.environment());
+    DoughOptions dough = DoughOptions.read(arguments);
     dough.doughTemperature(arguments);
     Optional<ClockTimes> clock = ClockOptions.read(arguments, session.environment());
     Understood page = new Understood();

@@ -54,8 +54,7 @@ class DoughOptionsTest {
 
   private static DoughOptions read(String... words) {
     CommandSpec spec = CommandSpec.named("test", "test").options(DoughOptions.specs()).build();
-    return DoughOptions.read(
-        new ArgumentParser(spec).parse(List.of(words)), TestEnvironment.plain());
+    return DoughOptions.read(new ArgumentParser(spec).parse(List.of(words)));
   }
 
   private static List<String> lines(DoughOptions dough) {

@@ -37,7 +37,7 @@ final class TemperatureWarnings {
     return warnings;
   }
 
-  private static Warning tooWarm(double high) {
+  static Warning tooWarm(double high) {
     return new Warning(
         Warning.Kind.OUTSIDE_GROWTH,
         "At "
@@ -46,7 +46,7 @@ final class TemperatureWarnings {
         "Cool the dough below 30 °C; colder water is the quickest way.");
   }
 
-  private static Warning freezing(double low) {
+  static Warning freezing(double low) {
     return new Warning(
         Warning.Kind.FREEZING,
         "At " + degrees(low) + " the dough freezes and does not ferment: no hours are given.",

@@ -1,6 +1,7 @@
 package doughtide.core.kinetics;
 
 import doughtide.core.quantity.Checks;
+import java.util.List;
 
 /**
  * How fast a microbe grows at a temperature, relative to its rate at 25 °C. All implementations
@@ -109,5 +110,15 @@ public interface RateCurve {
     Checks.inRange("decay", decayPerCelsius, 0.01, 2, "per °C");
     Checks.inRange("maximum temperature", maximum, 25.5, 60, "°C");
     return new PowerExponentialCurve(power, decayPerCelsius, maximum, lowest, highest);
+  }
+
+  /**
+   * The mean of several curves.
+   *
+   * @param curves one or more
+   */
+  static RateCurve mean(List<RateCurve> curves) {
+    Checks.inRange("number of rate curves", curves.size(), 1, 100, "");
+    return new MeanCurve(curves);
   }
 }

@@ -150,4 +150,18 @@ public final class DoughTemperature {
                 IntStream.rangeClosed(0, LOOKS)
                     .mapToDouble(i -> segment.celsius(segment.atPart((double) i / LOOKS))));
   }
+
+  /**
+   * Whether the dough keeps one temperature between breakpoints, so that rates need computing only
+   * there.
+   */
+  boolean isStepwise(double hours) {
+    return Segment.of(this, hours).stream()
+        .allMatch(
+            segment ->
+                !segment.stage().inRoom()
+                    && segment.celsius(segment.fromHours()) == segment.celsius(segment.atPart(0.37))
+                    && segment.celsius(segment.fromHours())
+                        == segment.celsius(segment.atPart(0.83)));
+  }
 }

@@ -5,6 +5,7 @@ import doughtide.core.quantity.Rise;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
+import java.util.function.Supplier;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
 /**
@@ -27,12 +28,18 @@ public final class RiseCurve {
   private static final int LARGEST_EVALUATIONS = 200;
 
   private final RiseDynamics dynamics;
+  private final Supplier<RiseDynamics> changing;
   private final List<Segment> segments;
   private final DenseSolution solution;
   private final double[] mesh;
 
-  RiseCurve(RiseDynamics dynamics, List<Segment> segments, DenseSolution solution) {
+  RiseCurve(
+      RiseDynamics dynamics,
+      Supplier<RiseDynamics> changing,
+      List<Segment> segments,
+      DenseSolution solution) {
     this.dynamics = dynamics;
+    this.changing = changing;
     this.segments = segments;
     this.solution = solution;
     this.mesh = solution.mesh();
@@ -53,6 +60,16 @@ public final class RiseCurve {
     double[] state = new double[RiseDynamics.SIZE];
     solution.stateAt(hours, state);
     return state;
+  }
+
+  /** A copy of the state, to run on from. */
+  double[] stateForChange(double hours) {
+    return stateAt(hours);
+  }
+
+  /** Dynamics of the same dough that are quick where the temperature changes all the time. */
+  RiseDynamics dynamicsForChange() {
+    return changing.get();
   }
 
   private SegmentDynamics segmentAt(double hours) {

@@ -7,7 +7,7 @@ import doughtide.core.dough.Flour;
 import doughtide.core.gas.CarbonDioxide;
 import doughtide.core.gas.GasCells;
 import doughtide.core.kinetics.AcidBuffer;
-import doughtide.core.kinetics.RateCurve;
+import java.util.List;
 
 /**
  * The state of a dough and its derivatives, per kg of all flour. Not thread-safe: what depends on
@@ -44,17 +44,13 @@ final class RiseDynamics {
   private static final double LOWEST_RETENTION = 0.15;
 
   private final RiseParameters parameters;
-  private final RateCurve yeastCurve;
-  private final RateCurve bacteriaCurve;
+  private final TemperatureTable.Source byTemperature;
   private final AcidBuffer buffer;
   private final double yeastScale;
   private final double bacteriaScale;
   private final double restingScale;
   private final double acidScale;
   private final double ceilingMol;
-  private final double waterLitres;
-  private final double saltFactor;
-  private final double pressurePa;
   private final double airMol;
   private final double doughLitres;
   private final double startLitres;
@@ -63,6 +59,7 @@ final class RiseDynamics {
   private final double[] start;
 
   // what depends on temperature alone
+  private final double[] row = new double[TemperatureTable.COLUMNS];
   private double cachedCelsius = Double.NaN;
   private double yeastRate;
   private double bacteriaRate;
@@ -72,18 +69,43 @@ final class RiseDynamics {
   private double capacityMol;
   private double litresPerMol;
 
+  /** The dynamics with everything computed at each temperature. */
   RiseDynamics(
       DoughFormula formula, RiseParameters parameters, Unknowns unknowns, double startCelsius) {
+    this(
+        formula,
+        parameters,
+        unknowns,
+        startCelsius,
+        source(formula, parameters, parameters.forms().get(formOf(parameters, unknowns))));
+  }
+
+  /**
+   * The dynamics with tables made by {@link #tables}, for temperatures that change all the time.
+   */
+  RiseDynamics(
+      DoughFormula formula,
+      RiseParameters parameters,
+      Unknowns unknowns,
+      double startCelsius,
+      List<TemperatureTable> tables) {
+    this(formula, parameters, unknowns, startCelsius, tables.get(formOf(parameters, unknowns))::at);
+  }
+
+  private RiseDynamics(
+      DoughFormula formula,
+      RiseParameters parameters,
+      Unknowns unknowns,
+      double startCelsius,
+      TemperatureTable.Source byTemperature) {
     this.parameters = parameters;
     Flour flour = formula.flour();
     Composition composition = flour.composition();
     double h = formula.hydration().fraction();
     double salt = formula.salt().fraction();
-    RiseParameters.RateCurves curves = curvesAt(parameters, unknowns.formQuantile());
-    this.yeastCurve = curves.yeast();
-    this.bacteriaCurve = curves.bacteria();
+    this.byTemperature = byTemperature;
     this.buffer = AcidBuffer.of(flour);
-    this.waterLitres = h + composition.moisture();
+    double waterLitres = waterLitres(formula);
     double phase = salt / waterLitres * USUAL_WATER_PHASE;
     double activity = 1 + parameters.ashActivity() * (composition.ash() - WHITE_ASH);
     double common = unknowns.rateScale() * Math.max(activity, 0.5) * freeWaterFactor(waterLitres);
@@ -94,22 +116,20 @@ final class RiseDynamics {
     this.restingScale = parameters.restingGasMolPerHour() * common * yeastSalt;
     this.acidScale = parameters.restingAcidMolPerHour() * common * bacteriaSalt;
     this.ceilingMol = parameters.gasCeilingMol();
-    this.saltFactor = CarbonDioxide.saltFactor(salt / waterLitres);
-    this.pressurePa = formula.altitude().pressurePa();
     this.temperatureError = unknowns.temperatureErrorCelsius();
     this.retention = retention(flour, h) + unknowns.retentionShift();
     double celsius = startCelsius + temperatureError;
     this.doughLitres = DoughProperties.of(formula).litresPerKgFlour(celsius);
     double air = unknowns.startingAir();
     double airLitres = doughLitres * air / (1 - air);
-    this.airMol = airLitres / GasCells.litresPerMol(celsius, pressurePa);
+    this.airMol = airLitres / GasCells.litresPerMol(celsius, formula.altitude().pressurePa());
     this.startLitres = doughLitres + airLitres;
     this.start = startState(formula, unknowns, celsius);
   }
 
-  private static RiseParameters.RateCurves curvesAt(RiseParameters parameters, double quantile) {
+  private static int formOf(RiseParameters parameters, Unknowns unknowns) {
     int n = parameters.forms().size();
-    return parameters.forms().get(Math.min((int) (quantile * n), n - 1));
+    return Math.min((int) (unknowns.formQuantile() * n), n - 1);
   }
 
   private double freeWaterFactor(double water) {
@@ -154,15 +174,42 @@ final class RiseDynamics {
       return;
     }
     cachedCelsius = celsius;
-    yeastRate = yeastScale * yeastCurve.rate(celsius);
-    double bacteriaRelative = bacteriaCurve.rate(celsius);
-    bacteriaRate = bacteriaScale * bacteriaRelative;
-    acidRate = acidScale * bacteriaRelative;
-    restingRate = restingScale * arrhenius(parameters.restingActivationKJPerMol(), celsius);
-    proteaseRate = parameters.strengthLossPerHour() * arrhenius(PROTEASE_ACTIVATION_KJ, celsius);
-    litresPerMol = GasCells.litresPerMol(celsius, pressurePa);
-    double dryPa = pressurePa - CarbonDioxide.waterVapourPa(celsius);
-    capacityMol = CarbonDioxide.henryMolPerM3Pa(celsius) * saltFactor * dryPa * waterLitres / 1000;
+    byTemperature.at(celsius, row);
+    yeastRate = yeastScale * row[TemperatureTable.YEAST];
+    bacteriaRate = bacteriaScale * row[TemperatureTable.BACTERIA];
+    acidRate = acidScale * row[TemperatureTable.BACTERIA];
+    restingRate = restingScale * row[TemperatureTable.RESTING];
+    proteaseRate = parameters.strengthLossPerHour() * row[TemperatureTable.PROTEASE];
+    litresPerMol = row[TemperatureTable.LITRES_PER_MOL];
+    capacityMol = row[TemperatureTable.CAPACITY];
+  }
+
+  private static TemperatureTable.Source source(
+      DoughFormula formula, RiseParameters parameters, RiseParameters.RateCurves curves) {
+    double pressurePa = formula.altitude().pressurePa();
+    double water = waterLitres(formula);
+    double saltFactor = CarbonDioxide.saltFactor(formula.salt().fraction() / water);
+    return (celsius, row) -> {
+      row[TemperatureTable.YEAST] = curves.yeast().rate(celsius);
+      row[TemperatureTable.BACTERIA] = curves.bacteria().rate(celsius);
+      row[TemperatureTable.RESTING] = arrhenius(parameters.restingActivationKJPerMol(), celsius);
+      row[TemperatureTable.PROTEASE] = arrhenius(PROTEASE_ACTIVATION_KJ, celsius);
+      row[TemperatureTable.LITRES_PER_MOL] = GasCells.litresPerMol(celsius, pressurePa);
+      double dryPa = pressurePa - CarbonDioxide.waterVapourPa(celsius);
+      row[TemperatureTable.CAPACITY] =
+          CarbonDioxide.henryMolPerM3Pa(celsius) * saltFactor * dryPa * water / 1000;
+    };
+  }
+
+  private static double waterLitres(DoughFormula formula) {
+    return formula.hydration().fraction() + formula.flour().composition().moisture();
+  }
+
+  /** The tables of a dough, one for each pair of rate curves. */
+  static List<TemperatureTable> tables(DoughFormula formula, RiseParameters parameters) {
+    return parameters.forms().stream()
+        .map(curves -> new TemperatureTable(source(formula, parameters, curves)))
+        .toList();
   }
 
   private static double arrhenius(double energyKJ, double celsius) {

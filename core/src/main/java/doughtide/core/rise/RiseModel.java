@@ -27,36 +27,44 @@ public final class RiseModel {
   private final DoughTemperature temperature;
   private final RiseParameters parameters;
   private final Unknowns unknowns;
+  private final LazyTables tables;
 
   private RiseModel(
       DoughFormula formula,
       DoughTemperature temperature,
       RiseParameters parameters,
-      Unknowns unknowns) {
+      Unknowns unknowns,
+      LazyTables tables) {
     this.formula = formula;
     this.temperature = temperature;
     this.parameters = parameters;
     this.unknowns = unknowns;
+    this.tables = tables;
+  }
+
+  private static RiseModel of(
+      DoughFormula formula, DoughTemperature temperature, RiseParameters parameters, Unknowns u) {
+    return new RiseModel(formula, temperature, parameters, u, new LazyTables(formula, parameters));
   }
 
   /** A model with the standard parameters and every unknown at its middle. */
   public static RiseModel of(DoughFormula formula, DoughTemperature temperature) {
-    return new RiseModel(formula, temperature, RiseParameters.standard(), Unknowns.typical());
+    return of(formula, temperature, RiseParameters.standard(), Unknowns.typical());
   }
 
   /** The same dough with other parameters. */
   public RiseModel with(RiseParameters newParameters) {
-    return new RiseModel(formula, temperature, newParameters, unknowns);
+    return of(formula, temperature, newParameters, unknowns);
   }
 
   /** The same dough with other unknowns. */
   public RiseModel with(Unknowns newUnknowns) {
-    return new RiseModel(formula, temperature, parameters, newUnknowns);
+    return new RiseModel(formula, temperature, parameters, newUnknowns, tables);
   }
 
   /** The same dough at another temperature. */
   public RiseModel with(DoughTemperature newTemperature) {
-    return new RiseModel(formula, newTemperature, parameters, unknowns);
+    return new RiseModel(formula, newTemperature, parameters, unknowns, tables);
   }
 
   /** The dough. */
@@ -93,7 +101,7 @@ public final class RiseModel {
       SegmentDynamics equations = new SegmentDynamics(dynamics, segment);
       solution.integrate(equations, segment.fromHours(), segment.toHours(), state);
     }
-    return new RiseCurve(dynamics, segments, solution);
+    return new RiseCurve(dynamics, this::changing, segments, solution);
   }
 
   /**
@@ -104,19 +112,24 @@ public final class RiseModel {
    */
   public RiseCurve runFast(double hours) {
     List<Segment> segments = segments(hours);
-    RiseDynamics dynamics = dynamics();
+    RiseDynamics dynamics = temperature.isStepwise(hours) ? dynamics() : changing();
     RungeKuttaKernel kernel = new RungeKuttaKernel();
     double[] state = dynamics.startState();
     for (Segment segment : segments) {
       SegmentDynamics equations = new SegmentDynamics(dynamics, segment);
       kernel.integrate(equations, segment.fromHours(), segment.toHours(), state);
     }
-    return new RiseCurve(dynamics, segments, kernel);
+    return new RiseCurve(dynamics, this::changing, segments, kernel);
   }
 
   private List<Segment> segments(double hours) {
     Checks.inRange("length of the run", hours, 0.001, LONGEST_HOURS, "h");
     return Segment.of(temperature, hours);
+  }
+
+  private RiseDynamics changing() {
+    return new RiseDynamics(
+        formula, parameters, unknowns, temperature.startCelsius(), tables.get());
   }
 
   private RiseDynamics dynamics() {

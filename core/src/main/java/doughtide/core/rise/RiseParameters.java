@@ -3,6 +3,7 @@ package doughtide.core.rise;
 import doughtide.core.kinetics.RateCurve;
 import doughtide.core.kinetics.RateForm;
 import doughtide.core.quantity.Checks;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 
@@ -101,12 +102,22 @@ public record RiseParameters(
    */
   public record RateCurves(String name, RateCurve yeast, RateCurve bacteria) {}
 
-  /** The starting values with all published rate curves. */
+  /**
+   * The starting values with all published rate curves. The first pair, which the likely path uses,
+   * is the mean of the four: in the cold the published forms run from no growth at all to a twelfth
+   * of the rate at 25 °C, and a likely path on any one of them would not lie in the middle of its
+   * own window.
+   */
   public static RiseParameters standard() {
-    List<RateCurves> forms =
-        Arrays.stream(RateForm.values())
-            .map(form -> new RateCurves(form.name(), form.yeast(), form.bacteria()))
-            .toList();
+    List<RateCurves> forms = new ArrayList<>();
+    forms.add(
+        new RateCurves(
+            "mean of the published forms",
+            RateCurve.mean(Arrays.stream(RateForm.values()).map(RateForm::yeast).toList()),
+            RateCurve.mean(Arrays.stream(RateForm.values()).map(RateForm::bacteria).toList())));
+    for (RateForm form : RateForm.values()) {
+      forms.add(new RateCurves(form.name(), form.yeast(), form.bacteria()));
+    }
     return new RiseParameters(
         0.46, 0.60, 7, 12, 0.16, 0.020, 60, 0.03, 0.55, 0.10, 0.004, 0.30, 0.30, 0.035, 0.5, 1.5,
         0.05, 8, 0.01, forms);
