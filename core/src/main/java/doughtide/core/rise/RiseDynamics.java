@@ -33,7 +33,6 @@ final class RiseDynamics {
   private static final double BEST_GROWTH_PH = 5.25; // middle of the range (starting value)
   private static final double HIGHEST_GROWTH_PH = 6.7; // Gänzle et al. 1998
   private static final double LOWEST_ACID_PH = 3.6; // acid is made down to 3.6 (Gänzle)
-  private static final double ACID_PH_WIDTH = 0.08;
   private static final double PROTEASE_PH = 4.2; // wheat's own proteases work in acid (from memory)
   private static final double PROTEASE_GAIN = 8; // starting value
   private static final double PROTEASE_ACTIVATION_KJ = 50; // starting value
@@ -110,7 +109,7 @@ final class RiseDynamics {
     double activity = 1 + parameters.ashActivity() * (composition.ash() - WHITE_ASH);
     double common = unknowns.rateScale() * Math.max(activity, 0.5) * freeWaterFactor(waterLitres);
     double yeastSalt = Math.exp(-parameters.yeastSalt() * phase);
-    double bacteriaSalt = Math.exp(-parameters.bacteriaSalt() * phase);
+    double bacteriaSalt = inhibited(salt / waterLitres, parameters.bacteriaSaltLimit());
     this.yeastScale = parameters.yeastRatePerHour() * common * yeastSalt;
     this.bacteriaScale = parameters.bacteriaRatePerHour() * common * bacteriaSalt;
     this.restingScale = parameters.restingGasMolPerHour() * common * yeastSalt;
@@ -130,6 +129,12 @@ final class RiseDynamics {
   private static int formOf(RiseParameters parameters, Unknowns unknowns) {
     int n = parameters.forms().size();
     return Math.min((int) (unknowns.formQuantile() * n), n - 1);
+  }
+
+  /** Inhibitor form 1 − (S/Smax)^a, nothing from the limit on. */
+  private static double inhibited(double saltInWater, double limit) {
+    double part = saltInWater / limit;
+    return Math.max(0, 1 - part * part * part);
   }
 
   private double freeWaterFactor(double water) {
@@ -239,7 +244,7 @@ final class RiseDynamics {
             * (1 - s[MADE] / ceilingMol);
     double cells = inCellsMol(s);
     double open = openShare(cells, s[ACID]);
-    double acidAllowed = 1 / (1 + Math.exp(-(ph - LOWEST_ACID_PH) / ACID_PH_WIDTH));
+    double acidAllowed = Math.max(0, 1 - Math.pow(10, LOWEST_ACID_PH - ph)); // gamma form
     d[YEAST] = yeastGrowth;
     d[READINESS] = yeastRate;
     d[BACTERIA] = bacteriaGrowth;

@@ -17,7 +17,8 @@ import java.util.List;
  * @param bacteriaRatePerHour the same for lactic bacteria, 0.05…2 per h (starting value)
  * @param yeastSalt how salt in the water slows yeast, exponent per kg/kg (starting value; yeast
  *     tolerates 8 % NaCl, Gänzle et al. 1998)
- * @param bacteriaSalt the same for bacteria (starting value; stopped by 4 % NaCl, same source)
+ * @param bacteriaSaltLimit salt in the water at which bacteria stop, kg/kg, in the inhibitor form 1
+ *     − (S/Smax)³ (4 % NaCl, Gänzle et al. 1998; the exponent is a starting value)
  * @param growthGasMol CO2 made while the yeast grows from nothing to its ceiling, mol/kg flour
  *     (starting value)
  * @param restingGasMolPerHour CO2 made per hour by a full yeast population at 25 °C beside growth,
@@ -50,7 +51,7 @@ public record RiseParameters(
     double yeastRatePerHour,
     double bacteriaRatePerHour,
     double yeastSalt,
-    double bacteriaSalt,
+    double bacteriaSaltLimit,
     double growthGasMol,
     double restingGasMolPerHour,
     double restingActivationKJPerMol,
@@ -73,7 +74,7 @@ public record RiseParameters(
     Checks.inRange("yeast growth rate", yeastRatePerHour, 0.05, 2, "per h");
     Checks.inRange("bacterial growth rate", bacteriaRatePerHour, 0.05, 2, "per h");
     Checks.inRange("effect of salt on yeast", yeastSalt, 0, 50, "");
-    Checks.inRange("effect of salt on bacteria", bacteriaSalt, 0, 50, "");
+    Checks.inRange("salt limit of bacteria", bacteriaSaltLimit, 0.005, 0.3, "kg/kg");
     Checks.inRange("growth-linked gas", growthGasMol, 0.001, 1, "mol/kg");
     Checks.inRange("resting gas", restingGasMolPerHour, 0, 0.5, "mol/(kg h)");
     Checks.inRange("activation energy of resting gas", restingActivationKJPerMol, 0, 150, "kJ/mol");
@@ -119,7 +120,7 @@ public record RiseParameters(
       forms.add(new RateCurves(form.name(), form.yeast(), form.bacteria()));
     }
     return new RiseParameters(
-        0.46, 0.60, 7, 12, 0.16, 0.020, 60, 0.03, 0.55, 0.10, 0.004, 0.30, 0.30, 0.035, 0.5, 1.5,
+        0.46, 0.60, 7, 0.04, 0.16, 0.020, 60, 0.03, 0.55, 0.10, 0.004, 0.30, 0.30, 0.035, 0.5, 1.5,
         0.05, 8, 0.01, forms);
   }
 
@@ -137,7 +138,7 @@ public record RiseParameters(
         yeastRatePerHour,
         bacteriaRatePerHour,
         yeastSalt,
-        bacteriaSalt,
+        bacteriaSaltLimit,
         growthGasMol,
         restingGasMolPerHour,
         restingActivationKJPerMol,
