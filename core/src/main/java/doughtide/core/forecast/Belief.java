@@ -4,14 +4,17 @@ import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.rise.Unknowns;
 import java.util.Arrays;
+import java.util.Collections;
+import java.util.List;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.EigenDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
 
 /**
  * What is believed about the unknowns before a bake: a normal distribution over the first six of
- * {@link Unknown}, and every rate curve form alike. {@link #standard()} is what holds for a baker
- * nobody knows; readings narrow it. Immutable.
+ * {@link Unknown}, and every rate curve form alike; or, after learning, one such distribution for
+ * each rate curve form ({@link #byCurve}). {@link #standard()} is what holds for a baker nobody
+ * knows; readings narrow it. Immutable.
  */
 public final class Belief {
   /** Number of unknowns with a normal distribution. */
@@ -20,11 +23,19 @@ public final class Belief {
   private final double[] mean;
   private final double[][] covariance;
   private final double[][] root;
+  private final List<Belief> parts;
+  private final double[] weights;
 
   private Belief(double[] mean, double[][] covariance) {
+    this(mean, covariance, List.of(), new double[0]);
+  }
+
+  private Belief(double[] mean, double[][] covariance, List<Belief> parts, double[] weights) {
     this.mean = mean;
     this.covariance = covariance;
     this.root = squareRoot(covariance);
+    this.parts = parts;
+    this.weights = weights;
   }
 
   /**
@@ -58,6 +69,81 @@ public final class Belief {
       copy[i] = checkedRow(covariance, i);
     }
     return new Belief(mean.clone(), copy);
+  }
+
+  /**
+   * A belief in which the rate curve form matters to everything else: readings at 20 °C say another
+   * rate at 25 °C under one curve than under another.
+   *
+   * @param parts what is believed if the first, second … form is the right one, each made by {@link
+   *     #of}
+   * @param weights how likely each form is, not negative, as many as parts; scaled to a sum of 1
+   * @throws InputException if there is no part, or the numbers differ, or no weight is above 0
+   */
+  public static Belief byCurve(List<Belief> parts, double[] weights) {
+    if (parts.isEmpty() || parts.size() != weights.length) {
+      throw new InputException("a belief by curve needs one weight for each of its parts");
+    }
+    for (double weight : weights) {
+      Checks.inRange("weight of a rate curve", weight, 0, 1e300, "");
+    }
+    double sum = Arrays.stream(weights).sum();
+    Checks.inRange("sum of the weights of rate curves", sum, 1e-300, 1e300, "");
+    double[] scaled = Arrays.stream(weights).map(weight -> weight / sum).toArray();
+    double[] mean = new double[SIZE];
+    double[][] covariance = new double[SIZE][SIZE];
+    for (int k = 0; k < scaled.length; k++) {
+      for (int i = 0; i < SIZE; i++) {
+        mean[i] += scaled[k] * parts.get(k).mean[i];
+      }
+    }
+    for (int k = 0; k < scaled.length; k++) {
+      addSpread(covariance, parts.get(k), mean, scaled[k]);
+    }
+    return new Belief(mean, covariance, List.copyOf(parts), scaled);
+  }
+
+  private static void addSpread(double[][] total, Belief part, double[] mean, double weight) {
+    for (int i = 0; i < SIZE; i++) {
+      for (int j = 0; j < SIZE; j++) {
+        double off = (part.mean[i] - mean[i]) * (part.mean[j] - mean[j]);
+        total[i][j] += weight * (part.covariance[i][j] + off);
+      }
+    }
+  }
+
+  /**
+   * What is believed under each rate curve form.
+   *
+   * @param forms number of forms of the model
+   * @return as many beliefs
+   * @throws InputException if this belief was made for another number of forms
+   */
+  public List<Belief> underEachCurve(int forms) {
+    if (parts.isEmpty()) {
+      return Collections.nCopies(forms, this);
+    }
+    if (parts.size() != forms) {
+      throw new InputException(
+          "this belief knows " + parts.size() + " rate curves, the model has " + forms);
+    }
+    return parts;
+  }
+
+  /**
+   * How likely each rate curve form is.
+   *
+   * @param forms number of forms of the model
+   * @return as many shares with the sum 1
+   */
+  public double[] curveWeights(int forms) {
+    underEachCurve(forms);
+    if (parts.isEmpty()) {
+      double[] alike = new double[forms];
+      Arrays.fill(alike, 1.0 / forms);
+      return alike;
+    }
+    return weights.clone();
   }
 
   private static double[] checkedRow(double[][] covariance, int i) {
@@ -120,7 +206,9 @@ public final class Belief {
       changed[j][i] *= scale;
     }
     changed[i][i] = deviation * deviation;
-    return new Belief(mean.clone(), changed);
+    List<Belief> changedParts =
+        parts.stream().map(part -> part.withStandardDeviation(unknown, deviation)).toList();
+    return parts.isEmpty() ? new Belief(mean.clone(), changed) : byCurve(changedParts, weights);
   }
 
   /**
@@ -130,6 +218,10 @@ public final class Belief {
    * @param curveRank 0…1
    */
   public Unknowns unknowns(double[] normal, double curveRank) {
+    if (!parts.isEmpty()) {
+      int part = partAt(curveRank);
+      return parts.get(part).unknowns(normal, middleRank(part));
+    }
     double[] x = mean.clone();
     for (int i = 0; i < SIZE; i++) {
       for (int j = 0; j < SIZE; j++) {
@@ -139,9 +231,33 @@ public final class Belief {
     return unknownsAt(x, curveRank);
   }
 
-  /** The middle of the belief with the default rate curves. */
+  private int partAt(double curveRank) {
+    double left = curveRank;
+    int part = 0;
+    while (part < weights.length - 1 && left >= weights[part]) {
+      left -= weights[part];
+      part++;
+    }
+    return part;
+  }
+
+  private double middleRank(int part) {
+    return (part + 0.5) / parts.size();
+  }
+
+  /**
+   * The middle of the belief: with the default rate curves, or with the likeliest if the belief
+   * tells them apart.
+   */
   public Unknowns middle() {
-    return unknownsAt(mean, 0);
+    if (parts.isEmpty()) {
+      return unknownsAt(mean, 0);
+    }
+    int likeliest = 0;
+    for (int k = 1; k < weights.length; k++) {
+      likeliest = weights[k] > weights[likeliest] ? k : likeliest;
+    }
+    return unknownsAt(parts.get(likeliest).mean, middleRank(likeliest));
   }
 
   /**

@@ -1,0 +1,112 @@
+package doughtide.core.learning;
+
+import doughtide.core.dough.DoughFormula;
+import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Temperature;
+import doughtide.core.rise.DoughTemperature;
+import doughtide.core.thermal.TemperatureTrace;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * One dough and what was read off it.
+ *
+ * <pre>{@code
+ * List<Reading> readings = List.of(
+ *     Reading.ofRise(2, Rise.ofPercent(8)).withCelsius(25), Reading.ofRise(4, Rise.ofPercent(38)));
+ * Bake bake = Bake.measured(
+ *     "Saturday", formula, Optional.of(Temperature.ofCelsius(25.5)), readings);
+ * }</pre>
+ *
+ * @param name as printed
+ * @param formula the dough
+ * @param temperature its own temperature over time
+ * @param readings in ascending order of time, may be none
+ */
+public record Bake(
+    String name, DoughFormula formula, DoughTemperature temperature, List<Reading> readings) {
+
+  /**
+   * @throws InputException if the name is blank or the readings are not in ascending order
+   */
+  public Bake {
+    if (name.isBlank()) {
+      throw new InputException("a bake needs a name, for example its date");
+    }
+    readings = List.copyOf(readings);
+    for (int i = 1; i < readings.size(); i++) {
+      if (!(readings.get(i).hours() > readings.get(i - 1).hours())) {
+        throw new InputException(
+            "bake '" + name + "': each reading must be later than the one before it");
+      }
+    }
+  }
+
+  /**
+   * A bake whose temperature is known from its readings.
+   *
+   * @param name as printed
+   * @param formula the dough
+   * @param afterMixing dough temperature right after mixing, if it was measured
+   * @param readings in ascending order of time
+   * @throws InputException if no temperature is known at all
+   */
+  public static Bake measured(
+      String name,
+      DoughFormula formula,
+      Optional<Temperature> afterMixing,
+      List<Reading> readings) {
+    return new Bake(name, formula, temperature(name, afterMixing, readings), readings);
+  }
+
+  private static DoughTemperature temperature(
+      String name, Optional<Temperature> afterMixing, List<Reading> readings) {
+    List<Double> hours = new ArrayList<>();
+    List<Double> celsius = new ArrayList<>();
+    boolean readAtStart =
+        readings.stream().anyMatch(each -> each.hours() == 0 && each.celsius().isPresent());
+    if (afterMixing.isPresent() && !readAtStart) {
+      hours.add(0.0);
+      celsius.add(afterMixing.get().celsius());
+    }
+    for (Reading each : readings) {
+      each.celsius()
+          .ifPresent(
+              value -> {
+                hours.add(each.hours());
+                celsius.add(value);
+              });
+    }
+    if (hours.isEmpty()) {
+      throw new InputException(
+          "bake '" + name + "' has no dough temperature: give the one after mixing, or read it");
+    }
+    return hours.size() == 1
+        ? DoughTemperature.steady(Temperature.ofCelsius(celsius.get(0)))
+        : DoughTemperature.following(TemperatureTrace.logged(array(hours), array(celsius)));
+  }
+
+  private static double[] array(List<Double> values) {
+    return values.stream().mapToDouble(Double::doubleValue).toArray();
+  }
+
+  /** Time of the last reading, hours; 0 if there is none. */
+  public double lastHours() {
+    return readings.isEmpty() ? 0 : readings.get(readings.size() - 1).hours();
+  }
+
+  /** Readings of the rise. */
+  public int riseReadings() {
+    return (int) readings.stream().filter(each -> each.rise().isPresent()).count();
+  }
+
+  /** The same bake without the readings after an hour. */
+  public Bake until(double hours) {
+    return new Bake(
+        name,
+        formula,
+        temperature,
+        readings.stream().filter(each -> each.hours() <= hours).toList());
+  }
+}

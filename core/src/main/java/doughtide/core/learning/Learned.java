@@ -1,0 +1,77 @@
+package doughtide.core.learning;
+
+import doughtide.core.dough.DoughFormula;
+import doughtide.core.forecast.Belief;
+import doughtide.core.forecast.RiseForecaster;
+import doughtide.core.quantity.Rise;
+import doughtide.core.rise.DoughTemperature;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * What was learned.
+ *
+ * @param prior what was believed before
+ * @param belief what is believed of the next bake, its own spread around the baker's mean included
+ * @param jar how the baker's jar misreads at the next bake
+ * @param misfits bakes that do not fit the others, the worst first; they were used with the reason
+ *     allowed for
+ * @param bakes number of bakes
+ * @param readings number of readings
+ * @param dataDigest SHA-256 of the bakes, 64 hexadecimal digits
+ */
+public record Learned(
+    LearningPrior prior,
+    Belief belief,
+    Jar jar,
+    List<Misfit> misfits,
+    int bakes,
+    int readings,
+    String dataDigest) {
+
+  /** Keeps the list as it is now. */
+  public Learned {
+    misfits = List.copyOf(misfits);
+  }
+
+  /** Each parameter before and after, with its meaning. */
+  public List<LearnedParameter> parameters() {
+    return ParameterTable.of(prior.nextBake(), belief, prior.nextJar(), jar);
+  }
+
+  /**
+   * How much narrower the window of a time has become: 0.4 if it is 40 % narrower, negative if it
+   * is wider.
+   *
+   * @param formula the dough
+   * @param temperature its temperature
+   * @param rise the rise whose time is looked at
+   * @return empty where one of the windows is open
+   */
+  public OptionalDouble narrower(DoughFormula formula, DoughTemperature temperature, Rise rise) {
+    OptionalDouble before = width(prior.nextBake(), formula, temperature, rise);
+    OptionalDouble after = width(belief, formula, temperature, rise);
+    if (before.isEmpty() || after.isEmpty() || before.getAsDouble() <= 0) {
+      return OptionalDouble.empty();
+    }
+    return OptionalDouble.of(1 - after.getAsDouble() / before.getAsDouble());
+  }
+
+  private static OptionalDouble width(
+      Belief belief, DoughFormula formula, DoughTemperature temperature, Rise rise) {
+    return RiseForecaster.standard()
+        .with(belief)
+        .forecast(formula, temperature)
+        .hoursToRise(rise)
+        .widthHours();
+  }
+
+  /**
+   * What to keep for later bakes.
+   *
+   * @param programVersion the version that learned it
+   */
+  public LearnedStarter starter(String programVersion) {
+    return LearnedStarter.of(this, programVersion);
+  }
+}

@@ -1,0 +1,68 @@
+package doughtide.core.learning;
+
+import doughtide.core.forecast.Belief;
+import doughtide.core.quantity.Checks;
+import doughtide.core.quantity.InputException;
+import java.util.Collections;
+import java.util.Map;
+import java.util.TreeMap;
+
+/**
+ * What is kept of a baker and starter between bakes.
+ *
+ * @param programVersion the version that learned it
+ * @param dataDigest SHA-256 of the bakes, 64 hexadecimal digits
+ * @param bakes number of bakes
+ * @param readings number of readings
+ * @param prior what was believed before
+ * @param posterior what is believed of the next bake
+ * @param jar how the jar misreads at the next bake
+ * @param mixerFrictionCelsius by name of the mixer: how much it warms a dough, 0…30 °C; may be
+ *     empty
+ */
+public record LearnedStarter(
+    String programVersion,
+    String dataDigest,
+    int bakes,
+    int readings,
+    LearningPrior prior,
+    Belief posterior,
+    Jar jar,
+    Map<String, Double> mixerFrictionCelsius) {
+
+  /** The form in which it is written; a reader refuses what is newer. */
+  public static final String SCHEMA = "doughtide/starter/1";
+
+  /**
+   * @throws InputException if the digest is none or a number is out of range
+   */
+  public LearnedStarter {
+    if (!dataDigest.matches("[0-9a-f]{64}")) {
+      throw new InputException(
+          "the data digest of a starter must have 64 hexadecimal digits: learn it again");
+    }
+    Checks.inRange("number of bakes", bakes, 0, 1e9, "");
+    Checks.inRange("number of readings", readings, 0, 1e9, "");
+    mixerFrictionCelsius.forEach(
+        (name, kelvin) -> Checks.inRange("friction of mixer '" + name + "'", kelvin, 0, 30, "°C"));
+    mixerFrictionCelsius = Collections.unmodifiableMap(new TreeMap<>(mixerFrictionCelsius));
+  }
+
+  static LearnedStarter of(Learned learned, String programVersion) {
+    return new LearnedStarter(
+        programVersion,
+        learned.dataDigest(),
+        learned.bakes(),
+        learned.readings(),
+        learned.prior(),
+        learned.belief(),
+        learned.jar(),
+        Map.of());
+  }
+
+  /** The same with what is known of the mixers. */
+  public LearnedStarter withMixerFriction(Map<String, Double> celsiusByMixer) {
+    return new LearnedStarter(
+        programVersion, dataDigest, bakes, readings, prior, posterior, jar, celsiusByMixer);
+  }
+}

@@ -1,0 +1,124 @@
+package doughtide.core.learning;
+
+import doughtide.core.forecast.Belief;
+import doughtide.core.rise.RiseParameters;
+import java.util.ArrayList;
+import java.util.List;
+
+/**
+ * Learns from a baker's bakes: the most probable values under a two-level normal prior and
+ * Student's t for the readings, found by Levenberg–Marquardt (commons-math3), with the covariance
+ * of Laplace's method; once for each rate curve form, weighted by how well each explains the
+ * readings. Immutable and thread-safe; the same input gives the same output.
+ *
+ * <pre>{@code
+ * Learned learned = Learner.standard().learn(bakes);
+ * RiseForecaster mine = RiseForecaster.standard().with(learned.belief());
+ * }</pre>
+ */
+public final class Learner {
+  private final RiseParameters parameters;
+  private final LearningPrior prior;
+  private final ReadingNoise noise;
+
+  private Learner(RiseParameters parameters, LearningPrior prior, ReadingNoise noise) {
+    this.parameters = parameters;
+    this.prior = prior;
+    this.noise = noise;
+  }
+
+  /** With the starting values. */
+  public static Learner standard() {
+    return new Learner(
+        RiseParameters.standard(), LearningPrior.standard(), ReadingNoise.standard());
+  }
+
+  /** The same with another model. */
+  public Learner with(RiseParameters newParameters) {
+    return new Learner(newParameters, prior, noise);
+  }
+
+  /** The same with another prior. */
+  public Learner with(LearningPrior newPrior) {
+    return new Learner(parameters, newPrior, noise);
+  }
+
+  /** The same with another error of the readings. */
+  public Learner with(ReadingNoise newNoise) {
+    return new Learner(parameters, prior, newNoise);
+  }
+
+  /** What is believed before any reading. */
+  public LearningPrior prior() {
+    return prior;
+  }
+
+  /**
+   * Learns.
+   *
+   * @param bakes the baker's bakes in any order; without any, the prior comes back
+   */
+  public Learned learn(List<Bake> bakes) {
+    int forms = parameters.forms().size();
+    Diagnosis diagnosis = Diagnosis.of(responses(bakes, 0), names(bakes), prior, noise);
+    List<Belief> parts = new ArrayList<>();
+    List<Jar> jars = new ArrayList<>();
+    double[] logEvidence = new double[forms];
+    PosteriorFit fit = diagnosis.fit();
+    for (int form = 0; form < forms; form++) {
+      if (form > 0) {
+        fit = PosteriorFit.of(diagnosis.problem(responses(bakes, form)), fit.scores());
+      }
+      parts.add(nextBake(fit));
+      jars.add(nextJar(fit));
+      logEvidence[form] = fit.logEvidence();
+    }
+    double[] weights = Evidence.weights(logEvidence);
+    return new Learned(
+        prior,
+        Belief.byCurve(parts, weights),
+        Evidence.mixed(jars, weights),
+        diagnosis.misfits(),
+        bakes.size(),
+        bakes.stream().mapToInt(bake -> bake.readings().size()).sum(),
+        ReadingsDigest.sha256(bakes));
+  }
+
+  private static List<String> names(List<Bake> bakes) {
+    return bakes.stream().map(Bake::name).toList();
+  }
+
+  private List<BakeResponse> responses(List<Bake> bakes, int form) {
+    RiseParameters oneForm = parameters.withRateCurves(parameters.forms().get(form));
+    return bakes.stream().map(bake -> new BakeResponse(bake, oneForm, noise)).toList();
+  }
+
+  /** The next bake: the baker's mean, uncertain, and the spread from bake to bake. */
+  private Belief nextBake(PosteriorFit fit) {
+    double[] mean = new double[Belief.SIZE];
+    double[][] covariance = new double[Belief.SIZE][Belief.SIZE];
+    double[] baker = prior.bakerDeviation();
+    double[] bake = prior.bakeDeviation();
+    for (int i = 0; i < Belief.SIZE; i++) {
+      mean[i] = prior.mean()[i] + baker[i] * fit.scores()[i];
+      for (int j = 0; j < Belief.SIZE; j++) {
+        covariance[i][j] = baker[i] * baker[j] * symmetric(fit.covariance(), i, j);
+      }
+      covariance[i][i] += bake[i] * bake[i];
+    }
+    return Belief.of(mean, covariance);
+  }
+
+  private static double symmetric(double[][] matrix, int i, int j) {
+    return (matrix[i][j] + matrix[j][i]) / 2;
+  }
+
+  private Jar nextJar(PosteriorFit fit) {
+    int jar = LearningPrior.JAR;
+    double baker = prior.bakerDeviation()[jar];
+    double variance = baker * baker * fit.covariance()[jar][jar];
+    return new Jar(
+        prior.mean()[jar] + baker * fit.scores()[jar],
+        Math.hypot(Math.sqrt(variance), prior.bakeDeviation()[jar]));
+  }
+}

@@ -1,0 +1,191 @@
+package doughtide.core.learning;
+
+import doughtide.core.forecast.Belief;
+import doughtide.core.forecast.RiseForecaster;
+import doughtide.core.forecast.TimeWindow;
+import doughtide.core.quantity.Rise;
+import doughtide.core.rise.RiseParameters;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
+import org.apache.commons.math3.linear.Array2DRowRealMatrix;
+import org.apache.commons.math3.linear.EigenDecomposition;
+import org.apache.commons.math3.linear.RealMatrix;
+
+/**
+ * The bake in hand: its readings so far on top of what was believed before. Laplace's method for
+ * each rate curve form, then an ensemble drawn from the result. The alternative, weighting the
+ * members of the first ensemble by their likelihood, leaves only a handful of them alive after a
+ * few readings; it serves as the check in the tests, with many members.
+ *
+ * <pre>{@code
+ * TodayUpdate update = TodayUpdate.of(RiseForecaster.standard(), Jar.standard(), bake);
+ * TimeWindow half = update.outlook(Rise.ofPercent(50)).now();
+ * }</pre>
+ */
+public final class TodayUpdate {
+  private static final int SIZE = LearningPrior.SIZE;
+
+  private final RiseForecaster before;
+  private final RiseForecaster after;
+  private final Bake bake;
+  private final ReadingNoise noise;
+  private final RiseParameters likeliestForm;
+  private final double[] likeliest;
+  private final double[][] covariance;
+
+  private TodayUpdate(
+      RiseForecaster before,
+      Belief posterior,
+      Bake bake,
+      ReadingNoise noise,
+      RiseParameters likeliestForm,
+      double[] likeliest,
+      double[][] covariance) {
+    this.before = before;
+    this.after = before.with(posterior);
+    this.bake = bake;
+    this.noise = noise;
+    this.likeliestForm = likeliestForm;
+    this.likeliest = likeliest;
+    this.covariance = covariance;
+  }
+
+  /**
+   * Updates with the standard error of readings.
+   *
+   * @param before model and belief before today's readings
+   * @param jar how the jar misreads
+   * @param bake today's dough and readings
+   */
+  public static TodayUpdate of(RiseForecaster before, Jar jar, Bake bake) {
+    return of(before, jar, bake, ReadingNoise.standard());
+  }
+
+  /**
+   * Updates.
+   *
+   * @param before model and belief before today's readings
+   * @param jar how the jar misreads
+   * @param bake today's dough and readings
+   * @param noise error of the readings
+   */
+  public static TodayUpdate of(RiseForecaster before, Jar jar, Bake bake, ReadingNoise noise) {
+    int forms = before.parameters().forms().size();
+    List<Belief> prior = before.belief().underEachCurve(forms);
+    List<Posterior> posteriors = new ArrayList<>();
+    double[] logEvidence = new double[forms];
+    double[] start = new double[SIZE];
+    for (int form = 0; form < forms; form++) {
+      RiseParameters one =
+          before.parameters().withRateCurves(before.parameters().forms().get(form));
+      Posterior posterior =
+          Posterior.of(new BakeResponse(bake, one, noise), prior.get(form), jar, noise, start);
+      posteriors.add(posterior);
+      logEvidence[form] = posterior.fit().logEvidence();
+      start = posterior.fit().scores();
+    }
+    double[] weights = Evidence.weights(logEvidence, before.belief().curveWeights(forms));
+    int best = 0;
+    for (int form = 1; form < forms; form++) {
+      best = weights[form] > weights[best] ? form : best;
+    }
+    return new TodayUpdate(
+        before,
+        Belief.byCurve(posteriors.stream().map(Posterior::belief).toList(), weights),
+        bake,
+        noise,
+        before.parameters().withRateCurves(before.parameters().forms().get(best)),
+        posteriors.get(best).mean(),
+        posteriors.get(best).covariance());
+  }
+
+  /** The result under one rate curve form, jar last. */
+  private record Posterior(PosteriorFit fit, double[] mean, double[][] covariance) {
+    static Posterior of(
+        BakeResponse response, Belief prior, Jar jar, ReadingNoise noise, double[] start) {
+      double[] middle = Arrays.copyOf(prior.mean(), SIZE);
+      middle[LearningPrior.JAR] = jar.mean();
+      double[][] root = root(prior, jar);
+      TwoLevelProblem problem =
+          new TwoLevelProblem(
+              List.of(response), middle, root, new double[1][SIZE], new int[0], noise);
+      PosteriorFit fit = PosteriorFit.of(problem, start);
+      RealMatrix transform = new Array2DRowRealMatrix(root);
+      RealMatrix spread =
+          transform
+              .multiply(new Array2DRowRealMatrix(fit.covariance()))
+              .multiply(transform.transpose());
+      RealMatrix even = spread.add(spread.transpose()).scalarMultiply(0.5);
+      return new Posterior(fit, problem.coordinates(fit.scores(), 0), even.getData());
+    }
+
+    private static double[][] root(Belief prior, Jar jar) {
+      EigenDecomposition eigen =
+          new EigenDecomposition(new Array2DRowRealMatrix(prior.covariance()));
+      double[][] root = new double[SIZE][SIZE];
+      for (int j = 0; j < Belief.SIZE; j++) {
+        double length = Math.sqrt(Math.max(eigen.getRealEigenvalue(j), 0));
+        for (int i = 0; i < Belief.SIZE; i++) {
+          root[i][j] = eigen.getV().getEntry(i, j) * length;
+        }
+      }
+      root[LearningPrior.JAR][LearningPrior.JAR] = jar.deviation();
+      return root;
+    }
+
+    Belief belief() {
+      double[][] six = new double[Belief.SIZE][];
+      for (int i = 0; i < Belief.SIZE; i++) {
+        six[i] = Arrays.copyOf(covariance[i], Belief.SIZE);
+      }
+      return Belief.of(Arrays.copyOf(mean, Belief.SIZE), six);
+    }
+  }
+
+  /** What is believed of today's dough. */
+  public Belief belief() {
+    return after.belief();
+  }
+
+  /** Makes forecasts of today's dough. */
+  public RiseForecaster forecaster() {
+    return after;
+  }
+
+  /**
+   * When today's dough reaches a rise, and what a further look would be worth.
+   *
+   * @param target the rise wanted
+   */
+  public Outlook outlook(Rise target) {
+    TimeWindow first = before.forecast(bake.formula(), bake.temperature()).hoursToRise(target);
+    TimeWindow now = after.forecast(bake.formula(), bake.temperature()).hoursToRise(target);
+    OptionalDouble ahead =
+        first.likely().isPresent() && now.likely().isPresent()
+            ? OptionalDouble.of(first.likely().getAsDouble() - now.likely().getAsDouble())
+            : OptionalDouble.empty();
+    return new Outlook(first, now, ahead, next(target, now));
+  }
+
+  private OptionalDouble next(Rise target, TimeWindow now) {
+    if (now.likely().isEmpty() || now.early().isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    return new NextLook(bake, likeliestForm, likeliest, covariance, noise)
+        .hours(target, now.early().getAsDouble(), now.likely().getAsDouble());
+  }
+
+  /**
+   * The answer so far.
+   *
+   * @param before the window without today's readings
+   * @param now the window with them
+   * @param aheadHours how much earlier than expected it is likely to be there; negative if later
+   * @param nextLookHours the hour at which one more reading of the rise would narrow the window
+   *     most, before the dough may be there; empty if it may be there already
+   */
+  public record Outlook(
+      TimeWindow before, TimeWindow now, OptionalDouble aheadHours, OptionalDouble nextLookHours) {}
+}

@@ -1,0 +1,116 @@
+package doughtide.core.learning;
+
+import doughtide.core.dough.DoughFormula;
+import doughtide.core.dough.StarterShare;
+import doughtide.core.forecast.Belief;
+import doughtide.core.forecast.Unknown;
+import doughtide.core.quantity.Rise;
+import doughtide.core.quantity.Share;
+import doughtide.core.quantity.Temperature;
+import doughtide.core.rise.DoughTemperature;
+import doughtide.core.rise.RiseCurve;
+import doughtide.core.rise.RiseModel;
+import doughtide.core.rise.RiseParameters;
+import doughtide.core.rise.Unknowns;
+import java.util.ArrayList;
+import java.util.List;
+import org.apache.commons.math3.random.Well19937c;
+
+/** An invented baker whose true values are known; the same seed gives the same bakes. */
+final class SimulatedBaker {
+  static final int FORMS = RiseParameters.standard().forms().size();
+
+  /** What is unlike the prior, and how bad the readings are. */
+  record Setting(double vigourShift, double rateShift, double thermometerOff, double outlierShare) {
+    static final Setting PLAIN = new Setting(0, 0, 0, 0);
+  }
+
+  /** A bake with the truth behind it. */
+  record TrueBake(Bake bake, RiseModel truth, double[] coordinates) {
+    double hoursTo(double percent) {
+      return truth.runFast(60).hoursToRise(Rise.ofPercent(percent)).orElse(60);
+    }
+  }
+
+  private final Well19937c random;
+  private final Setting setting;
+  private final LearningPrior prior = LearningPrior.standard();
+  private final double[] mean = new double[LearningPrior.SIZE];
+  private final double formQuantile;
+
+  SimulatedBaker(long seed, Setting setting) {
+    this.random = new Well19937c(seed);
+    this.setting = setting;
+    for (int i = 0; i < mean.length; i++) {
+      mean[i] = prior.mean()[i] + prior.bakerDeviation()[i] * random.nextGaussian();
+    }
+    mean[Unknown.VIGOUR.ordinal()] += setting.vigourShift();
+    mean[Unknown.RATE.ordinal()] += setting.rateShift();
+    double sign = random.nextBoolean() ? 1 : -1;
+    if (setting.thermometerOff() > 0) {
+      mean[Unknown.TEMPERATURE.ordinal()] = sign * setting.thermometerOff();
+    }
+    this.formQuantile = (random.nextInt(FORMS) + 0.5) / FORMS;
+  }
+
+  double[] mean() {
+    return mean.clone();
+  }
+
+  List<TrueBake> bakes(int count, int readings) {
+    List<TrueBake> bakes = new ArrayList<>();
+    for (int b = 0; b < count; b++) {
+      bakes.add(bake("bake " + (b + 1), readings));
+    }
+    return bakes;
+  }
+
+  static List<Bake> given(List<TrueBake> bakes) {
+    return bakes.stream().map(TrueBake::bake).toList();
+  }
+
+  TrueBake bake(String name, int readings) {
+    double[] x = mean.clone();
+    for (int i = 0; i < x.length; i++) {
+      x[i] += prior.bakeDeviation()[i] * random.nextGaussian();
+    }
+    return bake(name, readings, x);
+  }
+
+  private TrueBake bake(String name, int readings, double[] x) {
+    return bake(name, readings, x, between(22, 27));
+  }
+
+  /** A bake at given coordinates, jar last, and at the temperature noted. */
+  TrueBake bake(String name, int readings, double[] x, double celsius) {
+    DoughFormula formula =
+        DoughFormula.builder()
+            .starterShare(StarterShare.ofAddedFlour(Share.ofPercent(between(12, 25))))
+            .hydration(Share.ofPercent(between(64, 76)))
+            .build();
+    DoughTemperature noted = DoughTemperature.steady(Temperature.ofCelsius(celsius));
+    Unknowns unknowns = Belief.unknownsAt(x, formQuantile);
+    RiseModel truth = RiseModel.of(formula, noted).with(unknowns);
+    RiseCurve curve = truth.runFast(60);
+    double end = curve.hoursToRise(Rise.ofPercent(90)).orElse(20);
+    List<Reading> all = new ArrayList<>();
+    for (int i = 1; i <= readings; i++) {
+      double hours = Math.rint(100 * end * i / readings) / 100;
+      all.add(Reading.ofRise(hours, read(curve.riseAt(hours), x[LearningPrior.JAR])));
+    }
+    return new TrueBake(new Bake(name, formula, noted, all), truth, x);
+  }
+
+  private Rise read(Rise rise, double jar) {
+    double height = rise.heightTimes() * Math.exp(jar);
+    double deviation =
+        ReadingNoise.standard().riseDeviation(new Rise(height - 1)) * random.nextGaussian();
+    boolean outlier = random.nextDouble() < setting.outlierShare();
+    double slip = outlier ? (random.nextBoolean() ? 0.4 : -0.4) : 0;
+    return new Rise(Math.max(height + deviation + slip, 0.6) - 1);
+  }
+
+  private double between(double low, double high) {
+    return low + (high - low) * random.nextDouble();
+  }
+}
