@@ -26,22 +26,42 @@ final class Fonts {
   /** Unscaled, so that widths do not depend on the device. */
   private static final FontRenderContext MEASURE = new FontRenderContext(null, true, true);
 
+  private static final String NO_TEXT =
+      "this Java cannot draw text: install its font libraries (on Debian: apt-get install"
+          + " libfreetype6 fontconfig)";
+
   private static final char REPLACEMENT = '\u25a1';
 
   private Fonts() {}
 
-  /** Loaded on first use; a failure says what to install. */
+  /** Loaded on first use. */
   private static final class Loaded {
     private static final Font PLAIN = load(PLAIN_FILE);
     private static final Font BOLD = load(BOLD_FILE);
   }
 
   static Font plain(double sizePt) {
-    return Loaded.PLAIN.deriveFont((float) sizePt);
+    return plainFace().deriveFont((float) sizePt);
   }
 
   static Font bold(double sizePt) {
-    return Loaded.BOLD.deriveFont(Font.BOLD, (float) sizePt);
+    return boldFace().deriveFont(Font.BOLD, (float) sizePt);
+  }
+
+  private static Font plainFace() {
+    try {
+      return Loaded.PLAIN;
+    } catch (LinkageError e) {
+      throw new ChartException(NO_TEXT, e);
+    }
+  }
+
+  private static Font boldFace() {
+    try {
+      return Loaded.BOLD;
+    } catch (LinkageError e) {
+      throw new ChartException(NO_TEXT, e);
+    }
   }
 
   static InputStream plainFile() {
@@ -72,7 +92,7 @@ final class Fonts {
                 clean.append('-');
               } else if (Character.getType(c) == Character.FORMAT) {
                 return; // marks that only steer direction or joining
-              } else if (Loaded.PLAIN.canDisplay(c) && Loaded.BOLD.canDisplay(c)) {
+              } else if (plainFace().canDisplay(c) && boldFace().canDisplay(c)) {
                 clean.appendCodePoint(c);
               } else {
                 clean.append(REPLACEMENT);
@@ -101,10 +121,7 @@ final class Fonts {
         Files.deleteIfExists(settings);
       }
     } catch (IOException | LinkageError | RuntimeException | InternalError e) {
-      throw new ChartException(
-          "this Java cannot draw text: install its font libraries (on Debian: libfreetype6 and"
-              + " fontconfig) and a JDK that is not the headless one without fonts",
-          e);
+      throw new ChartException(NO_TEXT, e);
     }
   }
 

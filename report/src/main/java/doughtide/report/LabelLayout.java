@@ -44,11 +44,13 @@ final class LabelLayout {
   }
 
   /**
-   * A place for a label, or nothing when the frame is full.
+   * A place for a label, or nothing when all is taken near its first wish.
    *
    * @param wishes upper left corners to try first, best first; at least one
+   * @param farthestPt how far from the first wish it may end up; a label farther off misleads
    */
-  Optional<Rectangle2D> place(double widthPt, double tallPt, List<double[]> wishes) {
+  Optional<Rectangle2D> place(
+      double widthPt, double tallPt, List<double[]> wishes, double farthestPt) {
     for (double[] wish : wishes) {
       Rectangle2D place = new Rectangle2D.Double(wish[0], wish[1], widthPt, tallPt);
       if (isFree(place)) {
@@ -56,12 +58,13 @@ final class LabelLayout {
         return Optional.of(place);
       }
     }
-    return nearestFree(widthPt, tallPt, wishes.get(0));
+    return nearestFree(widthPt, tallPt, wishes.get(0), farthestPt);
   }
 
-  private Optional<Rectangle2D> nearestFree(double widthPt, double tallPt, double[] wish) {
+  private Optional<Rectangle2D> nearestFree(
+      double widthPt, double tallPt, double[] wish, double farthestPt) {
     Rectangle2D best = null;
-    double bestDistance = Double.POSITIVE_INFINITY;
+    double bestDistance = farthestPt;
     for (double y = frame.getMinY(); y + tallPt <= frame.getMaxY(); y += STEP_PT) {
       for (double x = frame.getMinX(); x + widthPt <= frame.getMaxX(); x += STEP_PT) {
         double distance = Math.hypot(x - wish[0], y - wish[1]);

@@ -2,27 +2,16 @@ package doughtide.report;
 
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
 import java.io.IOException;
-import java.util.Calendar;
-import java.util.GregorianCalendar;
-import java.util.TimeZone;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
-import org.apache.pdfbox.cos.COSInteger;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
-import org.apache.pdfbox.pdmodel.PDDocumentCatalog;
-import org.apache.pdfbox.pdmodel.PDDocumentInformation;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.pdmodel.PDPageContentStream;
-import org.apache.pdfbox.pdmodel.common.PDNumberTreeNode;
-import org.apache.pdfbox.pdmodel.common.PDRectangle;
-import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDMarkInfo;
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureElement;
-import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureTreeRoot;
 import org.apache.pdfbox.pdmodel.documentinterchange.markedcontent.PDPropertyList;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
-import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 import org.apache.pdfbox.util.Matrix;
 import org.knowm.xchart.internal.chartpart.Chart;
 
@@ -32,9 +21,6 @@ import org.knowm.xchart.internal.chartpart.Chart;
  */
 final class PdfSheet {
 
-  /** Any fixed number serves: it replaces the clock in the file identifier. */
-  private static final long DOCUMENT_ID = 20260101L;
-
   private final PDDocument document;
   private final PDPage page;
   private final PDPageContentStream content;
@@ -43,7 +29,7 @@ final class PdfSheet {
   private final COSArray parents = new COSArray();
   private PDStructureElement open;
 
-  private PdfSheet(
+  PdfSheet(
       PDDocument document,
       PDPage page,
       PDPageContentStream content,
@@ -55,47 +41,6 @@ final class PdfSheet {
     this.fonts = fonts;
     this.heightPt = page.getMediaBox().getHeight();
     this.open = root;
-  }
-
-  static PdfSheet in(
-      PDDocument document, double widthPt, double heightPt, String title, Language language)
-      throws IOException {
-    PDPage page = new PDPage(new PDRectangle((float) widthPt, (float) heightPt));
-    document.addPage(page);
-    page.setStructParents(0);
-    describe(document, Fonts.printable(title), language);
-    PDStructureTreeRoot tree = new PDStructureTreeRoot();
-    document.getDocumentCatalog().setStructureTreeRoot(tree);
-    PDStructureElement root = new PDStructureElement("Document", tree);
-    tree.appendKid(root);
-    page.getCOSObject().setItem(COSName.getPDFName("Tabs"), COSName.S);
-    return new PdfSheet(
-        document, page, new PDPageContentStream(document, page), PdfFonts.in(document), root);
-  }
-
-  private static void describe(PDDocument document, String title, Language language) {
-    PDDocumentInformation information = new PDDocumentInformation();
-    information.setTitle(title);
-    information.setCreator("doughtide");
-    information.setProducer("doughtide");
-    information.setCreationDate(fixedDate());
-    information.setModificationDate(fixedDate());
-    document.setDocumentInformation(information);
-    document.setDocumentId(DOCUMENT_ID);
-    PDDocumentCatalog catalog = document.getDocumentCatalog();
-    catalog.setLanguage(language.tag());
-    PDMarkInfo marks = new PDMarkInfo();
-    marks.setMarked(true);
-    catalog.setMarkInfo(marks);
-    PDViewerPreferences preferences = new PDViewerPreferences(new COSDictionary());
-    preferences.setDisplayDocTitle(true);
-    catalog.setViewerPreferences(preferences);
-  }
-
-  private static Calendar fixedDate() {
-    Calendar date = new GregorianCalendar(TimeZone.getTimeZone("UTC"));
-    date.setTimeInMillis(1767225600000L); // 2026-01-01T00:00:00Z, as the build itself
-    return date;
   }
 
   PdfFonts fonts() {
@@ -192,16 +137,9 @@ final class PdfSheet {
     content.beginMarkedContent(COSName.ARTIFACT);
   }
 
-  /** Finishes the page and its structure tree. */
-  void close() throws IOException {
+  /** Finishes the page and gives back the elements that its marks belong to. */
+  COSArray close() throws IOException {
     content.close();
-    PDNumberTreeNode numbers = new PDNumberTreeNode(COSArray.class);
-    COSArray entries = new COSArray();
-    entries.add(COSInteger.ZERO);
-    entries.add(parents);
-    numbers.getCOSObject().setItem(COSName.NUMS, entries);
-    PDStructureTreeRoot tree = document.getDocumentCatalog().getStructureTreeRoot();
-    tree.setParentTree(numbers);
-    tree.setParentTreeNextKey(1);
+    return parents;
   }
 }

@@ -10,6 +10,7 @@ import java.awt.geom.Line2D;
 import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -28,6 +29,10 @@ public final class PrintedChart extends XYChart {
   private static final Color GRID = new Color(0xC8, 0xC8, 0xC8);
   private static final Color BAND = new Color(0xDC, 0xDC, 0xDC);
   private static final Color BAND_EDGE = new Color(0x60, 0x60, 0x60);
+
+  /** The row of the x axis that names the days; few of its labels are not empty. */
+  private static final int DAY_ROW = 2;
+
   private static final double SHEET_PT = 420;
   private static final double SHEET_FONT_PT = 12;
 
@@ -76,7 +81,7 @@ public final class PrintedChart extends XYChart {
       addBand(band);
     }
     for (ChartPicture.Curve curve : picture.curves()) {
-      XYSeries series = addSeries(curve.name(), curve.x(), clamped(curve.y()));
+      XYSeries series = addSeries(curve.name(), curve.x(), curve.y());
       series.setMarker(SeriesMarkers.NONE);
       series.setLineColor(Color.BLACK);
       series.setLineStyle(
@@ -101,9 +106,9 @@ public final class PrintedChart extends XYChart {
     double[] y = new double[2 * n + 1];
     for (int i = 0; i < n; i++) {
       x[i] = band.x()[i];
-      y[i] = picture.y().clamp(band.high()[i]);
+      y[i] = band.high()[i];
       x[2 * n - 1 - i] = band.x()[i];
-      y[2 * n - 1 - i] = picture.y().clamp(band.low()[i]);
+      y[2 * n - 1 - i] = band.low()[i];
     }
     x[2 * n] = x[0];
     y[2 * n] = y[0];
@@ -113,14 +118,6 @@ public final class PrintedChart extends XYChart {
     series.setFillColor(BAND);
     series.setLineColor(BAND_EDGE);
     series.setLineStyle(new BasicStroke(0.7f));
-  }
-
-  private double[] clamped(double[] values) {
-    double[] inside = new double[values.length];
-    for (int i = 0; i < values.length; i++) {
-      inside[i] = picture.y().clamp(values[i]);
-    }
-    return inside;
   }
 
   @Override
@@ -141,6 +138,7 @@ public final class PrintedChart extends XYChart {
   private void paintCurves(Graphics2D graphics, Rectangle2D plot) {
     Graphics2D inner = (Graphics2D) graphics.create();
     inner.translate(plot.getX(), plot.getY());
+    inner.clip(new Rectangle2D.Double(-1.5, -1, plot.getWidth() + 1.5, plot.getHeight() + 2.5));
     super.paint(inner, (int) plot.getWidth(), (int) plot.getHeight());
     inner.dispose();
   }
@@ -174,13 +172,13 @@ public final class PrintedChart extends XYChart {
       g.setColor(Color.WHITE);
       g.fill(new Rectangle2D.Double(0, 0, width, height));
       g.setColor(Color.BLACK);
-      double edge = size * 0.8;
+      double edge = fontPt.isPresent() ? 1 : size * 0.8; // on a page the margins are the page's
       double top = header(edge);
       double bottom = height - edge - notes(edge);
       double left = edge + leftMargin();
       double right = width - edge - rightMargin();
       double axisRows = rows() * lineHeight + (picture.x().title().isEmpty() ? 0 : lineHeight);
-      double stripTall = picture.strip().isPresent() ? 3.6 * lineHeight : 0;
+      double stripTall = picture.strip().isPresent() ? 3.8 * lineHeight : 0;
       plot = new Rectangle2D.Double(left, 0, right - left, 1);
       titlesBesideLanes = lanesLeaveRoomForTitles(edge);
       double laneTall = 1.15 * picture.lanes().size() - (titlesBesideLanes ? 1.15 : 0);
@@ -189,7 +187,7 @@ public final class PrintedChart extends XYChart {
       plot =
           new Rectangle2D.Double(
               Math.ceil(left), plotTop, Math.floor(right) - Math.ceil(left), plotBottom - plotTop);
-      picture.strip().ifPresent(strip -> strip(strip, top, stripTall));
+      picture.strip().ifPresent(strip -> strip(strip, edge, top, stripTall));
       picture.zones().forEach(this::zone);
       grid();
       paintCurves(g, plot);
@@ -205,6 +203,9 @@ public final class PrintedChart extends XYChart {
 
     private double header(double edge) {
       double y = edge;
+      if (picture.title().isEmpty()) {
+        return y;
+      }
       for (String line : TextWrap.lines(picture.title(), width - 2 * edge, titleFont)) {
         y += size * 1.55;
         text(line, edge, y - size * 0.3, titleFont);
@@ -325,7 +326,7 @@ public final class PrintedChart extends XYChart {
             plain);
       }
       picture.right().ifPresent(axis -> rightAxis(axis, edge, titleY));
-      xAxis();
+      xAxis(edge);
     }
 
     private void rightAxis(ChartAxis axis, double edge, double titleY) {
@@ -339,28 +340,43 @@ public final class PrintedChart extends XYChart {
       }
     }
 
-    private void xAxis() {
+    private void xAxis(double edge) {
       double firstRow = plot.getMaxY() + size * 1.3;
-      for (ChartTick tick : picture.x().ticks()) {
-        g.draw(
-            new Line2D.Double(
-                px(tick.at()), plot.getMaxY(), px(tick.at()), plot.getMaxY() + size * 0.3));
-        for (int row = 0; row < tick.rows().size(); row++) {
-          String label = tick.rows().get(row);
-          text(
-              label,
-              px(tick.at()) - Fonts.width(label, plain) / 2,
-              firstRow + row * lineHeight,
-              plain);
+      int every = labelEvery();
+      List<ChartTick> ticks = picture.x().ticks();
+      for (int i = 0; i < ticks.size(); i++) {
+        double x = px(ticks.get(i).at());
+        g.draw(new Line2D.Double(x, plot.getMaxY(), x, plot.getMaxY() + size * 0.3));
+        for (int row = 0; row < ticks.get(i).rows().size(); row++) {
+          String label = ticks.get(i).rows().get(row);
+          if (i % every == 0 || row == DAY_ROW) {
+            text(label, x - Fonts.width(label, plain) / 2, firstRow + row * lineHeight, plain);
+          }
         }
       }
       List<String> names = picture.x().rowNames();
       for (int row = 0; row < names.size(); row++) {
-        text(names.get(row), size * 0.8, firstRow + row * lineHeight, plain);
+        text(names.get(row), edge, firstRow + row * lineHeight, plain);
       }
       String title = picture.x().title();
       text(
           title, plot.getMaxX() - Fonts.width(title, plain), firstRow + rows() * lineHeight, plain);
+    }
+
+    /** Labels only so many of the ticks that the labels stay apart. */
+    private int labelEvery() {
+      List<ChartTick> ticks = picture.x().ticks();
+      if (ticks.size() < 2) {
+        return 1;
+      }
+      double apart = px(ticks.get(1).at()) - px(ticks.get(0).at());
+      double widest =
+          ticks.stream()
+              .flatMap(t -> t.rows().stream().limit(DAY_ROW))
+              .mapToDouble(r -> Fonts.width(r, plain))
+              .max()
+              .orElse(0);
+      return (int) Math.max(1, Math.ceil((widest + size * 0.5) / apart));
     }
 
     private void zone(ChartPicture.Zone zone) {
@@ -389,15 +405,20 @@ public final class PrintedChart extends XYChart {
       Path2D path = new Path2D.Double();
       for (int i = 0; i < curve.x().length; i++) {
         double x = px(picture.x().clamp(curve.x()[i]));
-        double y = py(picture.y().clamp(curve.y()[i]));
+        double y = py(curve.y()[i]);
         if (i == 0) {
           path.moveTo(x, y);
         } else {
           path.lineTo(x, y);
         }
       }
+      Shape before = g.getClip();
+      g.clip(
+          new Rectangle2D.Double(
+              plot.getX(), plot.getY(), plot.getWidth(), plot.getHeight() + 1.5));
       stroke(curve.pen().widthPt, curve.pen().dashPt);
       g.draw(path);
+      g.setClip(before);
     }
 
     private boolean lanesLeaveRoomForTitles(double edge) {
@@ -503,10 +524,6 @@ public final class PrintedChart extends XYChart {
         avoid(layout, band.x(), band.low());
         avoid(layout, band.x(), band.high());
       }
-      for (ChartPicture.Lane lane : picture.lanes()) {
-        double x = px(picture.x().clamp(lane.likely()));
-        layout.avoid(new Rectangle2D.Double(x - 1, plot.getY(), 2, plot.getHeight()));
-      }
       for (ChartPicture.Span span : picture.spans()) {
         double from = px(picture.x().clamp(span.early())) - 1;
         double to = px(picture.x().clamp(span.late())) + 1;
@@ -514,7 +531,9 @@ public final class PrintedChart extends XYChart {
             new Rectangle2D.Double(from, py(span.y()) - size * 0.35, to - from, size * 0.7));
       }
       picture.zones().forEach(zone -> zoneLabel(zone, layout));
-      picture.spans().forEach(span -> spanLabel(span, layout));
+      picture.spans().stream()
+          .filter(span -> !span.label().isEmpty())
+          .forEach(span -> spanLabel(span, layout));
       picture.curves().stream()
           .filter(ChartPicture.Curve::named)
           .forEach(curve -> curveName(curve, layout));
@@ -539,7 +558,7 @@ public final class PrintedChart extends XYChart {
       for (double f : new double[] {0.02, 0.9, 0.5, 0.3, 0.7}) {
         wishes.add(new double[] {x, plot.getY() + f * (plot.getHeight() - lineHeight)});
       }
-      put(zone.label(), bold, layout.place(w, lineHeight, wishes));
+      put(zone.label(), bold, layout.place(w, lineHeight, wishes, 4 * lineHeight));
     }
 
     private void spanLabel(ChartPicture.Span span, LabelLayout layout) {
@@ -556,7 +575,7 @@ public final class PrintedChart extends XYChart {
         wishes.add(new double[] {right + size, y + shift * lineHeight});
         wishes.add(new double[] {left - size, y + shift * lineHeight});
       }
-      Optional<Rectangle2D> place = layout.place(w, lineHeight, wishes);
+      Optional<Rectangle2D> place = layout.place(w, lineHeight, wishes, 4 * lineHeight);
       place.ifPresent(p -> leader(span, p));
       put(span.label(), plain, place);
     }
@@ -575,20 +594,57 @@ public final class PrintedChart extends XYChart {
               end, y, isRight ? place.getMinX() + 2 : place.getMaxX() - 2, place.getCenterY()));
     }
 
+    /** Beside its own line, and of all such places the one farthest from the other lines. */
     private void curveName(ChartPicture.Curve curve, LabelLayout layout) {
       double w = Fonts.width(curve.name(), plain) + 6;
       List<double[]> wishes = new ArrayList<>();
+      List<Double> distances = new ArrayList<>();
       for (int i = curve.x().length - 1; i >= 0; i -= Math.max(1, curve.x().length / 40)) {
-        double x = px(picture.x().clamp(curve.x()[i]));
-        double y = py(picture.y().clamp(curve.y()[i]));
-        wishes.add(new double[] {x - w - 4, y - lineHeight - 3});
-        wishes.add(new double[] {x + 4, y + 3});
-        wishes.add(new double[] {x - w / 2, y - lineHeight - 4});
+        if (curve.y()[i] > picture.y().max() || curve.y()[i] < picture.y().min()) {
+          continue;
+        }
+        double x = px(curve.x()[i]);
+        double y = py(curve.y()[i]);
+        for (double[] corner :
+            new double[][] {
+              {x - w - 3, y - lineHeight - 2}, {x + 3, y + 2}, {x - w / 2, y - lineHeight - 3},
+              {x - w / 2, y + 3}, {x - w - 3, y - lineHeight / 2}, {x + 3, y - lineHeight / 2},
+              {x - w - lineHeight, y - lineHeight / 2}, {x + lineHeight, y - lineHeight / 2}
+            }) {
+          wishes.add(corner);
+          distances.add(distanceToOthers(curve, corner[0], corner[1], w));
+        }
       }
-      put(curve.name(), plain, layout.place(w, lineHeight, wishes));
+      List<Integer> order = new ArrayList<>();
+      for (int i = 0; i < wishes.size(); i++) {
+        order.add(i);
+      }
+      order.sort(Comparator.comparing(i -> -distances.get(i)));
+      List<double[]> best = order.stream().map(wishes::get).toList();
+      if (!best.isEmpty()) {
+        put(curve.name(), plain, layout.place(w, lineHeight, best, 4 * lineHeight));
+      }
+    }
+
+    /** Least distance of a label from the other lines, in points, up to what tells them apart. */
+    private double distanceToOthers(ChartPicture.Curve own, double left, double top, double w) {
+      double least = 3 * size;
+      for (ChartPicture.Curve other : picture.curves()) {
+        for (int i = 0; !other.name().equals(own.name()) && i < other.x().length; i += 2) {
+          double x = px(other.x()[i]);
+          double y = py(other.y()[i]);
+          double dx = Math.max(0, Math.max(left - x, x - left - w));
+          double dy = Math.max(0, Math.max(top - y, y - top - lineHeight));
+          least = Math.min(least, Math.hypot(dx, dy));
+        }
+      }
+      return least;
     }
 
     private void put(String label, Font font, Optional<Rectangle2D> place) {
+      if (label.isEmpty()) {
+        return;
+      }
       place.ifPresent(
           p -> {
             g.setColor(Color.WHITE);
@@ -598,13 +654,13 @@ public final class PrintedChart extends XYChart {
           });
     }
 
-    private void strip(ChartPicture.Strip strip, double top, double tall) {
+    private void strip(ChartPicture.Strip strip, double edge, double top, double tall) {
       double low = min(strip.y());
       double high = max(strip.y());
       double pad = Math.max(1, 0.15 * (high - low));
-      double upper = top + lineHeight * 1.35;
+      double upper = top + lineHeight * 1.5;
       double lower = top + tall - size * 0.2;
-      text(strip.title(), size * 0.8, top + lineHeight * 1.05, plain);
+      text(strip.title(), edge, top + lineHeight * 1.05, plain);
       Path2D path = new Path2D.Double();
       for (int i = 0; i < strip.x().length; i++) {
         double x = px(picture.x().clamp(strip.x()[i]));

@@ -68,6 +68,37 @@ public final class RiseChart {
     return new PrintedChart(picture, OptionalDouble.empty());
   }
 
+  /** The same chart without title, for a page that has said it already. */
+  static PrintedChart withoutHead(RiseChartData data, Words words) {
+    return of(
+        new RiseChartData(
+            "",
+            List.of(),
+            data.hours(),
+            data.earlyPercent(),
+            data.likelyPercent(),
+            data.latePercent(),
+            data.passing(),
+            data.mixedAt(),
+            data.temperature(),
+            data.shape(),
+            data.cold(),
+            data.warnings()),
+        words);
+  }
+
+  /** Clock times of a span, with the day where it is not the day of mixing. */
+  static String clockSpan(TimeSpan span, ZonedDateTime mixedAt, Words words) {
+    ZonedDateTime early = after(mixedAt, span.earlyHours());
+    ZonedDateTime late = after(mixedAt, span.lateHours());
+    String from =
+        early.toLocalDate().equals(mixedAt.toLocalDate())
+            ? words.clock(early)
+            : words.dayAndClock(early);
+    String to = words.clock(late);
+    return words.clock(early).equals(to) ? from : from + "–" + to;
+  }
+
   /** Title and a description in a sentence. */
   public static ChartCaption caption(RiseChartData data, Words words) {
     StringBuilder description = new StringBuilder(words.say("chart.key"));
@@ -75,6 +106,47 @@ public final class RiseChart {
       description.append(' ').append(label(point, Optional.empty(), words)).append('.');
     }
     return new ChartCaption(data.title(), description.toString(), words.language());
+  }
+
+  /** A chart for a row of them: likely line, band and one mark on given scales. */
+  static PrintedChart small(
+      String title,
+      RiseChartData data,
+      Optional<TimeSpan> mark,
+      double markPercent,
+      double end,
+      ChartAxis up,
+      Words words) {
+    double[] x = Series.evenly(Math.min(end, data.hours()[data.hours().length - 1]), POINTS);
+    double[] likely = Series.at(data.hours(), data.likelyPercent(), x);
+    List<ChartPicture.Span> spans =
+        mark.stream()
+            .map(
+                m -> new ChartPicture.Span(m.earlyHours(), 2 * end, m.lateHours(), markPercent, ""))
+            .toList();
+    double step = ChartAxis.step(end, 4, 0.5, 1, 2, 3, 4, 6, 12, 24, 48);
+    ChartPicture picture =
+        new ChartPicture(
+            title,
+            List.of(),
+            ChartAxis.every(step, 0, end, "", v -> words.number(v, step < 1 ? 1 : 0) + "\u00a0h"),
+            up,
+            Optional.empty(),
+            List.of(
+                new ChartPicture.Band(
+                    words.say("chart.band"),
+                    x,
+                    Series.at(data.hours(), data.latePercent(), x),
+                    Series.at(data.hours(), data.earlyPercent(), x))),
+            List.of(
+                new ChartPicture.Curve(
+                    words.say("chart.likely"), x, likely, ChartPicture.Pen.BOLD, false)),
+            spans,
+            List.of(),
+            List.of(),
+            Optional.empty(),
+            List.of());
+    return new PrintedChart(picture, OptionalDouble.empty());
   }
 
   /** Ends soon after the last thing worth showing. */

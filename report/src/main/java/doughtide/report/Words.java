@@ -10,6 +10,7 @@ import java.text.NumberFormat;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
+import java.util.List;
 import java.util.Map;
 import java.util.Properties;
 import java.util.SortedSet;
@@ -143,6 +144,23 @@ public final class Words {
     String from = hours(early);
     String to = hours(late);
     return (from.equals(to) ? from : from + "–" + to) + NO_BREAK_SPACE + "h";
+  }
+
+  /**
+   * A span of hours in quarters, for example {@code 4½–6¼}; whole hours from 12 hours on. The early
+   * end is rounded down, the late end up, so that the span never shrinks.
+   */
+  public String quarterHours(double early, double late) {
+    double step = late < 12 ? 0.25 : 1;
+    double from = Math.floor(early / step + 1e-6) * step;
+    double to = Math.ceil(late / step - 1e-6) * step;
+    return from == to ? quarters(from) : quarters(from) + "–" + quarters(to);
+  }
+
+  private static String quarters(double hours) {
+    long whole = (long) Math.floor(hours);
+    String part = List.of("", "¼", "½", "¾").get((int) Math.round((hours - whole) * 4));
+    return whole == 0 && !part.isEmpty() ? part : whole + part;
   }
 
   /** Clock time, rounded to five minutes, for example {@code 13:05}. */

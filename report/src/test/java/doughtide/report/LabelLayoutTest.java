@@ -25,7 +25,7 @@ class LabelLayoutTest {
     List<Rectangle2D> placed = new ArrayList<>();
     for (int i = 0; i < 30; i++) {
       double[] wish = {150 + 60 * random.nextDouble(), 120 + 30 * random.nextDouble()};
-      layout.place(70, 14, List.of(wish)).ifPresent(placed::add);
+      layout.place(70, 14, List.of(wish), 500).ifPresent(placed::add);
     }
     assertThat(placed).as("seed " + seed).hasSizeGreaterThan(20);
     for (int i = 0; i < placed.size(); i++) {
@@ -42,7 +42,7 @@ class LabelLayoutTest {
     LabelLayout layout = new LabelLayout(FRAME);
     layout.avoid(new Rectangle2D.Double(0, 0, 50, 50));
     Optional<Rectangle2D> place =
-        layout.place(40, 10, List.of(new double[] {10, 10}, new double[] {60, 10}));
+        layout.place(40, 10, List.of(new double[] {10, 10}, new double[] {60, 10}), 500);
     assertThat(place).contains(new Rectangle2D.Double(60, 10, 40, 10));
   }
 
@@ -50,12 +50,20 @@ class LabelLayoutTest {
   void curveIsKeptFree() {
     LabelLayout layout = new LabelLayout(FRAME);
     layout.avoidPath(new double[] {0, 400}, new double[] {0, 300}, 2);
-    Rectangle2D place = layout.place(60, 12, List.of(new double[] {180, 145})).orElseThrow();
+    Rectangle2D place = layout.place(60, 12, List.of(new double[] {180, 145}), 500).orElseThrow();
     assertThat(place.intersectsLine(0, 0, 400, 300)).isFalse();
   }
 
   @Test
   void labelLargerThanTheFrameIsLeftOut() {
-    assertThat(new LabelLayout(FRAME).place(500, 10, List.of(new double[] {0, 0}))).isEmpty();
+    assertThat(new LabelLayout(FRAME).place(500, 10, List.of(new double[] {0, 0}), 500)).isEmpty();
+  }
+
+  @Test
+  void labelIsLeftOutRatherThanPutFarAway() {
+    LabelLayout layout = new LabelLayout(FRAME);
+    layout.avoid(new Rectangle2D.Double(0, 0, 200, 300));
+    assertThat(layout.place(40, 10, List.of(new double[] {10, 10}), 100)).isEmpty();
+    assertThat(layout.place(40, 10, List.of(new double[] {10, 10}), 250)).isPresent();
   }
 }

@@ -1,8 +1,11 @@
 package doughtide.report;
 
+import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** Invented doughs for trying charts and pages; the curves are plain logistic curves. */
@@ -86,5 +89,125 @@ final class Samples {
     double s = 4.2 / middle;
     double raised = percent + 120 / (1 + Math.exp(s * middle));
     return middle - Math.log(120 / raised - 1) / s;
+  }
+
+  static final LocalDate DATE = LocalDate.of(2026, 5, 1);
+
+  static BakeSheet bakeSheet(Words words) {
+    return new BakeSheet(
+        cold(),
+        List.of(
+            new BakeSheet.Step("mix", new TimeSpan(0, 0)),
+            new BakeSheet.Step("fold", new TimeSpan(0.5, 2.5)),
+            new BakeSheet.Step("shape", new TimeSpan(6.8, 8.7)),
+            new BakeSheet.Step("into the cold", new TimeSpan(9, 9)),
+            new BakeSheet.Step("score and bake with steam", new TimeSpan(24, 28))),
+        List.of(words.say("caution.rawDough"), words.say("caution.steam")));
+  }
+
+  static HoursTable hoursTable(Words words) {
+    List<Double> celsius = List.of(18.0, 20.0, 22.0, 24.0, 26.0, 28.0);
+    List<List<Optional<TimeSpan>>> cells = new ArrayList<>();
+    for (double temperature : celsius) {
+      List<Optional<TimeSpan>> row = new ArrayList<>();
+      for (double share : new double[] {0.05, 0.1, 0.2, 0.3}) {
+        double likely = 8 * Math.pow(0.89, temperature - 24) * Math.pow(0.2 / share, 0.35);
+        row.add(
+            likely > 20
+                ? Optional.empty()
+                : Optional.of(new TimeSpan(likely * 0.85, likely * 1.2)));
+      }
+      cells.add(row);
+    }
+    return new HoursTable(
+        "50 % rise: Tidemill kitchen country dough",
+        List.of("Harrow strong white 80 %, Millrace wholemeal 20 %; hydration 72 %, salt 2 %"),
+        "starter per flour (prefermented flour)",
+        List.of("5% (2.4%)", "10% (4.8%)", "20% (9.1%)", "30% (13%)"),
+        celsius,
+        cells,
+        List.of(words.say("caution.rawDough")));
+  }
+
+  static ComparisonPage comparison(Words words) {
+    List<ComparisonPage.Case> cases = new ArrayList<>();
+    double middle = 10;
+    for (String name : List.of("20 °C (68 °F)", "24 °C (75 °F)", "28 °C (82 °F)")) {
+      RiseChartData rise =
+          rise(middle, 24, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
+      PassingPoint half = rise.passing().get(2);
+      cases.add(
+          new ComparisonPage.Case(
+              name,
+              rise,
+              Optional.of(
+                  new TimeSpan(half.earlyHours().orElseThrow(), half.lateHours().orElseThrow()))));
+      middle *= 0.68;
+    }
+    return new ComparisonPage(
+        "What does a warmer dough change?",
+        List.of("Harrow strong white 80 %, Millrace wholemeal 20 %; hydration 72 %, starter 20 %"),
+        50,
+        cases,
+        "From 20 °C to 28 °C the time to half as much again shrinks from 8–11 to 3¾–5¼ hours.",
+        List.of(words.say("caution.rawDough")));
+  }
+
+  static WhyItRisesPage why(Words words) {
+    double[] hours = Series.evenly(12, 100);
+    double[] dissolved = new double[100];
+    double[] cells = new double[100];
+    double[] lost = new double[100];
+    double[] yeast = new double[100];
+    double[] bacteria = new double[100];
+    double[] acid = new double[100];
+    double[] strength = new double[100];
+    for (int i = 0; i < 100; i++) {
+      double h = hours[i];
+      dissolved[i] = 16 * (1 - Math.exp(-h / 2));
+      cells[i] = 40 / (1 + Math.exp(-(h - 7)));
+      lost[i] = 30 / (1 + Math.exp(-(h - 10)));
+      yeast[i] = 6 + 1.4 / (1 + Math.exp(-(h - 5)));
+      bacteria[i] = 7.2 + 1.6 / (1 + Math.exp(-(h - 4)));
+      acid[i] = 5.9 - 1.8 / (1 + Math.exp(-(h - 7) / 1.5));
+      strength[i] = 100 - 45 / (1 + Math.exp(-(h - 10)));
+    }
+    return new WhyItRisesPage(
+        List.of("Tidemill kitchen country dough, 24.5 °C (76 °F); invented demo"),
+        List.of(
+            new LineSeries("in the gas cells", hours, cells),
+            new LineSeries("dissolved in the water", hours, dissolved),
+            new LineSeries("lost", hours, lost)),
+        List.of(
+            new LineSeries("yeast", hours, yeast),
+            new LineSeries("lactic bacteria", hours, bacteria)),
+        new LineSeries("pH", hours, acid),
+        new LineSeries("strength", hours, strength),
+        List.of(words.say("caution.rawDough")));
+  }
+
+  static List<BlankForm.Bowl> bowls() {
+    List<BlankForm.Bowl> bowls = new ArrayList<>();
+    for (int water = 60; water <= 84; water += 4) {
+      bowls.add(new BlankForm.Bowl(water, 100, water));
+    }
+    return bowls;
+  }
+
+  /** Every kind of page. */
+  static Map<String, List<Page>> pages(PageFormat format, Words words) {
+    Map<String, List<Page>> pages = new LinkedHashMap<>();
+    pages.put("bake-sheet", bakeSheet(words).pages(format, words, DATE));
+    pages.put("hours-table", hoursTable(words).pages(format.sideways(), words, DATE));
+    pages.put(
+        "comparison", comparison(words).pages(format, words, DATE, ComparisonPage.Edition.TEACHER));
+    pages.put(
+        "comparison-student",
+        comparison(words).pages(format, words, DATE, ComparisonPage.Edition.STUDENT));
+    pages.put("why", why(words).pages(format, words, DATE));
+    pages.put("readings-log", BlankForm.readingsLog(words, 9).pages(format, words, DATE));
+    pages.put(
+        "bowls", BlankForm.bowls(words, "Millrace wholemeal", bowls()).pages(format, words, DATE));
+    return pages;
   }
 }
