@@ -2,6 +2,7 @@ package doughtide.core.dough;
 
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
+import java.io.Serializable;
 
 /**
  * What a flour is made of, as mass fractions of the flour as sold. The six parts add up to 1.
@@ -14,7 +15,8 @@ import doughtide.core.quantity.InputException;
  * @param moisture water in the flour as sold, 0…0.2
  */
 public record Composition(
-    double protein, double fat, double carbohydrate, double fibre, double ash, double moisture) {
+    double protein, double fat, double carbohydrate, double fibre, double ash, double moisture)
+    implements Serializable {
 
   private static final double SUM_TOLERANCE = 1e-6;
 

@@ -5,6 +5,7 @@ import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Share;
+import java.io.Serializable;
 
 /**
  * A dough, or a starter that has just been fed: the same system. Immutable; built with {@link
@@ -18,7 +19,9 @@ import doughtide.core.quantity.Share;
  *     .build();
  * }</pre>
  */
-public final class DoughFormula {
+public final class DoughFormula implements Serializable {
+  private static final long serialVersionUID = 1;
+
   private final Flour flour;
   private final Starter starter;
   private final double prefermentedFlour;

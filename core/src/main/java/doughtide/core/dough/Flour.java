@@ -4,6 +4,7 @@ import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Share;
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
@@ -33,7 +34,8 @@ public record Flour(
     double retention,
     double gluten,
     Rise targetRise,
-    List<String> cereals) {
+    List<String> cereals)
+    implements Serializable {
 
   private static final double SHARES_TOLERANCE = 1e-3;
   private static final int LONGEST_NAME = 200;
@@ -57,7 +59,7 @@ public record Flour(
    * @param flour the flour
    * @param share its share of the mix
    */
-  public record Part(Flour flour, Share share) {}
+  public record Part(Flour flour, Share share) implements Serializable {}
 
   /**
    * A mix; every property adds up linearly by share.

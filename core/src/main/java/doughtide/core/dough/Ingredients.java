@@ -1,5 +1,7 @@
 package doughtide.core.dough;
 
+import java.io.Serializable;
+
 /**
  * What to weigh, in grams.
  *
@@ -9,7 +11,8 @@ package doughtide.core.dough;
  * @param saltGrams salt
  */
 public record Ingredients(
-    double flourGrams, double waterGrams, double starterGrams, double saltGrams) {
+    double flourGrams, double waterGrams, double starterGrams, double saltGrams)
+    implements Serializable {
   /** Mass of the dough, grams. */
   public double doughGrams() {
     return flourGrams + waterGrams + starterGrams + saltGrams;

@@ -3,6 +3,7 @@ package doughtide.core.dough;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Share;
+import java.io.Serializable;
 
 /**
  * A starter as it is when used.
@@ -11,7 +12,8 @@ import doughtide.core.quantity.Share;
  * @param flour the flour it is kept on
  * @param condition how ripe it is
  */
-public record Starter(Share hydration, Flour flour, StarterCondition condition) {
+public record Starter(Share hydration, Flour flour, StarterCondition condition)
+    implements Serializable {
   /**
    * @throws InputException if the hydration is outside 40…300 %
    */

@@ -3,6 +3,7 @@ package doughtide.core.dough;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Share;
+import java.io.Serializable;
 
 /**
  * How much starter a dough gets. Two conventions live side by side in the trade and differ by a
@@ -10,7 +11,9 @@ import doughtide.core.quantity.Share;
  * added</em>, and <em>prefermented flour</em> (flour in the starter over all flour). 20 % starter
  * at 100 % hydration is 9.1 % prefermented flour.
  */
-public final class StarterShare {
+public final class StarterShare implements Serializable {
+  private static final long serialVersionUID = 1;
+
   private static final double LOWEST = 0.001;
   private static final double HIGHEST = 0.6;
 

@@ -3,6 +3,7 @@ package doughtide.core.forecast;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.rise.Unknowns;
+import java.io.Serializable;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
@@ -16,7 +17,9 @@ import org.apache.commons.math3.linear.RealMatrix;
  * each rate curve form ({@link #byCurve}). {@link #standard()} is what holds for a baker nobody
  * knows; readings narrow it. Immutable.
  */
-public final class Belief {
+public final class Belief implements Serializable {
+  private static final long serialVersionUID = 1;
+
   /** Number of unknowns with a normal distribution. */
   public static final int SIZE = Unknown.CURVE.ordinal();
 

@@ -3,6 +3,7 @@ package doughtide.core.forecast;
 import doughtide.core.quantity.Rise;
 import doughtide.core.rise.RiseCurve;
 import doughtide.core.rise.RiseModel;
+import java.io.Serializable;
 import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
@@ -180,5 +181,6 @@ public final class RiseForecast {
       double riseEarlyPercent,
       double riseLikelyPercent,
       double riseLatePercent,
-      double ph) {}
+      double ph)
+      implements Serializable {}
 }

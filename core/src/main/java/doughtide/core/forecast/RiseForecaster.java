@@ -6,6 +6,7 @@ import doughtide.core.rise.RiseCurve;
 import doughtide.core.rise.RiseModel;
 import doughtide.core.rise.RiseParameters;
 import doughtide.core.rise.Unknowns;
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -19,7 +20,9 @@ import java.util.OptionalDouble;
  * double likely = forecast.hoursToRise(Rise.ofPercent(50)).likely().orElseThrow();
  * }</pre>
  */
-public final class RiseForecaster {
+public final class RiseForecaster implements Serializable {
+  private static final long serialVersionUID = 1;
+
   private static final double SHORTEST_HOURS = 8;
   private static final double LONGEST_HOURS = 168;
   private static final double SLOW_MEMBERS = 2.0; // the slowest members against the typical one

@@ -1,5 +1,6 @@
 package doughtide.core.forecast;
 
+import java.io.Serializable;
 import java.util.Arrays;
 import java.util.OptionalDouble;
 
@@ -12,7 +13,8 @@ import java.util.OptionalDouble;
  * @param likely median
  * @param late 90 % quantile
  */
-public record TimeWindow(OptionalDouble early, OptionalDouble likely, OptionalDouble late) {
+public record TimeWindow(OptionalDouble early, OptionalDouble likely, OptionalDouble late)
+    implements Serializable {
   /** A window that nothing reaches. */
   public static final TimeWindow NEVER =
       new TimeWindow(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
@@ -45,5 +47,21 @@ public record TimeWindow(OptionalDouble early, OptionalDouble likely, OptionalDo
     return early.isEmpty() || late.isEmpty()
         ? OptionalDouble.empty()
         : OptionalDouble.of(late.getAsDouble() - early.getAsDouble());
+  }
+
+  /** An {@link OptionalDouble} is not serializable; an infinite hour stands for none. */
+  private record Stored(double early, double likely, double late) implements Serializable {
+    private Object readResolve() {
+      return new TimeWindow(known(early), known(likely), known(late));
+    }
+
+    private static OptionalDouble known(double hours) {
+      return Double.isInfinite(hours) ? OptionalDouble.empty() : OptionalDouble.of(hours);
+    }
+  }
+
+  private Object writeReplace() {
+    double never = Double.POSITIVE_INFINITY;
+    return new Stored(early.orElse(never), likely.orElse(never), late.orElse(never));
   }
 }

@@ -1,5 +1,7 @@
 package doughtide.core.forecast;
 
+import java.io.Serializable;
+
 /**
  * Something the user should know, and what to do about it.
  *
@@ -7,7 +9,7 @@ package doughtide.core.forecast;
  * @param text one sentence with the numbers and units
  * @param remedy what would help or narrow the answer
  */
-public record Warning(Kind kind, String text, String remedy) {
+public record Warning(Kind kind, String text, String remedy) implements Serializable {
   /** What a warning is about. */
   public enum Kind {
     /** The dough is outside the temperatures at which the yeast grows: no hours are given. */

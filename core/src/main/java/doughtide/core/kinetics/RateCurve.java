@@ -1,12 +1,13 @@
 package doughtide.core.kinetics;
 
 import doughtide.core.quantity.Checks;
+import java.io.Serializable;
 import java.util.List;
 
 /**
  * How fast a microbe grows at a temperature, relative to its rate at 25 °C. All implementations
- * must be immutable and thread-safe, give 1 at 25 °C, 0 where nothing grows, and never a negative
- * number or NaN for −2…45 °C.
+ * must be immutable, serializable and thread-safe, give 1 at 25 °C, 0 where nothing grows, and
+ * never a negative number or NaN for −2…45 °C.
  *
  * <pre>{@code
  * RateCurve yeast = RateForm.SCHOOLFIELD.yeast();
@@ -16,7 +17,7 @@ import java.util.List;
  * <p>Four published forms stand in {@link RateForm}; another is one class that implements this
  * interface.
  */
-public interface RateCurve {
+public interface RateCurve extends Serializable {
   /** The temperature at which every curve is 1, °C. */
   double REFERENCE_CELSIUS = 25;
 

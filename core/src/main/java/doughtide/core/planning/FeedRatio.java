@@ -3,6 +3,7 @@ package doughtide.core.planning;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Share;
+import java.io.Serializable;
 
 /**
  * A feed in parts by mass, always in this order: starter kept, flour given, water given. The trade
@@ -12,7 +13,7 @@ import doughtide.core.quantity.Share;
  * @param flour parts of flour given, 0.001…1000
  * @param water parts of water given, 0…3000
  */
-public record FeedRatio(double starter, double flour, double water) {
+public record FeedRatio(double starter, double flour, double water) implements Serializable {
   /**
    * @throws InputException if a part is outside its range or not a number
    */

@@ -10,6 +10,7 @@ import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Share;
+import java.io.Serializable;
 import java.util.List;
 
 /**
@@ -28,8 +29,8 @@ import java.util.List;
  * @param salt salt over the flour given, 0…4 %; the starter kept is taken as unsalted
  * @param altitude height of the kitchen
  */
-public record Feeding(
-    Starter starter, FeedRatio ratio, Flour flour, Share salt, Altitude altitude) {
+public record Feeding(Starter starter, FeedRatio ratio, Flour flour, Share salt, Altitude altitude)
+    implements Serializable {
   private static final double LOWEST_HYDRATION_PERCENT = 45;
   private static final double HIGHEST_HYDRATION_PERCENT = 200;
 

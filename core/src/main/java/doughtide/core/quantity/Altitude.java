@@ -1,12 +1,14 @@
 package doughtide.core.quantity;
 
+import java.io.Serializable;
+
 /**
  * Height of the kitchen above sea level. It sets the air pressure, and the pressure sets how large
  * the gas cells are.
  *
  * @param metres −430…5500 (the lowest and highest places where people live)
  */
-public record Altitude(double metres) {
+public record Altitude(double metres) implements Serializable {
   /** Sea level. */
   public static final Altitude SEA_LEVEL = new Altitude(0);
 

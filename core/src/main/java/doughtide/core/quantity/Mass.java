@@ -1,11 +1,13 @@
 package doughtide.core.quantity;
 
+import java.io.Serializable;
+
 /**
  * A mass.
  *
  * @param grams more than 0, at most 10 000 000 g (ten tonnes)
  */
-public record Mass(double grams) implements Comparable<Mass> {
+public record Mass(double grams) implements Comparable<Mass>, Serializable {
   /**
    * @throws InputException if zero, negative, larger than 10 t, or not a number
    */

@@ -1,5 +1,7 @@
 package doughtide.core.quantity;
 
+import java.io.Serializable;
+
 /**
  * How far a dough has risen: the gain in volume over the volume after mixing, as an undisturbed
  * straight-sided sample jar shows it. 50 % means one and a half times the starting height, 100 %
@@ -8,7 +10,7 @@ package doughtide.core.quantity;
  * @param fraction −0.5…20, where 1 is 100 % (a dough that is cooled shrinks, so small negative
  *     rises exist)
  */
-public record Rise(double fraction) implements Comparable<Rise> {
+public record Rise(double fraction) implements Comparable<Rise>, Serializable {
   /**
    * @throws InputException outside −50…2000 % or not a number
    */

@@ -1,12 +1,14 @@
 package doughtide.core.quantity;
 
+import java.io.Serializable;
+
 /**
  * A share of something, as bakers write it in per cent: hydration, salt, starter, prefermented
  * flour.
  *
  * @param fraction 0…5, where 1 is 100 %
  */
-public record Share(double fraction) implements Comparable<Share> {
+public record Share(double fraction) implements Comparable<Share>, Serializable {
   /**
    * @throws InputException outside 0…500 % or not a number
    */

@@ -1,5 +1,7 @@
 package doughtide.core.quantity;
 
+import java.io.Serializable;
+
 /**
  * A temperature.
  *
@@ -11,7 +13,7 @@ package doughtide.core.quantity;
  * @param celsius degrees Celsius, −60…300 (dough, kitchens, freezers and ovens; each use narrows
  *     it)
  */
-public record Temperature(double celsius) implements Comparable<Temperature> {
+public record Temperature(double celsius) implements Comparable<Temperature>, Serializable {
   private static final double ZERO_CELSIUS_K = 273.15;
 
   /**

@@ -4,6 +4,7 @@ import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.thermal.TemperatureTrace;
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.DoubleStream;
@@ -14,7 +15,9 @@ import java.util.stream.IntStream;
  * computed while the dough lies in a room and its own fermentation warms it. Stages follow one
  * another. Immutable.
  */
-public final class DoughTemperature {
+public final class DoughTemperature implements Serializable {
+  private static final long serialVersionUID = 1;
+
   /** Coldest dough the model accepts, °C: just above where dough begins to freeze. */
   public static final double LOWEST_CELSIUS = -2;
 
@@ -39,10 +42,8 @@ public final class DoughTemperature {
    * @param heatCapacityJPerK heat capacity of dough and vessel per kg of flour, J/K
    */
   record Stage(
-      double fromHours,
-      TemperatureTrace trace,
-      double timeConstantHours,
-      double heatCapacityJPerK) {
+      double fromHours, TemperatureTrace trace, double timeConstantHours, double heatCapacityJPerK)
+      implements Serializable {
     boolean inRoom() {
       return Double.isFinite(timeConstantHours);
     }

@@ -1,5 +1,7 @@
 package doughtide.core.rise;
 
+import java.io.Serializable;
+
 /**
  * Where the carbon dioxide is at one moment, mol per kg of all flour.
  *
@@ -8,4 +10,5 @@ package doughtide.core.rise;
  * @param inCellsMol in the gas cells
  * @param lostMol escaped
  */
-public record GasBalance(double madeMol, double dissolvedMol, double inCellsMol, double lostMol) {}
+public record GasBalance(double madeMol, double dissolvedMol, double inCellsMol, double lostMol)
+    implements Serializable {}

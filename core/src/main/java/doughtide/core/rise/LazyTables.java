@@ -1,14 +1,17 @@
 package doughtide.core.rise;
 
 import doughtide.core.dough.DoughFormula;
+import java.io.Serializable;
 import java.util.List;
 import org.jspecify.annotations.Nullable;
 
 /** The temperature tables of a dough, made when first asked for and shared by all its models. */
-final class LazyTables {
+final class LazyTables implements Serializable {
+  private static final long serialVersionUID = 1;
+
   private final DoughFormula formula;
   private final RiseParameters parameters;
-  private @Nullable List<TemperatureTable> tables;
+  private transient @Nullable List<TemperatureTable> tables;
 
   LazyTables(DoughFormula formula, RiseParameters parameters) {
     this.formula = formula;

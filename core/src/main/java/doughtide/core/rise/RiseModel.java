@@ -2,6 +2,7 @@ package doughtide.core.rise;
 
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.quantity.Checks;
+import java.io.Serializable;
 import java.util.List;
 
 /**
@@ -19,7 +20,9 @@ import java.util.List;
  * (Luedeking &amp; Piret 1959), shared between water and gas cells by Henry's law and the ideal
  * gas; leaking above a gas share that falls as acid accumulates.
  */
-public final class RiseModel {
+public final class RiseModel implements Serializable {
+  private static final long serialVersionUID = 1;
+
   /** Longest run, hours (ten days). */
   public static final double LONGEST_HOURS = 240;
 

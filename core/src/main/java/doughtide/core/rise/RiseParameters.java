@@ -3,6 +3,7 @@ package doughtide.core.rise;
 import doughtide.core.kinetics.RateCurve;
 import doughtide.core.kinetics.RateForm;
 import doughtide.core.quantity.Checks;
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -67,7 +68,8 @@ public record RiseParameters(
     double acidTolerated,
     double ashActivity,
     double strengthLossPerHour,
-    List<RateCurves> forms) {
+    List<RateCurves> forms)
+    implements Serializable {
 
   /** Checks every range. */
   public RiseParameters {
@@ -101,7 +103,8 @@ public record RiseParameters(
    * @param yeast rate curve of the yeast
    * @param bacteria rate curve of the bacteria
    */
-  public record RateCurves(String name, RateCurve yeast, RateCurve bacteria) {}
+  public record RateCurves(String name, RateCurve yeast, RateCurve bacteria)
+      implements Serializable {}
 
   /**
    * The starting values with all published rate curves. The first pair, which the likely path uses,

@@ -1,6 +1,7 @@
 package doughtide.core.rise;
 
 import doughtide.core.quantity.Checks;
+import java.io.Serializable;
 
 /**
  * What nobody knows exactly about one bake. A forecast draws many of these; learning narrows them.
@@ -20,7 +21,8 @@ public record Unknowns(
     double rateScale,
     double retentionShift,
     double startingAir,
-    double formQuantile) {
+    double formQuantile)
+    implements Serializable {
 
   /** Gas share after ordinary mixing by hand or machine (starting value). */
   public static final double USUAL_STARTING_AIR = 0.06;

@@ -4,6 +4,7 @@ import doughtide.core.dough.DoughProperties;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Share;
 import doughtide.core.quantity.Temperature;
+import java.io.Serializable;
 
 /**
  * What decides how heat moves in a dough, taken as constant while it cools.
@@ -13,7 +14,8 @@ import doughtide.core.quantity.Temperature;
  * @param conductivityWPerMK 0.01…5 W/(m K)
  */
 public record DoughHeat(
-    double densityKgPerM3, double heatCapacityJPerKgK, double conductivityWPerMK) {
+    double densityKgPerM3, double heatCapacityJPerKgK, double conductivityWPerMK)
+    implements Serializable {
 
   /**
    * Checks the ranges.

@@ -10,6 +10,8 @@ import java.util.Arrays;
  * J Sci Stat Comput 5:300. The line never leaves the range of the two readings it runs between.
  */
 final class LoggedTrace implements TemperatureTrace {
+  private static final long serialVersionUID = 1;
+
   private final double[] hours;
   private final double[] celsius;
   private final double[] slopes;

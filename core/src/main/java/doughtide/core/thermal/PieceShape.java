@@ -2,6 +2,7 @@ package doughtide.core.thermal;
 
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Mass;
+import java.io.Serializable;
 
 /**
  * The form of a piece of dough. All implementations are immutable. A new form is one class and one
@@ -17,7 +18,7 @@ import doughtide.core.quantity.Mass;
  * Conduction conduction = loaf.conduction(new DoughHeat(800, 2850, 0.3), coefficient);
  * }</pre>
  */
-public interface PieceShape {
+public interface PieceShape extends Serializable {
   /**
    * Volume and surface of a piece.
    *

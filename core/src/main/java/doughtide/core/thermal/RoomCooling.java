@@ -6,6 +6,7 @@ import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Share;
 import doughtide.core.quantity.Temperature;
+import java.io.Serializable;
 
 /**
  * A dough left in a room, taken as one temperature: dT/dt = (room − T)/tau + heat of fermentation /
@@ -28,7 +29,8 @@ import doughtide.core.quantity.Temperature;
  * @param heatCapacityPerKgFlourJPerK heat capacity of dough and vessel per kg of all flour, J/K,
  *     more than 0
  */
-public record RoomCooling(double tauHours, double heatCapacityPerKgFlourJPerK) {
+public record RoomCooling(double tauHours, double heatCapacityPerKgFlourJPerK)
+    implements Serializable {
   private static final double SECONDS_PER_HOUR = 3600;
   private static final Temperature PROPERTIES_AT = Temperature.ofCelsius(25);
 

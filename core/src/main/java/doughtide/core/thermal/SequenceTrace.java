@@ -6,6 +6,8 @@ import java.util.stream.DoubleStream;
 
 /** One trace after another; the second starts its own hour 0 at the change. */
 final class SequenceTrace implements TemperatureTrace {
+  private static final long serialVersionUID = 1;
+
   private final TemperatureTrace first;
   private final double change;
   private final TemperatureTrace next;

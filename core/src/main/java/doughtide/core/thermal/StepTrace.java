@@ -6,6 +6,8 @@ import java.util.List;
 
 /** Constant between jumps. */
 final class StepTrace implements TemperatureTrace {
+  private static final long serialVersionUID = 1;
+
   private final double[] fromHours;
   private final double[] celsius;
 

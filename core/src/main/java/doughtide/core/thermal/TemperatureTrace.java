@@ -1,12 +1,13 @@
 package doughtide.core.thermal;
 
 import doughtide.core.quantity.Temperature;
+import java.io.Serializable;
 import java.util.List;
 
 /**
- * A temperature over time. All implementations are immutable and defined for every finite hour;
- * what lies before the first thing known equals the first value, what lies after the last equals
- * the last.
+ * A temperature over time. All implementations are immutable, serializable and defined for every
+ * finite hour; what lies before the first thing known equals the first value, what lies after the
+ * last equals the last.
  *
  * <pre>{@code
  * TemperatureTrace night =
@@ -15,7 +16,7 @@ import java.util.List;
  * double celsius = night.celsius(6); // 5.0
  * }</pre>
  */
-public interface TemperatureTrace {
+public interface TemperatureTrace extends Serializable {
   /**
    * Temperature at an hour. At a jump the value after the jump counts.
    *
@@ -81,7 +82,7 @@ public interface TemperatureTrace {
    * @param hours from when, −8760…8760 (a year either way)
    * @param temperature the temperature
    */
-  record Step(double hours, Temperature temperature) {
+  record Step(double hours, Temperature temperature) implements Serializable {
     /**
      * Checks the hour.
      *

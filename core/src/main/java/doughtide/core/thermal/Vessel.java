@@ -1,5 +1,7 @@
 package doughtide.core.thermal;
 
+import java.io.Serializable;
+
 /**
  * What a dough stands in.
  *
@@ -7,7 +9,7 @@ package doughtide.core.thermal;
  * @param wall its wall at the sides and below
  * @param cover what lies over the top
  */
-public record Vessel(PieceShape shape, Wall wall, Cover cover) {
+public record Vessel(PieceShape shape, Wall wall, Cover cover) implements Serializable {
   /** A covered bowl of usual wall thickness. */
   public static Vessel bowl(Material material) {
     return new Vessel(PieceShape.bowl(), Wall.of(material), Cover.COVERED);

@@ -1,6 +1,7 @@
 package doughtide.core.thermal;
 
 import doughtide.core.quantity.Checks;
+import java.io.Serializable;
 
 /**
  * The wall between dough and air.
@@ -8,7 +9,7 @@ import doughtide.core.quantity.Checks;
  * @param material what it is made of
  * @param millimetres thickness, 0…100 mm; 0 is no wall
  */
-public record Wall(Material material, double millimetres) {
+public record Wall(Material material, double millimetres) implements Serializable {
   /** No wall: the dough lies free. */
   public static final Wall NONE = new Wall(Material.CANE_BASKET, 0);
 
