@@ -186,6 +186,25 @@ final class ClockTimes {
         + whichOfTwo(then);
   }
 
+  /**
+   * So many hours later to five minutes, for a column: {@code Sun 02:10}. In the hour that comes
+   * twice, A marks the first and B the second.
+   */
+  String about(double hours) {
+    ZonedDateTime exact = after(hours);
+    ZonedDateTime hour = exact.truncatedTo(ChronoUnit.HOURS);
+    double minutes = Duration.between(hour, exact).toSeconds() / 60.0;
+    ZonedDateTime then = hour.plusMinutes(5 * Math.round(minutes / 5));
+    return day(then.toLocalDate()) + " " + time(then.toLocalTime()) + letter(then);
+  }
+
+  private static String letter(ZonedDateTime moment) {
+    if (moment.getZone().getRules().getValidOffsets(moment.toLocalDateTime()).size() < 2) {
+      return "";
+    }
+    return moment.withEarlierOffsetAtOverlap().equals(moment) ? "A" : "B";
+  }
+
   /** The moment of mixing in words, always with the date. */
   String startInWords() {
     ZonedDateTime then = toMinute(start);

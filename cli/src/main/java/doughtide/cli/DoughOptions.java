@@ -139,6 +139,19 @@ record DoughOptions(
 
   /** Adds what was understood, both conventions of starter share side by side. */
   void describe(Understood page) {
+    describe(page, temperature.map(TemperatureSteps::words));
+  }
+
+  /**
+   * Adds what was understood.
+   *
+   * @param temperatureWords where the dough's temperature comes from, in words
+   */
+  void describe(Understood page, String temperatureWords) {
+    describe(page, Optional.of(temperatureWords));
+  }
+
+  private void describe(Understood page, Optional<String> temperatureWords) {
     page.add(
         "Dough",
         formula.flour().name()
@@ -163,7 +176,7 @@ record DoughOptions(
             + starter.flour().name()
             + ", hydration "
             + Words.percent(starter.hydration()));
-    temperature.ifPresent(steps -> page.add("Dough temperature", steps.words()));
+    temperatureWords.ifPresent(words -> page.add("Dough temperature", words));
     page.add("Kitchen", Words.altitude(formula.altitude()));
   }
 }

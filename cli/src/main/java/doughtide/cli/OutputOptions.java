@@ -9,6 +9,7 @@ final class OutputOptions {
 
   private static final String FORMAT = "format";
   private static final String CHART = "chart";
+  private static final String PAPER = "paper";
   private static final String OVERWRITE = "overwrite";
   private static final List<String> CHART_ENDINGS = List.of("pdf", "svg", "png");
 
@@ -17,6 +18,12 @@ final class OutputOptions {
     TEXT,
     JSON,
     CSV
+  }
+
+  /** The sheet of a chart (ISO 216). */
+  enum Paper {
+    A4,
+    A5
   }
 
   private OutputOptions() {}
@@ -35,12 +42,25 @@ final class OutputOptions {
         "Also draws the chart into a file ending in .pdf, .svg or .png.");
   }
 
+  static OptionSpec paper() {
+    return OptionSpec.value(PAPER, "SIZE", "A5", "The sheet of the chart: A4 or A5, landscape.")
+        .withDefault("A4");
+  }
+
   static OptionSpec overwrite() {
     return OptionSpec.flag(OVERWRITE, "Replaces a file that exists already.");
   }
 
   static Format format(Arguments arguments) {
     return arguments.choice(FORMAT, Format.class).orElse(Format.TEXT);
+  }
+
+  static Paper paper(Arguments arguments) {
+    if (arguments.has(PAPER) && !arguments.has(CHART)) {
+      throw new InputException(
+          "--paper says nothing without --chart: add for example --chart rise.pdf");
+    }
+    return arguments.choice(PAPER, Paper.class).orElse(Paper.A4);
   }
 
   /** The file of the chart, checked before anything is computed. */

@@ -1,15 +1,45 @@
 package doughtide.cli;
 
+import doughtide.core.forecast.RiseForecaster;
+import doughtide.core.quantity.Checks;
+import doughtide.core.quantity.Rise;
+import doughtide.core.rise.DoughTemperature;
 import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
 
-/** Reads a dough and says how it was understood. */
+/** When a dough has risen how far, and when it is past its best. */
 final class RiseCommand implements Command {
+
+  private static final String RISE = "rise";
+  private static final String MEMBERS = "members";
+  private static final String TITLE = "title";
+  private static final double[] USUAL_PERCENT = {25, 30, 50, 75, 100};
+  private static final int MOST_RISES = 20;
 
   @Override
   public CommandSpec spec() {
-    return CommandSpec.named("rise", "reads a dough and shows it in both conventions")
+    return CommandSpec.named("rise", "when the dough has risen how far")
         .options(DoughOptions.specs())
         .options(ClockOptions.specs())
+        .options(
+            OptionSpec.value(
+                    RISE,
+                    "RISE",
+                    "60%",
+                    "Another rise whose time is wanted, in per cent of the volume after mixing.")
+                .repeatable(),
+            OptionSpec.value(
+                    MEMBERS,
+                    "NUMBER",
+                    "256",
+                    "How many doughs the window is made from, 8 to 65536.")
+                .withDefault("512"),
+            OutputOptions.format(),
+            OutputOptions.chart(),
+            OutputOptions.paper(),
+            OptionSpec.value(TITLE, "TEXT", "Quayside bread class", "The heading of the chart."),
+            OutputOptions.overwrite())
         .example(
             "A dough at 25 °C",
             "--dough-temp",
@@ -34,6 +64,16 @@ final class RiseCommand implements Command {
             "2027-03-06T09:30",
             "--zone",
             "Europe/Berlin")
+        .example(
+            "A chart to pin to the wall",
+            "--dough-temp",
+            "25C",
+            "--chart",
+            "rise.pdf",
+            "--paper",
+            "A5",
+            "--title",
+            "Quayside bread class")
         .note("Caution: raw flour and raw dough are not for eating.")
         .build();
   }
@@ -41,11 +81,68 @@ final class RiseCommand implements Command {
   @Override
   public void run(Arguments arguments, Session session) {
     DoughOptions dough = DoughOptions.read(arguments);
-    dough.doughTemperature(arguments);
+    DoughTemperature temperature = dough.doughTemperature(arguments);
+    String temperatureWords = dough.temperature().orElseThrow().words();
     Optional<ClockTimes> clock = ClockOptions.read(arguments, session.environment());
-    Understood page = new Understood();
-    dough.describe(page);
-    clock.ifPresent(times -> page.add("Mixed", times.startInWords()));
-    page.lines().forEach(session.out()::println);
+    OutputOptions.Format format = OutputOptions.format(arguments);
+    OutputOptions.Paper paper = OutputOptions.paper(arguments);
+    Optional<OutputFile> chart = OutputOptions.chart(arguments, session.environment());
+    SortedSet<Rise> rises = rises(arguments);
+    RiseForecaster forecaster =
+        arguments
+            .count(MEMBERS, 8, 65_536)
+            .map(RiseForecaster.standard()::withMembers)
+            .orElseGet(RiseForecaster::standard);
+    RiseAnswer answer =
+        RiseAnswer.of(
+            dough,
+            arguments.text(TITLE),
+            temperatureWords,
+            clock,
+            forecaster.forecast(dough.formula(), temperature),
+            rises);
+    print(answer, format, session);
+    chart.ifPresent(file -> draw(answer, file, paper, format, session));
+  }
+
+  private static SortedSet<Rise> rises(Arguments arguments) {
+    SortedSet<Rise> rises = new TreeSet<>();
+    for (double percent : USUAL_PERCENT) {
+      rises.add(Rise.ofPercent(percent));
+    }
+    Checks.inRange("number of --rise", arguments.all(RISE).size(), 0, MOST_RISES, "");
+    for (String text : arguments.all(RISE)) {
+      Rise rise = Quantities.rise("--" + RISE, text);
+      Checks.inRange("--" + RISE, rise.percent(), 1, 1000, "%");
+      rises.add(rise);
+    }
+    return rises;
+  }
+
+  private static void print(RiseAnswer answer, OutputOptions.Format format, Session session) {
+    switch (format) {
+      case TEXT -> RisePage.of(answer).forEach(session.out()::println);
+      case JSON -> RiseJson.write(answer, session.out());
+      case CSV -> RiseTable.write(answer, session.out());
+    }
+  }
+
+  private static void draw(
+      RiseAnswer answer,
+      OutputFile file,
+      OutputOptions.Paper paper,
+      OutputOptions.Format format,
+      Session session) {
+    if (!answer.isPossible()) {
+      session
+          .err()
+          .println("doughtide: no chart is drawn, because no hours can be given for this dough");
+      return;
+    }
+    RiseChartFile.write(answer, file, paper);
+    if (format == OutputOptions.Format.TEXT) {
+      session.out().println();
+      session.out().println("Chart: " + OneLine.of(file.shown()));
+    }
   }
 }

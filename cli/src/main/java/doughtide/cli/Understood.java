@@ -17,11 +17,14 @@ final class Understood {
     return this;
   }
 
-  /** The lines with the texts below each other. */
+  /** The lines with the texts below each other, within the width of a page. */
   List<String> lines() {
     int column = entries.stream().mapToInt(e -> e.label().length()).max().orElse(0) + GAP;
     return entries.stream()
-        .map(e -> e.label() + " ".repeat(column - e.label().length()) + e.text())
+        .flatMap(
+            e ->
+                Paragraph.lines(e.label() + " ".repeat(column - e.label().length()), e.text())
+                    .stream())
         .toList();
   }
 }

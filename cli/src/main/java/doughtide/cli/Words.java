@@ -46,6 +46,11 @@ final class Words {
     return minutes / 60 + " h " + (rest < 10 ? "0" : "") + rest;
   }
 
+  /** Hours and minutes to five minutes, as exact as a forecast can be: {@code 3 h 05}. */
+  static String about(double hours) {
+    return duration(Math.rint(hours * 12) / 12);
+  }
+
   /** A number with at most this many decimals, a decimal point in every locale. */
   static String rounded(double value, int decimals) {
     double scale = Math.pow(10, decimals);

@@ -48,8 +48,9 @@ class DoughOptionsTest {
   @Test
   void anAssumedStarterIsSaid() {
     assertThat(lines(read()))
-        .contains(
-            "Starter  20 % of the flour added = 9.1 % prefermented flour (assumed, say --starter)");
+        .containsSequence(
+            "Starter  20 % of the flour added = 9.1 % prefermented flour (assumed, say",
+            "         --starter)");
   }
 
   private static DoughOptions read(String... words) {

@@ -1,0 +1,40 @@
+package doughtide.cli;
+
+import java.util.ArrayList;
+import java.util.List;
+
+/** Text broken into lines of a page. */
+final class Paragraph {
+
+  /** Columns of a page of text. */
+  static final int WIDTH = 80;
+
+  private Paragraph() {}
+
+  /**
+   * The text in lines of at most {@link #WIDTH} columns; a word longer than that stands alone.
+   *
+   * @param lead what stands before the first line
+   * @param text words separated by spaces
+   */
+  static List<String> lines(String lead, String text) {
+    List<String> lines = new ArrayList<>();
+    StringBuilder line = new StringBuilder(lead);
+    int start = lead.length();
+    for (String word : text.split(" ", -1)) {
+      boolean begun = line.length() > start;
+      if (begun && width(line) + 1 + width(word) > WIDTH) {
+        lines.add(line.toString());
+        line = new StringBuilder(" ".repeat(start));
+        begun = false;
+      }
+      line.append(begun ? " " : "").append(word);
+    }
+    lines.add(line.toString());
+    return lines;
+  }
+
+  private static int width(CharSequence text) {
+    return (int) text.codePoints().count();
+  }
+}

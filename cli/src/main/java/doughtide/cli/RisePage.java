@@ -1,0 +1,133 @@
+package doughtide.cli;
+
+import doughtide.core.forecast.TimeWindow;
+import doughtide.core.forecast.Warning;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** The answer as a page of text. */
+final class RisePage {
+
+  private static final int LABEL = 15;
+  private static final int NARROW = 13;
+  private static final int WIDE = 21;
+  private static final int HOURS = 9;
+  private static final int NARROWING = 2;
+
+  private final RiseAnswer answer;
+  private final Optional<ClockTimes> clock;
+  private final List<String> lines = new ArrayList<>();
+
+  private RisePage(RiseAnswer answer) {
+    this.answer = answer;
+    this.clock = answer.clock();
+  }
+
+  /** The lines of the page, at most 80 columns each. */
+  static List<String> of(RiseAnswer answer) {
+    RisePage page = new RisePage(answer);
+    page.understood();
+    if (answer.isPossible()) {
+      page.table();
+    }
+    page.warnings();
+    page.narrowing();
+    return page.lines;
+  }
+
+  private void understood() {
+    Understood block = new Understood();
+    answer.dough().describe(block, answer.temperatureWords());
+    clock.ifPresent(times -> block.add("Mixed", times.startInWords()));
+    lines.addAll(block.lines());
+  }
+
+  private void table() {
+    lines.add("");
+    lines.add(row("After mixing", "early", "likely", "late"));
+    for (RiseAnswer.Passing passing : answer.passings()) {
+      lines.add(row("risen " + Words.percent(passing.rise().percent()), passing.when()));
+    }
+    lines.add(row("past its best", answer.over()));
+    lines.add("");
+    say(
+        "",
+        "One dough in ten is there before the early time, half before the likely one, nine in"
+            + " ten before the late one."
+            + (hasGaps()
+                ? " –: not reached in the "
+                    + Words.rounded(answer.forecast().hours(), 0)
+                    + " hours looked at."
+                : ""));
+    clock
+        .flatMap(times -> times.clockChange(answer.forecast().hours()))
+        .ifPresent(change -> say("", "Clock: " + change + "."));
+    if (lines.stream().anyMatch(line -> line.matches(".*\\d\\d:\\d\\d[AB].*"))) {
+      say("", "A and B: the first and the second of the hour that comes twice.");
+    }
+  }
+
+  private boolean hasGaps() {
+    return answer.passings().stream().anyMatch(p -> p.when().late().isEmpty())
+        || answer.over().late().isEmpty();
+  }
+
+  private String row(String label, TimeWindow when) {
+    return row(label, cell(when.early()), cell(when.likely()), cell(when.late()));
+  }
+
+  private String row(String label, String early, String likely, String late) {
+    int width = clock.isPresent() ? WIDE : NARROW;
+    StringBuilder row = new StringBuilder(padded(label, LABEL));
+    row.append(padded(early, width)).append(padded(likely, width)).append(late);
+    return row.toString().stripTrailing();
+  }
+
+  private String cell(OptionalDouble hours) {
+    if (hours.isEmpty()) {
+      return "–";
+    }
+    String elapsed = Words.about(hours.getAsDouble());
+    return clock
+        .map(times -> padded(elapsed, HOURS) + times.about(hours.getAsDouble()))
+        .orElse(elapsed);
+  }
+
+  private void warnings() {
+    for (Warning warning : answer.warnings()) {
+      lines.add("");
+      say("! ", warning.text());
+      if (!warning.remedy().isEmpty()) {
+        say("  ", warning.remedy());
+      }
+    }
+  }
+
+  private void narrowing() {
+    List<RiseAnswer.Widening> most =
+        answer.widens().stream().limit(NARROWING).filter(each -> each.share() > 0).toList();
+    if (most.isEmpty()) {
+      return;
+    }
+    lines.add("");
+    lines.add(
+        "What would narrow the window (share of the spread of the time to "
+            + Words.percent(most.get(0).at().percent())
+            + "):");
+    for (RiseAnswer.Widening each : most) {
+      say(
+          padded(Words.rounded(100 * each.share(), 0) + " %", 6),
+          each.unknown().words() + ": " + each.unknown().remedy());
+    }
+  }
+
+  private void say(String lead, String text) {
+    lines.addAll(Paragraph.lines(lead, text));
+  }
+
+  private static String padded(String text, int width) {
+    return text + " ".repeat(Math.max(1, width - text.length()));
+  }
+}
