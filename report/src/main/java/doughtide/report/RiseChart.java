@@ -95,8 +95,9 @@ public final class RiseChart {
         early.toLocalDate().equals(mixedAt.toLocalDate())
             ? words.clock(early)
             : words.dayAndClock(early);
-    String to = words.clock(late);
-    return words.clock(early).equals(to) ? from : from + "–" + to;
+    boolean isOneNight = span.lateHours() - span.earlyHours() < 12;
+    String to = isOneNight ? words.clock(late) : words.dayAndClock(late);
+    return words.clock(early).equals(words.clock(late)) && isOneNight ? from : from + "–" + to;
   }
 
   /** Title and a description in a sentence. */
@@ -269,8 +270,19 @@ public final class RiseChart {
   private static String when(
       double early, double late, Optional<ZonedDateTime> mixedAt, Words words) {
     return mixedAt
-        .map(m -> words.clock(after(m, early)) + "–" + words.clock(after(m, late)))
+        .map(m -> clockTimes(early, late, m, words))
         .orElseGet(() -> words.hoursSpan(early, late));
+  }
+
+  /** With days as soon as a clock time alone could mean two of them. */
+  private static String clockTimes(double early, double late, ZonedDateTime mixedAt, Words words) {
+    ZonedDateTime from = after(mixedAt, early);
+    ZonedDateTime to = after(mixedAt, late);
+    if (late < 24 && late - early < 12) {
+      return words.clock(from) + "–" + words.clock(to);
+    }
+    boolean isOneDay = from.toLocalDate().equals(to.toLocalDate());
+    return words.dayAndClock(from) + "–" + (isOneDay ? words.clock(to) : words.dayAndClock(to));
   }
 
   private static String clockOrHours(double hours, Optional<ZonedDateTime> mixedAt, Words words) {

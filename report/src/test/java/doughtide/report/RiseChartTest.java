@@ -114,6 +114,18 @@ class RiseChartTest {
   }
 
   @Test
+  void clockTimesNameTheDayWhenTheyCouldMeanTwo() {
+    ZonedDateTime friday = ZonedDateTime.parse("2026-05-01T20:00+02:00[Europe/Berlin]");
+    assertThat(RiseChart.clockSpan(new TimeSpan(1, 3), friday, WORDS)).isEqualTo("21:00–23:00");
+    assertThat(RiseChart.clockSpan(new TimeSpan(3, 5), friday, WORDS)).isEqualTo("23:00–01:00");
+    assertThat(RiseChart.clockSpan(new TimeSpan(6, 6), friday, WORDS)).isEqualTo("Sat 02:00");
+    assertThat(RiseChart.clockSpan(new TimeSpan(20, 40), friday, WORDS))
+        .isEqualTo("Sat 16:00–Sun 12:00");
+    assertThat(RiseChart.clockSpan(new TimeSpan(0, 24), friday, WORDS))
+        .isEqualTo("20:00–Sat 20:00");
+  }
+
+  @Test
   void badSeriesAreRefused() {
     RiseChartData plain = Samples.plain();
     assertThatThrownBy(() -> PassingPoint.of(50, 5, 4, 6)).hasMessageContaining("in order");
