@@ -59,9 +59,8 @@ public record ShapeForecast(
    * @param coldFromHours into the cold, if there is one
    * @param ovenHours into the oven
    * @param riseAtBake rise at the oven, with its uncertainty
-   * @param bakeFrom when the loaf becomes good to bake: at 85 % of its target (starting value)
-   * @param bakeUntil until when it is good to bake: past 125 % of its target (starting value),
-   *     fallen or weak
+   * @param bakeFrom when the loaf becomes good to bake, see {@link UsableRise}
+   * @param bakeUntil until when it is good to bake, see {@link UsableRise}
    * @param over when it falls back or has become weak
    * @param warmer the same night in a cold 2 °C warmer than believed, if there is a cold
    * @param bulk the dough on the likely path

@@ -41,8 +41,6 @@ public final class ShapeForecaster {
   private static final double MEMBER_STEP_HOURS = 0.25;
   private static final double FOLLOW_HOURS = 72;
   private static final double COLD_DEVIATION_CELSIUS = 1.0; // starting value
-  private static final double READY_SHARE = 0.85; // of the target, starting value
-  private static final double TOO_FAR_SHARE = 1.25; // of the target, starting value
   private static final double WARM_COLD_CELSIUS = 10;
   private static final int NIGHT_MEMBERS = 64;
   private static final double FIRST_GAS_PART = 0.8; // of the target, for a first guess of size
@@ -91,6 +89,29 @@ public final class ShapeForecaster {
     return solved(likelyBulk, refined, from, warnings);
   }
 
+  /**
+   * What becomes of the loaf if bulk fermentation ends at an hour, whatever the target asks for;
+   * the members of the ensemble are shaped at the same rise as the likely dough.
+   *
+   * @param bulkEndHours 0 to the end of the forecast less the bench rest
+   * @return the night; empty if no hours can be given at these temperatures
+   */
+  public Optional<ShapeForecast.Night> nightIfShapedAt(double bulkEndHours) {
+    Checks.inRange(
+        "end of bulk fermentation", bulkEndHours, 0, bulk.hours() - proof.restHours(), "h");
+    boolean forbidden =
+        ProofWarnings.of(bulk, proof).stream().anyMatch(TemperatureWarnings::forbidsHours);
+    if (!bulk.isPossible() || forbidden) {
+      return Optional.empty();
+    }
+    RiseCurve likelyBulk = bulk.typical().runFast(bulk.hours());
+    double from = bulkEndHours + proof.restHours();
+    PieceTemperature first = cooling(HeatSource.none(), target.fraction() * FIRST_GAS_PART);
+    PieceTemperature refined = refined(likelyBulk, first, from);
+    double shown = likelyBulk.riseAt(bulkEndHours).fraction();
+    return Optional.of(night(likelyBulk, refined, from, shown));
+  }
+
   private Rise half() {
     return new Rise(target.fraction() / 2);
   }
@@ -136,9 +157,12 @@ public final class ShapeForecaster {
     double toOven = Math.max(proof.hoursToOven(from), 0);
     double follow = Math.min(cooling.hours(), Math.max(toOven, 1) + FOLLOW_HOURS);
     PieceCurve piece = PieceCurve.of(likelyBulk, from, cooling, 0, follow, LIKELY_STEP_HOURS);
-    List<PieceCurve> members = members(cooling, likelyRise, follow);
+    List<Loaf> members = members(cooling, likelyRise, follow);
     double[] atOven =
-        members.stream().mapToDouble(each -> each.riseAt(ovenOf(each)).percent()).toArray();
+        members.stream()
+            .map(Loaf::piece)
+            .mapToDouble(each -> each.riseAt(ovenOf(each)).percent())
+            .toArray();
     return new ShapeForecast.Night(
         from - proof.restHours(),
         from,
@@ -147,9 +171,9 @@ public final class ShapeForecaster {
             : OptionalDouble.empty(),
         from + toOven,
         range(atOven),
-        when(members, this::bakeFrom),
-        when(members, this::bakeUntil),
-        when(members, PieceCurve::hoursToOver),
+        when(members, Loaf::bakeFrom),
+        when(members, Loaf::bakeUntil),
+        when(members, Loaf::over),
         warmer(likelyBulk, cooling, from, toOven, follow),
         likelyBulk,
         piece);
@@ -161,40 +185,41 @@ public final class ShapeForecaster {
   }
 
   /** The first members of the ensemble, each shaped when its jar shows the likely rise. */
-  private List<PieceCurve> members(PieceTemperature cooling, double likelyRise, double follow) {
-    List<PieceCurve> members = new ArrayList<>();
+  private List<Loaf> members(PieceTemperature cooling, double likelyRise, double follow) {
+    List<Loaf> members = new ArrayList<>();
     for (int i = 0; i < Math.min(NIGHT_MEMBERS, bulk.curves().size()); i++) {
       RiseCurve curve = bulk.curves().get(i);
       OptionalDouble shown = curve.hoursToRise(new Rise(likelyRise));
       double from = shown.orElse(bulk.hours()) + proof.restHours();
       if (from <= curve.endHours()) {
-        members.add(PieceCurve.of(curve, from, cooling, coldError(i), follow, MEMBER_STEP_HOURS));
+        PieceCurve piece =
+            PieceCurve.of(curve, from, cooling, coldError(i), follow, MEMBER_STEP_HOURS);
+        members.add(new Loaf(piece, UsableRise.of(target, curve)));
       }
     }
     return members;
   }
 
-  private static TimeWindow when(
-      List<PieceCurve> members, Function<PieceCurve, OptionalDouble> event) {
+  /** A loaf and the rises between which it is good to bake. */
+  private record Loaf(PieceCurve piece, UsableRise usable) {
+    OptionalDouble bakeFrom() {
+      return usable.from(piece);
+    }
+
+    OptionalDouble bakeUntil() {
+      return usable.until(piece);
+    }
+
+    OptionalDouble over() {
+      return piece.hoursToOver();
+    }
+  }
+
+  private static TimeWindow when(List<Loaf> members, Function<Loaf, OptionalDouble> event) {
     return TimeWindow.of(
         members.stream()
             .mapToDouble(each -> event.apply(each).orElse(Double.POSITIVE_INFINITY))
             .toArray());
-  }
-
-  private OptionalDouble bakeFrom(PieceCurve piece) {
-    return piece.hoursToRise(new Rise(target.fraction() * READY_SHARE));
-  }
-
-  private OptionalDouble bakeUntil(PieceCurve piece) {
-    double high = piece.hoursToRise(tooFar()).orElse(Double.POSITIVE_INFINITY);
-    double over = piece.hoursToOver().orElse(Double.POSITIVE_INFINITY);
-    double until = Math.min(high, over);
-    return Double.isFinite(until) ? OptionalDouble.of(until) : OptionalDouble.empty();
-  }
-
-  private Rise tooFar() {
-    return new Rise(target.fraction() * TOO_FAR_SHARE);
   }
 
   private Optional<ShapeForecast.WarmerCold> warmer(
@@ -206,7 +231,9 @@ public final class ShapeForecaster {
         PieceCurve.of(likelyBulk, from, cooling, WARMER_CELSIUS, follow, LIKELY_STEP_HOURS);
     return Optional.of(
         new ShapeForecast.WarmerCold(
-            WARMER_CELSIUS, warm.riseAt(from + toOven).percent(), bakeUntil(warm)));
+            WARMER_CELSIUS,
+            warm.riseAt(from + toOven).percent(),
+            UsableRise.of(target, likelyBulk).until(warm)));
   }
 
   private static ShapeForecast.RiseRange range(double[] percents) {

@@ -1,0 +1,97 @@
+package doughtide.core.rise;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import doughtide.core.dough.DoughFormula;
+import doughtide.core.quantity.Rise;
+import doughtide.core.quantity.Temperature;
+import doughtide.core.thermal.BodyForm;
+import doughtide.core.thermal.Conduction;
+import doughtide.core.thermal.DoughHeat;
+import doughtide.core.thermal.HeatSource;
+import doughtide.core.thermal.TemperatureTrace;
+import org.junit.jupiter.api.Test;
+
+class PieceCurveTest {
+  private static final DoughFormula FORMULA = DoughFormula.builder().build();
+  private static final Conduction BALL =
+      Conduction.of(BodyForm.SPHERE, 0.06, new DoughHeat(700, 2880, 0.25), 5, 8);
+
+  private static RiseCurve bulk(double celsius) {
+    return RiseModel.of(FORMULA, DoughTemperature.steady(Temperature.ofCelsius(celsius))).run(14);
+  }
+
+  private static PieceTemperature around(double celsius) {
+    TemperatureTrace air = TemperatureTrace.steady(Temperature.ofCelsius(celsius));
+    return PieceTemperature.of(BALL, air, 0, HeatSource.none(), 12);
+  }
+
+  @Test
+  void pieceInAirOfItsOwnTemperatureRisesAsTheBulkDoes() {
+    RiseCurve bulk = bulk(25);
+    PieceCurve piece = PieceCurve.of(bulk, 2, around(25), 0, 8, 0.1);
+
+    for (double hour : new double[] {2, 3.5, 6, 9, 10}) {
+      assertThat(piece.riseAt(hour).percent()).isCloseTo(bulk.riseAt(hour).percent(), within(0.02));
+    }
+    assertThat(piece.hoursToRise(Rise.ofPercent(75)).orElseThrow())
+        .isCloseTo(bulk.hoursToRise(Rise.ofPercent(75)).orElseThrow(), within(0.01));
+    assertThat(piece.hoursToOver().orElseThrow())
+        .isCloseTo(bulk.hoursToOver().orElseThrow(), within(0.02));
+  }
+
+  @Test
+  void longStepsAgreeWithShortOnes() {
+    RiseCurve bulk = bulk(26);
+    PieceCurve coarse = PieceCurve.of(bulk, 3, around(4), 0, 12, 0.25);
+    PieceCurve fine = PieceCurve.of(bulk, 3, around(4), 0, 12, 0.02);
+
+    assertThat(coarse.riseAtEnd().percent()).isCloseTo(fine.riseAtEnd().percent(), within(0.05));
+  }
+
+  @Test
+  void loafGoesOnRisingWhileItCoolsAndThenRests() {
+    PieceCurve piece = PieceCurve.of(bulk(26), 3, around(4), 0, 12, 0.1);
+    double start = piece.riseAt(3).percent();
+    double atFour = piece.riseAt(7).percent();
+
+    assertThat(atFour).isGreaterThan(start + 15);
+    assertThat(piece.riseAtEnd().percent() - atFour).isLessThan((atFour - start) / 2);
+    assertThat(piece.coreCelsiusAt(3)).isCloseTo(26, within(1e-6));
+    assertThat(piece.hoursUntilCoreIsAt(Temperature.ofCelsius(10)).orElseThrow())
+        .isBetween(4.0, 12.0);
+    assertThat(piece.hoursUntilCoreIsAt(Temperature.ofCelsius(3))).isEmpty();
+  }
+
+  @Test
+  void tabulatedTemperaturesAddUp() {
+    PieceTemperature cold = around(4);
+    PieceTemperature warmer = around(6);
+
+    for (int shell = 0; shell < cold.shells(); shell++) {
+      assertThat(cold.celsius(shell, 3.3, 25, 2))
+          .isCloseTo(warmer.celsius(shell, 3.3, 25, 0), within(1e-6));
+    }
+    assertThat(cold.coreCelsius(0, 25, 0)).isCloseTo(25, within(1e-9));
+    double sum = 0;
+    for (double fraction : cold.fractions()) {
+      sum += fraction;
+    }
+    assertThat(sum).isCloseTo(1, within(1e-12));
+  }
+
+  @Test
+  void quickDynamicsAgreeWithTheExactOnes() {
+    TemperatureTrace drift =
+        TemperatureTrace.logged(new double[] {0, 4, 10}, new double[] {27, 22, 18});
+    RiseModel model = RiseModel.of(FORMULA, DoughTemperature.following(drift));
+    RiseCurve exact = model.run(12);
+    RiseCurve quick = model.runFast(12);
+
+    for (double hour = 0; hour <= 12; hour += 0.5) {
+      assertThat(quick.riseAt(hour).percent())
+          .isCloseTo(exact.riseAt(hour).percent(), within(0.01));
+    }
+  }
+}
