@@ -39,7 +39,9 @@ class ShapePropertyTest {
         Proof.inCold(cold, 1 + random.nextInt(30))
             .withPiece(Mass.ofGrams(100 + random.nextInt(2000)), form);
     ShapeForecast shape = ShapeForecaster.of(bulk, proof).forecast();
-    assertThat(shape.isPossible() || !shape.warnings().isEmpty()).as("seed %d", seed).isTrue(); // -1: no shape point, and a warning says so
+    assertThat(shape.isPossible() || !shape.warnings().isEmpty())
+        .as("seed %d", seed)
+        .isTrue(); // -1: no shape point, and a warning says so
     shape.likely().ifPresent(night -> check(seed, bulk, shape, night));
   }
 
@@ -77,7 +79,9 @@ class ShapePropertyTest {
       RiseForecast bulk = bulk(new Random(seed), celsius);
       ShapeForecast shape = ShapeForecaster.of(bulk, proof).forecast();
       double now = shape.rise().likely().orElse(-1);
-      assertThat(now >= 0 || !shape.warnings().isEmpty()).as("seed %d", seed).isTrue(); // -1: no shape point, and a warning says so
+      assertThat(now >= 0 || !shape.warnings().isEmpty())
+          .as("seed %d", seed)
+          .isTrue(); // -1: no shape point, and a warning says so
       assertThat(now).as("seed %d, %s °C", seed, celsius).isLessThan(Math.max(before, -0.5));
       before = now;
     }
