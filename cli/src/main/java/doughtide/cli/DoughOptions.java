@@ -6,6 +6,7 @@ import doughtide.core.dough.FlourClass;
 import doughtide.core.dough.Starter;
 import doughtide.core.dough.StarterCondition;
 import doughtide.core.dough.StarterShare;
+import doughtide.core.flourtrial.FlourRecord;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Share;
 import doughtide.core.rise.DoughTemperature;
@@ -74,6 +75,7 @@ record DoughOptions(
                 "white:80%,wholemeal wheat:20%",
                 "All flour of the dough, the starter's included: " + FlourClass.names() + ".")
             .withDefault("white"),
+        FlourFile.option(),
         OptionSpec.value(
                 HYDRATION,
                 "SHARE",
@@ -92,14 +94,16 @@ record DoughOptions(
             .withDefault("sea level"));
   }
 
-  /** The dough that was described. */
-  static DoughOptions read(Arguments arguments) {
+  /** The dough that was described; a flour's record also gives the hydration chosen for it. */
+  static DoughOptions read(Arguments arguments, Environment environment) {
+    arguments.exclusive(FLOUR, FlourFile.OPTION);
     arguments.exclusive(STARTER, PREFERMENTED);
     arguments.exclusive(HYDRATION, DOUGH_YIELD);
     DoughFormula.Builder builder = DoughFormula.builder().starter(starter(arguments));
     arguments.share(STARTER).map(StarterShare::ofAddedFlour).ifPresent(builder::starterShare);
     arguments.share(PREFERMENTED).map(StarterShare::prefermented).ifPresent(builder::starterShare);
     flour(arguments, FLOUR).ifPresent(builder::flour);
+    FlourFile.read(arguments, environment).ifPresent(record -> take(record, builder));
     arguments.share(HYDRATION).ifPresent(builder::hydration);
     arguments.text(DOUGH_YIELD).map(DoughOptions::doughYield).ifPresent(builder::doughYield);
     arguments.share(SALT).ifPresent(builder::salt);
@@ -109,6 +113,11 @@ record DoughOptions(
         builder.build(),
         arguments.temperatureSteps(DOUGH_TEMP),
         said ? StarterWord.GIVEN : StarterWord.ASSUMED);
+  }
+
+  private static void take(FlourRecord record, DoughFormula.Builder builder) {
+    builder.flour(record.toFlour());
+    record.hydration().ifPresent(builder::hydration);
   }
 
   private static double doughYield(String text) {

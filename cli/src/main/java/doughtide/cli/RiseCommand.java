@@ -80,7 +80,7 @@ final class RiseCommand implements Command {
 
   @Override
   public void run(Arguments arguments, Session session) {
-    DoughOptions dough = DoughOptions.read(arguments);
+    DoughOptions dough = DoughOptions.read(arguments, session.environment());
     DoughTemperature temperature = dough.doughTemperature(arguments);
     String temperatureWords = dough.temperature().orElseThrow().words();
     Optional<ClockTimes> clock = ClockOptions.read(arguments, session.environment());

@@ -55,7 +55,8 @@ class DoughOptionsTest {
 
   private static DoughOptions read(String... words) {
     CommandSpec spec = CommandSpec.named("test", "test").options(DoughOptions.specs()).build();
-    return DoughOptions.read(new ArgumentParser(spec).parse(List.of(words)));
+    return DoughOptions.read(
+        new ArgumentParser(spec).parse(List.of(words)), TestEnvironment.plain());
   }
 
   private static List<String> lines(DoughOptions dough) {
