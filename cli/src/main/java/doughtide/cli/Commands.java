@@ -7,7 +7,7 @@ import java.util.List;
 final class Commands {
 
   /** In the order help lists them. */
-  static final List<String> NAMES = List.of("rise");
+  static final List<String> NAMES = List.of("rise", "feed");
 
   private Commands() {}
 
@@ -19,6 +19,7 @@ final class Commands {
   static Command named(String name) {
     return switch (name) {
       case "rise" -> new RiseCommand();
+      case "feed" -> new FeedCommand();
       default -> throw unknown(name);
     };
   }

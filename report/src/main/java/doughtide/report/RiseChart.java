@@ -188,6 +188,12 @@ public final class RiseChart {
   }
 
   static ChartAxis hourAxis(double end, Optional<ZonedDateTime> mixedAt, Words words) {
+    return hourAxis(end, mixedAt, words, "chart.hoursAfterMixing");
+  }
+
+  /** Hours, and clock times below them where the start is known. */
+  static ChartAxis hourAxis(
+      double end, Optional<ZonedDateTime> mixedAt, Words words, String titleKey) {
     double step = hourStep(end);
     List<ChartTick> ticks = new ArrayList<>();
     Optional<ZonedDateTime> before = Optional.empty();
@@ -212,7 +218,7 @@ public final class RiseChart {
         mixedAt.isPresent()
             ? List.of(words.say("chart.rowHours"), words.say("chart.rowClock"))
             : List.of(words.say("chart.rowHours"));
-    return new ChartAxis(0, end, ticks, words.say("chart.hoursAfterMixing"), names);
+    return new ChartAxis(0, end, ticks, words.say(titleKey), names);
   }
 
   /** Elapsed time, so that a change of daylight saving time comes out right. */
@@ -267,8 +273,7 @@ public final class RiseChart {
     return percent + ": " + when(early, point.lateHours().getAsDouble(), mixedAt, words);
   }
 
-  private static String when(
-      double early, double late, Optional<ZonedDateTime> mixedAt, Words words) {
+  static String when(double early, double late, Optional<ZonedDateTime> mixedAt, Words words) {
     return mixedAt
         .map(m -> clockTimes(early, late, m, words))
         .orElseGet(() -> words.hoursSpan(early, late));

@@ -152,6 +152,11 @@ public record Feeding(Starter starter, FeedRatio ratio, Flour flour, Share salt,
     return weigh((use.grams() + keep.grams()) / totalPerStarter(), keep.grams());
   }
 
+  /** At least this much in the jar, from at least this much starter, nothing kept back. */
+  FeedAmounts making(double totalGrams, double leastStarterGrams) {
+    return weigh(Math.max(totalGrams / totalPerStarter(), leastStarterGrams), 0);
+  }
+
   private double totalPerStarter() {
     return ratio.growth() + salt.fraction() * ratio.flourPerStarter();
   }

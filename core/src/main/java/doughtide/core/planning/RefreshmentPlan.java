@@ -1,5 +1,7 @@
 package doughtide.core.planning;
 
+import doughtide.core.quantity.Mass;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -31,6 +33,9 @@ public record RefreshmentPlan(List<Step> steps, int asked) {
     }
   }
 
+  /** Less starter than this is hard to weigh and to stir in (starting value). */
+  private static final double LEAST_STARTER_GRAMS = 5;
+
   /** The last feeding. */
   public Step last() {
     return steps.get(steps.size() - 1);
@@ -39,5 +44,39 @@ public record RefreshmentPlan(List<Step> steps, int asked) {
   /** When the last one is ready, hours since the first feeding; empty if that is never. */
   public OptionalDouble readyHours() {
     return steps.size() < asked ? OptionalDouble.empty() : last().readyHours();
+  }
+
+  /**
+   * What to weigh at each feeding so that an amount can be used at the end and enough is kept back
+   * for the last feed again. Earlier feeds make at least what the next one takes, and take at least
+   * 5 g of starter; what is left over is discarded.
+   *
+   * @param use what is used when the last feeding is ripe
+   */
+  public List<FeedAmounts> amounts(Mass use) {
+    return amountsBefore(feedingOf(steps.size() - 1).amounts(use));
+  }
+
+  /**
+   * The same with another amount to keep back.
+   *
+   * @param use what is used when the last feeding is ripe
+   * @param keep what is kept back
+   */
+  public List<FeedAmounts> amounts(Mass use, Mass keep) {
+    return amountsBefore(feedingOf(steps.size() - 1).amounts(use, keep));
+  }
+
+  private List<FeedAmounts> amountsBefore(FeedAmounts last) {
+    List<FeedAmounts> amounts = new ArrayList<>(List.of(last));
+    for (int i = steps.size() - 2; i >= 0; i--) {
+      FeedAmounts next = amounts.get(0);
+      amounts.add(0, feedingOf(i).making(next.starterGrams(), LEAST_STARTER_GRAMS));
+    }
+    return List.copyOf(amounts);
+  }
+
+  private Feeding feedingOf(int step) {
+    return steps.get(step).forecast().feeding();
   }
 }

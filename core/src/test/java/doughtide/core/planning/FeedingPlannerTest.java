@@ -10,6 +10,7 @@ import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.forecast.Warning;
 import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.DoughTemperature;
 import doughtide.core.thermal.TemperatureTrace;
@@ -122,6 +123,18 @@ class FeedingPlannerTest {
 
     assertThat(plan.steps()).hasSize(1);
     assertThat(plan.readyHours()).isEmpty();
+  }
+
+  @Test
+  void earlierFeedsMakeWhatTheNextOneTakes() {
+    RefreshmentPlan plan = PLANNER.refresh(Feeding.of(new FeedRatio(1, 2, 2)), 3, ROOM);
+    List<FeedAmounts> amounts = plan.amounts(Mass.ofGrams(1000), Mass.ofGrams(50));
+
+    assertThat(amounts).hasSize(3);
+    assertThat(amounts.get(2).totalGrams()).isEqualTo(1050, within(1e-9));
+    assertThat(amounts.get(1).totalGrams()).isEqualTo(210, within(1e-9));
+    assertThat(amounts.get(0).totalGrams()).isEqualTo(42, within(1e-9));
+    assertThat(plan.amounts(Mass.ofGrams(100)).get(0).starterGrams()).isEqualTo(5);
   }
 
   @Test
