@@ -8,7 +8,6 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.DoubleStream;
-import java.util.stream.IntStream;
 
 /**
  * Where the dough's temperature comes from: stated (steady, steps, a logger's readings), or
@@ -23,8 +22,6 @@ public final class DoughTemperature implements Serializable {
 
   /** Warmest dough the model accepts, °C. */
   public static final double HIGHEST_CELSIUS = 45;
-
-  private static final int LOOKS = 48;
 
   private final List<Stage> stages;
 
@@ -127,7 +124,7 @@ public final class DoughTemperature implements Serializable {
   }
 
   /**
-   * Lowest stated or surrounding temperature within some hours, °C.
+   * Lowest stated or surrounding temperature within some hours, the start included, °C.
    *
    * @param hours how far to look
    */
@@ -136,7 +133,7 @@ public final class DoughTemperature implements Serializable {
   }
 
   /**
-   * Highest stated or surrounding temperature within some hours, °C.
+   * Highest stated or surrounding temperature within some hours, the start included, °C.
    *
    * @param hours how far to look
    */
@@ -145,11 +142,9 @@ public final class DoughTemperature implements Serializable {
   }
 
   private DoubleStream celsiusSeen(double hours) {
-    return Segment.of(this, hours).stream()
-        .flatMapToDouble(
-            segment ->
-                IntStream.rangeClosed(0, LOOKS)
-                    .mapToDouble(i -> segment.celsius(segment.atPart((double) i / LOOKS))));
+    return DoubleStream.concat(
+        DoubleStream.of(startCelsius()),
+        Segment.of(this, hours).stream().flatMapToDouble(Segment::celsiusSeen));
   }
 
   /**

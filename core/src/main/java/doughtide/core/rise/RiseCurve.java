@@ -2,11 +2,14 @@ package doughtide.core.rise;
 
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Rise;
+import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Supplier;
+import java.util.stream.DoubleStream;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What one run of the model gives back: the dough at any hour, and the hours at which something
@@ -26,12 +29,15 @@ public final class RiseCurve {
 
   private static final double HOURS_ACCURACY = 1e-9;
   private static final int LARGEST_EVALUATIONS = 200;
+  private static final double BEFORE_JUMP_HOURS = 1e-9;
 
   private final RiseDynamics dynamics;
   private final Supplier<RiseDynamics> changing;
   private final List<Segment> segments;
   private final DenseSolution solution;
   private final double[] mesh;
+  private final double[] looks;
+  private double @Nullable [] looksWithPeak; // made when first needed
 
   RiseCurve(
       RiseDynamics dynamics,
@@ -43,6 +49,17 @@ public final class RiseCurve {
     this.segments = segments;
     this.solution = solution;
     this.mesh = solution.mesh();
+    this.looks = withEndsOfSegments(mesh, segments);
+  }
+
+  /**
+   * At the end of a segment the temperature may jump, and the volume with it, so that what was
+   * reached before is undone: look just before, too.
+   */
+  private static double[] withEndsOfSegments(double[] mesh, List<Segment> segments) {
+    DoubleStream ends =
+        segments.stream().skip(1).mapToDouble(segment -> segment.fromHours() - BEFORE_JUMP_HOURS);
+    return DoubleStream.concat(Arrays.stream(mesh), ends).sorted().toArray();
   }
 
   /** First hour of the run, 0. */
@@ -118,12 +135,12 @@ public final class RiseCurve {
 
   /** Yeast as a share of a ripe population, in (0, 1]. */
   public double yeastAt(double hours) {
-    return Math.exp(stateAt(hours)[RiseDynamics.YEAST]);
+    return Math.min(1, Math.exp(stateAt(hours)[RiseDynamics.YEAST]));
   }
 
   /** Lactic bacteria as a share of a ripe population, in (0, 1]. */
   public double bacteriaAt(double hours) {
-    return Math.exp(stateAt(hours)[RiseDynamics.BACTERIA]);
+    return Math.min(1, Math.exp(stateAt(hours)[RiseDynamics.BACTERIA]));
   }
 
   /** Lactic and acetic acid, mol per kg of flour. */
@@ -148,7 +165,8 @@ public final class RiseCurve {
    * @return the hour, or empty if it is not reached in this run
    */
   public OptionalDouble hoursToRise(Rise rise) {
-    return firstUpCrossing(hours -> riseFraction(hours) - rise.fraction());
+    return firstUpCrossing(
+        hours -> riseFraction(hours) - rise.fraction(), startHours(), looksWithPeak());
   }
 
   /**
@@ -198,7 +216,7 @@ public final class RiseCurve {
       return peak;
     }
     double level = nearly(peak.getAsDouble()).fraction();
-    return firstUpCrossing(hours -> level - riseFraction(hours), peak.getAsDouble());
+    return firstUpCrossing(hours -> level - riseFraction(hours), peak.getAsDouble(), looks);
   }
 
   private Rise nearly(double peakHours) {
@@ -212,24 +230,37 @@ public final class RiseCurve {
     return derivative[RiseDynamics.MADE] - derivative[RiseDynamics.LOST];
   }
 
+  /** A step may hold the greatest height, so that a rise is passed up and down inside it. */
+  private synchronized double[] looksWithPeak() {
+    if (looksWithPeak == null) {
+      OptionalDouble peak = hoursToPeak();
+      looksWithPeak = DoubleStream.concat(Arrays.stream(looks), peak.stream()).sorted().toArray();
+    }
+    return looksWithPeak;
+  }
+
   private OptionalDouble firstUpCrossing(DoubleUnaryOperator event) {
-    return firstUpCrossing(event, startHours());
+    return firstUpCrossing(event, startHours(), looks);
   }
 
   /**
    * An event function changes sign inside one of the integrator's own steps; Brent's method finds
    * where.
    */
-  private OptionalDouble firstUpCrossing(DoubleUnaryOperator event, double fromHours) {
+  private static OptionalDouble firstUpCrossing(
+      DoubleUnaryOperator event, double fromHours, double[] looks) {
     double before = fromHours;
     if (event.applyAsDouble(before) >= 0) {
       return OptionalDouble.of(before);
     }
-    for (double after : mesh) {
+    for (double after : looks) {
       if (after <= before) {
         continue;
       }
       if (event.applyAsDouble(after) >= 0) {
+        if (after - before <= HOURS_ACCURACY) {
+          return OptionalDouble.of(after);
+        }
         return OptionalDouble.of(
             new BrentSolver(HOURS_ACCURACY)
                 .solve(LARGEST_EVALUATIONS, event::applyAsDouble, before, after));

@@ -12,8 +12,8 @@ final class RungeKuttaKernel implements DenseSolution {
   private static final int N = RiseDynamics.SIZE;
   private static final int STAGES = 7;
   private static final int ROW = 5 * N;
-  private static final double RELATIVE = 2e-7;
-  private static final double ABSOLUTE = 2e-8;
+  private static final double RELATIVE = 2e-8;
+  private static final double ABSOLUTE = 2e-9;
   private static final double LARGEST_STEP_HOURS = 6;
   private static final double SMALLEST_STEP_HOURS = 1e-10;
   private static final double[][] A = {
@@ -69,6 +69,9 @@ final class RungeKuttaKernel implements DenseSolution {
   }
 
   private static double nextStep(double h, double error) {
+    if (!Double.isFinite(error)) {
+      return h * 0.2; // a far too long step can overflow
+    }
     double factor = error > 1e-10 ? 0.9 * Math.pow(error, -0.2) : 5;
     return Math.min(h * Math.min(5, Math.max(0.2, factor)), LARGEST_STEP_HOURS);
   }

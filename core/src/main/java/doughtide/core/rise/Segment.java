@@ -1,13 +1,19 @@
 package doughtide.core.rise;
 
+import doughtide.core.quantity.Checks;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
+import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 
 /** A stretch of time in which the temperature is smooth and its source the same. */
 record Segment(double fromHours, double toHours, DoughTemperature.Stage stage) {
   private static final double SHORTEST_HOURS = 1e-9;
+  private static final int LOOKS = 48;
+  private static final double COLDEST_ROOM = -40;
+  private static final double WARMEST_ROOM = 60;
 
   /** Cuts a run into segments at every change of stage and every breakpoint of a trace. */
   static List<Segment> of(DoughTemperature temperature, double hours) {
@@ -41,6 +47,34 @@ record Segment(double fromHours, double toHours, DoughTemperature.Stage stage) {
   double celsius(double hours) {
     double inside = Math.min(hours, toHours - SHORTEST_HOURS / 10);
     return stage.trace().celsius(inside - stage.fromHours());
+  }
+
+  /** Stated or surrounding temperature at evenly spaced hours, both ends included. */
+  DoubleStream celsiusSeen() {
+    return IntStream.rangeClosed(0, LOOKS).mapToDouble(i -> celsius(atPart((double) i / LOOKS)));
+  }
+
+  /**
+   * Refuses temperatures at which the equations mean nothing.
+   *
+   * @throws doughtide.core.quantity.InputException if a dough's stated temperature is outside −2…45
+   *     °C, or the one around it outside −40…60 °C
+   */
+  void checkCelsius() {
+    celsiusSeen().forEach(this::checkCelsius);
+  }
+
+  private void checkCelsius(double celsius) {
+    if (stage.inRoom()) {
+      Checks.inRange("temperature around the dough", celsius, COLDEST_ROOM, WARMEST_ROOM, "°C");
+    } else {
+      Checks.inRange(
+          "dough temperature",
+          celsius,
+          DoughTemperature.LOWEST_CELSIUS,
+          DoughTemperature.HIGHEST_CELSIUS,
+          "°C");
+    }
   }
 
   /** The hour at a part of this segment, 0 its start and 1 its end. */

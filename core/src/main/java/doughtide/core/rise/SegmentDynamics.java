@@ -7,11 +7,25 @@ final class SegmentDynamics implements FirstOrderDifferentialEquations {
   private final RiseDynamics dynamics;
   private final Segment segment;
   private final double offset;
+  private final double statedDriftPerHour;
 
   SegmentDynamics(RiseDynamics dynamics, Segment segment) {
     this.dynamics = dynamics;
     this.segment = segment;
     this.offset = dynamics.temperatureError();
+    this.statedDriftPerHour =
+        (segment.celsius(segment.toHours()) - segment.celsius(segment.fromHours()))
+            / (segment.toHours() - segment.fromHours());
+  }
+
+  /**
+   * Prepares the state at the start of this segment. Where the temperature is stated, the state's
+   * own temperature only has to arrive at the stated one by the end, where a room may take over.
+   */
+  void enter(double[] state) {
+    if (!segment.stage().inRoom()) {
+      state[RiseDynamics.CELSIUS] = segment.celsius(segment.fromHours()) + offset;
+    }
   }
 
   @Override
@@ -30,7 +44,7 @@ final class SegmentDynamics implements FirstOrderDifferentialEquations {
               + derivative[RiseDynamics.CELSIUS] / segment.stage().heatCapacityJPerK();
     } else {
       dynamics.derivatives(outside, state, derivative);
-      derivative[RiseDynamics.CELSIUS] = 0;
+      derivative[RiseDynamics.CELSIUS] = statedDriftPerHour;
     }
   }
 
