@@ -71,6 +71,12 @@ public final class Belief implements Serializable {
       Checks.inRange("mean of " + Unknown.values()[i].words(), mean[i], -3, 3, "");
       copy[i] = checkedRow(covariance, i);
     }
+    for (double eigenvalue :
+        new EigenDecomposition(new Array2DRowRealMatrix(copy)).getRealEigenvalues()) {
+      if (eigenvalue < -1e-9) {
+        throw new InputException("a belief's covariance must not be negative in any direction");
+      }
+    }
     return new Belief(mean.clone(), copy);
   }
 
@@ -199,6 +205,9 @@ public final class Belief implements Serializable {
    * @param deviation 0…3 in its own coordinate
    */
   public Belief withStandardDeviation(Unknown unknown, double deviation) {
+    if (unknown == Unknown.CURVE) {
+      throw new InputException(unknown.words() + " has no standard deviation");
+    }
     int i = unknown.ordinal();
     Checks.inRange("standard deviation of " + unknown.words(), deviation, 0, 3, "");
     double old = standardDeviation(unknown);
