@@ -73,7 +73,7 @@ public final class Belief implements Serializable {
     }
     for (double eigenvalue :
         new EigenDecomposition(new Array2DRowRealMatrix(copy)).getRealEigenvalues()) {
-      if (eigenvalue < -1e-9) {
+      if (eigenvalue < -1e-6) {
         throw new InputException("a belief's covariance must not be negative in any direction");
       }
     }
