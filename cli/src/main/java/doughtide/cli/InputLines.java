@@ -23,6 +23,7 @@ import java.util.Optional;
 final class InputLines implements Closeable {
 
   private static final int LONGEST_LINE = 65_536;
+  private static final int FARTHEST_END = 64 * 1024 * 1024;
   private static final int END = -1;
 
   /**
@@ -39,6 +40,7 @@ final class InputLines implements Closeable {
   private final ByteArrayOutputStream bytes = new ByteArrayOutputStream(256);
   private long number;
   private int pushedBack = END;
+  private boolean ended = true;
 
   private InputLines(String shown, InputStream in) {
     this.shown = shown;
@@ -102,8 +104,50 @@ final class InputLines implements Closeable {
     return problem(line.number(), what);
   }
 
-  private InputException problem(long lineNumber, String what) {
-    return new InputException(FileProblem.quoted(shown) + " line " + lineNumber + ": " + what);
+  private BadLine problem(long lineNumber, String what) {
+    return new BadLine(shown, lineNumber, what);
+  }
+
+  /** A line that cannot be used. */
+  static final class BadLine extends InputException {
+    private static final long serialVersionUID = 1;
+
+    private final long line;
+    private final String what;
+
+    private BadLine(String shown, long line, String what) {
+      super(FileProblem.quoted(shown) + " line " + line + ": " + what);
+      this.line = line;
+      this.what = what;
+    }
+
+    /** Its number, from 1. */
+    long line() {
+      return line;
+    }
+
+    /** What is wrong with it, without file and number. */
+    String what() {
+      return what;
+    }
+  }
+
+  /**
+   * After a {@link BadLine}: passes over what is left of that line.
+   *
+   * @throws InputException if its end is nowhere near
+   */
+  void skipRest() {
+    try {
+      for (int skipped = 0; !ended; skipped++) {
+        if (skipped > FARTHEST_END) {
+          throw problem(number, "the line does not end: is this the right file?");
+        }
+        ended = isEnd(read());
+      }
+    } catch (IOException e) {
+      throw FileProblem.of(shown, e);
+    }
   }
 
   /** Reads up to the next LF, CR LF or CR; false at the end of the file. */
@@ -114,16 +158,23 @@ final class InputLines implements Closeable {
       return false;
     }
     number++;
-    while (c != END && c != '\n' && c != '\r') {
+    ended = false;
+    while (!isEnd(c)) {
       checkByte(c);
       bytes.write(c);
       c = read();
     }
+    ended = true;
+    return true;
+  }
+
+  /** Whether a byte ends the line; takes the LF after a CR with it. */
+  private boolean isEnd(int c) throws IOException {
     if (c == '\r') {
       int following = read();
       pushedBack = following == '\n' ? END : following;
     }
-    return true;
+    return c == END || c == '\n' || c == '\r';
   }
 
   private int read() throws IOException {

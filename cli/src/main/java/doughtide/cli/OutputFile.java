@@ -197,6 +197,26 @@ final class OutputFile {
     }
   }
 
+  /**
+   * A path beside the target.
+   *
+   * @param ending what its name has more
+   */
+  Path beside(String ending) {
+    return folder().resolve(target.getFileName() + ending);
+  }
+
+  /**
+   * Moves a complete file into place.
+   *
+   * @throws IOException if that fails; the complete file is still there then
+   */
+  void finish(Path complete) throws IOException {
+    keepPermissions(complete);
+    moveIntoPlace(complete);
+    Files.deleteIfExists(complete);
+  }
+
   private void moveIntoPlace(Path part) throws IOException {
     if (existing == Existing.REPLACE) {
       Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);

@@ -10,7 +10,7 @@ final class OutputOptions {
   private static final String FORMAT = "format";
   private static final String CHART = "chart";
   private static final String PAPER = "paper";
-  private static final String OVERWRITE = "overwrite";
+  static final String OVERWRITE = "overwrite";
   private static final List<String> CHART_ENDINGS = List.of("pdf", "svg", "png");
 
   /** The form of the answer. */

@@ -2,9 +2,12 @@ package doughtide.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import java.io.IOException;
+import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.List;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DynamicTest;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
@@ -13,6 +16,11 @@ import org.junit.jupiter.api.io.TempDir;
 class CommandHelpTest {
 
   @TempDir Path folder;
+
+  @BeforeEach
+  void makeTheFilesThatExamplesRead() throws IOException {
+    Files.writeString(folder.resolve("doughs.csv"), "id,dough_temp,salt\nA,25C,2%\nB,70F,\n");
+  }
 
   @TestFactory
   Stream<DynamicTest> theExamplesOfEveryCommandRun() {
