@@ -74,7 +74,8 @@ final class BatchCommand implements Command {
           "--resume goes on with a file: name it, for example --out forecasts.csv");
     }
     RiseForecaster forecaster = RiseForecaster.standard().withMembers(members);
-    BatchForecasts forecasts = new BatchForecasts(DOUGH, columns, forecaster);
+    BatchForecasts forecasts =
+        new BatchForecasts(DOUGH, columns, forecaster, session.environment());
     String name = arguments.operands().get(0);
     try (BatchInput input = BatchInput.open(name, columns, session.environment())) {
       BatchText text = new BatchText(asked.orElse(input.format()));

@@ -12,11 +12,14 @@ final class BatchForecasts {
   private final CommandSpec dough;
   private final BatchColumns columns;
   private final RiseForecaster forecaster;
+  private final Environment environment;
 
-  BatchForecasts(CommandSpec dough, BatchColumns columns, RiseForecaster forecaster) {
+  BatchForecasts(
+      CommandSpec dough, BatchColumns columns, RiseForecaster forecaster, Environment environment) {
     this.dough = dough;
     this.columns = columns;
     this.forecaster = forecaster;
+    this.environment = environment;
   }
 
   /** The answer, which tells what is wrong if the row cannot be used. */
@@ -26,7 +29,7 @@ final class BatchForecasts {
     }
     try {
       Arguments arguments = new Arguments(dough, row.values(), List.of());
-      DoughOptions options = DoughOptions.read(arguments);
+      DoughOptions options = DoughOptions.read(arguments, environment);
       return answer(
           row, forecaster.forecast(options.formula(), options.doughTemperature(arguments)));
     } catch (InputException e) {

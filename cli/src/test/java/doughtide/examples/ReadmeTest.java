@@ -62,7 +62,10 @@ class ReadmeTest {
     PrintStream before = System.out;
     try (URLClassLoader loader = new URLClassLoader(new URL[] {folder.toUri().toURL()})) {
       System.setOut(new PrintStream(out, true, StandardCharsets.UTF_8));
-      loader.loadClass("Snippet").getMethod("main", String[].class).invoke(null, (Object) new String[0]);
+      loader
+          .loadClass("Snippet")
+          .getMethod("main", String[].class)
+          .invoke(null, (Object) new String[0]);
     } finally {
       System.setOut(before);
     }
