@@ -11,6 +11,7 @@ import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.time.temporal.ChronoUnit;
 import java.time.zone.ZoneOffsetTransition;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -164,6 +165,42 @@ final class ClockTimes {
             .map(near -> "did you mean " + near + "?")
             .orElse("write for example " + name + " Europe/Berlin or " + name + " UTC");
     return new InputException(Quantities.shown(name, text) + " is no zone known here: " + hint);
+  }
+
+  /**
+   * Hours from mixing to a clock time: for a time of day its next three occurrences more than an
+   * hour after mixing, for a full date and time that moment.
+   *
+   * @param name the option, for messages
+   * @param text {@code 07:00} or {@code 2027-03-07T07:00}
+   */
+  List<Double> hoursUntil(String name, String text) {
+    List<Double> hours = new ArrayList<>();
+    boolean isDate = DATE_TIME.matcher(Quantities.clean(text)).matches();
+    LocalDateTime first = localDateTime(name, text, start.toLocalDate());
+    for (int day = 0; hours.size() < 3 && day < 6; day++) {
+      double until = hoursTo(first.plusDays(day).atZone(start.getZone()));
+      if (isDate) {
+        return List.of(checkedAfterMixing(name, text, until));
+      }
+      if (until > 1) {
+        hours.add(until);
+      }
+    }
+    return hours;
+  }
+
+  private double checkedAfterMixing(String name, String text, double hours) {
+    if (hours < 1 || hours > 168) {
+      throw new InputException(
+          Quantities.shown(name, text)
+              + " is not within an hour to a week after mixing: check the date");
+    }
+    return hours;
+  }
+
+  private double hoursTo(ZonedDateTime moment) {
+    return Duration.between(start, moment).toSeconds() / 3600.0;
   }
 
   /** The moment of mixing. */

@@ -2,12 +2,17 @@ package doughtide.cli;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Pattern;
 
 /** Text broken into lines of a page. */
 final class Paragraph {
 
   /** Columns of a page of text. */
   static final int WIDTH = 80;
+
+  /** A space that does not part a number from its unit. */
+  private static final Pattern BREAK =
+      Pattern.compile("(?<!\\d h) (?!°|%|(?:h|g|kg|min)(?:\\W|$))");
 
   private Paragraph() {}
 
@@ -21,7 +26,7 @@ final class Paragraph {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder(lead);
     int start = lead.length();
-    for (String word : text.split(" ", -1)) {
+    for (String word : BREAK.split(text, -1)) {
       boolean begun = line.length() > start;
       if (begun && width(line) + 1 + width(word) > WIDTH) {
         lines.add(line.toString());

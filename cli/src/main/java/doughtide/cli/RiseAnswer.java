@@ -1,50 +1,65 @@
 package doughtide.cli;
 
+import doughtide.core.forecast.Proof;
 import doughtide.core.forecast.RiseForecast;
+import doughtide.core.forecast.SampleJar;
+import doughtide.core.forecast.ShapeForecast;
+import doughtide.core.forecast.ShapeForecaster;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.forecast.Unknown;
 import doughtide.core.forecast.Warning;
 import doughtide.core.quantity.Rise;
+import doughtide.core.rise.RiseCurve;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
+import java.util.stream.IntStream;
 
 /**
  * What the rise command found out, before it is printed.
  *
  * @param dough the dough as described
  * @param title heading of the chart, if one was given
- * @param temperatureWords the dough's temperature in words
+ * @param temperature where the dough's temperature comes from
  * @param clock clock times, if the time of mixing was given
  * @param forecast the rise with its uncertainty
  * @param passings when each rise is passed, ascending
  * @param over from when the dough is past its best
  * @param curve the band over time; no points if no hours can be given
  * @param widens what makes the window wide, largest first
+ * @param warmth the likely dough's own temperature at round hours
+ * @param proof what happens after bulk fermentation, if that was asked
+ * @param jar what the sample jar reads, if one was asked for and there is a reading
  * @param warnings what the baker should know
  */
 record RiseAnswer(
     DoughOptions dough,
     Optional<String> title,
-    String temperatureWords,
+    TemperatureOptions temperature,
     Optional<ClockTimes> clock,
     RiseForecast forecast,
     List<Passing> passings,
     TimeWindow over,
     List<RiseForecast.BandPoint> curve,
     List<Widening> widens,
+    List<Warmth> warmth,
+    Optional<Loaf> proof,
+    Optional<SampleJar> jar,
     List<Warning> warnings) {
 
   /** Points of the curve: one every 1/192 of the time, dense enough to draw. */
   private static final int CURVE_POINTS = 193;
 
+  private static final double USUAL_POINT_PERCENT = 50;
+
   RiseAnswer {
     passings = List.copyOf(passings);
     curve = List.copyOf(curve);
     widens = List.copyOf(widens);
+    warmth = List.copyOf(warmth);
     warnings = List.copyOf(warnings);
   }
 
@@ -65,27 +80,78 @@ record RiseAnswer(
    */
   record Widening(Unknown unknown, double share, Rise at) {}
 
+  /**
+   * The dough's temperature at an hour.
+   *
+   * @param hours since mixing
+   * @param celsius °C
+   */
+  record Warmth(double hours, double celsius) {}
+
+  /**
+   * After bulk fermentation.
+   *
+   * @param proof what was asked
+   * @param shape when to shape for it
+   */
+  record Loaf(Proof proof, ShapeForecast shape) {}
+
   /** Asks the forecast everything the answer needs. */
   static RiseAnswer of(
       DoughOptions dough,
       Optional<String> title,
-      String temperatureWords,
+      TemperatureOptions temperature,
       Optional<ClockTimes> clock,
       RiseForecast forecast,
-      SortedSet<Rise> rises) {
+      SortedSet<Rise> rises,
+      Optional<Proof> proof) {
     List<Passing> passings =
         rises.stream().map(rise -> new Passing(rise, forecast.hoursToRise(rise))).toList();
+    Optional<Loaf> loaf =
+        proof.map(each -> new Loaf(each, ShapeForecaster.of(forecast, each).forecast()));
+    List<Warning> warnings = new ArrayList<>(forecast.warnings());
+    warnings.addAll(temperature.warnings());
+    loaf.ifPresent(each -> addNew(warnings, each.shape().warnings()));
     return new RiseAnswer(
         dough,
         title,
-        temperatureWords,
+        temperature,
         clock,
         forecast,
         passings,
         forecast.hoursToOver(),
         forecast.band(CURVE_POINTS),
         widens(forecast),
-        forecast.warnings());
+        warmth(forecast),
+        loaf,
+        jar(forecast, temperature, loaf),
+        warnings);
+  }
+
+  private static void addNew(List<Warning> warnings, List<Warning> more) {
+    more.stream().filter(each -> !warnings.contains(each)).forEach(warnings::add);
+  }
+
+  private static List<Warmth> warmth(RiseForecast forecast) {
+    if (!forecast.isPossible()) {
+      return List.of();
+    }
+    RiseCurve likely = forecast.typical().runFast(forecast.hours());
+    return IntStream.rangeClosed(0, (int) forecast.hours())
+        .mapToObj(hour -> new Warmth(hour, likely.celsiusAt(hour)))
+        .toList();
+  }
+
+  /** The jar is read at the shape point, or at half as much again where no loaf is planned. */
+  private static Optional<SampleJar> jar(
+      RiseForecast forecast, TemperatureOptions temperature, Optional<Loaf> loaf) {
+    if (loaf.isPresent() && loaf.get().shape().rise().likely().isEmpty()) {
+      return Optional.empty();
+    }
+    Rise point =
+        loaf.map(each -> Rise.ofPercent(each.shape().rise().likely().orElseThrow()))
+            .orElse(Rise.ofPercent(USUAL_POINT_PERCENT));
+    return temperature.jar().flatMap(jar -> SampleJar.when(forecast, jar.temperature(), point));
   }
 
   private static List<Widening> widens(RiseForecast forecast) {
@@ -100,6 +166,16 @@ record RiseAnswer(
       }
     }
     return List.of();
+  }
+
+  /** Whether the dough's temperature changes. */
+  boolean drifts() {
+    return warmth.stream().anyMatch(each -> each.celsius() != warmth.get(0).celsius());
+  }
+
+  /** The likely night, if a proof was asked for and a shape point exists. */
+  Optional<ShapeForecast.Night> night() {
+    return proof.flatMap(each -> each.shape().likely());
   }
 
   /** Whether hours can be given at all. */

@@ -2,7 +2,9 @@ package doughtide.cli;
 
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.forecast.RiseForecast.BandPoint;
+import doughtide.core.forecast.ShapeForecast;
 import doughtide.core.forecast.Warning;
+import doughtide.core.rise.RiseCurve;
 import doughtide.report.ChartFormat;
 import doughtide.report.ChartOutput;
 import doughtide.report.ChartSize;
@@ -17,6 +19,8 @@ import java.util.function.ToDoubleFunction;
 
 /** The answer as a chart in a file. */
 final class RiseChartFile {
+
+  private static final int TEMPERATURE_POINTS = 241;
 
   private RiseChartFile() {}
 
@@ -44,9 +48,9 @@ final class RiseChartFile {
         column(answer, BandPoint::riseLatePercent),
         answer.passings().stream().map(RiseChartFile::point).toList(),
         answer.clock().map(ClockTimes::start),
-        Optional.empty(),
-        Optional.empty(),
-        Optional.empty(),
+        temperature(answer),
+        shape(answer),
+        cold(answer),
         answer.warnings().stream().map(Warning::text).toList());
   }
 
@@ -63,13 +67,68 @@ final class RiseChartFile {
             + Words.percent(100 * formula.prefermentedFlour())
             + " prefermented flour), salt "
             + Words.percent(formula.salt()));
-    String temperature = "dough temperature " + answer.temperatureWords();
+    String temperature = "dough temperature " + answer.temperature().words();
     lines.add(
         answer
             .clock()
             .map(times -> temperature + "; mixed " + times.startInWords())
             .orElse(temperature));
     return lines;
+  }
+
+  /** The dough's own temperature, then the middle of the loaf. */
+  private static Optional<RiseChartData.TemperatureSeries> temperature(RiseAnswer answer) {
+    Optional<ShapeForecast.Night> night = answer.night();
+    if (!answer.drifts() && night.flatMap(each -> cold(answer)).isEmpty()) {
+      return Optional.empty();
+    }
+    double end = end(answer);
+    double[] hours = new double[TEMPERATURE_POINTS];
+    double[] celsius = new double[TEMPERATURE_POINTS];
+    RiseCurve bulk = answer.forecast().typical().runFast(answer.forecast().hours());
+    for (int i = 0; i < TEMPERATURE_POINTS; i++) {
+      hours[i] = Math.min(end, end * i / (TEMPERATURE_POINTS - 1));
+      double at = hours[i];
+      celsius[i] =
+          night
+              .filter(each -> at > each.proofFromHours())
+              .map(each -> each.piece().coreCelsiusAt(at))
+              .orElseGet(() -> bulk.celsiusAt(at));
+    }
+    return Optional.of(new RiseChartData.TemperatureSeries(hours, celsius));
+  }
+
+  private static double end(RiseAnswer answer) {
+    double last = answer.forecast().hours();
+    return answer
+        .night()
+        .map(each -> Math.max(Math.min(last, each.piece().endHours()), each.ovenHours()))
+        .orElse(last);
+  }
+
+  private static Optional<RiseChartData.ShapePoint> shape(RiseAnswer answer) {
+    return answer
+        .proof()
+        .map(RiseAnswer.Loaf::shape)
+        .filter(shape -> shape.hours().late().isPresent() && shape.rise().likely().isPresent())
+        .map(
+            shape ->
+                new RiseChartData.ShapePoint(
+                    shape.hours().early().orElseThrow(),
+                    shape.hours().likely().orElseThrow(),
+                    shape.hours().late().getAsDouble(),
+                    shape.rise().likely().getAsDouble()));
+  }
+
+  private static Optional<RiseChartData.ColdStretch> cold(RiseAnswer answer) {
+    return answer
+        .night()
+        .filter(each -> each.coldFromHours().isPresent())
+        .filter(each -> each.ovenHours() > each.coldFromHours().getAsDouble())
+        .map(
+            each ->
+                new RiseChartData.ColdStretch(
+                    each.coldFromHours().getAsDouble(), each.ovenHours()));
   }
 
   private static PassingPoint point(RiseAnswer.Passing passing) {

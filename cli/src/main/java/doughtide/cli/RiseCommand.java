@@ -1,9 +1,9 @@
 package doughtide.cli;
 
+import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Rise;
-import doughtide.core.rise.DoughTemperature;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
@@ -21,6 +21,8 @@ final class RiseCommand implements Command {
   public CommandSpec spec() {
     return CommandSpec.named("rise", "when the dough has risen how far")
         .options(DoughOptions.specs())
+        .options(TemperatureOptions.specs())
+        .options(ProofOptions.specs())
         .options(ClockOptions.specs())
         .options(
             OptionSpec.value(
@@ -81,28 +83,34 @@ final class RiseCommand implements Command {
   @Override
   public void run(Arguments arguments, Session session) {
     DoughOptions dough = DoughOptions.read(arguments, session.environment());
-    DoughTemperature temperature = dough.doughTemperature(arguments);
-    String temperatureWords = dough.temperature().orElseThrow().words();
     Optional<ClockTimes> clock = ClockOptions.read(arguments, session.environment());
+    Optional<ProofOptions> proof = ProofOptions.read(arguments, clock);
     OutputOptions.Format format = OutputOptions.format(arguments);
     OutputOptions.Paper paper = OutputOptions.paper(arguments);
     Optional<OutputFile> chart = OutputOptions.chart(arguments, session.environment());
     SortedSet<Rise> rises = rises(arguments);
-    RiseForecaster forecaster =
-        arguments
-            .count(MEMBERS, 8, 65_536)
-            .map(RiseForecaster.standard()::withMembers)
-            .orElseGet(RiseForecaster::standard);
+    RiseForecaster forecaster = forecaster(arguments);
+    TemperatureOptions temperature =
+        TemperatureOptions.read(arguments, dough, clock, session.environment());
+    RiseForecast forecast = forecaster.forecast(dough.formula(), temperature.dough());
     RiseAnswer answer =
         RiseAnswer.of(
             dough,
             arguments.text(TITLE),
-            temperatureWords,
+            temperature,
             clock,
-            forecaster.forecast(dough.formula(), temperature),
-            rises);
+            forecast,
+            rises,
+            proof.map(each -> each.chosen(forecast)));
     print(answer, format, session);
     chart.ifPresent(file -> draw(answer, file, paper, format, session));
+  }
+
+  private static RiseForecaster forecaster(Arguments arguments) {
+    return arguments
+        .count(MEMBERS, 8, 65_536)
+        .map(RiseForecaster.standard()::withMembers)
+        .orElseGet(RiseForecaster::standard);
   }
 
   private static SortedSet<Rise> rises(Arguments arguments) {

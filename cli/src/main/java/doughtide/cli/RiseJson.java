@@ -2,11 +2,15 @@ package doughtide.cli;
 
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.forecast.RiseForecast;
+import doughtide.core.forecast.SampleJar;
+import doughtide.core.forecast.ShapeForecast;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.forecast.Warning;
+import doughtide.core.quantity.Temperature;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Function;
 
 /** The answer as one JSON object of the schema {@code doughtide/rise/1}. */
 final class RiseJson {
@@ -38,6 +42,9 @@ final class RiseJson {
     curve();
     warnings();
     widens();
+    warmth();
+    loaf();
+    jar();
     json.endObject();
   }
 
@@ -54,8 +61,10 @@ final class RiseJson {
     json.field("starterFlour", formula.starter().flour().name());
     json.field("starterCondition", Arguments.word(formula.starter().condition()));
     json.field("altitudeMetres", formula.altitude().metres(), 1);
-    json.field("doughTemperature", answer.temperatureWords());
+    json.field("doughTemperature", answer.temperature().words());
     json.field("members", answer.forecast().ensemble().size());
+    answer.temperature().vessel().ifPresent(vessel -> json.field("vessel", vessel));
+    answer.proof().ifPresent(loaf -> json.field("loaf", ProofOptions.words(loaf.proof())));
     clock.ifPresent(
         times ->
             json.field("mixedAt", times.iso(0)).field("zone", times.start().getZone().getId()));
@@ -134,6 +143,123 @@ final class RiseJson {
           .endObject();
     }
     json.endArray();
+  }
+
+  /** Only where the temperature changes. */
+  private void warmth() {
+    if (!answer.drifts()) {
+      return;
+    }
+    json.name("doughTemperatures").beginArray();
+    for (RiseAnswer.Warmth each : answer.warmth()) {
+      json.beginObject()
+          .field("hours", each.hours(), HOUR_DECIMALS)
+          .field("celsius", each.celsius(), 2)
+          .endObject();
+    }
+    json.endArray();
+  }
+
+  private void loaf() {
+    if (answer.proof().isEmpty()) {
+      return;
+    }
+    RiseAnswer.Loaf loaf = answer.proof().get();
+    shape(loaf.shape());
+    if (loaf.proof().cold().isPresent()) {
+      cold();
+    } else {
+      proof();
+    }
+  }
+
+  private void shape(ShapeForecast shape) {
+    json.name("shape").beginObject();
+    hours("hoursEarly", shape.hours().early());
+    hours("hoursLikely", shape.hours().likely());
+    hours("hoursLate", shape.hours().late());
+    percent("risePercent", shape.rise().likely());
+    percent("riseLowPercent", shape.rise().low());
+    percent("riseHighPercent", shape.rise().high());
+    json.field("targetPercent", shape.target().percent(), RISE_DECIMALS);
+    clock("clockEarly", shape.hours().early());
+    clock("clockLikely", shape.hours().likely());
+    clock("clockLate", shape.hours().late());
+    json.endObject();
+  }
+
+  private void cold() {
+    Optional<ShapeForecast.Night> night = answer.night();
+    json.name("cold").beginObject();
+    OptionalDouble into = number(night, each -> each.coldFromHours());
+    hours("intoColdHours", into);
+    hours("coreAt10CHours", number(night, each -> each.coreAt(Temperature.ofCelsius(10))));
+    hours("coreAt7CHours", number(night, each -> each.coreAt(Temperature.ofCelsius(7))));
+    hours("coreAt5CHours", number(night, each -> each.coreAt(Temperature.ofCelsius(5))));
+    bake(night);
+    clock("intoColdClock", into);
+    bakeClocks(night);
+    night.flatMap(ShapeForecast.Night::warmer).ifPresent(this::warmer);
+    json.endObject();
+  }
+
+  private void proof() {
+    Optional<ShapeForecast.Night> night = answer.night();
+    json.name("proof").beginObject();
+    OptionalDouble into = number(night, each -> OptionalDouble.of(each.proofFromHours()));
+    hours("intoProofHours", into);
+    bake(night);
+    clock("intoProofClock", into);
+    bakeClocks(night);
+    json.endObject();
+  }
+
+  private void bake(Optional<ShapeForecast.Night> night) {
+    hours("bakeFromHours", number(night, each -> each.bakeFrom().likely()));
+    hours("bakeUntilHours", number(night, each -> each.bakeUntil().likely()));
+    percent("riseAtBakePercent", number(night, each -> each.riseAtBake().likely()));
+    hours("ovenHours", number(night, each -> OptionalDouble.of(each.ovenHours())));
+    hours("overHours", number(night, each -> each.over().likely()));
+  }
+
+  private void bakeClocks(Optional<ShapeForecast.Night> night) {
+    clock("bakeFromClock", number(night, each -> each.bakeFrom().likely()));
+    clock("bakeUntilClock", number(night, each -> each.bakeUntil().likely()));
+    clock("ovenClock", number(night, each -> OptionalDouble.of(each.ovenHours())));
+  }
+
+  private void warmer(ShapeForecast.WarmerCold warmer) {
+    json.name("warmerCold").beginObject();
+    json.field("byCelsius", warmer.byCelsius(), 1);
+    json.field("riseAtBakePercent", warmer.riseAtBakePercent(), RISE_DECIMALS);
+    hours("bakeUntilHours", warmer.bakeUntil());
+    json.endObject();
+  }
+
+  private void jar() {
+    if (answer.temperature().jar().isEmpty()) {
+      return;
+    }
+    Optional<SampleJar> jar = answer.jar();
+    json.name("jar").beginObject();
+    percent("riseReadsPercent", number(jar, each -> each.reads().likely()));
+    json.field(
+        "doughTemperatureDifference",
+        number(jar, each -> OptionalDouble.of(each.doughWarmerKelvin())),
+        2);
+    percent("riseReadsLowPercent", number(jar, each -> each.reads().low()));
+    percent("riseReadsHighPercent", number(jar, each -> each.reads().high()));
+    percent("doughRisePercent", number(jar, each -> OptionalDouble.of(each.point().percent())));
+    hours("hours", number(jar, each -> OptionalDouble.of(each.hours())));
+    json.endObject();
+  }
+
+  private void percent(String name, OptionalDouble percent) {
+    json.field(name, percent, RISE_DECIMALS);
+  }
+
+  private static <T> OptionalDouble number(Optional<T> from, Function<T, OptionalDouble> number) {
+    return from.map(number).orElse(OptionalDouble.empty());
   }
 
   private static String word(Enum<?> constant) {

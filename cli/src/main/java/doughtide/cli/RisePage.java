@@ -6,6 +6,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /** The answer as a page of text. */
 final class RisePage {
@@ -31,6 +32,9 @@ final class RisePage {
     page.understood();
     if (answer.isPossible()) {
       page.table();
+      page.warmth();
+      page.loaf();
+      page.jar();
     }
     page.warnings();
     page.narrowing();
@@ -39,7 +43,9 @@ final class RisePage {
 
   private void understood() {
     Understood block = new Understood();
-    answer.dough().describe(block, answer.temperatureWords());
+    answer.dough().describe(block, answer.temperature().words());
+    answer.temperature().vessel().ifPresent(vessel -> block.add("Vessel", vessel));
+    answer.proof().ifPresent(loaf -> block.add("Loaf", ProofOptions.words(loaf.proof())));
     clock.ifPresent(times -> block.add("Mixed", times.startInWords()));
     lines.addAll(block.lines());
   }
@@ -67,6 +73,62 @@ final class RisePage {
     if (lines.stream().anyMatch(line -> line.matches(".*\\d\\d:\\d\\d[AB].*"))) {
       say("", "A and B: the first and the second of the hour that comes twice.");
     }
+  }
+
+  /** The dough's own temperature, where it changes. */
+  private void warmth() {
+    if (!answer.drifts()) {
+      return;
+    }
+    String course =
+        answer.warmth().stream()
+            .filter(each -> List.of(1.0, 2.0, 4.0, 6.0, 8.0, 12.0, 16.0).contains(each.hours()))
+            .map(
+                each ->
+                    Words.rounded(each.hours(), 0)
+                        + " h "
+                        + Words.rounded(each.celsius(), 1)
+                        + " °C")
+            .collect(Collectors.joining(", "));
+    lines.add("");
+    say("", "The dough itself, likely, after: " + course + ".");
+  }
+
+  private void loaf() {
+    answer
+        .night()
+        .ifPresent(night -> new NightPage(answer, night, this::row).lines().forEach(lines::add));
+  }
+
+  private void jar() {
+    answer
+        .jar()
+        .filter(jar -> jar.reads().likely().isPresent())
+        .ifPresent(
+            jar -> {
+              lines.add("");
+              say(
+                  "",
+                  "Sample jar of "
+                      + Words.grams(answer.temperature().jar().orElseThrow().mass().grams())
+                      + ": when the dough has risen "
+                      + whole(jar.point().percent())
+                      + ", the jar reads "
+                      + whole(jar.reads().likely().getAsDouble())
+                      + " ("
+                      + whole(jar.reads().low().orElseThrow())
+                      + " to "
+                      + whole(jar.reads().high().orElseThrow())
+                      + "). It takes on the room's temperature sooner: the dough is then at "
+                      + Words.rounded(jar.doughCelsius(), 1)
+                      + " °C, the jar at "
+                      + Words.rounded(jar.jarCelsius(), 1)
+                      + " °C.");
+            });
+  }
+
+  static String whole(double percent) {
+    return Words.rounded(percent, 0) + " %";
   }
 
   private boolean hasGaps() {
@@ -127,7 +189,7 @@ final class RisePage {
     lines.addAll(Paragraph.lines(lead, text));
   }
 
-  private static String padded(String text, int width) {
+  static String padded(String text, int width) {
     return text + " ".repeat(Math.max(1, width - text.length()));
   }
 }

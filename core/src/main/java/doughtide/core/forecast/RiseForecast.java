@@ -141,7 +141,7 @@ public final class RiseForecast {
       return List.of();
     }
     return java.util.stream.IntStream.range(0, points)
-        .mapToObj(i -> bandAt(hours * i / (points - 1)))
+        .mapToObj(i -> bandAt(Math.min(hours, hours * i / (points - 1))))
         .toList();
   }
 

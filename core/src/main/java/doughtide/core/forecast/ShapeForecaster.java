@@ -70,7 +70,9 @@ public final class ShapeForecaster {
   /** Solves for the shape point. */
   public ShapeForecast forecast() {
     List<Warning> warnings = new ArrayList<>(ProofWarnings.of(bulk, proof));
-    if (!bulk.isPossible() || warnings.stream().anyMatch(TemperatureWarnings::forbidsHours)) {
+    if (!bulk.isPossible()
+        || warnings.stream().anyMatch(TemperatureWarnings::forbidsHours)
+        || isColdWarmerThanDough()) {
       return impossible(warnings);
     }
     RiseCurve likelyBulk = bulk.typical().runFast(bulk.hours());
@@ -110,6 +112,14 @@ public final class ShapeForecaster {
     PieceTemperature refined = refined(likelyBulk, first, from);
     double shown = likelyBulk.riseAt(bulkEndHours).fraction();
     return Optional.of(night(likelyBulk, refined, from, shown));
+  }
+
+  /** A cold that warms the dough holds nothing back, so no shape point is made up for it. */
+  private boolean isColdWarmerThanDough() {
+    return proof
+        .cold()
+        .filter(cold -> cold.celsius() >= ProofWarnings.coldestDough(bulk))
+        .isPresent();
   }
 
   private Rise half() {
@@ -322,12 +332,16 @@ public final class ShapeForecaster {
       return warnings;
     }
 
+    static double coldestDough(RiseForecast bulk) {
+      return bulk.typical().temperature().lowestCelsius(bulk.hours());
+    }
+
     private static void addCold(List<Warning> warnings, RiseForecast bulk, double cold) {
       if (cold <= TemperatureWarnings.FREEZING_CELSIUS) {
         warnings.add(TemperatureWarnings.freezing(cold));
         return;
       }
-      double dough = bulk.typical().temperature().lowestCelsius(bulk.hours());
+      double dough = coldestDough(bulk);
       if (cold >= dough) {
         warnings.add(
             new Warning(
@@ -336,7 +350,7 @@ public final class ShapeForecaster {
                     + Checks.plain(cold)
                     + " °C is not colder than the dough at "
                     + Checks.plain(dough)
-                    + " °C: it does not hold the loaf back.",
+                    + " °C: it does not hold the loaf back, and no hours are given for it.",
                 "Use a refrigerator at 2 to 5 °C, or plan a proof in the room."));
       } else if (cold > WARM_COLD_CELSIUS) {
         warnings.add(
@@ -376,7 +390,7 @@ public final class ShapeForecaster {
         warnings.add(
             new Warning(
                 Warning.Kind.WIDE_WINDOW,
-                "One loaf in ten is past its best before the oven hour.",
+                "One loaf in ten has risen too far before the oven hour.",
                 proof.cold().isPresent()
                     ? "Check the refrigerator with a thermometer, or shape a little earlier."
                     : "Watch the loaf itself in the last part of the proof."));

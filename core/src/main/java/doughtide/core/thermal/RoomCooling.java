@@ -117,6 +117,11 @@ public record RoomCooling(double tauHours, double heatCapacityPerKgFlourJPerK)
     return room.celsius() + excess * Math.exp(-Math.max(0, hours) / tauHours);
   }
 
+  /** Hours in which half of the difference to a steady room is gone: tau times ln 2. */
+  public double halfwayHours() {
+    return tauHours * Math.log(2);
+  }
+
   /** Heat that leaves per kelvin of excess and kg of all flour, W/K. */
   public double lossPerKgFlourWPerK() {
     return heatCapacityPerKgFlourJPerK / (tauHours * SECONDS_PER_HOUR);

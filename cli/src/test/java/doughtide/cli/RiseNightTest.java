@@ -1,0 +1,226 @@
+package doughtide.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.params.provider.Arguments.arguments;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Arrays;
+import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/** Room, cold, proof and sample jar of the rise command. */
+class RiseNightTest {
+
+  @TempDir Path folder;
+
+  @Test
+  void aNightInTheColdIsToldFromBulkToOven() {
+    CliRun run = rise("--dough-temp 25C --cold 4C --hold 12h --piece 850g --form oval");
+    assertThat(unwrapped(run))
+        .contains("850 g, oval; rest and shaping 0 h 30; 12 h 00 in the cold at 4 °C (39 °F)")
+        .contains("When to shape", "end of bulk", "watch for a rise of")
+        .contains("into the cold", "middle 10 °C", "middle 7 °C", "middle 5 °C")
+        .contains("into the oven", "good from", "good until", "if it is 2 °C warmer");
+    narrow(run);
+  }
+
+  @Test
+  void jsonOfTheColdHoldsTheSchema() throws IOException {
+    String json = rise("--dough-temp 25C --cold 4C --hold 12h --format json").out();
+    assertThat(RiseCommandTest.names(json, 1))
+        .containsExactly(
+            "schema",
+            "understood",
+            "rises",
+            "overHours",
+            "curve",
+            "warnings",
+            "widens",
+            "shape",
+            "cold");
+    assertThat(fields(json, "shape"))
+        .startsWith("hoursEarly", "hoursLikely", "hoursLate", "risePercent");
+    assertThat(fields(json, "cold"))
+        .startsWith(
+            "intoColdHours",
+            "coreAt10CHours",
+            "coreAt7CHours",
+            "coreAt5CHours",
+            "bakeFromHours",
+            "bakeUntilHours",
+            "riseAtBakePercent");
+    assertThat(number(json, "intoColdHours"))
+        .isGreaterThan(number(json, "hoursLikely", "shape"))
+        .isLessThan(number(json, "coreAt10CHours"));
+    assertThat(number(json, "coreAt7CHours")).isLessThan(number(json, "coreAt5CHours"));
+  }
+
+  @Test
+  void aWarmDoughIsShapedAtALowerRise() {
+    double warm =
+        number(
+            rise("--dough-temp 28C --cold 4C --hold 12h --format json").out(),
+            "risePercent",
+            "shape");
+    String cool = rise("--dough-temp 20C --cold 4C --hold 12h --format json").out();
+    assertThat(warm).isLessThan(number(cool, "risePercent", "shape"));
+  }
+
+  @Test
+  void theOvenHourIsTheNextThatLeavesTimeForBulk() {
+    String words = "--dough-temp 24C --cold 4C --bake-at 07:00 --zone Europe/Berlin";
+    CliRun evening = rise(words + " --mixed-at 2027-03-06T14:00");
+    assertThat(evening.out()).contains("into the oven", "Sun 07:00");
+    CliRun midnight = rise(words + " --mixed-at 2027-03-07T05:00");
+    assertThat(midnight.out()).contains("Mon 07:00");
+    CliRun springNight = rise(words + " --mixed-at 2027-03-27T14:00 --format json");
+    assertThat(number(springNight.out(), "ovenHours")).isEqualTo(16);
+    assertThat(springNight.out()).contains("\"ovenClock\": \"2027-03-28T07:00+02:00\"");
+    narrow(evening);
+  }
+
+  @Test
+  void aProofInTheRoomIsNinetyMinutesUnlessSaid() throws IOException {
+    CliRun run = rise("--dough-temp 24C --proof-temp 24C");
+    assertThat(unwrapped(run)).contains("1 h 30 in a room of 24 °C (75 °F)", "into proof");
+    assertThat(run.out()).doesNotContain("cold", "fridge");
+    String json = rise("--dough-temp 24C --proof-temp 24C --format json").out();
+    assertThat(fields(json, "proof"))
+        .startsWith("intoProofHours", "bakeFromHours", "bakeUntilHours", "riseAtBakePercent");
+    CliRun both = rise("--dough-temp 24C --proof-temp 24C --proof 1h --cold 4C --hold 10h");
+    assertThat(unwrapped(both))
+        .contains("1 h 00 in a room of 24 °C (75 °F); 10 h 00 in the cold at 4 °C (39 °F)");
+    narrow(both);
+  }
+
+  @Test
+  void aTargetIsTakenOver() {
+    String json = rise("--dough-temp 24C --proof-temp 24C --target 60% --format json").out();
+    assertThat(number(json, "targetPercent")).isEqualTo(60);
+  }
+
+  @ParameterizedTest
+  @MethodSource("coldsWithoutHours")
+  void noNumberIsMadeUpForAColdThatIsNone(String words, String part) {
+    CliRun run = rise(words);
+    assertThat(run.code()).isZero();
+    assertThat(run.out().replaceAll("\\s+", " ")).contains(part);
+    assertThat(run.out()).doesNotContain("into the cold", "end of bulk");
+    String json = rise(words + " --format json").out();
+    assertThat(json)
+        .contains("\"shape\": {\n    \"hoursEarly\": null,\n    \"hoursLikely\": null")
+        .contains("\"intoColdHours\": null", "\"riseAtBakePercent\": null");
+  }
+
+  static Stream<org.junit.jupiter.params.provider.Arguments> coldsWithoutHours() {
+    return Stream.of(
+        arguments("--dough-temp 15C --cold 16C --hold 12h", "is not colder than the dough"),
+        arguments("--dough-temp 25C --cold -18C --hold 12h", "the dough freezes"),
+        arguments(
+            "--dough-temp 41C --cold 4C --hold 12h", "outside the growth of sourdough yeast"));
+  }
+
+  @Test
+  void aDoughInARoomDriftsAndTheJarRunsAhead() throws IOException {
+    String words =
+        "--dough-temp 26C --room 19C --vessel bowl --vessel-material wood --cover open"
+            + " --dough-mass 1.7kg --jar 50g";
+    CliRun run = rise(words);
+    assertThat(unwrapped(run))
+        .contains("26 °C (79 °F) at mixing, then drifting in a room of 19 °C")
+        .contains("open wood bowl, 1700 g of dough: half of the difference")
+        .contains("The dough itself, likely, after: 1 h")
+        .contains("Sample jar of 50 g: when the dough has risen 50 %, the jar reads");
+    narrow(run);
+    String json = rise(words + " --format json").out();
+    assertThat(fields(json, "jar")).startsWith("riseReadsPercent", "doughTemperatureDifference");
+    assertThat(number(json, "riseReadsPercent")).isLessThan(50);
+    assertThat(number(json, "doughTemperatureDifference")).isPositive();
+    assertThat(RiseCommandTest.rows(json, "doughTemperatures").get(0))
+        .containsExactly("hours", "celsius");
+  }
+
+  @Test
+  void anAssumedMassIsNamed() {
+    assertThat(rise("--dough-temp 26C --room 19C").out().replaceAll("\\s+", " "))
+        .contains("covered plastic tub, 1000 g of dough (assumed, say --dough-mass)");
+  }
+
+  @Test
+  void theDemoRunsInItsFolder() throws IOException {
+    Path data = Path.of(System.getProperty("doughtide.testdata"));
+    List<String> commands =
+        Files.readAllLines(data.resolve("quayside-bread-class.txt")).stream()
+            .filter(line -> line.startsWith("doughtide "))
+            .toList();
+    assertThat(commands).hasSizeGreaterThanOrEqualTo(3);
+    for (String command : commands) {
+      CliRun run = CliRun.in(TestEnvironment.in(data), words(command.substring(10)));
+      assertThat(run.err()).as(command).isEmpty();
+      assertThat(run.out()).as(command).contains("risen 50 %");
+      narrow(run);
+    }
+  }
+
+  @Test
+  void theChartOfANightShowsColdTemperatureAndShapePoint() throws IOException {
+    String words = "--dough-temp 25C --cold 4C --hold 12h --chart night.svg --members 16";
+    CliRun run = CliRun.in(TestEnvironment.in(folder), words("rise " + words));
+    assertThat(run.err()).isEmpty();
+    assertThat(Files.readString(folder.resolve("night.svg")))
+        .contains("in the cold", "dough temperature", "shape ");
+  }
+
+  private static String unwrapped(CliRun run) {
+    return run.out().replaceAll("\\s+", " ");
+  }
+
+  private static CliRun rise(String words) {
+    CliRun run = CliRun.of(words("rise " + words + " --members 32"));
+    assertThat(run.err()).isEmpty();
+    return run;
+  }
+
+  /** Splits at spaces outside quotes. */
+  private static String[] words(String line) {
+    return Arrays.stream(line.split(" (?=(?:[^\"]*\"[^\"]*\")*[^\"]*$)"))
+        .map(word -> word.replace("\"", ""))
+        .toArray(String[]::new);
+  }
+
+  private static List<String> fields(String json, String object) {
+    Matcher found =
+        Pattern.compile("\"" + object + "\": \\{(.*?)\\n  }", Pattern.DOTALL).matcher(json);
+    assertThat(found.find()).as(object).isTrue();
+    return Pattern.compile("\\n    \"(\\w+)\"")
+        .matcher(found.group(1))
+        .results()
+        .map(each -> each.group(1))
+        .toList();
+  }
+
+  private static double number(String json, String name) {
+    return number(json, name, "schema");
+  }
+
+  /** The first number of this name after another name. */
+  private static double number(String json, String name, String after) {
+    String rest = json.substring(json.indexOf("\"" + after + "\""));
+    Matcher found = Pattern.compile("\"" + name + "\": (-?[0-9.]+)").matcher(rest);
+    assertThat(found.find()).as(name).isTrue();
+    return Double.parseDouble(found.group(1));
+  }
+
+  private static void narrow(CliRun run) {
+    assertThat(run.out().lines())
+        .allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(Paragraph.WIDTH));
+  }
+}
