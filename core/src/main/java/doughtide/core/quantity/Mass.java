@@ -5,18 +5,20 @@ import java.io.Serializable;
 /**
  * A mass.
  *
- * @param grams more than 0, at most 10 000 000 g (ten tonnes)
+ * @param grams 0.001…10 000 000 g (a milligram to ten tonnes)
  */
 public record Mass(double grams) implements Comparable<Mass>, Serializable {
+  private static final double LEAST_GRAMS = 0.001;
+
   /**
-   * @throws InputException if zero, negative, larger than 10 t, or not a number
+   * @throws InputException outside 0.001 g…10 t or not a number
    */
   public Mass {
-    Checks.inRange("mass", grams, Double.MIN_VALUE, 1e7, "g");
+    Checks.inRange("mass", grams, LEAST_GRAMS, 1e7, "g");
   }
 
   /**
-   * @param grams more than 0, at most 10 000 000
+   * @param grams 0.001 or more, at most 10 000 000
    */
   public static Mass ofGrams(double grams) {
     return new Mass(grams);
