@@ -7,7 +7,7 @@ import java.util.List;
 final class Commands {
 
   /** In the order help lists them. */
-  static final List<String> NAMES = List.of("rise", "feed", "batch");
+  static final List<String> NAMES = List.of("rise", "feed", "water", "batch");
 
   private Commands() {}
 
@@ -20,6 +20,7 @@ final class Commands {
     return switch (name) {
       case "rise" -> new RiseCommand();
       case "feed" -> new FeedCommand();
+      case "water" -> new WaterCommand();
       case "batch" -> new BatchCommand();
       default -> throw unknown(name);
     };

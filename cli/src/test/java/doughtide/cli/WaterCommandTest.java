@@ -1,0 +1,148 @@
+package doughtide.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Doughs of the invented Quayside bread class. */
+class WaterCommandTest {
+
+  @TempDir Path folder;
+
+  private CliRun run(String... words) {
+    List<String> all = new ArrayList<>(List.of("water"));
+    all.addAll(Arrays.asList(words));
+    return CliRun.in(TestEnvironment.in(folder), all.toArray(String[]::new));
+  }
+
+  private String page(String... words) {
+    CliRun run = run(words);
+    assertThat(run.err()).isEmpty();
+    assertThat(run.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
+    return run.out();
+  }
+
+  private JsonAnswer json(String... words) {
+    List<String> all = new ArrayList<>(Arrays.asList(words));
+    all.addAll(List.of("--format", "json"));
+    return JsonAnswer.of(run(all.toArray(String[]::new)));
+  }
+
+  @Test
+  void balanceComesFirstThenBothConventions() {
+    String page =
+        page("--dough-temp", "26C", "--room-temp", "21C", "--flour-temp", "20C", "--warming", "2C");
+
+    assertThat(page.indexOf("balance of heat")).isLessThan(page.indexOf("rule of 3 factors"));
+    assertThat(page)
+        .contains("friction subtracted once")
+        .contains("warming subtracted first")
+        .contains("base temperature")
+        .contains("3 times the warming")
+        .contains("above 45 °C");
+  }
+
+  @Test
+  void bothConventionsAgreeWhenConverted() {
+    JsonAnswer water =
+        json(
+            "--dough-temp", "26C", "--room-temp", "22C", "--starter-temp", "6C", "--warming", "5C");
+
+    // (26 − 5) × 4 − (22 + 22 + 6) = 34
+    assertThat(water.number("rule.warmingFirstCelsius")).isEqualTo(34);
+    assertThat(water.number("rule.frictionOnceCelsius")).isEqualTo(34);
+    assertThat(water.number("rule.frictionKelvin")).isEqualTo(20);
+    assertThat(water.number("factors")).isEqualTo(4);
+  }
+
+  @Test
+  void pouringTheAnswerGivesTheDough() {
+    JsonAnswer water = json("--dough-temp", "25C", "--room-temp", "20C", "--friction", "6C");
+    JsonAnswer dough =
+        json("--pour", water.text("waterCelsius") + "C", "--room-temp", "20C", "--friction", "6C");
+
+    assertThat(dough.number("doughCelsius")).isEqualTo(25, within(1e-3));
+  }
+
+  @Test
+  void measuredDoughGivesTheWarmingOfTheMixer() {
+    JsonAnswer water = json("--dough-temp", "25C", "--room-temp", "20C", "--warming", "3C");
+    JsonAnswer mixed =
+        json("--pour", water.text("waterCelsius") + "C", "--got", "25C", "--room-temp", "20C");
+
+    assertThat(mixed.number("mixingKelvin")).isEqualTo(3, within(1e-3));
+    assertThat(page("--pour", "30C", "--got", "25.5C", "--room-temp", "21C"))
+        .contains("Mixing accounts for");
+  }
+
+  @Test
+  void iceIsPartOfTheWater() {
+    JsonAnswer water =
+        json(
+            "--dough-temp",
+            "22C",
+            "--room-temp",
+            "31C",
+            "--tap",
+            "25C",
+            "--warming",
+            "4C",
+            "--vessel",
+            "steel:600g");
+
+    assertThat(water.number("ice.tapGrams") + water.number("ice.iceGrams"))
+        .isEqualTo(water.number("ingredients.waterGrams"), within(0.02));
+  }
+
+  @Test
+  void hotWaterIsWarnedAbout() {
+    assertThat(page("--dough-temp", "33C", "--room-temp", "8C")).contains("above 45 °C: it kills");
+  }
+
+  @Test
+  void takesTheHydrationOfAFloursRecord() throws IOException {
+    Files.writeString(
+        folder.resolve("millrace.txt"),
+        "name: Millrace wholemeal\nflour: wholemeal wheat\nhydration: 78%\n");
+
+    assertThat(page("--dough-temp", "25C", "--room-temp", "20C", "--flour-file", "millrace.txt"))
+        .contains("Millrace wholemeal");
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "--dough-temp 25C | --room-temp is missing: write for example --room-temp 21C",
+        "--room-temp 21C | --dough-temp is missing: write for example --dough-temp 25C, or --pour",
+        "--room-temp 21C --dough-temp 25C --pour 30C | exclude each other",
+        "--room-temp 21C --dough-temp 25C --got 25C | --got needs the water as it was poured",
+        "--room-temp 21C --pour 30C --tap 20C | --tap says nothing with --pour",
+        "--room-temp 21C --pour 30C --got 25C --friction 2C | must not be given",
+        "--room-temp 21C --dough-temp 25C --friction 2 | write --friction 2C or --friction 2F",
+        "--room-temp 21C --dough-temp 25C --friction 2C --warming 1C | exclude each other",
+        "--room-temp 21C --dough-temp 25C --warming 99C | is outside -30…60 K",
+        "--room-temp 21C --dough-temp 70C | wanted dough temperature 70 °C is outside 0…50 °C",
+        "--room-temp -20C --dough-temp 45C --all-flour 1kg --hydration 50% | at most 100 °C",
+        "--room-temp 90C --dough-temp 25C | --room-temp 90 °C is outside -30…60 °C",
+        "--room-temp 21C --dough-temp 25C --vessel steel | needs material and mass",
+        "--room-temp 21C --dough-temp 25C --vessel gold:600g | the material is not known",
+        "--room-temp 21C --dough-temp 25C --all-flour 1kg --dough 1kg | exclude each other",
+        "--room-temp 21C --dough-temp 25C --format csv | water has no csv form",
+        "--room-temp 45C --dough-temp 2C --tap 20C --warming 19C | cannot be reached even if all water is ice",
+      })
+  void isRefusedInOneLine(String words, String part) {
+    assertThat(run(words.strip().split(" ")).refusal()).contains(part);
+  }
+}
