@@ -7,7 +7,7 @@ import java.util.List;
 final class Commands {
 
   /** In the order help lists them. */
-  static final List<String> NAMES = List.of("rise", "feed", "water", "batch");
+  static final List<String> NAMES = List.of("rise", "feed", "water", "flour", "batch");
 
   private Commands() {}
 
@@ -21,6 +21,7 @@ final class Commands {
       case "rise" -> new RiseCommand();
       case "feed" -> new FeedCommand();
       case "water" -> new WaterCommand();
+      case "flour" -> new FlourCommand();
       case "batch" -> new BatchCommand();
       default -> throw unknown(name);
     };

@@ -140,7 +140,7 @@ class WaterCommandTest {
         "--room-temp 21C --dough-temp 25C --vessel gold:600g | the material is not known",
         "--room-temp 21C --dough-temp 25C --all-flour 1kg --dough 1kg | exclude each other",
         "--room-temp 21C --dough-temp 25C --format csv | water has no csv form",
-        "--room-temp 45C --dough-temp 2C --tap 20C --warming 19C | cannot be reached even if all water is ice",
+        "--room-temp 59C --dough-temp 2C --tap 20C --warming 19C --hydration 45% --starter 5% | cannot be reached even if all water is ice",
       })
   void isRefusedInOneLine(String words, String part) {
     assertThat(run(words.strip().split(" ")).refusal()).contains(part);

@@ -1,0 +1,195 @@
+package doughtide.cli;
+
+import doughtide.core.flourtrial.AbsorptionFit;
+import doughtide.core.flourtrial.BowlPlan;
+import doughtide.core.flourtrial.FlourRecord;
+import doughtide.core.flourtrial.GradedBowl;
+import doughtide.core.flourtrial.Scale;
+import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Mass;
+import doughtide.core.quantity.Share;
+import doughtide.report.ChartFormat;
+import doughtide.report.ChartOutput;
+import doughtide.report.ChartSize;
+import doughtide.report.FlourTrialChart;
+import doughtide.report.Language;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The trial in small bowls that tells how much water a new flour takes. */
+final class FlourCommand implements Command {
+
+  static final List<String> CAUTIONS =
+      List.of(
+          "Raw flour and raw dough are not for tasting; wash your hands after the trial.",
+          "Keep the flour's cereal away from people who must avoid it.");
+
+  @Override
+  public CommandSpec spec() {
+    CommandSpec.Builder spec =
+        CommandSpec.named("flour", "how much water a flour takes, by a trial in small bowls")
+            .operands("plan | read FILE | save FILE", 0, 2)
+            .options(FlourOptions.specs())
+            .options(OutputOptions.format(), OutputOptions.chart(), OutputOptions.overwrite())
+            .example(
+                "Plan the bowls",
+                "plan",
+                "--flour-per-bowl",
+                "50g",
+                "--from",
+                "60%",
+                "--to",
+                "80%",
+                "--step",
+                "4%")
+            .example(
+                "Keep a flour's record",
+                "save",
+                "harrow.txt",
+                "--name",
+                "Harrow strong white",
+                "--flour",
+                "strong white",
+                "--protein",
+                "12.4%",
+                "--hydration",
+                "71%")
+            .note(
+                "read takes a file with one grade a line: trial, person, hydration, grade; for example"
+                    + " \"6 March, Ann, 72%, thin window\". save writes a record that rise, feed and"
+                    + " water take with --flour-file.");
+    CAUTIONS.forEach(caution -> spec.note("Caution: " + caution));
+    return spec.build();
+  }
+
+  @Override
+  public void run(Arguments arguments, Session session) {
+    List<String> words = arguments.operands();
+    String action = words.isEmpty() ? "" : words.get(0);
+    if (OutputOptions.format(arguments) == OutputOptions.Format.CSV) {
+      throw new InputException("flour has no csv form: use --format text or --format json");
+    }
+    switch (action) {
+      case "plan" -> plan(arguments, session);
+      case "read" -> read(file(words, "read", "trial.csv"), arguments, session);
+      case "save" -> save(file(words, "save", "harrow.txt"), arguments, session);
+      default ->
+          throw new InputException(
+              "flour needs one of plan, read FILE or save FILE: write for example doughtide flour"
+                  + " plan");
+    }
+  }
+
+  private static String file(List<String> words, String action, String example) {
+    if (words.size() < 2) {
+      throw new InputException(
+          "flour "
+              + action
+              + " needs a file: write for example doughtide flour "
+              + action
+              + " "
+              + example);
+    }
+    return words.get(1);
+  }
+
+  private static void plan(Arguments arguments, Session session) {
+    if (arguments.operands().size() > 1) {
+      throw new InputException("flour plan takes no file: leave out what follows plan");
+    }
+    FlourOptions.refuse(arguments, "plan", "chart", FlourOptions.TRIAL, FlourOptions.HYDRATION);
+    FlourRecord record = FlourOptions.record(arguments, session.environment());
+    Scale scale =
+        arguments
+            .mass(FlourOptions.SCALE)
+            .map(mass -> new Scale(mass.grams()))
+            .orElse(Scale.ONE_GRAM);
+    BowlPlan plan =
+        BowlPlan.of(
+                arguments.mass(FlourOptions.PER_BOWL).orElse(Mass.ofGrams(50)),
+                arguments.share(FlourOptions.FROM).orElse(Share.ofPercent(60)),
+                arguments.share(FlourOptions.TO).orElse(Share.ofPercent(80)),
+                arguments.share(FlourOptions.STEP).orElse(Share.ofPercent(4)),
+                scale)
+            .withRest(arguments.hours(FlourOptions.REST).orElse(0.5) * 60);
+    if (OutputOptions.format(arguments) == OutputOptions.Format.JSON) {
+      FlourJson.plan(record, plan, session.out());
+    } else {
+      FlourPage.plan(record, plan).forEach(session.out()::println);
+    }
+  }
+
+  private static void read(String name, Arguments arguments, Session session) {
+    refusePlanning(arguments, "read");
+    FlourOptions.refuse(arguments, "read", FlourOptions.TRIAL, FlourOptions.HYDRATION);
+    Optional<OutputFile> chart = OutputOptions.chart(arguments, session.environment());
+    List<GradedBowl> bowls = FlourOptions.grades("flour read", name, session.environment());
+    FlourRecord record = FlourOptions.record(arguments, session.environment()).withBowls(bowls);
+    AbsorptionFit fit = record.fit().orElseThrow();
+    chart.ifPresent(file -> draw(record, fit, file));
+    if (OutputOptions.format(arguments) == OutputOptions.Format.JSON) {
+      FlourJson.read(record, fit, FlourOptions.experience(arguments), session.out());
+    } else {
+      FlourPage.read(record, fit, FlourOptions.experience(arguments))
+          .forEach(session.out()::println);
+    }
+  }
+
+  private static void draw(FlourRecord record, AbsorptionFit fit, OutputFile file) {
+    doughtide.report.Words words = doughtide.report.Words.in(Language.ENGLISH);
+    byte[] bytes =
+        ChartOutput.bytes(
+            FlourTrialChart.of(record.name() + ": water it takes", List.of(), fit, words),
+            ChartFormat.ofFileName(file.shown()),
+            ChartSize.A5_LANDSCAPE,
+            FlourTrialChart.caption(record.name(), fit, words));
+    file.write(out -> out.write(bytes));
+  }
+
+  private static void save(String name, Arguments arguments, Session session) {
+    refusePlanning(arguments, "save");
+    FlourOptions.refuse(arguments, "save", "chart");
+    OutputFile.Existing existing =
+        arguments.has("overwrite") ? OutputFile.Existing.REPLACE : OutputFile.Existing.KEEP;
+    OutputFile file = OutputFile.of("flour save", name, existing, session.environment());
+    FlourRecord described = FlourOptions.record(arguments, session.environment());
+    List<GradedBowl> bowls = new ArrayList<>(described.bowls());
+    arguments
+        .text(FlourOptions.TRIAL)
+        .ifPresent(
+            trial -> bowls.addAll(FlourOptions.grades("--trial", trial, session.environment())));
+    FlourRecord graded = described.withBowls(bowls);
+    FlourRecord record =
+        arguments
+            .share(FlourOptions.HYDRATION)
+            .map(Share::percent)
+            .or(
+                () ->
+                    graded
+                        .fit()
+                        .map(fit -> fit.workingHydration(FlourOptions.experience(arguments)))
+                        .map(share -> Math.rint(share.percent())))
+            .map(graded::withHydrationPercent)
+            .orElse(graded);
+    file.write(FlourFile.text(record));
+    if (OutputOptions.format(arguments) == OutputOptions.Format.JSON) {
+      FlourJson.saved(record, file.shown(), session.out());
+    } else {
+      session.out().println("Saved in " + FileProblem.quoted(file.shown()) + ":");
+      session.out().print(FlourFile.text(record));
+    }
+  }
+
+  private static void refusePlanning(Arguments arguments, String action) {
+    FlourOptions.refuse(
+        arguments,
+        action,
+        FlourOptions.PER_BOWL,
+        FlourOptions.FROM,
+        FlourOptions.TO,
+        FlourOptions.STEP,
+        FlourOptions.SCALE,
+        FlourOptions.REST);
+  }
+}
