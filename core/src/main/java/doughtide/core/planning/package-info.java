@@ -1,4 +1,7 @@
-/** Plans before the dough: feeding a starter, and the ratio for an hour. */
+/**
+ * Plans: feeding a starter, the ratio for an hour, a whole day backward from the bread, several
+ * doughs on one day, and questions turned round.
+ */
 @NullMarked
 package doughtide.core.planning;
 

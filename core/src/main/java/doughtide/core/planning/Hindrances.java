@@ -1,0 +1,156 @@
+package doughtide.core.planning;
+
+import doughtide.core.planning.BakeDayAnswer.Change;
+import doughtide.core.planning.BakeDayAnswer.Hindrance;
+import doughtide.core.planning.BakeDayAnswer.Why;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Says why a day has no plan and looks for the smallest change that makes one: each change is tried
+ * by planning the changed day.
+ */
+final class Hindrances {
+  private static final double HALF_HOUR = 0.5;
+  private static final int MOST_EDGES = 8;
+  private static final double[] EVERY_TIME_HOURS = {0.5, 1, 1.5, 2, 3};
+  private static final double[] READY_HOURS = {1, -1, 2, -2, 4, 8};
+
+  private Hindrances() {}
+
+  /** A changed day that may have a plan. */
+  private record Trial(BakeDay day, Change.Kind kind, double hours, double at, double cost) {}
+
+  static Hindrance of(BakeDay day, DraftSearch.Found found) {
+    List<Trial> trials = new ArrayList<>(edges(day, found.near()));
+    addEveryTime(trials, day);
+    addReady(trials, day);
+    addDough(trials, day);
+    trials.sort(Comparator.comparingDouble(Trial::cost));
+    return new Hindrance(why(found), firstPossible(trials, found));
+  }
+
+  private static Why why(DraftSearch.Found found) {
+    if (!found.fitting().isEmpty()) {
+      return Why.DOUGH;
+    }
+    return found.fed() == 0 ? Why.STARTER : Why.BENCH;
+  }
+
+  private static Optional<Change> firstPossible(List<Trial> trials, DraftSearch.Found found) {
+    for (Trial trial : trials) {
+      boolean bench =
+          trial.kind() == Change.Kind.BENCH_EARLIER || trial.kind() == Change.Kind.BENCH_LONGER;
+      List<BakePlan> plans =
+          bench
+              ? BakeDayPlanner.plansFrom(trial.day(), found)
+              : BakeDayPlanner.plansOnly(trial.day());
+      if (!plans.isEmpty()) {
+        return Optional.of(new Change(trial.kind(), trial.hours(), trial.at(), plans.get(0)));
+      }
+    }
+    return Optional.empty();
+  }
+
+  /** Where one edge of the bench hours alone is in the way, that edge moved by half hours. */
+  private static List<Trial> edges(BakeDay day, List<DraftSearch.Miss> near) {
+    List<Trial> trials = new ArrayList<>();
+    for (DraftSearch.Miss miss : near) {
+      edge(day, miss.draft())
+          .filter(trial -> trials.stream().noneMatch(other -> same(other, trial)))
+          .ifPresent(trials::add);
+      if (trials.size() >= MOST_EDGES) {
+        break;
+      }
+    }
+    return trials;
+  }
+
+  private static boolean same(Trial a, Trial b) {
+    return a.kind() == b.kind() && a.hours() == b.hours() && a.at() == b.at();
+  }
+
+  private static Optional<Trial> edge(BakeDay day, Draft draft) {
+    BenchHours bench = day.bench();
+    int interval = -1;
+    double early = 0;
+    double late = 0;
+    for (BakeStep step : draft.steps(day)) {
+      int at = bench.nearest(step.fromHour(), step.toHour());
+      if (!step.kind().handsOn() || bench.miss(at, step.fromHour(), step.toHour()) == 0) {
+        continue;
+      }
+      if (interval >= 0 && at != interval) {
+        return Optional.empty();
+      }
+      interval = at;
+      early = Math.max(early, bench.intervals().get(at).fromHour() - step.fromHour());
+      late = Math.max(late, step.toHour() - bench.intervals().get(at).toHour());
+    }
+    if (interval < 0 || (early > 0) == (late > 0)) {
+      return Optional.empty();
+    }
+    double by = Math.ceil(Math.max(early, late) / HALF_HOUR - 1e-6) * HALF_HOUR;
+    return Optional.of(early > 0 ? earlier(day, interval, by) : longer(day, interval, by));
+  }
+
+  private static Trial earlier(BakeDay day, int interval, double by) {
+    BenchInterval at = day.bench().intervals().get(interval);
+    BenchInterval wider = new BenchInterval(at.fromHour() - by, at.toHour());
+    BakeDay changed = day.toBuilder().bench(day.bench().with(interval, wider)).build();
+    return new Trial(changed, Change.Kind.BENCH_EARLIER, by, at.fromHour(), by);
+  }
+
+  private static Trial longer(BakeDay day, int interval, double by) {
+    BenchInterval at = day.bench().intervals().get(interval);
+    BenchInterval wider = new BenchInterval(at.fromHour(), at.toHour() + by);
+    BakeDay changed = day.toBuilder().bench(day.bench().with(interval, wider)).build();
+    return new Trial(changed, Change.Kind.BENCH_LONGER, by, at.toHour(), by);
+  }
+
+  private static void addEveryTime(List<Trial> trials, BakeDay day) {
+    for (double by : EVERY_TIME_HOURS) {
+      List<BenchInterval> longer =
+          day.bench().intervals().stream()
+              .map(at -> new BenchInterval(at.fromHour(), at.toHour() + by))
+              .toList();
+      BakeDay changed = day.toBuilder().bench(new BenchHours(longer)).build();
+      double first = day.bench().intervals().get(0).toHour();
+      trials.add(new Trial(changed, Change.Kind.EVERY_TIME_LONGER, by, first, by + 0.4));
+    }
+  }
+
+  private static void addReady(List<Trial> trials, BakeDay day) {
+    for (double by : READY_HOURS) {
+      BakeDay changed = day.toBuilder().readyAt(day.readyHour() + by).build();
+      trials.add(
+          new Trial(changed, Change.Kind.READY, by, changed.readyHour(), Math.abs(by) + 0.3));
+    }
+  }
+
+  /** Where share or temperature were narrowed, their neighbours. */
+  private static void addDough(List<Trial> trials, BakeDay day) {
+    if (day.doughCelsius().size() == 1) {
+      double given = day.doughCelsius().get(0);
+      for (double by : new double[] {-1, 1, -2, 2, -3, 3}) {
+        double celsius = given + by;
+        if (celsius >= 10 && celsius <= 32) {
+          BakeDay changed = day.toBuilder().doughCelsius(List.of(celsius)).build();
+          trials.add(
+              new Trial(changed, Change.Kind.DOUGH_TEMPERATURE, by, celsius, Math.abs(by) * 0.2));
+        }
+      }
+    }
+    if (day.starterPercents().size() == 1) {
+      double given = day.starterPercents().get(0);
+      for (double times : new double[] {0.8, 1.25, 0.6, 1.6, 0.4, 2}) {
+        double percent = Math.min(100, Math.max(0.5, Math.rint(given * times)));
+        BakeDay changed = day.toBuilder().starterPercents(List.of(percent)).build();
+        double cost = Math.abs(Math.log(times)) * 0.8;
+        trials.add(new Trial(changed, Change.Kind.STARTER_SHARE, 0, percent, cost));
+      }
+    }
+  }
+}

@@ -1,0 +1,47 @@
+package doughtide.core.planning;
+
+import doughtide.core.forecast.ShapeForecast;
+import doughtide.core.forecast.TimeWindow;
+
+/**
+ * One way out when the baker must leave during bulk fermentation. Hours count from mixing.
+ *
+ * @param kind what is done
+ * @param shapedHours when the loaves are in their baskets
+ * @param riseWhenShaped rise of the dough when bulk fermentation ends, per cent
+ * @param ovenHours when they go into the oven
+ * @param riseAtBake rise at the oven, per cent
+ * @param bakeFrom when they become good to bake
+ * @param bakeUntil until when they are
+ * @param goodShare share of doughs that come out right at the oven hour, 0…1
+ */
+public record LeaveOption(
+    Kind kind,
+    double shapedHours,
+    ShapeForecast.RiseRange riseWhenShaped,
+    double ovenHours,
+    ShapeForecast.RiseRange riseAtBake,
+    TimeWindow bakeFrom,
+    TimeWindow bakeUntil,
+    double goodShare) {
+  /** What is done. */
+  public enum Kind {
+    /** Shape at once. */
+    SHAPE_NOW("shape now"),
+    /** Wait as long as possible and shape just before leaving. */
+    SHAPE_BEFORE_LEAVING("shape just before leaving"),
+    /** Leave the dough where it is and shape when back. */
+    SHAPE_WHEN_BACK("leave it in the tub and shape when back");
+
+    private final String words;
+
+    Kind(String words) {
+      this.words = words;
+    }
+
+    /** As printed. */
+    public String words() {
+      return words;
+    }
+  }
+}

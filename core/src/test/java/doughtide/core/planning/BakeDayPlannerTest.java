@@ -1,0 +1,240 @@
+package doughtide.core.planning;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import doughtide.core.forecast.RiseForecast;
+import doughtide.core.forecast.ShapeForecast;
+import doughtide.core.forecast.ShapeForecaster;
+import doughtide.core.quantity.InputException;
+import doughtide.core.rise.PieceCurve;
+import doughtide.core.thermal.Warming;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+class BakeDayPlannerTest {
+  static Stream<Arguments> weeks() {
+    return Stream.of(
+        Arguments.of("day worker", Weeks.dayWorker().build()),
+        Arguments.of("night worker", Weeks.nightWorker().build()),
+        Arguments.of("market baker", Weeks.marketBaker().build()));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("weeks")
+  void plansKeepTheHoursAtTheBenchAndReplayInTheModel(String name, BakeDay day) {
+    BakeDayAnswer answer = answer(name, day);
+
+    assertThat(answer.plans()).as(name).isNotEmpty().hasSizeLessThanOrEqualTo(day.plans());
+    assertThat(answer.hindrance()).isEmpty();
+    assertThat(answer.plans())
+        .isSortedAccordingTo(Comparator.comparingDouble((BakePlan p) -> -p.marginHours()));
+    for (BakePlan plan : answer.plans()) {
+      checkSteps(name, day, plan);
+      checkReplay(name, plan);
+    }
+  }
+
+  private static final Map<String, BakeDayAnswer> ANSWERS = new ConcurrentHashMap<>();
+
+  private static BakeDayAnswer answer(String name, BakeDay day) {
+    return ANSWERS.computeIfAbsent(name, key -> BakeDayPlanner.plan(day, SearchProgress.none()));
+  }
+
+  private static void checkSteps(String name, BakeDay day, BakePlan plan) {
+    List<BakeStep> steps = plan.steps();
+    for (BakeStep step : steps) {
+      if (step.kind().handsOn()) {
+        assertThat(day.bench().contains(step.fromHour(), step.toHour()))
+            .as("%s: %s", name, step)
+            .isTrue();
+      }
+    }
+    for (int i = 1; i < steps.size(); i++) {
+      assertThat(steps.get(i).fromHour())
+          .as("%s: %s after %s", name, steps.get(i), steps.get(i - 1))
+          .isGreaterThanOrEqualTo(steps.get(i - 1).toHour() - 1e-6);
+    }
+    BakeStep last = steps.get(steps.size() - 1);
+    assertThat(last.kind()).isEqualTo(BakeStep.Kind.READY);
+    assertThat(last.fromHour()).isLessThanOrEqualTo(day.readyHour() + 1e-6);
+  }
+
+  /** By the forecaster of shape points, which the planner does not use. */
+  private static void checkReplay(String name, BakePlan plan) {
+    RiseForecast bulk =
+        plan.day().forecaster().withMembers(64).forecast(plan.dough(), plan.temperature(), 24);
+    double bulkHours = plan.bulkEndHour() - plan.mixHour();
+    assertThat(bulk.typical().runFast(24).riseAt(bulkHours).fraction())
+        .as("%s: rise when shaped", name)
+        .isCloseTo(plan.shapeRise().fraction(), within(0.08));
+
+    ShapeForecast shape = ShapeForecaster.of(bulk, plan.proof()).forecast();
+    ShapeForecast.Night night = shape.likely().orElseThrow();
+    assertThat(bulkHours)
+        .as("%s: bulk time against the window of the shape point", name)
+        .isBetween(
+            shape.hours().early().orElseThrow() - 0.25, shape.hours().late().orElseThrow() + 0.25);
+    PieceCurve loaf = night.piece();
+    double target = plan.day().target().fraction();
+    assertThat(loaf.riseAt(plan.ovenHour() - plan.mixHour()).fraction())
+        .as("%s: rise at the oven", name)
+        .isBetween(PlanScales.LEAST_PART * target, PlanScales.MOST_PART * target);
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("weeks")
+  void delaysInsideTheMarginSpoilAtMostOneDoughInTenMore(String name, BakeDay day) {
+    BakePlan plan = answer(name, day).plans().get(0);
+    double shape =
+        plan.margins().stream()
+            .filter(each -> each.kind() == BakeStep.Kind.SHAPE)
+            .mapToDouble(StepMargin::hours)
+            .findFirst()
+            .orElseThrow();
+    double good = share(plan, 0);
+
+    assertThat(good).as(name).isCloseTo(plan.goodShare(), within(0.05));
+    assertThat(share(plan, shape))
+        .as(name)
+        .isGreaterThanOrEqualTo(good - PlanScales.SPOILED_SHARE - 0.05);
+  }
+
+  /** Every member shaped when its jar is there, in the hours at the bench, and then late. */
+  private static double share(BakePlan plan, double late) {
+    BakeDay day = plan.day();
+    DayModel model = new DayModel(day);
+    var members = day.forecaster().withMembers(64).ensemble().members();
+    BenchInterval bench = day.bench().around(plan.bulkEndHour(), plan.basketHour()).orElseThrow();
+    double from = bench.fromHour() - plan.mixHour();
+    double to = bench.toHour() - plan.mixHour() - day.restHours();
+    double oven = plan.ovenHour() - plan.mixHour();
+    double lastOven = oven + (day.oven().batches(day.loaves()) - 1) * day.oven().bakeHours();
+    int good = 0;
+    for (int i = 0; i < members.size(); i++) {
+      var curve = model.run(plan.draft().route(), members.get(i), oven);
+      double jar = curve.hoursToRise(plan.shapeRise()).orElse(curve.endHours());
+      double end = Math.min(Math.min(Math.max(jar, from), to) + late, to);
+      double shaped = Math.min(end + day.restHours(), oven - 0.25);
+      PieceCurve loaf =
+          model.loaf(
+              new DayModel.Grown(curve, PlanScales.coldError(i), 0.25),
+              shaped,
+              plan.proofKind(),
+              plan.mixHour() + shaped,
+              lastOven - shaped);
+      double target = day.target().fraction();
+      if (loaf.riseAt(oven).fraction() >= PlanScales.LEAST_PART * target
+          && loaf.riseAt(lastOven).fraction() <= PlanScales.MOST_PART * target
+          && loaf.hoursToOver().isEmpty()) {
+        good++;
+      }
+    }
+    return (double) good / members.size();
+  }
+
+  @Test
+  void theSameDayGivesTheSamePlans() {
+    BakeDay day = Weeks.dayWorker().build();
+
+    assertThat(told(BakeDayPlanner.plan(day, SearchProgress.none())))
+        .isEqualTo(told(answer("day worker", day)));
+  }
+
+  private static List<String> told(BakeDayAnswer answer) {
+    List<String> told = new ArrayList<>();
+    for (BakePlan plan : answer.plans()) {
+      told.add(plan.steps() + " " + plan.margins() + " " + plan.knob() + plan.goodShare());
+    }
+    return told;
+  }
+
+  @Test
+  void aDayWithoutPlanSaysWhatWouldMakeOne() {
+    BakeDay day = Weeks.hardlyEver().build();
+    BakeDayAnswer answer = BakeDayPlanner.plan(day, SearchProgress.none());
+
+    assertThat(answer.plans()).isEmpty();
+    BakeDayAnswer.Hindrance hindrance = answer.hindrance().orElseThrow();
+    assertThat(hindrance.why()).isEqualTo(BakeDayAnswer.Why.BENCH);
+    BakeDayAnswer.Change change = hindrance.change().orElseThrow();
+    assertThat(change.hours()).isPositive();
+    checkSteps("changed day", change.plan().day(), change.plan());
+  }
+
+  @Test
+  void ingredientsAddUpAndStarterIsFedForThem() {
+    BakePlan plan =
+        BakeDayPlanner.plan(Weeks.dayWorker().build(), SearchProgress.none()).plans().get(0);
+
+    assertThat(plan.ingredients().doughGrams()).isCloseTo(1700, within(1e-6));
+    assertThat(plan.feedAmounts().useGrams())
+        .isCloseTo(plan.ingredients().starterGrams(), within(1e-6));
+    assertThat(plan.water(Warming.ofCelsiusDegrees(1)).waterCelsius()).isBetween(-10.0, 60.0);
+  }
+
+  @Test
+  void progressGoesUpToOne() {
+    List<Double> seen = java.util.Collections.synchronizedList(new ArrayList<>());
+    BakeDayPlanner.plan(Weeks.nightWorker().plans(1).build(), seen::add);
+
+    assertThat(seen).isNotEmpty().allMatch(share -> share >= 0 && share <= 1).endsWith(1.0);
+  }
+
+  @Test
+  void missingHoursAreNamed() {
+    assertThatThrownBy(() -> BakeDay.builder().readyAt(3).build())
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining("bench");
+    assertThatThrownBy(() -> new BenchInterval(5, 5)).isInstanceOf(InputException.class);
+    assertThatThrownBy(() -> new BenchHours(List.of())).isInstanceOf(InputException.class);
+  }
+
+  @Test
+  void severalDoughsShareHandsAndOven() {
+    List<BenchInterval> bench =
+        List.of(new BenchInterval(-7, -1.5), new BenchInterval(7, 22), new BenchInterval(31, 44));
+    BakeDay day = Weeks.dayWorker().bench(new BenchHours(bench)).readyAt(43).build();
+    SharedDay.Answer answer = SharedDay.plan(List.of(day, day, day), SearchProgress.none());
+
+    assertThat(answer.misfit()).isEmpty();
+    assertThat(answer.plans()).hasSize(3);
+    checkApart(answer.plans());
+  }
+
+  private static void checkApart(List<BakePlan> plans) {
+    for (int a = 0; a < plans.size(); a++) {
+      for (int b = a + 1; b < plans.size(); b++) {
+        BenchInterval one = plans.get(a).draft().ovenTime(plans.get(a).day());
+        BenchInterval two = plans.get(b).draft().ovenTime(plans.get(b).day());
+        assertThat(one.toHour() <= two.fromHour() + 1e-6 || two.toHour() <= one.fromHour() + 1e-6)
+            .as("oven %s and %s", one, two)
+            .isTrue();
+        for (BakeStep first : plans.get(a).steps()) {
+          for (BakeStep second : plans.get(b).steps()) {
+            assertThat(clash(first, second)).as("%s and %s", first, second).isFalse();
+          }
+        }
+      }
+    }
+  }
+
+  private static boolean clash(BakeStep one, BakeStep two) {
+    boolean sameFeed =
+        one.kind() == BakeStep.Kind.FEED
+            && two.kind() == BakeStep.Kind.FEED
+            && one.fromHour() == two.fromHour();
+    return !sameFeed
+        && one.fromHour() < two.toHour() - 1e-6
+        && two.fromHour() < one.toHour() - 1e-6;
+  }
+}
