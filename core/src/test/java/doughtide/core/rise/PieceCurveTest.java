@@ -56,7 +56,7 @@ class PieceCurveTest {
     double start = piece.riseAt(3).percent();
     double atFour = piece.riseAt(7).percent();
 
-    assertThat(atFour).isGreaterThan(start + 15);
+    assertThat(atFour).isGreaterThan(start + 10);
     assertThat(piece.riseAtEnd().percent() - atFour).isLessThan((atFour - start) / 2);
     assertThat(piece.coreCelsiusAt(3)).isCloseTo(26, within(1e-6));
     assertThat(piece.hoursUntilCoreIsAt(Temperature.ofCelsius(10)).orElseThrow())
