@@ -10,6 +10,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.IntStream;
 
 /**
  * The rise of one dough with its uncertainty: an ensemble of runs that can be asked when something
@@ -114,12 +115,24 @@ public final class RiseForecast {
    * @param at 0…{@link #hours()}
    */
   public BandPoint bandAt(double at) {
-    double[] rises = new double[curves.size()];
-    double[] phs = new double[curves.size()];
-    for (int i = 0; i < rises.length; i++) {
-      rises[i] = curves.get(i).riseAt(at).percent();
-      phs[i] = curves.get(i).phAt(at);
+    return bandAt(new double[] {at}).get(0);
+  }
+
+  /** One curve after the other, so that each is at hand only once. */
+  private List<BandPoint> bandAt(double[] at) {
+    double[][] rises = new double[at.length][curves.size()];
+    double[][] phs = new double[at.length][curves.size()];
+    for (int m = 0; m < curves.size(); m++) {
+      RiseCurve curve = curves.get(m);
+      for (int i = 0; i < at.length; i++) {
+        rises[i][m] = curve.riseAt(at[i]).percent();
+        phs[i][m] = curve.phAt(at[i]);
+      }
     }
+    return IntStream.range(0, at.length).mapToObj(i -> bandPoint(at[i], rises[i], phs[i])).toList();
+  }
+
+  private static BandPoint bandPoint(double at, double[] rises, double[] phs) {
     Arrays.sort(rises);
     Arrays.sort(phs);
     return new BandPoint(
@@ -140,9 +153,10 @@ public final class RiseForecast {
     if (curves.isEmpty()) {
       return List.of();
     }
-    return java.util.stream.IntStream.range(0, points)
-        .mapToObj(i -> bandAt(Math.min(hours, hours * i / (points - 1))))
-        .toList();
+    return bandAt(
+        IntStream.range(0, points)
+            .mapToDouble(i -> Math.min(hours, hours * i / (points - 1)))
+            .toArray());
   }
 
   /**

@@ -10,6 +10,7 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Makes forecasts. Immutable and thread-safe; the same input gives the same output.
@@ -30,6 +31,7 @@ public final class RiseForecaster implements Serializable {
   private final RiseParameters parameters;
   private final Belief belief;
   private final int size;
+  private transient volatile @Nullable Ensemble drawn; // made when first asked for
 
   private RiseForecaster(RiseParameters parameters, Belief belief, int size) {
     this.parameters = parameters;
@@ -73,7 +75,12 @@ public final class RiseForecaster implements Serializable {
 
   /** The draws of this forecaster. */
   public Ensemble ensemble() {
-    return Ensemble.of(belief, size);
+    Ensemble ensemble = drawn;
+    if (ensemble == null) {
+      ensemble = Ensemble.of(belief, size);
+      drawn = ensemble;
+    }
+    return ensemble;
   }
 
   /** A model of the dough at the middle of the belief. */

@@ -29,16 +29,34 @@ public final class AcidBuffer {
   private static final int CELLS = 60;
   private static final double STEP = 1e-5;
 
+  // The table for B = 1; acid over B does not depend on B.
+  private static final double[] ACID = new double[CELLS + 1];
+  private static final double[] SLOPE = new double[CELLS + 1]; // dpH/dA at the nodes
+
+  // The cell in which each of many equal stretches of acid begins.
+  private static final byte[] FIRST_CELL = new byte[512];
+  private static final double STRETCHES_PER_ACID;
+
+  static {
+    for (int i = 0; i <= CELLS; i++) {
+      double ph = phOfNode(i);
+      ACID[i] = unitAcidAt(ph);
+      SLOPE[i] = 2 * STEP / (unitAcidAt(ph + STEP) - unitAcidAt(ph - STEP));
+    }
+    STRETCHES_PER_ACID = FIRST_CELL.length / ACID[CELLS];
+    for (int j = 0; j < FIRST_CELL.length; j++) {
+      int cell = j == 0 ? 0 : FIRST_CELL[j - 1];
+      while (cell + 1 < CELLS && ACID[cell + 1] <= j / STRETCHES_PER_ACID) {
+        cell++;
+      }
+      FIRST_CELL[j] = (byte) cell;
+    }
+  }
+
   private final double bufferMolPerKgPh;
-  private final double[] acid = new double[CELLS + 1];
-  private final double[] slope = new double[CELLS + 1]; // dpH/dA at the nodes
 
   private AcidBuffer(double bufferMolPerKgPh) {
     this.bufferMolPerKgPh = bufferMolPerKgPh;
-    for (int i = 0; i <= CELLS; i++) {
-      acid[i] = acidAt(phOfNode(i));
-      slope[i] = 2 * STEP / (acidAt(phOfNode(i) + STEP) - acidAt(phOfNode(i) - STEP));
-    }
   }
 
   /** Buffer of a flour by its ash content. */
@@ -67,7 +85,11 @@ public final class AcidBuffer {
    * @return mol of lactic and acetic acid per kg of flour
    */
   public double acidAt(double ph) {
-    return bufferMolPerKgPh * (UNFERMENTED_PH - ph) / dissociated(ph);
+    return bufferMolPerKgPh * unitAcidAt(ph);
+  }
+
+  private static double unitAcidAt(double ph) {
+    return (UNFERMENTED_PH - ph) / dissociated(ph);
   }
 
   private static double dissociated(double ph) {
@@ -91,28 +113,24 @@ public final class AcidBuffer {
     if (acidMolPerKg <= 0) {
       return UNFERMENTED_PH;
     }
-    if (acidMolPerKg >= acid[CELLS]) {
+    double unit = acidMolPerKg / bufferMolPerKgPh;
+    if (!(unit < ACID[CELLS])) {
       return LOWEST_PH;
     }
-    int low = cellOf(acidMolPerKg);
-    double width = acid[low + 1] - acid[low];
-    double x = (acidMolPerKg - acid[low]) / width;
+    int low = cellOf(unit);
+    double width = ACID[low + 1] - ACID[low];
+    double x = (unit - ACID[low]) / width;
     double rest = 1 - x;
-    return rest * rest * ((1 + 2 * x) * phOfNode(low) + x * width * slope[low])
-        + x * x * ((3 - 2 * x) * phOfNode(low + 1) - rest * width * slope[low + 1]);
+    return rest * rest * ((1 + 2 * x) * phOfNode(low) + x * width * SLOPE[low])
+        + x * x * ((3 - 2 * x) * phOfNode(low + 1) - rest * width * SLOPE[low + 1]);
   }
 
-  private int cellOf(double acidMolPerKg) {
-    int low = 0;
-    int high = CELLS;
-    while (high - low > 1) {
-      int middle = (low + high) >>> 1;
-      if (acid[middle] <= acidMolPerKg) {
-        low = middle;
-      } else {
-        high = middle;
-      }
+  private static int cellOf(double unit) {
+    int stretch = Math.min((int) (unit * STRETCHES_PER_ACID), FIRST_CELL.length - 1);
+    int cell = FIRST_CELL[stretch];
+    while (cell + 1 < CELLS && ACID[cell + 1] <= unit) {
+      cell++;
     }
-    return low;
+    return cell;
   }
 }

@@ -34,6 +34,9 @@ public final class RiseCurve {
   private final RiseDynamics dynamics;
   private final Supplier<RiseDynamics> changing;
   private final List<Segment> segments;
+  private final SegmentDynamics[] equations;
+  private final double[] scratch = new double[RiseDynamics.SIZE];
+  private final double[] slope = new double[RiseDynamics.SIZE];
   private final DenseSolution solution;
   private final double[] mesh;
   private final double[] looks;
@@ -47,6 +50,10 @@ public final class RiseCurve {
     this.dynamics = dynamics;
     this.changing = changing;
     this.segments = segments;
+    this.equations =
+        segments.stream()
+            .map(segment -> new SegmentDynamics(dynamics, segment))
+            .toArray(SegmentDynamics[]::new);
     this.solution = solution;
     this.mesh = solution.mesh();
     this.looks = withEndsOfSegments(mesh, segments);
@@ -72,16 +79,22 @@ public final class RiseCurve {
     return mesh[mesh.length - 1];
   }
 
-  private synchronized double[] stateAt(double hours) {
-    Checks.inRange("hour", hours, startHours(), endHours(), "h");
-    double[] state = new double[RiseDynamics.SIZE];
-    solution.stateAt(hours, state);
-    return state;
+  /** The state in an array that the next call writes over; only with the lock of this held. */
+  private double[] stateAt(double hours) {
+    if (!(hours >= mesh[0] && hours <= mesh[mesh.length - 1])) {
+      Checks.inRange("hour", hours, startHours(), endHours(), "h");
+    }
+    solution.stateAt(hours, scratch);
+    return scratch;
+  }
+
+  private synchronized double stateAt(double hours, int index) {
+    return stateAt(hours)[index];
   }
 
   /** A copy of the state, to run on from. */
-  double[] stateForChange(double hours) {
-    return stateAt(hours);
+  synchronized double[] stateForChange(double hours) {
+    return stateAt(hours).clone();
   }
 
   /** Dynamics of the same dough that are quick where the temperature changes all the time. */
@@ -100,11 +113,11 @@ public final class RiseCurve {
         high = middle;
       }
     }
-    return new SegmentDynamics(dynamics, segments.get(low));
+    return equations[low];
   }
 
   /** Dough temperature, °C. */
-  public double celsiusAt(double hours) {
+  public synchronized double celsiusAt(double hours) {
     return segmentAt(hours).celsius(hours, stateAt(hours));
   }
 
@@ -135,27 +148,27 @@ public final class RiseCurve {
 
   /** Yeast as a share of a ripe population, in (0, 1]. */
   public double yeastAt(double hours) {
-    return Math.min(1, Math.exp(stateAt(hours)[RiseDynamics.YEAST]));
+    return Math.min(1, Math.exp(stateAt(hours, RiseDynamics.YEAST)));
   }
 
   /** Lactic bacteria as a share of a ripe population, in (0, 1]. */
   public double bacteriaAt(double hours) {
-    return Math.min(1, Math.exp(stateAt(hours)[RiseDynamics.BACTERIA]));
+    return Math.min(1, Math.exp(stateAt(hours, RiseDynamics.BACTERIA)));
   }
 
   /** Lactic and acetic acid, mol per kg of flour. */
   public double acidMolAt(double hours) {
-    return stateAt(hours)[RiseDynamics.ACID];
+    return stateAt(hours, RiseDynamics.ACID);
   }
 
   /** pH, uncertain by about ±0.2. */
-  public double phAt(double hours) {
+  public synchronized double phAt(double hours) {
     return dynamics.ph(stateAt(hours));
   }
 
   /** Strength index, 1 right after mixing, falling towards 0. */
   public double strengthAt(double hours) {
-    return Math.exp(stateAt(hours)[RiseDynamics.STRENGTH]);
+    return Math.exp(stateAt(hours, RiseDynamics.STRENGTH));
   }
 
   /**
@@ -225,9 +238,8 @@ public final class RiseCurve {
   }
 
   private synchronized double netGasMolPerHour(double hours) {
-    double[] derivative = new double[RiseDynamics.SIZE];
-    segmentAt(hours).computeDerivatives(hours, stateAt(hours), derivative);
-    return derivative[RiseDynamics.MADE] - derivative[RiseDynamics.LOST];
+    segmentAt(hours).computeDerivatives(hours, stateAt(hours), slope);
+    return slope[RiseDynamics.MADE] - slope[RiseDynamics.LOST];
   }
 
   /** A step may hold the greatest height, so that a rise is passed up and down inside it. */

@@ -24,6 +24,7 @@ final class RiseDynamics {
   static final int CELSIUS = 7; // dough temperature where it is computed
   static final int SIZE = 8;
 
+  private static final double LN_10 = Math.log(10);
   private static final double RIPE_PH = 3.9; // ripe sourdough 3.9–4.1 (Kline et al. 1970)
   private static final double USUAL_WATER_PHASE = 0.86; // h + m at which the salt constants hold
   private static final double USUAL_HYDRATION = 0.70;
@@ -244,7 +245,7 @@ final class RiseDynamics {
             * (1 - s[MADE] / ceilingMol);
     double cells = inCellsMol(s);
     double open = openShare(cells, s[ACID]);
-    double acidAllowed = Math.max(0, 1 - Math.pow(10, LOWEST_ACID_PH - ph)); // gamma form
+    double acidAllowed = Math.max(0, 1 - Math.exp(LN_10 * (LOWEST_ACID_PH - ph))); // gamma form
     d[YEAST] = yeastGrowth;
     d[READINESS] = yeastRate;
     d[BACTERIA] = bacteriaGrowth;

@@ -10,36 +10,60 @@ import java.util.Arrays;
  */
 final class RungeKuttaKernel implements DenseSolution {
   private static final int N = RiseDynamics.SIZE;
-  private static final int STAGES = 7;
   private static final int ROW = 5 * N;
   private static final double RELATIVE = 2e-8;
   private static final double ABSOLUTE = 2e-9;
   private static final double LARGEST_STEP_HOURS = 6;
   private static final double SMALLEST_STEP_HOURS = 1e-10;
-  private static final double[][] A = {
-    {},
-    {1.0 / 5},
-    {3.0 / 40, 9.0 / 40},
-    {44.0 / 45, -56.0 / 15, 32.0 / 9},
-    {19372.0 / 6561, -25360.0 / 2187, 64448.0 / 6561, -212.0 / 729},
-    {9017.0 / 3168, -355.0 / 33, 46732.0 / 5247, 49.0 / 176, -5103.0 / 18656},
-    {35.0 / 384, 0, 500.0 / 1113, 125.0 / 192, -2187.0 / 6784, 11.0 / 84}
-  };
-  private static final double[] C = {0, 1.0 / 5, 3.0 / 10, 4.0 / 5, 8.0 / 9, 1, 1};
-  private static final double[] ERROR = {
-    71.0 / 57600, 0, -71.0 / 16695, 71.0 / 1920, -17253.0 / 339200, 22.0 / 525, -1.0 / 40
-  };
-  private static final double[] DENSE = {
-    -12715105075.0 / 11282082432.0,
-    0,
-    87487479700.0 / 32700410799.0,
-    -10690763975.0 / 1880347072.0,
-    701980252875.0 / 199316789632.0,
-    -1453857185.0 / 822651844.0,
-    69997945.0 / 29380423.0
-  };
+  private static final double A21 = 1.0 / 5;
+  private static final double A31 = 3.0 / 40;
+  private static final double A32 = 9.0 / 40;
+  private static final double A41 = 44.0 / 45;
+  private static final double A42 = -56.0 / 15;
+  private static final double A43 = 32.0 / 9;
+  private static final double A51 = 19372.0 / 6561;
+  private static final double A52 = -25360.0 / 2187;
+  private static final double A53 = 64448.0 / 6561;
+  private static final double A54 = -212.0 / 729;
+  private static final double A61 = 9017.0 / 3168;
+  private static final double A62 = -355.0 / 33;
+  private static final double A63 = 46732.0 / 5247;
+  private static final double A64 = 49.0 / 176;
+  private static final double A65 = -5103.0 / 18656;
+  private static final double B1 = 35.0 / 384; // B2 is 0
+  private static final double B3 = 500.0 / 1113;
+  private static final double B4 = 125.0 / 192;
+  private static final double B5 = -2187.0 / 6784;
+  private static final double B6 = 11.0 / 84;
+  private static final double C2 = 1.0 / 5;
+  private static final double C3 = 3.0 / 10;
+  private static final double C4 = 4.0 / 5;
+  private static final double C5 = 8.0 / 9;
+  private static final double E1 = 71.0 / 57600; // E2 is 0
+  private static final double E3 = -71.0 / 16695;
+  private static final double E4 = 71.0 / 1920;
+  private static final double E5 = -17253.0 / 339200;
+  private static final double E6 = 22.0 / 525;
+  private static final double E7 = -1.0 / 40;
+  private static final double D1 = -12715105075.0 / 11282082432.0; // D2 is 0
+  private static final double D3 = 87487479700.0 / 32700410799.0;
+  private static final double D4 = -10690763975.0 / 1880347072.0;
+  private static final double D5 = 701980252875.0 / 199316789632.0;
+  private static final double D6 = -1453857185.0 / 822651844.0;
+  private static final double D7 = 69997945.0 / 29380423.0;
 
-  private final double[][] k = new double[STAGES][N];
+  /** What is integrated. */
+  interface Equations {
+    void computeDerivatives(double hours, double[] state, double[] derivative);
+  }
+
+  private double[] k1 = new double[N];
+  private final double[] k2 = new double[N];
+  private final double[] k3 = new double[N];
+  private final double[] k4 = new double[N];
+  private final double[] k5 = new double[N];
+  private final double[] k6 = new double[N];
+  private double[] k7 = new double[N];
   private final double[] trial = new double[N];
   private double[] mesh = new double[64];
   private double[] rows = new double[64 * ROW];
@@ -47,13 +71,13 @@ final class RungeKuttaKernel implements DenseSolution {
   private double suggestedStep = 0.05;
 
   /** Integrates one segment from {@code state}, which receives the state at its end. */
-  void integrate(SegmentDynamics equations, double from, double to, double[] state) {
+  void integrate(Equations equations, double from, double to, double[] state) {
     if (steps == 0) {
       mesh[0] = from;
     }
     double t = from;
     double step = Math.min(suggestedStep, to - from);
-    equations.computeDerivatives(t, state, k[0]);
+    equations.computeDerivatives(t, state, k1);
     while (t < to) {
       double h = t + step * 1.0000001 >= to ? to - t : step;
       double error = attempt(equations, t, h, state);
@@ -61,7 +85,9 @@ final class RungeKuttaKernel implements DenseSolution {
         store(t + h >= to ? to : t + h, h, state);
         t = mesh[steps];
         System.arraycopy(trial, 0, state, 0, N);
-        System.arraycopy(k[STAGES - 1], 0, k[0], 0, N);
+        double[] last = k7; // the last stage is the first of the next step
+        k7 = k1;
+        k1 = last;
       }
       step = nextStep(h, error);
     }
@@ -76,28 +102,38 @@ final class RungeKuttaKernel implements DenseSolution {
     return Math.min(h * Math.min(5, Math.max(0.2, factor)), LARGEST_STEP_HOURS);
   }
 
-  private double attempt(SegmentDynamics equations, double t, double h, double[] state) {
-    for (int stage = 1; stage < STAGES; stage++) {
-      double[] a = A[stage];
-      for (int i = 0; i < N; i++) {
-        double sum = 0;
-        for (int j = 0; j < stage; j++) {
-          sum += a[j] * k[j][i];
-        }
-        trial[i] = state[i] + h * sum;
-      }
-      equations.computeDerivatives(t + C[stage] * h, trial, k[stage]);
+  private double attempt(Equations equations, double t, double h, double[] y) {
+    for (int i = 0; i < N; i++) {
+      trial[i] = y[i] + h * (A21 * k1[i]);
     }
-    return error(h, state);
+    equations.computeDerivatives(t + C2 * h, trial, k2);
+    for (int i = 0; i < N; i++) {
+      trial[i] = y[i] + h * (A31 * k1[i] + A32 * k2[i]);
+    }
+    equations.computeDerivatives(t + C3 * h, trial, k3);
+    for (int i = 0; i < N; i++) {
+      trial[i] = y[i] + h * (A41 * k1[i] + A42 * k2[i] + A43 * k3[i]);
+    }
+    equations.computeDerivatives(t + C4 * h, trial, k4);
+    for (int i = 0; i < N; i++) {
+      trial[i] = y[i] + h * (A51 * k1[i] + A52 * k2[i] + A53 * k3[i] + A54 * k4[i]);
+    }
+    equations.computeDerivatives(t + C5 * h, trial, k5);
+    for (int i = 0; i < N; i++) {
+      trial[i] = y[i] + h * (A61 * k1[i] + A62 * k2[i] + A63 * k3[i] + A64 * k4[i] + A65 * k5[i]);
+    }
+    equations.computeDerivatives(t + h, trial, k6);
+    for (int i = 0; i < N; i++) {
+      trial[i] = y[i] + h * (B1 * k1[i] + B3 * k3[i] + B4 * k4[i] + B5 * k5[i] + B6 * k6[i]);
+    }
+    equations.computeDerivatives(t + h, trial, k7);
+    return error(h, y);
   }
 
   private double error(double h, double[] state) {
     double sum = 0;
     for (int i = 0; i < N; i++) {
-      double e = 0;
-      for (int j = 0; j < STAGES; j++) {
-        e += ERROR[j] * k[j][i];
-      }
+      double e = E1 * k1[i] + E3 * k3[i] + E4 * k4[i] + E5 * k5[i] + E6 * k6[i] + E7 * k7[i];
       double scale = ABSOLUTE + RELATIVE * Math.max(Math.abs(state[i]), Math.abs(trial[i]));
       double ratio = h * e / scale;
       sum += ratio * ratio;
@@ -115,15 +151,12 @@ final class RungeKuttaKernel implements DenseSolution {
     int row = (steps - 1) * ROW;
     for (int i = 0; i < N; i++) {
       double difference = trial[i] - state[i];
-      double bend = h * k[0][i] - difference;
-      double sum = 0;
-      for (int j = 0; j < STAGES; j++) {
-        sum += DENSE[j] * k[j][i];
-      }
+      double bend = h * k1[i] - difference;
+      double sum = D1 * k1[i] + D3 * k3[i] + D4 * k4[i] + D5 * k5[i] + D6 * k6[i] + D7 * k7[i];
       rows[row + i] = state[i];
       rows[row + N + i] = difference;
       rows[row + 2 * N + i] = bend;
-      rows[row + 3 * N + i] = difference - h * k[STAGES - 1][i] - bend;
+      rows[row + 3 * N + i] = difference - h * k7[i] - bend;
       rows[row + 4 * N + i] = h * sum;
     }
   }

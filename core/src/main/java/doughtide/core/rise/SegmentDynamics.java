@@ -3,7 +3,7 @@ package doughtide.core.rise;
 import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
 
 /** The dynamics in one segment: adds where the temperature comes from. */
-final class SegmentDynamics implements FirstOrderDifferentialEquations {
+final class SegmentDynamics implements FirstOrderDifferentialEquations, RungeKuttaKernel.Equations {
   private final RiseDynamics dynamics;
   private final Segment segment;
   private final double offset;
