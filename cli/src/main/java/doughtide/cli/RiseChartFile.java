@@ -21,6 +21,7 @@ import java.util.function.ToDoubleFunction;
 final class RiseChartFile {
 
   private static final int TEMPERATURE_POINTS = 241;
+  private static final int LOAF_POINTS = 121;
 
   private RiseChartFile() {}
 
@@ -51,6 +52,7 @@ final class RiseChartFile {
         temperature(answer),
         shape(answer),
         cold(answer),
+        loaf(answer),
         answer.warnings().stream().map(Warning::text).toList());
   }
 
@@ -129,6 +131,29 @@ final class RiseChartFile {
             each ->
                 new RiseChartData.ColdStretch(
                     each.coldFromHours().getAsDouble(), each.ovenHours()));
+  }
+
+  /** The likely loaf from the end of bulk fermentation to the oven. */
+  private static Optional<RiseChartData.LoafSeries> loaf(RiseAnswer answer) {
+    return answer
+        .night()
+        .filter(night -> night.ovenHours() > night.bulkEndHours())
+        .map(RiseChartFile::loaf);
+  }
+
+  private static RiseChartData.LoafSeries loaf(ShapeForecast.Night night) {
+    double[] hours = new double[LOAF_POINTS];
+    double[] percent = new double[LOAF_POINTS];
+    double from = night.bulkEndHours();
+    for (int i = 0; i < LOAF_POINTS; i++) {
+      double part = (double) i / (LOAF_POINTS - 1);
+      hours[i] = from + part * (night.ovenHours() - from);
+      percent[i] =
+          hours[i] < night.proofFromHours()
+              ? night.bulk().riseAt(hours[i]).percent()
+              : night.piece().riseAt(Math.min(hours[i], night.piece().endHours())).percent();
+    }
+    return new RiseChartData.LoafSeries(hours, percent);
   }
 
   private static PassingPoint point(RiseAnswer.Passing passing) {

@@ -67,6 +67,26 @@ final class RiseCommand implements Command {
             "--zone",
             "Europe/Berlin")
         .example(
+            "A tub in a cool kitchen, with a sample jar beside it",
+            "--dough-temp",
+            "26C",
+            "--room",
+            "19C",
+            "--dough-mass",
+            "1.7kg",
+            "--jar",
+            "50g")
+        .example(
+            "Shaped in the evening, a night in the cold, baked at seven",
+            "--dough-temp",
+            "24C",
+            "--mixed-at",
+            "2027-03-06T14:00",
+            "--cold",
+            "4C",
+            "--bake-at",
+            "07:00")
+        .example(
             "A chart to pin to the wall",
             "--dough-temp",
             "25C",

@@ -27,7 +27,8 @@ public final class RiseChart {
   /** The chart, ready to be written or put on a page. */
   public static PrintedChart of(RiseChartData data, Words words) {
     double end = end(data);
-    double[] x = Series.evenly(end, POINTS);
+    double[] x = Series.evenly(bulkEnd(data, end), POINTS);
+    double[] whole = Series.evenly(end, POINTS);
     double[] early = Series.at(data.hours(), data.earlyPercent(), x);
     double[] likely = Series.at(data.hours(), data.likelyPercent(), x);
     double[] late = Series.at(data.hours(), data.latePercent(), x);
@@ -47,9 +48,7 @@ public final class RiseChart {
                     words.say("chart.height"),
                     v -> "×" + words.number(v, step < 50 ? 2 : 1))),
             List.of(new ChartPicture.Band(words.say("chart.band"), x, late, early)),
-            List.of(
-                new ChartPicture.Curve(
-                    words.say("chart.likely"), x, likely, ChartPicture.Pen.BOLD, false)),
+            curves(data, x, likely, words),
             spans(data, end, top, words),
             data.cold().stream()
                 .map(
@@ -61,11 +60,47 @@ public final class RiseChart {
                     t ->
                         new ChartPicture.Strip(
                             words.say("chart.doughTemperature"),
-                            x,
-                            Series.at(t.hours(), t.celsius(), x),
+                            whole,
+                            Series.at(t.hours(), t.celsius(), whole),
                             "\u00a0°C")),
             notes(data, words));
     return new PrintedChart(picture, OptionalDouble.empty());
+  }
+
+  /** Where a loaf is shown, the bulk ends with the window for shaping. */
+  private static double bulkEnd(RiseChartData data, double end) {
+    return data.loaf().isEmpty()
+        ? end
+        : Math.min(end, data.shape().map(RiseChartData.ShapePoint::lateHours).orElse(end));
+  }
+
+  /** Whether a mark belongs to the bulk fermentation that is shown. */
+  private static boolean isShown(PassingPoint point, RiseChartData data) {
+    double last =
+        data.loaf().isEmpty()
+            ? Double.POSITIVE_INFINITY
+            : data.shape()
+                .map(RiseChartData.ShapePoint::likelyHours)
+                .orElse(Double.POSITIVE_INFINITY);
+    return point.likelyHours().orElse(0) <= last;
+  }
+
+  private static List<ChartPicture.Curve> curves(
+      RiseChartData data, double[] x, double[] likely, Words words) {
+    List<ChartPicture.Curve> curves = new ArrayList<>();
+    curves.add(
+        new ChartPicture.Curve(words.say("chart.likely"), x, likely, ChartPicture.Pen.BOLD, false));
+    data.loaf()
+        .ifPresent(
+            loaf ->
+                curves.add(
+                    new ChartPicture.Curve(
+                        words.say("chart.loaf"),
+                        loaf.hours(),
+                        loaf.percent(),
+                        ChartPicture.Pen.DASHED,
+                        true)));
+    return curves;
   }
 
   /** The same chart without title, for a page that has said it already. */
@@ -83,6 +118,7 @@ public final class RiseChart {
             data.temperature(),
             data.shape(),
             data.cold(),
+            data.loaf(),
             data.warnings()),
         words);
   }
@@ -154,6 +190,9 @@ public final class RiseChart {
   private static double end(RiseChartData data) {
     double shown = 0;
     for (PassingPoint point : data.passing()) {
+      if (!isShown(point, data)) {
+        continue;
+      }
       shown =
           Math.max(
               shown,
@@ -161,6 +200,8 @@ public final class RiseChart {
     }
     shown = Math.max(shown, data.shape().map(RiseChartData.ShapePoint::lateHours).orElse(0.0));
     shown = Math.max(shown, data.cold().map(RiseChartData.ColdStretch::toHours).orElse(0.0));
+    shown =
+        Math.max(shown, data.loaf().map(loaf -> loaf.hours()[loaf.hours().length - 1]).orElse(0.0));
     double last = data.hours()[data.hours().length - 1];
     double wanted = shown > 0 ? shown * 1.06 : last;
     double step = hourStep(wanted);
@@ -178,8 +219,12 @@ public final class RiseChart {
     for (double[] curve : List.of(early, likely, late)) {
       highest = Math.max(highest, Arrays.stream(curve).max().orElse(0));
     }
+    highest =
+        Math.max(
+            highest,
+            data.loaf().map(loaf -> Arrays.stream(loaf.percent()).max().orElse(0)).orElse(0.0));
     for (PassingPoint point : data.passing()) {
-      if (point.earlyHours().isPresent()) {
+      if (point.earlyHours().isPresent() && isShown(point, data)) {
         highest = Math.max(highest, point.percent());
       }
     }
@@ -236,15 +281,23 @@ public final class RiseChart {
                     s.lateHours(),
                     words.say("chart.shape")
                         + " "
-                        + when(s.earlyHours(), s.lateHours(), data.mixedAt(), words)))
+                        + when(s.earlyHours(), s.lateHours(), data.mixedAt(), words)
+                        + riseToWatchFor(s, data, words)))
         .toList();
+  }
+
+  private static String riseToWatchFor(
+      RiseChartData.ShapePoint shape, RiseChartData data, Words words) {
+    return data.loaf().isEmpty()
+        ? ""
+        : ", " + words.say("chart.rise") + " " + words.percent(shape.risePercent(), 0);
   }
 
   private static List<ChartPicture.Span> spans(
       RiseChartData data, double end, double top, Words words) {
     List<ChartPicture.Span> spans = new ArrayList<>();
     for (PassingPoint point : data.passing()) {
-      if (point.earlyHours().isPresent() && point.percent() <= top) {
+      if (point.earlyHours().isPresent() && point.percent() <= top && isShown(point, data)) {
         double early = point.earlyHours().getAsDouble();
         double likely = point.likelyHours().orElse(2 * end);
         spans.add(

@@ -18,6 +18,7 @@ import java.util.Optional;
  * @param temperature dough temperature over time, shown in a strip of its own
  * @param shape when to shape
  * @param cold a stretch in the cold
+ * @param loaf the likely loaf from the end of bulk fermentation on; the band then ends there
  * @param warnings lines for the foot of the chart
  */
 @SuppressWarnings("ArrayRecordComponent") // long number series, copied on the way in
@@ -33,6 +34,7 @@ public record RiseChartData(
     Optional<TemperatureSeries> temperature,
     Optional<ShapePoint> shape,
     Optional<ColdStretch> cold,
+    Optional<LoafSeries> loaf,
     List<String> warnings) {
 
   /** Checks lengths, order and that every number is finite; copies what could change. */
@@ -44,6 +46,51 @@ public record RiseChartData(
     earlyPercent = Series.finite("earlyPercent", earlyPercent, hours.length);
     likelyPercent = Series.finite("likelyPercent", likelyPercent, hours.length);
     latePercent = Series.finite("latePercent", latePercent, hours.length);
+  }
+
+  /** A chart of the dough alone. */
+  public RiseChartData(
+      String title,
+      List<String> subtitle,
+      double[] hours,
+      double[] earlyPercent,
+      double[] likelyPercent,
+      double[] latePercent,
+      List<PassingPoint> passing,
+      Optional<ZonedDateTime> mixedAt,
+      Optional<TemperatureSeries> temperature,
+      Optional<ShapePoint> shape,
+      Optional<ColdStretch> cold,
+      List<String> warnings) {
+    this(
+        title,
+        subtitle,
+        hours,
+        earlyPercent,
+        likelyPercent,
+        latePercent,
+        passing,
+        mixedAt,
+        temperature,
+        shape,
+        cold,
+        Optional.empty(),
+        warnings);
+  }
+
+  /**
+   * Rise of the loaf over time, as an undisturbed jar would show it.
+   *
+   * @param hours ascending
+   * @param percent of the volume after mixing
+   */
+  @SuppressWarnings("ArrayRecordComponent") // copied on the way in
+  public record LoafSeries(double[] hours, double[] percent) {
+    /** Checks lengths and that every number is finite. */
+    public LoafSeries {
+      hours = Series.ascending("hours", hours);
+      percent = Series.finite("percent", percent, hours.length);
+    }
   }
 
   /**

@@ -139,4 +139,43 @@ class RiseChartTest {
                     new double[] {0, 0}, new double[] {1, Double.POSITIVE_INFINITY}))
         .hasMessageContaining("ascend");
   }
+
+  @Test
+  void theLoafTakesOverWhereTheBulkEnds() {
+    RiseChartData night = Samples.cold();
+    RiseChartData withLoaf =
+        new RiseChartData(
+            night.title(),
+            night.subtitle(),
+            night.hours(),
+            night.earlyPercent(),
+            night.likelyPercent(),
+            night.latePercent(),
+            night.passing(),
+            night.mixedAt(),
+            night.temperature(),
+            night.shape(),
+            night.cold(),
+            Optional.of(
+                new RiseChartData.LoafSeries(
+                    new double[] {7.6, 12, 26}, new double[] {24, 70, 85})),
+            night.warnings());
+    String plain = svgOf(night);
+    String loaf = svgOf(withLoaf);
+    assertThat(plain).doesNotContain("the loaf");
+    assertThat(loaf).contains("the loaf", "rise 24%");
+    assertThat(plain.split("100%:", -1)).as("in the description and as a label").hasSize(3);
+    assertThat(loaf.split("100%:", -1)).as("in the description only").hasSize(2);
+  }
+
+  private static String svgOf(RiseChartData data) {
+    Words words = Words.in(Language.ENGLISH);
+    return new String(
+        ChartOutput.bytes(
+            RiseChart.of(data, words),
+            ChartFormat.SVG,
+            ChartSize.A4_LANDSCAPE,
+            RiseChart.caption(data, words)),
+        java.nio.charset.StandardCharsets.UTF_8);
+  }
 }
