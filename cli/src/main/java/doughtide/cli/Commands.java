@@ -7,7 +7,7 @@ import java.util.List;
 final class Commands {
 
   /** In the order help lists them. */
-  static final List<String> NAMES = List.of("rise", "feed", "water", "flour", "batch");
+  static final List<String> NAMES = List.of("rise", "feed", "water", "flour", "batch", "learn");
 
   private Commands() {}
 
@@ -23,6 +23,7 @@ final class Commands {
       case "water" -> new WaterCommand();
       case "flour" -> new FlourCommand();
       case "batch" -> new BatchCommand();
+      case "learn" -> new LearnCommand();
       default -> throw unknown(name);
     };
   }

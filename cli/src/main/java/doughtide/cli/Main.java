@@ -150,8 +150,12 @@ public final class Main {
 
   /** Name and version, as the manifest of the jar gives it. */
   static String versionLine() {
-    return "doughtide "
-        + Optional.ofNullable(Main.class.getPackage().getImplementationVersion())
-            .orElse("(unpackaged)");
+    return "doughtide " + version();
+  }
+
+  /** The version, as the manifest of the jar gives it. */
+  static String version() {
+    return Optional.ofNullable(Main.class.getPackage().getImplementationVersion())
+        .orElse("(unpackaged)");
   }
 }

@@ -3,6 +3,7 @@ package doughtide.core.learning;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.forecast.Belief;
 import doughtide.core.forecast.RiseForecaster;
+import doughtide.core.forecast.TimeWindow;
 import doughtide.core.quantity.Rise;
 import doughtide.core.rise.DoughTemperature;
 import java.util.List;
@@ -40,30 +41,41 @@ public record Learned(
   }
 
   /**
-   * How much narrower the window of a time has become: 0.4 if it is 40 % narrower, negative if it
-   * is wider.
+   * The window of a time with and without what was learned.
    *
    * @param formula the dough
    * @param temperature its temperature
    * @param rise the rise whose time is looked at
-   * @return empty where one of the windows is open
    */
-  public OptionalDouble narrower(DoughFormula formula, DoughTemperature temperature, Rise rise) {
-    OptionalDouble before = width(prior.nextBake(), formula, temperature, rise);
-    OptionalDouble after = width(belief, formula, temperature, rise);
-    if (before.isEmpty() || after.isEmpty() || before.getAsDouble() <= 0) {
-      return OptionalDouble.empty();
-    }
-    return OptionalDouble.of(1 - after.getAsDouble() / before.getAsDouble());
+  public Narrowing narrowing(DoughFormula formula, DoughTemperature temperature, Rise rise) {
+    return new Narrowing(
+        window(prior.nextBake(), formula, temperature, rise),
+        window(belief, formula, temperature, rise));
   }
 
-  private static OptionalDouble width(
+  private static TimeWindow window(
       Belief belief, DoughFormula formula, DoughTemperature temperature, Rise rise) {
-    return RiseForecaster.standard()
-        .with(belief)
-        .forecast(formula, temperature)
-        .hoursToRise(rise)
-        .widthHours();
+    return RiseForecaster.standard().with(belief).forecast(formula, temperature).hoursToRise(rise);
+  }
+
+  /**
+   * A window before and after learning.
+   *
+   * @param before without what was learned
+   * @param after with it
+   */
+  public record Narrowing(TimeWindow before, TimeWindow after) {
+    /**
+     * How much narrower it has become: 0.4 if it is 40 % narrower, negative if it is wider; empty
+     * where one of the windows is open.
+     */
+    public OptionalDouble share() {
+      OptionalDouble wide = before.widthHours();
+      OptionalDouble narrow = after.widthHours();
+      return wide.isEmpty() || narrow.isEmpty() || wide.getAsDouble() <= 0
+          ? OptionalDouble.empty()
+          : OptionalDouble.of(1 - narrow.getAsDouble() / wide.getAsDouble());
+    }
   }
 
   /**

@@ -74,7 +74,7 @@ final class ParameterTable {
             unit,
             range(before.mean()[i], before.standardDeviation(unknown), natural),
             range(mean, after.standardDeviation(unknown), natural),
-            nothing ? "as good as typical, as far as your readings tell" : meaning));
+            nothing ? "typical, as far as your readings tell" : meaning));
   }
 
   private void addJar(Jar jarBefore, Jar jarAfter) {

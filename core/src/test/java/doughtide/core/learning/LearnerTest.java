@@ -36,7 +36,7 @@ class LearnerTest {
           .isCloseTo(standard.standardDeviation(unknown), within(1e-9));
     }
     assertThat(learned.belief().curveWeights(5)).containsExactly(0.2, 0.2, 0.2, 0.2, 0.2);
-    assertThat(learned.narrower(FORMULA, WARM, Rise.ofPercent(50)).orElseThrow())
+    assertThat(learned.narrowing(FORMULA, WARM, Rise.ofPercent(50)).share().orElseThrow())
         .isCloseTo(0, within(0.02));
   }
 
@@ -53,7 +53,7 @@ class LearnerTest {
     Learned learned = Learner.standard().learn(List.of(fast));
     assertThat(learned.belief().mean()[Unknown.VIGOUR.ordinal()]).isPositive();
     assertThat(learned.belief().mean()[Unknown.RATE.ordinal()]).isPositive();
-    assertThat(learned.narrower(FORMULA, WARM, Rise.ofPercent(50)).orElseThrow())
+    assertThat(learned.narrowing(FORMULA, WARM, Rise.ofPercent(50)).share().orElseThrow())
         .isBetween(0.05, 0.6);
     assertThat(learned.misfits()).isEmpty();
   }

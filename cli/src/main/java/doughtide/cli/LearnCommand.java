@@ -1,0 +1,230 @@
+package doughtide.cli;
+
+import doughtide.core.learning.Bake;
+import doughtide.core.learning.Learned;
+import doughtide.core.learning.LearnedParameter;
+import doughtide.core.learning.Learner;
+import doughtide.core.learning.Misfit;
+import doughtide.core.learning.MisfitReason;
+import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Rise;
+import java.io.IOException;
+import java.io.PrintStream;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
+
+/** Learns a baker and starter from a folder of readings. */
+final class LearnCommand implements Command {
+
+  private static final String SAVE = "save";
+  private static final int MOST_FILES = 1000;
+  private static final Rise HALF = Rise.ofPercent(50);
+
+  @Override
+  public CommandSpec spec() {
+    return CommandSpec.named("learn", "learns your starter from the readings of past bakes")
+        .operands("FOLDER", 1, 1)
+        .options(
+            OptionSpec.value(
+                SAVE, "FILE", "starter.json", "Keeps what was learned, for rise --starter-file."),
+            OutputOptions.overwrite(),
+            ReadingsFile.skipOption())
+        .example("From a folder of readings", "quayside-bakes", "--save", "starter.json")
+        .note(
+            "The folder holds one .csv file a bake: lines such as 'starter: 20%', 'hydration: 72%',"
+                + " 'dough temp: 25C', 'mixed at: 09:30', then a table with the heading"
+                + " 'time;rise %;dough temp C;pH;note'. A column 'height mm' instead of 'rise %'"
+                + " needs a line 'start height: 52 mm'.")
+        .note("Leave a sample jar's lid loose: a closed jar of rising dough can burst.")
+        .build();
+  }
+
+  @Override
+  public void run(Arguments arguments, Session session) throws IOException {
+    Optional<OutputFile> save = OutputOptions.file(SAVE, arguments, session.environment());
+    String folder = arguments.operands().get(0);
+    List<ReadingsFile> files = new ArrayList<>();
+    for (String name : names(folder, session.environment())) {
+      files.add(ReadingsFile.read("FOLDER", name, ReadingsFile.badLines(arguments), session));
+    }
+    List<Bake> bakes = files.stream().map(ReadingsFile::bake).toList();
+    Learned learned = Learner.standard().learn(bakes);
+    print(learned, files, session.out());
+    if (save.isPresent()) {
+      StarterFile.write(learned.starter(Main.version()), save.get());
+      session.out().println();
+      session.out().println("Saved to " + save.get().shown());
+    }
+  }
+
+  /** The files of readings in a folder, in order of their names. */
+  private static List<String> names(String folder, Environment environment) throws IOException {
+    Path path = FileNames.path("FOLDER", folder, environment);
+    if (!Files.isDirectory(path)) {
+      throw new InputException(
+          FileProblem.quoted(folder)
+              + (Files.exists(path) ? " is a file" : " does not exist")
+              + ": give the folder that holds your readings, one .csv file a bake");
+    }
+    try (Stream<Path> all = Files.list(path)) {
+      List<String> names =
+          all.map(each -> each.getFileName().toString())
+              .filter(each -> each.toLowerCase(Locale.ROOT).endsWith(".csv"))
+              .filter(each -> !each.startsWith("."))
+              .sorted()
+              .map(each -> folder.endsWith("/") ? folder + each : folder + "/" + each)
+              .toList();
+      if (names.isEmpty()) {
+        throw new InputException(
+            FileProblem.quoted(folder) + " holds no .csv file: put one file a bake there");
+      }
+      if (names.size() > MOST_FILES) {
+        throw new InputException(
+            FileProblem.quoted(folder)
+                + " holds "
+                + names.size()
+                + " files, at most "
+                + MOST_FILES
+                + " are read: keep the newest there");
+      }
+      return names;
+    }
+  }
+
+  private static void print(Learned learned, List<ReadingsFile> files, PrintStream out) {
+    out.println("Read");
+    for (ReadingsFile file : files) {
+      out.println("  " + described(file));
+    }
+    out.println();
+    out.println(
+        "Learned from "
+            + counted(learned.bakes(), "bake")
+            + " and "
+            + counted(learned.readings(), "reading")
+            + ". Eight in ten of your next doughs lie in the range given.");
+    out.println();
+    table(learned.parameters()).forEach(out::println);
+    out.println();
+    printMisfits(learned, out);
+    printNarrowing(learned, files.get(files.size() - 1).bake(), out);
+  }
+
+  private static String described(ReadingsFile file) {
+    Bake bake = file.bake();
+    String thinned =
+        bake.readings().size() < file.given()
+            ? " (as " + bake.readings().size() + " means over a quarter of an hour)"
+            : "";
+    return bake.name()
+        + ": "
+        + counted(file.given(), "reading")
+        + thinned
+        + file.refused().words()
+        + file.assumed().map(words -> "; assumed: " + words).orElse("");
+  }
+
+  static String counted(long count, String thing) {
+    return count + " " + thing + (count == 1 ? "" : "s");
+  }
+
+  private static List<String> table(List<LearnedParameter> parameters) {
+    List<String[]> rows = new ArrayList<>();
+    rows.add(new String[] {"", "before", "after", ""});
+    for (LearnedParameter each : parameters) {
+      String name = each.name() + ", " + each.unit();
+      rows.add(new String[] {name, range(each.before()), range(each.after()), each.meaning()});
+    }
+    int[] widths = new int[3];
+    for (String[] row : rows) {
+      for (int i = 0; i < widths.length; i++) {
+        widths[i] = Math.max(widths[i], row[i].length() + 2);
+      }
+    }
+    return rows.stream().map(row -> line(row, widths)).toList();
+  }
+
+  private static String line(String[] row, int[] widths) {
+    StringBuilder line = new StringBuilder();
+    for (int i = 0; i < widths.length; i++) {
+      line.append(row[i]).append(" ".repeat(widths[i] - row[i].length()));
+    }
+    return line.append(row[3]).toString().stripTrailing();
+  }
+
+  private static String range(LearnedParameter.Range range) {
+    int decimals = range.high() - range.low() < 0.1 ? 3 : 2;
+    return fixed(range.middle(), decimals)
+        + " ("
+        + fixed(range.low(), decimals)
+        + " to "
+        + fixed(range.high(), decimals)
+        + ")";
+  }
+
+  /** With all decimals, so that the column is even; a minus as printers set it, none before 0. */
+  private static String fixed(double value, int decimals) {
+    String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
+    return text.matches("-0\\.0+") ? text.substring(1) : text.replace('-', '−');
+  }
+
+  private static void printMisfits(Learned learned, PrintStream out) {
+    if (learned.bakes() < 2) {
+      return;
+    }
+    if (learned.misfits().isEmpty()) {
+      out.println("All bakes fit each other.");
+    }
+    for (Misfit misfit : learned.misfits()) {
+      out.println("Does not fit the others: " + misfit.bake());
+      out.println("  likeliest reason: " + misfit.reason().words() + amount(misfit));
+      if (!misfit.alsoPossible().isEmpty()) {
+        out.println(
+            "  nearly as likely: "
+                + misfit.alsoPossible().stream()
+                    .map(MisfitReason::words)
+                    .collect(Collectors.joining("; ")));
+      }
+      out.println("  what helps: " + misfit.reason().remedy());
+    }
+    out.println();
+  }
+
+  private static String amount(Misfit misfit) {
+    String size = Words.rounded(Math.abs(misfit.amount()), 0);
+    String more = misfit.amount() > 0 ? "more" : "less";
+    return switch (misfit.reason()) {
+      case TEMPERATURE_OFF -> " (about " + size + " °C " + more + " than noted)";
+      case STARTER_PAST_RIPE, STARTER_LIVELIER -> " (about " + size + " % of its usual vigour)";
+      case START_HEIGHT_WRONG ->
+          " (heights read about "
+              + size
+              + " % "
+              + (misfit.amount() > 0 ? "too high" : "too low")
+              + ")";
+      case UNEXPLAINED -> "";
+    };
+  }
+
+  private static void printNarrowing(Learned learned, Bake last, PrintStream out) {
+    Learned.Narrowing windows = learned.narrowing(last.formula(), last.temperature(), HALF);
+    out.println("Hours from mixing to 50 % rise, for a dough like '" + last.name() + "'");
+    out.println("  before   " + RiseWords.window(windows.before()));
+    out.println("  learned  " + RiseWords.window(windows.after()));
+    windows
+        .share()
+        .ifPresent(
+            share ->
+                out.println(
+                    "  the window is "
+                        + Words.rounded(Math.abs(share) * 100, 0)
+                        + " % "
+                        + (share >= 0 ? "narrower" : "wider")));
+  }
+}

@@ -1,0 +1,24 @@
+package doughtide.cli;
+
+import doughtide.core.forecast.TimeWindow;
+import java.util.OptionalDouble;
+
+/** Windows of time in words. */
+final class RiseWords {
+
+  private RiseWords() {}
+
+  /** Early, likely and late: {@code early 4 h 05, likely 4 h 40, late 5 h 20}. */
+  static String window(TimeWindow window) {
+    return "early "
+        + hours(window.early())
+        + ", likely "
+        + hours(window.likely())
+        + ", late "
+        + hours(window.late());
+  }
+
+  private static String hours(OptionalDouble hours) {
+    return hours.isPresent() ? Words.duration(hours.getAsDouble()) : "not reached";
+  }
+}
