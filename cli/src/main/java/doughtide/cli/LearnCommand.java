@@ -198,9 +198,9 @@ final class LearnCommand implements Command {
 
   private static String amount(Misfit misfit) {
     String size = Words.rounded(Math.abs(misfit.amount()), 0);
-    String more = misfit.amount() > 0 ? "more" : "less";
+    String warmer = misfit.amount() > 0 ? "warmer" : "colder";
     return switch (misfit.reason()) {
-      case TEMPERATURE_OFF -> " (about " + size + " °C " + more + " than noted)";
+      case TEMPERATURE_OFF -> " (it was about " + size + " °C " + warmer + " than noted)";
       case STARTER_PAST_RIPE, STARTER_LIVELIER -> " (about " + size + " % of its usual vigour)";
       case START_HEIGHT_WRONG ->
           " (heights read about "

@@ -243,11 +243,14 @@ record ReadingsFile(
       if (text.indexOf('"') < 0) {
         return split(text, separator);
       }
+      if (text.chars().filter(c -> c == '"').count() % 2 != 0) {
+        throw new InputException("a quotation mark is not closed: close it or leave it out");
+      }
       try (CsvReader<CsvRecord> csv =
           CsvReader.builder().fieldSeparator(separator).ofCsvRecord(text)) {
         return csv.stream().findFirst().map(CsvRecord::getFields).orElse(List.of());
       } catch (CsvParseException | IOException e) {
-        throw new InputException("a quotation mark is not closed: close it or leave it out");
+        throw new InputException("the quotation marks of the line do not pair: correct them");
       }
     }
 

@@ -4,6 +4,7 @@ import doughtide.core.dough.DoughFormula;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Temperature;
+import doughtide.core.rise.DoughTemperature;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -117,7 +118,8 @@ final class ReadingsHead {
 
   private static void checkOwn(String key, String value) {
     if (key.equals(DOUGH_TEMP)) {
-      Quantities.temperature(DOUGH_TEMP + ":", value);
+      Temperature given = Quantities.temperature(DOUGH_TEMP + ":", value);
+      Quantities.named(DOUGH_TEMP + ":", value, () -> DoughTemperature.steady(given));
     } else if (key.equals(START_HEIGHT)) {
       millimetres(START_HEIGHT + ":", value);
     } else if (key.equals(ZONE)) {

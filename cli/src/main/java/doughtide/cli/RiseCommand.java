@@ -3,6 +3,7 @@ package doughtide.cli;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.quantity.Checks;
+import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Rise;
 import java.util.Optional;
 import java.util.SortedSet;
@@ -24,6 +25,7 @@ final class RiseCommand implements Command {
         .options(TemperatureOptions.specs())
         .options(ProofOptions.specs())
         .options(ClockOptions.specs())
+        .options(StarterOptions.specs())
         .options(
             OptionSpec.value(
                     RISE,
@@ -96,12 +98,28 @@ final class RiseCommand implements Command {
             "A5",
             "--title",
             "Quayside bread class")
+        .example(
+            "Your own starter, learned before",
+            "--dough-temp",
+            "25C",
+            "--starter-file",
+            "starter.json")
+        .example(
+            "The dough in hand",
+            "--readings",
+            "quayside-today.csv",
+            "--starter-file",
+            "starter.json")
         .note("Caution: raw flour and raw dough are not for eating.")
         .build();
   }
 
   @Override
   public void run(Arguments arguments, Session session) {
+    if (arguments.has(StarterOptions.READINGS)) {
+      today(arguments, session);
+      return;
+    }
     DoughOptions dough = DoughOptions.read(arguments, session.environment());
     Optional<ClockTimes> clock = ClockOptions.read(arguments, session.environment());
     Optional<ProofOptions> proof = ProofOptions.read(arguments, clock);
@@ -109,7 +127,7 @@ final class RiseCommand implements Command {
     OutputOptions.Paper paper = OutputOptions.paper(arguments);
     Optional<OutputFile> chart = OutputOptions.chart(arguments, session.environment());
     SortedSet<Rise> rises = rises(arguments);
-    RiseForecaster forecaster = forecaster(arguments);
+    RiseForecaster forecaster = forecaster(arguments, session.environment());
     TemperatureOptions temperature =
         TemperatureOptions.read(arguments, dough, clock, session.environment());
     RiseForecast forecast = forecaster.forecast(dough.formula(), temperature.dough());
@@ -126,11 +144,19 @@ final class RiseCommand implements Command {
     chart.ifPresent(file -> draw(answer, file, paper, format, session));
   }
 
-  private static RiseForecaster forecaster(Arguments arguments) {
-    return arguments
-        .count(MEMBERS, 8, 65_536)
-        .map(RiseForecaster.standard()::withMembers)
-        .orElseGet(RiseForecaster::standard);
+  private static RiseForecaster forecaster(Arguments arguments, Environment environment) {
+    RiseForecaster learned = StarterOptions.forecaster(arguments, environment);
+    return arguments.count(MEMBERS, 8, 65_536).map(learned::withMembers).orElse(learned);
+  }
+
+  /** The dough in hand, described by its file of readings. */
+  private static void today(Arguments arguments, Session session) {
+    OutputOptions.Format format = OutputOptions.format(arguments);
+    if (OutputOptions.chart(arguments, session.environment()).isPresent()) {
+      throw new InputException("--chart is not drawn with --readings: leave one of them out");
+    }
+    RiseForecaster forecaster = forecaster(arguments, session.environment());
+    TodayPage.read(arguments, forecaster, session).print(rises(arguments), format, session.out());
   }
 
   private static SortedSet<Rise> rises(Arguments arguments) {

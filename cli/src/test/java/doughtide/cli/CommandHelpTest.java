@@ -16,6 +16,7 @@ import org.junit.jupiter.api.io.TempDir;
 class CommandHelpTest {
 
   @TempDir Path folder;
+  private int examplesRun;
 
   @BeforeEach
   void makeTheFilesThatExamplesRead() throws IOException {
@@ -36,10 +37,17 @@ class CommandHelpTest {
                 DynamicTest.dynamicTest(name + ": " + example.says(), () -> run(name, example)));
   }
 
-  private void run(String name, CommandSpec.Example example) {
+  private void run(String name, CommandSpec.Example example) throws IOException {
     String[] words =
         Stream.concat(Stream.of(name), example.arguments().stream()).toArray(String[]::new);
-    CliRun run = CliRun.in(TestEnvironment.in(folder), words);
+    Path own = Files.createDirectories(folder.resolve(name + examplesRun++));
+    if (example.arguments().stream().anyMatch(word -> word.startsWith("quayside-"))) {
+      DemoReadings.copyTo(own);
+    }
+    if (example.arguments().contains("--starter-file")) {
+      DemoReadings.learnedIn(own);
+    }
+    CliRun run = CliRun.in(TestEnvironment.in(own), words);
     assertThat(run.err()).isEmpty();
     assertThat(run.code()).isZero();
     assertThat(run.out()).isNotBlank();

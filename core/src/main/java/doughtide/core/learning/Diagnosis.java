@@ -116,7 +116,7 @@ final class Diagnosis {
   private Optional<Candidate> worst(boolean[] freed) {
     Candidate worst = null;
     for (int b = 0; b < responses.size(); b++) {
-      if (freed[b] || responses.get(b).rows() == 0) {
+      if (freed[b] || !isSuspicious(b)) {
         continue;
       }
       Candidate best = best(b);
@@ -125,6 +125,29 @@ final class Diagnosis {
       }
     }
     return Optional.ofNullable(worst);
+  }
+
+  /**
+   * A cause can release no more than what the bake's own deviations cost under the prior and what
+   * its residuals exceed their number by; most bakes need no closer look.
+   */
+  private boolean isSuspicious(int bake) {
+    double cost = 0;
+    for (int v = 0; v < varying.length; v++) {
+      double score = fit.scores()[SIZE + bake * varying.length + v];
+      cost += score * score / 2;
+    }
+    double[] residuals = residuals(bake);
+    double excess = -residuals.length / 2.0;
+    for (double residual : residuals) {
+      excess += noise.robust(residual) * noise.robust(residual) / 2;
+    }
+    return residuals.length > 0 && cost + Math.max(excess, 0) > DOUBT;
+  }
+
+  private double[] residuals(int bake) {
+    double[] x = problem(responses).coordinates(fit.scores(), bake);
+    return responses.get(bake).residuals(x);
   }
 
   private Candidate best(int bake) {
@@ -198,9 +221,8 @@ final class Diagnosis {
   }
 
   private void addUnexplained(boolean[] freed) {
-    TwoLevelProblem problem = problem(responses);
     for (int b = 0; b < responses.size(); b++) {
-      double[] residuals = responses.get(b).residuals(problem.coordinates(fit.scores(), b));
+      double[] residuals = residuals(b);
       double square = 0;
       for (double residual : residuals) {
         square += noise.robust(residual) * noise.robust(residual) / residuals.length;

@@ -1,0 +1,207 @@
+package doughtide.cli;
+
+import doughtide.core.forecast.RiseForecaster;
+import doughtide.core.forecast.TimeWindow;
+import doughtide.core.learning.Bake;
+import doughtide.core.learning.Jar;
+import doughtide.core.learning.LearnedStarter;
+import doughtide.core.learning.Reading;
+import doughtide.core.learning.TodayUpdate;
+import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Rise;
+import java.io.PrintStream;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.SortedSet;
+
+/** The bake in hand: what its readings so far say about the hours to come. */
+final class TodayPage {
+
+  private static final double ON_TIME_HOURS = 0.05;
+
+  private final ReadingsFile file;
+  private final Optional<LearnedStarter> starter;
+  private final TodayUpdate update;
+
+  private TodayPage(ReadingsFile file, Optional<LearnedStarter> starter, TodayUpdate update) {
+    this.file = file;
+    this.starter = starter;
+    this.update = update;
+  }
+
+  /**
+   * Reads today's readings and updates.
+   *
+   * @param forecaster what is believed before them
+   */
+  static TodayPage read(Arguments arguments, RiseForecaster forecaster, Session session) {
+    List<OptionSpec> described = new ArrayList<>(DoughOptions.specs());
+    described.addAll(TemperatureOptions.specs());
+    described.addAll(ProofOptions.specs());
+    described.addAll(ClockOptions.specs());
+    for (OptionSpec option : described) {
+      if (arguments.has(option.name())) {
+        throw new InputException(
+            option.typed()
+                + " is not used together with --"
+                + StarterOptions.READINGS
+                + ": the file describes the dough at its top");
+      }
+    }
+    String name = arguments.text(StarterOptions.READINGS).orElseThrow();
+    ReadingsFile file =
+        ReadingsFile.read(
+            "--" + StarterOptions.READINGS, name, ReadingsFile.badLines(arguments), session);
+    Optional<LearnedStarter> starter = StarterOptions.starter(arguments, session.environment());
+    Jar jar = starter.map(LearnedStarter::jar).orElseGet(Jar::standard);
+    return new TodayPage(file, starter, TodayUpdate.of(forecaster, jar, file.bake()));
+  }
+
+  /**
+   * Prints the page.
+   *
+   * @param rises the rises whose times are wanted
+   */
+  void print(SortedSet<Rise> rises, OutputOptions.Format format, PrintStream out) {
+    List<Rise> wanted = rises.stream().filter(rise -> rise.fraction() > highest()).toList();
+    List<TodayUpdate.Outlook> outlooks = wanted.stream().map(update::outlook).toList();
+    switch (format) {
+      case TEXT -> printText(wanted, outlooks, out);
+      case JSON -> printJson(wanted, outlooks, out);
+      case CSV ->
+          throw new InputException("--format csv is not made with --readings: use text or json");
+    }
+  }
+
+  private double highest() {
+    return file.bake().readings().stream()
+        .flatMap(reading -> reading.rise().stream())
+        .mapToDouble(Rise::fraction)
+        .max()
+        .orElse(0);
+  }
+
+  private void printText(List<Rise> rises, List<TodayUpdate.Outlook> outlooks, PrintStream out) {
+    Understood page = new Understood();
+    Bake bake = file.bake();
+    page.add(
+        "Dough",
+        bake.formula().flour().name()
+            + "; starter "
+            + Words.percent(100 * bake.formula().starterOfAddedFlour())
+            + " of the flour added; hydration "
+            + Words.percent(bake.formula().hydration())
+            + "; salt "
+            + Words.percent(bake.formula().salt()));
+    file.assumed().ifPresent(words -> page.add("", "assumed: " + words));
+    file.clock().ifPresent(clock -> page.add("Mixed", clock.startInWords()));
+    page.add("Readings", readings());
+    page.add("Starter", starter.map(TodayPage::described).orElse("not learned yet"));
+    page.lines().forEach(out::println);
+    out.println();
+    if (rises.isEmpty()) {
+      out.println("The dough has risen beyond every rise asked for; ask for another with --rise.");
+    }
+    for (int i = 0; i < rises.size(); i++) {
+      out.println(Words.percent(rises.get(i).percent()) + " rise");
+      out.println("  expected  " + window(outlooks.get(i).before()));
+      out.println("  now       " + window(outlooks.get(i).now()));
+      out.println("  " + pace(outlooks.get(i)));
+    }
+    out.println();
+    out.println("Caution: raw flour and raw dough are not for eating.");
+  }
+
+  private String readings() {
+    List<Reading> all = file.bake().readings();
+    String count = LearnCommand.counted(file.given(), "reading") + file.refused().words();
+    Optional<Reading> last =
+        all.stream().filter(reading -> reading.rise().isPresent()).reduce((a, b) -> b);
+    return last.map(
+            reading ->
+                count
+                    + "; the last rise "
+                    + Words.percent(reading.rise().orElseThrow().percent())
+                    + " at "
+                    + moment(reading.hours()))
+        .orElse(count);
+  }
+
+  private static String described(LearnedStarter starter) {
+    return "learned from "
+        + LearnCommand.counted(starter.bakes(), "bake")
+        + " and "
+        + LearnCommand.counted(starter.readings(), "reading");
+  }
+
+  private String window(TimeWindow window) {
+    return "early "
+        + moment(window.early())
+        + ", likely "
+        + moment(window.likely())
+        + ", late "
+        + moment(window.late());
+  }
+
+  private String moment(OptionalDouble hours) {
+    return hours.isPresent() ? moment(hours.getAsDouble()) : "not reached";
+  }
+
+  private String moment(double hours) {
+    return file.clock()
+        .map(clock -> clock.at(hours) + " (" + Words.duration(hours) + ")")
+        .orElseGet(() -> Words.duration(hours));
+  }
+
+  private String pace(TodayUpdate.Outlook outlook) {
+    return ahead(outlook.aheadHours()) + "; " + look(outlook.nextLookHours());
+  }
+
+  private static String ahead(OptionalDouble hours) {
+    if (hours.isEmpty()) {
+      return "too early to say whether today is ahead or behind";
+    }
+    double ahead = hours.getAsDouble();
+    if (Math.abs(ahead) < ON_TIME_HOURS) {
+      return "today is on time";
+    }
+    long minutes = Math.round(Math.abs(ahead) * 60);
+    return "today is "
+        + (minutes < 60 ? minutes + " min" : Words.duration(Math.abs(ahead)))
+        + (ahead > 0 ? " ahead of" : " behind")
+        + " what was expected";
+  }
+
+  private String look(OptionalDouble hours) {
+    return hours.isPresent()
+        ? "look again at " + moment(hours.getAsDouble()) + ", that reading narrows it most"
+        : "look now, the dough may soon be there";
+  }
+
+  private void printJson(List<Rise> rises, List<TodayUpdate.Outlook> outlooks, PrintStream out) {
+    JsonWriter json = new JsonWriter(out);
+    json.beginObject().field("schema", "doughtide/today/1");
+    json.field("bake", file.bake().name()).field("readings", file.given());
+    json.field("learnedFromBakes", (long) starter.map(LearnedStarter::bakes).orElse(0));
+    json.name("rises").beginArray();
+    for (int i = 0; i < rises.size(); i++) {
+      TodayUpdate.Outlook outlook = outlooks.get(i);
+      json.beginObject().field("risePercent", rises.get(i).percent(), 3);
+      json.name("expectedHours");
+      hours(json, outlook.before());
+      json.name("hours");
+      hours(json, outlook.now());
+      json.field("aheadHours", outlook.aheadHours(), 4);
+      json.field("nextLookHours", outlook.nextLookHours(), 4);
+      json.endObject();
+    }
+    json.endArray().endObject();
+  }
+
+  private static void hours(JsonWriter json, TimeWindow window) {
+    json.beginObject().field("early", window.early(), 4);
+    json.field("likely", window.likely(), 4).field("late", window.late(), 4).endObject();
+  }
+}
