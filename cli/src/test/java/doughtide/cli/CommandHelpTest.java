@@ -40,12 +40,15 @@ class CommandHelpTest {
   private void run(String name, CommandSpec.Example example) throws IOException {
     String[] words =
         Stream.concat(Stream.of(name), example.arguments().stream()).toArray(String[]::new);
-    Path own = Files.createDirectories(folder.resolve(name + examplesRun++));
-    if (example.arguments().stream().anyMatch(word -> word.startsWith("quayside-"))) {
-      DemoReadings.copyTo(own);
-    }
-    if (example.arguments().contains("--starter-file")) {
+    boolean learns = example.arguments().contains("--starter-file");
+    boolean reads = example.arguments().stream().anyMatch(word -> word.startsWith("quayside-"));
+    boolean needsReadings = learns || reads;
+    Path own =
+        needsReadings ? Files.createDirectories(folder.resolve(name + examplesRun++)) : folder;
+    if (learns) {
       DemoReadings.learnedIn(own);
+    } else if (reads) {
+      DemoReadings.copyTo(own);
     }
     CliRun run = CliRun.in(TestEnvironment.in(own), words);
     assertThat(run.err()).isEmpty();

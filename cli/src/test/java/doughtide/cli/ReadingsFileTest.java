@@ -54,7 +54,7 @@ class ReadingsFileTest {
         "time;height mm;temp (C);pH | 11:30;56,25;24,8;4,9",
         "time;rise mm;temp C;pH | 2h;6.25;24.8;4.9",
         "time;height;temp F;ph | 120min;56.25 mm;76.64;4.9",
-        "time;height cm;temp C;pH | 11:30:00;5,625;24.8;4.9",
+        "time;height cm;temp C;pH | 11:30:00;5.625;24.8;4.9",
       })
   void oneReadingTypedInManyWays(String heading, String line) throws IOException {
     for (String ending : List.of("\n", "\r\n", "\r")) {
