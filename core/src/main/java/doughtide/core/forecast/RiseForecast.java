@@ -97,14 +97,14 @@ public final class RiseForecast {
   /**
    * When something happens.
    *
-   * @param event gives the hour in one run, empty for never
+   * @param event gives the hour in one run, empty for never; called by several threads at once
    */
   public TimeWindow when(Function<RiseCurve, OptionalDouble> event) {
     return curves.isEmpty() ? TimeWindow.NEVER : TimeWindow.of(hoursOf(event));
   }
 
   private double[] hoursOf(Function<RiseCurve, OptionalDouble> event) {
-    return curves.stream()
+    return curves.parallelStream()
         .mapToDouble(curve -> event.apply(curve).orElse(Double.POSITIVE_INFINITY))
         .toArray();
   }

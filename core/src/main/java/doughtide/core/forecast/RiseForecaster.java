@@ -5,7 +5,6 @@ import doughtide.core.rise.DoughTemperature;
 import doughtide.core.rise.RiseCurve;
 import doughtide.core.rise.RiseModel;
 import doughtide.core.rise.RiseParameters;
-import doughtide.core.rise.Unknowns;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
@@ -103,14 +102,16 @@ public final class RiseForecaster implements Serializable {
     Ensemble ensemble = ensemble();
     List<Warning> warnings = new ArrayList<>(TemperatureWarnings.of(temperature, hours));
     boolean possible = warnings.stream().noneMatch(TemperatureWarnings::forbidsHours);
-    List<RiseCurve> curves = new ArrayList<>();
-    if (possible) {
-      for (Unknowns member : ensemble.members()) {
-        curves.add(typical.with(member).runFast(hours));
-      }
-    }
+    List<RiseCurve> curves = possible ? runs(typical, ensemble, hours) : List.of();
     warnings.addAll(DoughWarnings.of(formula));
     return new RiseForecast(typical, ensemble, curves, hours, warnings);
+  }
+
+  /** All members, on all cores, in their order. */
+  private static List<RiseCurve> runs(RiseModel typical, Ensemble ensemble, double hours) {
+    return ensemble.members().parallelStream()
+        .map(member -> typical.with(member).runFast(hours))
+        .toList();
   }
 
   private static double usefulHours(RiseModel typical) {
