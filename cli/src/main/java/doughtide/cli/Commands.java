@@ -7,7 +7,8 @@ import java.util.List;
 final class Commands {
 
   /** In the order help lists them. */
-  static final List<String> NAMES = List.of("rise", "feed", "water", "flour", "batch", "learn");
+  static final List<String> NAMES =
+      List.of("rise", "feed", "water", "flour", "batch", "learn", "handout");
 
   private Commands() {}
 
@@ -24,6 +25,7 @@ final class Commands {
       case "flour" -> new FlourCommand();
       case "batch" -> new BatchCommand();
       case "learn" -> new LearnCommand();
+      case "handout" -> new HandoutCommand();
       default -> throw unknown(name);
     };
   }

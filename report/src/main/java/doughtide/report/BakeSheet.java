@@ -14,7 +14,13 @@ import java.util.Optional;
  * @param steps in order
  * @param cautions those that apply to this dough
  */
-public record BakeSheet(RiseChartData rise, List<Step> steps, List<String> cautions) {
+public record BakeSheet(RiseChartData rise, List<Step> steps, List<String> cautions)
+    implements Handout {
+
+  /** Height of the chart, in sizes of the text. */
+  private static final double TALL_LINES = 19;
+
+  private static final double LEAST_LINES = 13;
 
   /** Copies the lists. */
   public BakeSheet {
@@ -27,26 +33,44 @@ public record BakeSheet(RiseChartData rise, List<Step> steps, List<String> cauti
    *
    * @param name what to do
    * @param when hours after mixing
+   * @param forecast what is to be seen then, for example the rise; may be empty
    */
-  public record Step(String name, TimeSpan when) {}
+  public record Step(String name, TimeSpan when, String forecast) {}
 
-  /**
-   * One page; in large print two, the second with the steps.
-   *
-   * @param date printed at the foot
-   */
+  @Override
   public List<Page> pages(PageFormat format, Words words, LocalDate date) {
-    double size = format.text().sizePt();
+    for (double tall : new double[] {TALL_LINES, LEAST_LINES}) {
+      Page whole = day(chart(format, words, date, tall), words);
+      if (whole.fits()) {
+        return List.of(whole);
+      }
+    }
+    return List.of(
+        chart(format, words, date, LEAST_LINES),
+        day(new Page(format, words, rise.title(), date), words));
+  }
+
+  @Override
+  public List<NamedChart> charts(Words words) {
+    return List.of(
+        new NamedChart("rise", RiseChart.of(rise, words), RiseChart.caption(rise, words)));
+  }
+
+  private Page chart(PageFormat format, Words words, LocalDate date, double lines) {
     Page page = new Page(format, words, rise.title(), date);
     rise.subtitle().forEach(page::paragraph);
-    page.chart(
+    return page.chart(
         RiseChart.withoutHead(rise, words),
-        20 * size,
+        (lines + rows()) * format.text().sizePt(),
         RiseChart.caption(rise, words).description());
-    if (format.text() == PageFormat.TextSize.STANDARD) {
-      return List.of(day(page, words));
-    }
-    return List.of(page, day(new Page(format, words, rise.title(), date), words));
+  }
+
+  /** What stands above and below the plot itself: clock times, temperature, shape point. */
+  private double rows() {
+    return (rise.mixedAt().isPresent() ? 2.6 : 0)
+        + (rise.temperature().isPresent() ? 4 : 0)
+        + (rise.shape().isPresent() ? 1.4 : 0)
+        + 1.3 * rise.warnings().size();
   }
 
   private Page day(Page page, Words words) {
@@ -57,26 +81,32 @@ public record BakeSheet(RiseChartData rise, List<Step> steps, List<String> cauti
 
   private Table steps(Words words) {
     Optional<ZonedDateTime> mixedAt = rise.mixedAt();
-    List<Table.Column> columns = new ArrayList<>();
-    columns.add(new Table.Column("", 1, Table.Kind.TICK));
-    columns.add(new Table.Column(words.say("sheet.step"), 8, Table.Kind.TEXT));
-    columns.add(new Table.Column(words.say("sheet.hours"), 5, Table.Kind.TEXT));
-    if (mixedAt.isPresent()) {
-      columns.add(new Table.Column(words.say("sheet.clock"), 6, Table.Kind.STRONG));
-    }
-    columns.add(new Table.Column(words.say("sheet.myTime"), 5, Table.Kind.WRITE));
-    columns.add(new Table.Column(words.say("sheet.myReading"), 6, Table.Kind.WRITE));
+    List<Table.Column> columns =
+        List.of(
+            new Table.Column("", 1, Table.Kind.TICK),
+            new Table.Column(words.say("sheet.step"), 8, Table.Kind.TEXT),
+            new Table.Column(
+                words.say(mixedAt.isPresent() ? "sheet.clockAndHours" : "sheet.hours"),
+                6.5,
+                Table.Kind.STRONG),
+            new Table.Column(words.say("sheet.forecast"), 5, Table.Kind.TEXT),
+            new Table.Column(words.say("sheet.myTime"), 4, Table.Kind.WRITE),
+            new Table.Column(words.say("sheet.myReading"), 6, Table.Kind.WRITE));
     List<List<String>> rows = new ArrayList<>();
     for (Step step : steps) {
-      List<String> row = new ArrayList<>();
-      row.add("");
-      row.add(step.name());
-      row.add(words.hoursSpan(step.when().earlyHours(), step.when().lateHours()));
-      mixedAt.ifPresent(m -> row.add(RiseChart.clockSpan(step.when(), m, words)));
-      row.add("");
-      row.add("");
-      rows.add(row);
+      rows.add(List.of("", step.name(), when(step, mixedAt, words), step.forecast(), "", ""));
     }
     return new Table(columns, rows);
+  }
+
+  private static String when(Step step, Optional<ZonedDateTime> mixedAt, Words words) {
+    String hours = words.hoursSpan(step.when());
+    return mixedAt
+        .map(m -> unbroken(RiseChart.clockSpan(step.when(), m, words)) + " (" + hours + ")")
+        .orElse(hours);
+  }
+
+  private static String unbroken(String text) {
+    return text.replace(' ', '\u00a0');
   }
 }

@@ -15,6 +15,7 @@ import java.util.Optional;
  * @param markPercent the rise that is compared, in percent
  * @param cases two to six
  * @param idea the answer in the numbers of this page
+ * @param questions what a class is asked about the charts; printed by {@link #exercise} only
  * @param cautions those that apply
  */
 public record ComparisonPage(
@@ -23,7 +24,9 @@ public record ComparisonPage(
     double markPercent,
     List<Case> cases,
     String idea,
-    List<String> cautions) {
+    List<Question> questions,
+    List<String> cautions)
+    implements Handout {
 
   /**
    * One of the doughs compared.
@@ -33,7 +36,15 @@ public record ComparisonPage(
    */
   public record Case(String name, RiseChartData rise, Optional<TimeSpan> mark) {}
 
-  /** Who the page is for. */
+  /**
+   * A question and what a teacher finds under it.
+   *
+   * @param text the question
+   * @param answer in the numbers of this page
+   */
+  public record Question(String text, String answer) {}
+
+  /** Who an exercise is for. */
   public enum Edition {
     /** With the answers. */
     TEACHER,
@@ -45,36 +56,89 @@ public record ComparisonPage(
   public ComparisonPage {
     notes = List.copyOf(notes);
     cases = List.copyOf(cases);
+    questions = List.copyOf(questions);
     cautions = List.copyOf(cautions);
     LinesChart.check(cases.size());
   }
 
-  /**
-   * One page; in large print two, the second with the answers.
-   *
-   * @param date printed at the foot
-   */
-  public List<Page> pages(PageFormat format, Words words, LocalDate date, Edition edition) {
-    Page page = new Page(format, words, title, date);
-    notes.forEach(page::paragraph);
-    double size = format.text().sizePt();
-    page.charts(small(words), descriptions(words), Math.min(3, cases.size()), 10.5 * size);
-    page.chart(overlay(words), 13 * size, words.say("compare.overlay"));
-    if (format.text() == PageFormat.TextSize.STANDARD) {
-      return List.of(answers(page, words, edition));
+  @Override
+  public List<Page> pages(PageFormat format, Words words, LocalDate date) {
+    Page whole = told(charts(format, words, date, title), words);
+    if (whole.fits()) {
+      return List.of(whole);
     }
-    return List.of(page, answers(new Page(format, words, title, date), words, edition));
+    return List.of(
+        charts(format, words, date, title), told(new Page(format, words, title, date), words));
   }
 
-  private Page answers(Page page, Words words, Edition edition) {
+  private Page told(Page page, Words words) {
+    page.table(table(words, Edition.TEACHER));
+    page.strong(idea);
+    cautions.forEach(page::caution);
+    return page;
+  }
+
+  /**
+   * The same charts with questions: for students with the answers left blank, for the teacher with
+   * the answers.
+   */
+  public Handout exercise(Edition edition) {
+    return (format, words, date) -> {
+      String head = words.say("exercise." + edition.name(), Map.of("title", title));
+      Page whole = asked(charts(format, words, date, head), words, edition);
+      if (whole.fits()) {
+        return List.of(whole);
+      }
+      return List.of(
+          charts(format, words, date, head),
+          asked(new Page(format, words, head, date), words, edition));
+    };
+  }
+
+  private Page asked(Page page, Words words, Edition edition) {
+    page.paragraph(words.say("exercise.read"));
     page.table(table(words, edition));
-    if (edition == Edition.TEACHER) {
-      page.paragraph(idea);
-    } else {
-      page.writingRoom(words.say("compare.yourIdea"), 2);
+    int number = 1;
+    for (Question question : questions) {
+      page.paragraph(words.number(number, 0) + ". " + question.text());
+      number++;
+      if (edition == Edition.TEACHER) {
+        page.strong(question.answer());
+      } else {
+        page.writingRoom("", 1);
+      }
     }
     cautions.forEach(page::caution);
     return page;
+  }
+
+  private Page charts(PageFormat format, Words words, LocalDate date, String head) {
+    Page page = new Page(format, words, head, date);
+    notes.forEach(page::paragraph);
+    double size = format.text().sizePt();
+    int across = cases.size() == 4 ? 2 : Math.min(3, cases.size());
+    page.charts(small(words), descriptions(words), across, (cases.size() > 3 ? 8 : 10) * size);
+    return page.chart(overlay(words), 12 * size, words.say("compare.overlay"));
+  }
+
+  @Override
+  public List<NamedChart> charts(Words words) {
+    List<NamedChart> charts = new ArrayList<>();
+    charts.add(
+        new NamedChart(
+            "overlay",
+            overlay(words),
+            new ChartCaption(title, words.say("compare.overlay"), words.language())));
+    List<PrintedChart> small = small(words);
+    List<String> descriptions = descriptions(words);
+    for (int i = 0; i < small.size(); i++) {
+      charts.add(
+          new NamedChart(
+              Integer.toString(i + 1),
+              small.get(i),
+              new ChartCaption(cases.get(i).name(), descriptions.get(i), words.language())));
+    }
+    return charts;
   }
 
   private double end() {
@@ -82,6 +146,7 @@ public record ComparisonPage(
         .mapToDouble(
             c ->
                 c.mark()
+                    .filter(TimeSpan::isClosed)
                     .map(m -> Math.max(1, m.lateHours() * 1.15))
                     .orElse(c.rise().hours()[c.rise().hours().length - 1]))
         .max()
@@ -117,7 +182,10 @@ public record ComparisonPage(
   }
 
   private Table table(Words words, Edition edition) {
-    List<List<String>> rows = cases.stream().map(c -> List.of(c.name(), answer(c, words))).toList();
+    List<List<String>> rows =
+        cases.stream()
+            .map(c -> List.of(c.name(), edition == Edition.TEACHER ? answer(c, words) : ""))
+            .toList();
     String mark = words.say("compare.hoursTo", Map.of("rise", words.percent(markPercent, 0)));
     return new Table(
         List.of(
@@ -128,8 +196,6 @@ public record ComparisonPage(
   }
 
   private static String answer(Case one, Words words) {
-    return one.mark()
-        .map(m -> words.hoursSpan(m.earlyHours(), m.lateHours()))
-        .orElseGet(() -> words.say("chart.notReached"));
+    return one.mark().map(words::hoursSpan).orElseGet(() -> words.say("chart.notReached"));
   }
 }

@@ -24,7 +24,8 @@ public record HoursTable(
     List<String> columns,
     List<Double> celsius,
     List<List<Optional<TimeSpan>>> cells,
-    List<String> cautions) {
+    List<String> cautions)
+    implements Handout {
 
   private static final double MOST_SCALE = 2.4;
 
@@ -41,18 +42,20 @@ public record HoursTable(
     }
   }
 
-  /**
-   * The one page.
-   *
-   * @param date printed at the foot
-   */
+  /** The one page, which lies on its side unless only an upright one has the room. */
+  @Override
   public List<Page> pages(PageFormat format, Words words, LocalDate date) {
+    Page sideways = page(format.sideways(), words, date);
+    return List.of(sideways.fits() ? sideways : page(format, words, date));
+  }
+
+  private Page page(PageFormat format, Words words, LocalDate date) {
     Page page = new Page(format, words, title, date);
     notes.forEach(page::paragraph);
     page.paragraph(words.say("hours.explain", java.util.Map.of("across", across)));
     page.largeTable(table(words), MOST_SCALE);
     cautions.forEach(page::caution);
-    return List.of(page);
+    return page;
   }
 
   private Table table(Words words) {
@@ -64,9 +67,7 @@ public record HoursTable(
       List<String> row = new ArrayList<>();
       row.add(words.temperature(celsius.get(i)));
       for (Optional<TimeSpan> cell : cells.get(i)) {
-        row.add(
-            cell.map(c -> words.quarterHours(c.earlyHours(), c.lateHours()))
-                .orElseGet(() -> words.say("hours.never")));
+        row.add(cell.map(c -> words.quarterHours(c)).orElseGet(() -> words.say("hours.never")));
       }
       rows.add(row);
     }

@@ -44,6 +44,12 @@ public final class LinesChart {
     return of(title, unit, lines, scale(low, high, unit, words), end, words);
   }
 
+  /**
+   * Refuses more lines than can be told apart.
+   *
+   * @param count how many lines are wanted
+   * @throws InputException for none or more than six
+   */
   static void check(int count) {
     if (count < 1 || count > PENS.size()) {
       throw new InputException(

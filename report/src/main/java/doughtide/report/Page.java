@@ -53,6 +53,11 @@ public final class Page {
     return add(new PageBlocks.Paragraph(text));
   }
 
+  /** Adds text that stands out. */
+  public Page strong(String text) {
+    return add(new PageBlocks.Strong(text));
+  }
+
   /** Adds a framed caution. */
   public Page caution(String text) {
     return add(new PageBlocks.Caution(words.say("page.caution"), text));
@@ -152,12 +157,31 @@ public final class Page {
     }
   }
 
+  /** Whether the content fits on one side. */
+  public boolean fits() {
+    try (PdfFile file = new PdfFile(title, words.language())) {
+      spareHeight(new PageType(file.fonts(), format.text().sizePt()), width(), room(file));
+      return true;
+    } catch (PageLayoutException e) {
+      return false;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private double width() {
+    return format.widthPt() - 2 * MARGIN_PT;
+  }
+
+  private double room(PdfFile file) {
+    PageType type = new PageType(file.fonts(), format.text().sizePt());
+    return format.heightPt() - 2 * MARGIN_PT - type.lineHeightPt() * 1.4;
+  }
+
   private void draw(PdfFile file, int number, int count) throws IOException {
     PageType type = new PageType(file.fonts(), format.text().sizePt());
-    double width = format.widthPt() - 2 * MARGIN_PT;
-    double foot = type.lineHeightPt() * 1.4;
-    double room = format.heightPt() - 2 * MARGIN_PT - foot;
-    double spare = spareHeight(type, width, room);
+    double width = width();
+    double spare = spareHeight(type, width, room(file));
     PdfSheet sheet = file.sheet(format.widthPt(), format.heightPt());
     long growing = blocks.stream().filter(PageBlock::grows).count();
     double y = MARGIN_PT;

@@ -78,6 +78,29 @@ final class PageBlocks {
     }
   }
 
+  /** Text that stands out. */
+  record Strong(String text) implements PageBlock {
+    @Override
+    public String name() {
+      return "text";
+    }
+
+    @Override
+    public double heightPt(PageType type, double width) {
+      return type.lines(text, width, type.fonts().bold()).size() * type.lineHeightPt()
+          + type.sizePt() * 0.4;
+    }
+
+    @Override
+    public void draw(PdfSheet sheet, PageType type, double x, double top, double width, double tall)
+        throws IOException {
+      sheet.begin("P");
+      PDFont font = type.fonts().bold();
+      drawLines(sheet, type, type.lines(text, width, font), x, top, font);
+      sheet.end();
+    }
+  }
+
   /** A framed line that warns. */
   record Caution(String word, String text) implements PageBlock {
     @Override
@@ -323,8 +346,7 @@ final class PageBlocks {
     private List<String> lines(
         List<String> row, int i, PageType type, double[] widths, boolean isHead) {
       Table.Column column = table.columns().get(i);
-      boolean isPrinted =
-          isHead || column.kind() == Table.Kind.TEXT || column.kind() == Table.Kind.STRONG;
+      boolean isPrinted = isHead || column.kind() != Table.Kind.TICK;
       return isPrinted && !row.get(i).isBlank()
           ? type.lines(row.get(i), widths[i] - TableWidths.padPt(type), font(column, type, isHead))
           : List.of();

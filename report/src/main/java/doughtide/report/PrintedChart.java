@@ -293,13 +293,29 @@ public final class PrintedChart extends XYChart {
                   (float) widthPt, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, dash, 0));
     }
 
+    /** The marks of an upright axis that have room for their labels. */
+    private List<ChartTick> legible(ChartAxis axis) {
+      List<ChartTick> ticks = axis.ticks();
+      if (ticks.size() < 2) {
+        return ticks;
+      }
+      double apart =
+          plot.getHeight() * (axis.fraction(ticks.get(1).at()) - axis.fraction(ticks.get(0).at()));
+      int every = Math.max(1, (int) Math.ceil(size * 1.15 / Math.max(0.1, apart)));
+      List<ChartTick> shown = new ArrayList<>();
+      for (int i = 0; i < ticks.size(); i += every) {
+        shown.add(ticks.get(i));
+      }
+      return shown;
+    }
+
     private void grid() {
       g.setColor(GRID);
       stroke(0.5);
       for (ChartTick tick : picture.x().ticks()) {
         g.draw(new Line2D.Double(px(tick.at()), plot.getY(), px(tick.at()), plot.getMaxY()));
       }
-      for (ChartTick tick : picture.y().ticks()) {
+      for (ChartTick tick : legible(picture.y())) {
         g.draw(new Line2D.Double(plot.getX(), py(tick.at()), plot.getMaxX(), py(tick.at())));
       }
       g.setColor(Color.BLACK);
@@ -317,7 +333,7 @@ public final class PrintedChart extends XYChart {
               - size * 0.65
               - (titlesBesideLanes ? 0 : picture.lanes().size() * lineHeight * 1.15);
       text(picture.y().title(), edge, titleY, plain);
-      for (ChartTick tick : picture.y().ticks()) {
+      for (ChartTick tick : legible(picture.y())) {
         String label = tick.rows().get(0);
         text(
             label,
@@ -331,7 +347,7 @@ public final class PrintedChart extends XYChart {
 
     private void rightAxis(ChartAxis axis, double edge, double titleY) {
       text(axis.title(), width - edge - Fonts.width(axis.title(), plain), titleY, plain);
-      for (ChartTick tick : axis.ticks()) {
+      for (ChartTick tick : legible(axis)) {
         text(
             tick.rows().get(0),
             plot.getMaxX() + size * 0.4,
@@ -433,19 +449,38 @@ public final class PrintedChart extends XYChart {
           && laneTo(picture.lanes().get(0)) < to;
     }
 
-    private boolean labelFitsRight(ChartPicture.Lane lane) {
-      return px(picture.x().clamp(lane.late())) + size * 0.6 + Fonts.width(lane.label(), bold)
+    /** The label, or only what stands before its comma where the whole has no room. */
+    private String label(ChartPicture.Lane lane) {
+      int comma = lane.label().indexOf(", ");
+      return comma < 0 || fitsRight(lane, lane.label()) || fitsLeft(lane, lane.label())
+          ? lane.label()
+          : lane.label().substring(0, comma);
+    }
+
+    private boolean fitsRight(ChartPicture.Lane lane, String label) {
+      return px(picture.x().clamp(lane.late())) + size * 0.6 + Fonts.width(label, bold)
           <= plot.getMaxX();
+    }
+
+    private boolean fitsLeft(ChartPicture.Lane lane, String label) {
+      return px(picture.x().clamp(lane.early())) - size * 0.6 - Fonts.width(label, bold)
+          >= plot.getX();
+    }
+
+    private boolean labelFitsRight(ChartPicture.Lane lane) {
+      return fitsRight(lane, label(lane));
     }
 
     private double laneFrom(ChartPicture.Lane lane) {
       double bar = px(picture.x().clamp(lane.early()));
-      return labelFitsRight(lane) ? bar : bar - size * 0.6 - Fonts.width(lane.label(), bold);
+      return labelFitsRight(lane)
+          ? bar
+          : Math.max(2, bar - size * 0.6 - Fonts.width(label(lane), bold));
     }
 
     private double laneTo(ChartPicture.Lane lane) {
       double bar = px(picture.x().clamp(lane.late()));
-      return labelFitsRight(lane) ? bar + size * 0.6 + Fonts.width(lane.label(), bold) : bar;
+      return labelFitsRight(lane) ? bar + size * 0.6 + Fonts.width(label(lane), bold) : bar;
     }
 
     private void lanes() {
@@ -466,7 +501,7 @@ public final class PrintedChart extends XYChart {
       bar(from, to, y);
       marker(diamond(x, y, size * 0.38));
       text(
-          lane.label(),
+          label(lane),
           labelFitsRight(lane) ? to + size * 0.6 : laneFrom(lane),
           y + size * 0.35,
           bold);

@@ -59,7 +59,7 @@ public final class RiseChart {
                 .map(
                     t ->
                         new ChartPicture.Strip(
-                            words.say("chart.doughTemperature"),
+                            words.say("chart.doughTemperature") + " " + degrees(t, words),
                             whole,
                             Series.at(t.hours(), t.celsius(), whole),
                             "\u00a0°C")),
@@ -103,6 +103,15 @@ public final class RiseChart {
     return curves;
   }
 
+  /** Lowest to highest on both scales. */
+  private static String degrees(RiseChartData.TemperatureSeries series, Words words) {
+    double low = Math.round(Arrays.stream(series.celsius()).min().orElseThrow());
+    double high = Math.round(Arrays.stream(series.celsius()).max().orElseThrow());
+    return low == high
+        ? words.temperature(low)
+        : words.temperature(low) + " – " + words.temperature(high);
+  }
+
   /** The same chart without title, for a page that has said it already. */
   static PrintedChart withoutHead(RiseChartData data, Words words) {
     return of(
@@ -126,11 +135,14 @@ public final class RiseChart {
   /** Clock times of a span, with the day where it is not the day of mixing. */
   static String clockSpan(TimeSpan span, ZonedDateTime mixedAt, Words words) {
     ZonedDateTime early = after(mixedAt, span.earlyHours());
-    ZonedDateTime late = after(mixedAt, span.lateHours());
     String from =
         early.toLocalDate().equals(mixedAt.toLocalDate())
             ? words.clock(early)
             : words.dayAndClock(early);
+    if (!span.isClosed()) {
+      return words.say("hours.from", Map.of("hours", from));
+    }
+    ZonedDateTime late = after(mixedAt, span.lateHours());
     boolean isOneNight = span.lateHours() - span.earlyHours() < 12;
     String to = isOneNight ? words.clock(late) : words.dayAndClock(late);
     return words.clock(early).equals(words.clock(late)) && isOneNight ? from : from + "–" + to;
@@ -346,7 +358,7 @@ public final class RiseChart {
   private static String clockOrHours(double hours, Optional<ZonedDateTime> mixedAt, Words words) {
     return mixedAt
         .map(m -> words.clock(after(m, hours)))
-        .orElseGet(() -> words.hours(hours) + "\u00a0h");
+        .orElseGet(() -> words.hoursWithUnit(hours));
   }
 
   private static List<String> notes(RiseChartData data, Words words) {

@@ -1,5 +1,7 @@
 package doughtide.report;
 
+import doughtide.core.forecast.RiseForecast;
+import doughtide.core.forecast.ShapeForecast;
 import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
@@ -91,6 +93,80 @@ public record RiseChartData(
       hours = Series.ascending("hours", hours);
       percent = Series.finite("percent", percent, hours.length);
     }
+  }
+
+  /**
+   * A forecast as a chart shows it, without title, clock, shape point and cold.
+   *
+   * @param forecast of one dough; must be possible
+   * @param marks rises whose times are shown, in percent, ascending
+   */
+  public static RiseChartData of(RiseForecast forecast, double... marks) {
+    return ForecastChart.of(forecast, marks);
+  }
+
+  /**
+   * The same with the end of bulk fermentation, the time in the cold and the loaf's likely rise
+   * from shaping to the oven.
+   *
+   * @param shape the shape point; without one, nothing changes
+   */
+  public RiseChartData with(ShapeForecast shape) {
+    return ForecastChart.with(this, shape);
+  }
+
+  /** The same under a title, with further lines under it. */
+  public RiseChartData titled(String newTitle, List<String> newSubtitle) {
+    return new RiseChartData(
+        newTitle,
+        newSubtitle,
+        hours,
+        earlyPercent,
+        likelyPercent,
+        latePercent,
+        passing,
+        mixedAt,
+        temperature,
+        shape,
+        cold,
+        loaf,
+        warnings);
+  }
+
+  /** The same with clock times. */
+  public RiseChartData mixedAt(ZonedDateTime time) {
+    return new RiseChartData(
+        title,
+        subtitle,
+        hours,
+        earlyPercent,
+        likelyPercent,
+        latePercent,
+        passing,
+        Optional.of(time),
+        temperature,
+        shape,
+        cold,
+        loaf,
+        warnings);
+  }
+
+  /** The same with lines for the foot of the chart. */
+  public RiseChartData withWarnings(List<String> lines) {
+    return new RiseChartData(
+        title,
+        subtitle,
+        hours,
+        earlyPercent,
+        likelyPercent,
+        latePercent,
+        passing,
+        mixedAt,
+        temperature,
+        shape,
+        cold,
+        loaf,
+        lines);
   }
 
   /**

@@ -48,7 +48,7 @@ final class Series {
   static double[] evenly(double end, int count) {
     double[] places = new double[count];
     for (int i = 0; i < count; i++) {
-      places[i] = end * i / (count - 1);
+      places[i] = Math.min(end, end * i / (count - 1)); // rounding may step over the end
     }
     return places;
   }

@@ -6,7 +6,7 @@ import java.util.List;
  * A table of words; cells wrap, text never shrinks.
  *
  * @param columns at least one
- * @param rows each with one text per column; the text of columns to write or tick in is ignored
+ * @param rows each with one text per column; the text of columns to tick in is ignored
  */
 public record Table(List<Column> columns, List<List<String>> rows) {
 
@@ -31,7 +31,7 @@ public record Table(List<Column> columns, List<List<String>> rows) {
     TEXT,
     /** Printed text that stands out. */
     STRONG,
-    /** Left blank, to write in. */
+    /** To write in: tall enough for handwriting, with what is filled in already. */
     WRITE,
     /** A box to tick. */
     TICK

@@ -43,8 +43,11 @@ final class TableWidths {
   private static double longestWord(Table table, int column, PageType type) {
     double longest = words(table.columns().get(column).head(), type, type.fonts().bold());
     Table.Kind kind = table.columns().get(column).kind();
-    if (kind == Table.Kind.TICK || kind == Table.Kind.WRITE) {
-      return Math.max(longest, type.sizePt() * (kind == Table.Kind.TICK ? 1 : 3));
+    if (kind == Table.Kind.TICK) {
+      return Math.max(longest, type.sizePt());
+    }
+    if (kind == Table.Kind.WRITE) {
+      longest = Math.max(longest, type.sizePt() * 3);
     }
     PDFont font = kind == Table.Kind.STRONG ? type.fonts().bold() : type.fonts().plain();
     for (List<String> row : table.rows()) {
@@ -54,7 +57,7 @@ final class TableWidths {
   }
 
   private static double words(String text, PageType type, PDFont font) {
-    return Arrays.stream(text.split(" ", -1))
+    return Arrays.stream(text.split("[ \n]", -1))
         .mapToDouble(word -> type.width(word, font))
         .max()
         .orElse(0);

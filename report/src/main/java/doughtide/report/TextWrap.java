@@ -14,8 +14,19 @@ final class TextWrap {
     return lines(text, widthPt, line -> Fonts.width(line, font));
   }
 
-  /** At least one line, which is empty for an empty text. */
+  /**
+   * At least one line, which is empty for an empty text; a line break in the text begins a new one.
+   */
   static List<String> lines(String text, double widthPt, ToDoubleFunction<String> measure) {
+    List<String> lines = new ArrayList<>();
+    for (String piece : text.split("\n", -1)) {
+      lines.addAll(wrapped(piece, widthPt, measure));
+    }
+    return lines;
+  }
+
+  private static List<String> wrapped(
+      String text, double widthPt, ToDoubleFunction<String> measure) {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder();
     for (String word : Fonts.printable(text).strip().split(" +", -1)) {

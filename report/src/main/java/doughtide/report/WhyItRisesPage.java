@@ -9,9 +9,10 @@ import java.util.List;
  *
  * @param notes formula and temperatures
  * @param carbonDioxide millimoles per kilogram of dough: dissolved, in the gas cells, lost
- * @param life decimal logarithm of cells per gram: yeast, lactic bacteria
+ * @param life percent of a ripe population: yeast, lactic bacteria
  * @param acidity pH
  * @param strength share of the strength after mixing, in percent
+ * @param idea what the page shows, in its own numbers
  * @param cautions those that apply
  */
 public record WhyItRisesPage(
@@ -20,7 +21,9 @@ public record WhyItRisesPage(
     List<LineSeries> life,
     LineSeries acidity,
     LineSeries strength,
-    List<String> cautions) {
+    String idea,
+    List<String> cautions)
+    implements Handout {
 
   /** Copies the lists. */
   public WhyItRisesPage {
@@ -30,41 +33,67 @@ public record WhyItRisesPage(
     cautions = List.copyOf(cautions);
   }
 
-  /**
-   * One page; in large print two, the second with acidity and strength.
-   *
-   * @param date printed at the foot
-   */
+  @Override
   public List<Page> pages(PageFormat format, Words words, LocalDate date) {
-    double least = 10 * format.text().sizePt();
-    Page page = new Page(format, words, words.say("why.title"), date);
-    notes.forEach(page::paragraph);
-    page.chart(
-        LinesChart.of(words.say("why.gas"), words.say("why.gasUnit"), carbonDioxide, words),
-        1.3 * least,
-        words.say("why.gasExplain"));
-    page.paragraph(words.say("why.gasExplain"));
-    page.chart(
-        LinesChart.of(words.say("why.life"), words.say("why.lifeUnit"), life, words),
-        least,
-        words.say("why.lifeExplain"));
-    page.paragraph(words.say("why.lifeExplain"));
-    if (format.text() == PageFormat.TextSize.STANDARD) {
-      return List.of(sour(page, least, words));
+    Page whole = sour(gas(format, words, date), format, words);
+    if (whole.fits()) {
+      return List.of(whole);
     }
-    return List.of(page, sour(new Page(format, words, words.say("why.title"), date), least, words));
+    return List.of(
+        gas(format, words, date),
+        sour(new Page(format, words, words.say("why.title"), date), format, words));
   }
 
-  private Page sour(Page page, double least, Words words) {
+  private Page gas(PageFormat format, Words words, LocalDate date) {
+    double least = 9.5 * format.text().sizePt();
+    Page page = new Page(format, words, words.say("why.title"), date);
+    notes.forEach(page::paragraph);
+    page.paragraph(words.say("why.likely"));
+    page.chart(gasChart(words), 1.2 * least, words.say("why.gasExplain"));
+    page.paragraph(words.say("why.gasExplain"));
+    return page.strong(idea);
+  }
+
+  private Page sour(Page page, PageFormat format, Words words) {
+    double least = 9.5 * format.text().sizePt();
+    page.chart(lifeChart(words), least, words.say("why.lifeExplain"));
+    page.paragraph(words.say("why.lifeExplain"));
     page.charts(
-        List.of(
-            LinesChart.of(words.say("why.acid"), "pH", List.of(acidity), words),
-            LinesChart.of(words.say("why.strength"), "%", List.of(strength), words)),
+        List.of(acidChart(words), strengthChart(words)),
         List.of(words.say("why.acid"), words.say("why.strength")),
         2,
         least);
     page.paragraph(words.say("why.acidExplain"));
     cautions.forEach(page::caution);
     return page;
+  }
+
+  @Override
+  public List<NamedChart> charts(Words words) {
+    return List.of(
+        named("gas", gasChart(words), words.say("why.gas"), words),
+        named("life", lifeChart(words), words.say("why.life"), words),
+        named("acid", acidChart(words), words.say("why.acid"), words),
+        named("strength", strengthChart(words), words.say("why.strength"), words));
+  }
+
+  private static NamedChart named(String name, PrintedChart chart, String title, Words words) {
+    return new NamedChart(name, chart, new ChartCaption(title, title, words.language()));
+  }
+
+  private PrintedChart gasChart(Words words) {
+    return LinesChart.of(words.say("why.gas"), words.say("why.gasUnit"), carbonDioxide, words);
+  }
+
+  private PrintedChart lifeChart(Words words) {
+    return LinesChart.of(words.say("why.life"), words.say("why.lifeUnit"), life, words);
+  }
+
+  private PrintedChart acidChart(Words words) {
+    return LinesChart.of(words.say("why.acid"), "pH", List.of(acidity), words);
+  }
+
+  private PrintedChart strengthChart(Words words) {
+    return LinesChart.of(words.say("why.strength"), "%", List.of(strength), words);
   }
 }

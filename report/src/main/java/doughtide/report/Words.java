@@ -133,17 +133,44 @@ public final class Words {
         + "°F)";
   }
 
-  /** A duration as hours and minutes, rounded to five minutes, for example {@code 4:35}. */
+  /**
+   * A duration as hours and minutes, rounded to five minutes: {@code 4:35}, in French {@code 4 h
+   * 35}.
+   */
   public String hours(double hours) {
     long minutes = roundToFive(hours * 60);
-    return minutes / 60 + ":" + (minutes % 60 < 10 ? "0" : "") + minutes % 60;
+    String mark = language == Language.FRENCH ? NO_BREAK_SPACE + "h" + NO_BREAK_SPACE : ":";
+    return minutes / 60 + mark + (minutes % 60 < 10 ? "0" : "") + minutes % 60;
+  }
+
+  /** A duration with its unit, for example {@code 4:35 h}. */
+  public String hoursWithUnit(double hours) {
+    return hours(hours) + (language == Language.FRENCH ? "" : NO_BREAK_SPACE + "h");
+  }
+
+  /** A span of hours with its unit; {@code from 4:35 h} where its end is open. */
+  public String hoursSpan(TimeSpan span) {
+    return span.isClosed()
+        ? hoursSpan(span.earlyHours(), span.lateHours())
+        : say("hours.from", Map.of("hours", hoursWithUnit(span.earlyHours())));
+  }
+
+  /** A span of hours in quarters; {@code from 4½} where its end is open. */
+  public String quarterHours(TimeSpan span) {
+    if (span.isClosed()) {
+      return quarterHours(span.earlyHours(), span.lateHours());
+    }
+    double step = span.earlyHours() < 12 ? 0.25 : 1;
+    double from = Math.floor(span.earlyHours() / step + 1e-6) * step;
+    return say("hours.from", Map.of("hours", quarters(from)));
   }
 
   /** A span of hours with its unit, for example {@code 4:35–6:20 h}. */
   public String hoursSpan(double early, double late) {
     String from = hours(early);
     String to = hours(late);
-    return (from.equals(to) ? from : from + "–" + to) + NO_BREAK_SPACE + "h";
+    String unit = language == Language.FRENCH ? "" : NO_BREAK_SPACE + "h";
+    return (from.equals(to) ? from : from + "–" + to) + unit;
   }
 
   /**

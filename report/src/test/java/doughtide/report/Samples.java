@@ -97,11 +97,11 @@ final class Samples {
     return new BakeSheet(
         cold(),
         List.of(
-            new BakeSheet.Step("mix", new TimeSpan(0, 0)),
-            new BakeSheet.Step("fold", new TimeSpan(0.5, 2.5)),
-            new BakeSheet.Step("shape", new TimeSpan(6.8, 8.7)),
-            new BakeSheet.Step("into the cold", new TimeSpan(9, 9)),
-            new BakeSheet.Step("score and bake with steam", new TimeSpan(24, 28))),
+            new BakeSheet.Step("mix", new TimeSpan(0, 0), ""),
+            new BakeSheet.Step("fold", new TimeSpan(0.5, 2.5), ""),
+            new BakeSheet.Step("shape", new TimeSpan(6.8, 8.7), "rise 20–28%"),
+            new BakeSheet.Step("into the cold", new TimeSpan(9, 9), ""),
+            new BakeSheet.Step("score and bake with steam", new TimeSpan(24, 28), "")),
         List.of(words.say("caution.rawDough"), words.say("caution.steam")));
   }
 
@@ -150,6 +150,9 @@ final class Samples {
         50,
         cases,
         "From 20 °C to 28 °C the time to half as much again shrinks from 8–11 to 3¾–5¼ hours.",
+        List.of(
+            new ComparisonPage.Question("Which dough is ready first?", "The one at 28 °C (82 °F)."),
+            new ComparisonPage.Question("Why is that so?", "Yeast works faster in the warm.")),
         List.of(words.say("caution.rawDough")));
   }
 
@@ -167,8 +170,8 @@ final class Samples {
       dissolved[i] = 16 * (1 - Math.exp(-h / 2));
       cells[i] = 40 / (1 + Math.exp(-(h - 7)));
       lost[i] = 30 / (1 + Math.exp(-(h - 10)));
-      yeast[i] = 6 + 1.4 / (1 + Math.exp(-(h - 5)));
-      bacteria[i] = 7.2 + 1.6 / (1 + Math.exp(-(h - 4)));
+      yeast[i] = 10 + 85 / (1 + Math.exp(-(h - 5)));
+      bacteria[i] = 10 + 70 / (1 + Math.exp(-(h - 4)));
       acid[i] = 5.9 - 1.8 / (1 + Math.exp(-(h - 7) / 1.5));
       strength[i] = 100 - 45 / (1 + Math.exp(-(h - 10)));
     }
@@ -183,31 +186,46 @@ final class Samples {
             new LineSeries("lactic bacteria", hours, bacteria)),
         new LineSeries("pH", hours, acid),
         new LineSeries("strength", hours, strength),
+        "At 50% rise (6–8 h) 55–60% of the gas made is in the cells, 40–45% dissolved, 0% lost.",
         List.of(words.say("caution.rawDough")));
   }
 
-  static List<BlankForm.Bowl> bowls() {
-    List<BlankForm.Bowl> bowls = new ArrayList<>();
-    for (int water = 60; water <= 84; water += 4) {
-      bowls.add(new BlankForm.Bowl(water, 100, water));
+  static StarterPage starter(Words words) {
+    List<Double> celsius = List.of(20.0, 24.0, 28.0);
+    List<List<StarterPage.Cell>> cells = new ArrayList<>();
+    for (double temperature : celsius) {
+      List<StarterPage.Cell> row = new ArrayList<>();
+      for (double parts : new double[] {1, 2, 5}) {
+        double ripe = 4 * Math.pow(0.9, temperature - 24) * Math.pow(parts, 0.3);
+        row.add(
+            new StarterPage.Cell(
+                Optional.of(new TimeSpan(ripe, 1.4 * ripe)),
+                Optional.of(new TimeSpan(1.3 * ripe, 1.8 * ripe))));
+      }
+      cells.add(row);
     }
-    return bowls;
+    return new StarterPage(
+        words.say("starter.title"),
+        List.of("Invented demo", words.say("starter.explain")),
+        List.of("1:1:1", "1:2:2", "1:5:5"),
+        celsius,
+        cells,
+        List.of(words.say("caution.jar")));
   }
 
   /** Every kind of page. */
   static Map<String, List<Page>> pages(PageFormat format, Words words) {
+    Map<String, Handout> handouts = new LinkedHashMap<>();
+    handouts.put("bake-sheet", bakeSheet(words));
+    handouts.put("hours-table", hoursTable(words));
+    handouts.put("comparison", comparison(words));
+    handouts.put("comparison-student", comparison(words).exercise(ComparisonPage.Edition.STUDENT));
+    handouts.put("why", why(words));
+    handouts.put("readings-log", BlankForm.readingsLog(words, Optional.empty(), 12));
+    handouts.put("bowls", ComputedPages.bowls(words));
+    handouts.put("starter", starter(words));
     Map<String, List<Page>> pages = new LinkedHashMap<>();
-    pages.put("bake-sheet", bakeSheet(words).pages(format, words, DATE));
-    pages.put("hours-table", hoursTable(words).pages(format.sideways(), words, DATE));
-    pages.put(
-        "comparison", comparison(words).pages(format, words, DATE, ComparisonPage.Edition.TEACHER));
-    pages.put(
-        "comparison-student",
-        comparison(words).pages(format, words, DATE, ComparisonPage.Edition.STUDENT));
-    pages.put("why", why(words).pages(format, words, DATE));
-    pages.put("readings-log", BlankForm.readingsLog(words, 9).pages(format, words, DATE));
-    pages.put(
-        "bowls", BlankForm.bowls(words, "Millrace wholemeal", bowls()).pages(format, words, DATE));
+    handouts.forEach((name, handout) -> pages.put(name, handout.pages(format, words, DATE)));
     return pages;
   }
 }

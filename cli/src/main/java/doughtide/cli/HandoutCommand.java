@@ -1,0 +1,139 @@
+package doughtide.cli;
+
+import doughtide.core.quantity.InputException;
+import doughtide.report.ChartFormat;
+import doughtide.report.ChartOutput;
+import doughtide.report.ChartSize;
+import doughtide.report.ComparisonPage;
+import doughtide.report.Handout;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Collectors;
+
+/** Pages for the wall and for the class. */
+final class HandoutCommand implements Command {
+
+  @Override
+  public CommandSpec spec() {
+    CommandSpec.Builder spec =
+        CommandSpec.named("handout", "a page for the wall or the class, as PDF")
+            .operands("KIND", 1, 1)
+            .options(HandoutOptions.specs())
+            .options(HandoutPages.specs())
+            .options(DoughOptions.specs())
+            .options(ClockOptions.specs())
+            .options(ProofOptions.specs())
+            .example(
+                "The day of one dough, with a night in the cold",
+                "bake-sheet",
+                "--out",
+                "bake-sheet.pdf",
+                "--dough-temp",
+                "25C",
+                "--mixed-at",
+                "2027-03-06T09:30",
+                "--zone",
+                "Europe/Berlin",
+                "--cold",
+                "4C",
+                "--hold",
+                "14h")
+            .example(
+                "An exercise for a class, with the teacher's answers",
+                "comparison",
+                "--out",
+                "warmth.pdf",
+                "--vary",
+                "dough-temp:20C,23C,26C",
+                "--students",
+                "--language",
+                "fr")
+            .example("For the wall", "hours-table", "--out", "hours.pdf", "--paper", "letter")
+            .note(
+                "KIND is one of "
+                    + Arrays.stream(HandoutKind.values())
+                        .map(kind -> kind.typed() + " (" + kind.summary() + ")")
+                        .collect(Collectors.joining("; "))
+                    + ".")
+            .note("Clock times, cold and proof are for the bake-sheet.")
+            .note("Caution: raw flour and raw dough are not for eating.");
+    return spec.build();
+  }
+
+  @Override
+  public void run(Arguments arguments, Session session) {
+    Environment environment = session.environment();
+    HandoutOptions options = HandoutOptions.read(arguments, environment);
+    boolean forStudents = arguments.has(HandoutOptions.STUDENTS);
+    if (forStudents && options.kind() != HandoutKind.COMPARISON) {
+      throw new InputException(
+          "--" + HandoutOptions.STUDENTS + " is for comparison only: leave it out");
+    }
+    HandoutPages pages = new HandoutPages(arguments, environment, options);
+    Map<OutputFile, byte[]> files = new LinkedHashMap<>();
+    Handout handout;
+    if (forStudents) {
+      OutputFile answers = beside(options, "answers", "pdf", arguments, environment);
+      ComparisonPage comparison = pages.comparison();
+      handout = comparison;
+      files.put(options.out(), bytes(comparison.exercise(ComparisonPage.Edition.STUDENT), options));
+      files.put(answers, bytes(comparison.exercise(ComparisonPage.Edition.TEACHER), options));
+    } else {
+      handout = pages.handout();
+      files.put(options.out(), bytes(handout, options));
+    }
+    options
+        .chartFormat()
+        .ifPresent(format -> charts(handout, format, options, arguments, environment, files));
+    write(files, session);
+  }
+
+  private static byte[] bytes(Handout handout, HandoutOptions options) {
+    return handout.bytes(options.format(), options.words(), options.date());
+  }
+
+  private static OutputFile beside(
+      HandoutOptions options,
+      String suffix,
+      String ending,
+      Arguments arguments,
+      Environment environment) {
+    OutputFile.Existing existing =
+        arguments.has(OutputOptions.OVERWRITE)
+            ? OutputFile.Existing.REPLACE
+            : OutputFile.Existing.KEEP;
+    return OutputFile.of("--out", options.beside(suffix, ending), existing, environment);
+  }
+
+  private static void charts(
+      Handout handout,
+      ChartFormat format,
+      HandoutOptions options,
+      Arguments arguments,
+      Environment environment,
+      Map<OutputFile, byte[]> files) {
+    List<Handout.NamedChart> charts = handout.charts(options.words());
+    if (charts.isEmpty()) {
+      throw new InputException(options.kind().typed() + " has no chart: leave --charts-as out");
+    }
+    String ending = Arguments.word(format);
+    for (Handout.NamedChart chart : charts) {
+      files.put(
+          beside(options, chart.name(), ending, arguments, environment),
+          ChartOutput.bytes(chart.chart(), format, ChartSize.A5_LANDSCAPE, chart.caption()));
+    }
+  }
+
+  private static void write(Map<OutputFile, byte[]> files, Session session) {
+    List<String> names = new ArrayList<>();
+    files.forEach(
+        (file, bytes) -> {
+          file.write(out -> out.write(bytes));
+          names.add(OneLine.of(file.shown()));
+        });
+    names.forEach(name -> session.out().println("Written: " + name));
+  }
+}

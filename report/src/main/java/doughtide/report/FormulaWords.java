@@ -1,0 +1,159 @@
+package doughtide.report;
+
+import doughtide.core.dough.DoughFormula;
+import doughtide.core.dough.Flour;
+import doughtide.core.dough.FlourClass;
+import doughtide.core.dough.Starter;
+import doughtide.core.quantity.Temperature;
+import doughtide.core.thermal.TemperatureTrace;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** A dough in the words of a language. */
+final class FormulaWords {
+
+  /** How a mix names its parts, see {@link Flour#mix}. */
+  private static final Pattern PART = Pattern.compile("([0-9.]+) % (.+)");
+
+  private static final double FEET_PER_METRE = 1 / 0.3048; // exact, international foot
+
+  private final Words words;
+
+  FormulaWords(Words words) {
+    this.words = words;
+  }
+
+  /** The lines that tell what a page is for: formula, temperature, altitude if it matters. */
+  List<String> notes(HandoutDough dough) {
+    List<String> notes = new ArrayList<>();
+    notes.add(formula(dough.formula()));
+    notes.add(
+        words.say("formula.temperature", Map.of("temperature", temperature(dough.temperature()))));
+    altitude(dough.formula()).ifPresent(notes::add);
+    return notes;
+  }
+
+  Optional<String> altitude(DoughFormula formula) {
+    double metres = formula.altitude().metres();
+    return metres == 0
+        ? Optional.empty()
+        : Optional.of(
+            words.say(
+                "formula.altitude",
+                Map.of(
+                    "metres", words.number(metres, 0),
+                    "feet", words.number(metres * FEET_PER_METRE, 0))));
+  }
+
+  /** Everything in one line. */
+  String formula(DoughFormula formula) {
+    return words.say(
+        "formula.line",
+        Map.of(
+            "flour", flour(formula.flour()),
+            "water", water(formula),
+            "starter", starter(formula),
+            "salt", percent(formula.salt().percent())));
+  }
+
+  /** Without the starter, for pages that vary it. */
+  String withoutStarter(DoughFormula formula) {
+    return words.say(
+        "formula.withoutStarter",
+        Map.of(
+            "flour", flour(formula.flour()),
+            "water", water(formula),
+            "salt", percent(formula.salt().percent()),
+            "kept", kept(formula.starter())));
+  }
+
+  String water(DoughFormula formula) {
+    return words.say(
+        "formula.water",
+        Map.of(
+            "hydration", percent(formula.hydration().percent()),
+            "yield", words.number(formula.doughYield(), 0)));
+  }
+
+  /** Both conventions side by side. */
+  String starter(DoughFormula formula) {
+    return words.say(
+        "formula.starter",
+        Map.of(
+            "share", percent(100 * formula.starterOfAddedFlour()),
+            "prefermented", percent(100 * formula.prefermentedFlour()),
+            "kept", kept(formula.starter())));
+  }
+
+  /** Hydration and condition of a starter. */
+  String kept(Starter starter) {
+    return words.say(
+        "formula.kept",
+        Map.of(
+            "hydration", percent(starter.hydration().percent()),
+            "condition", words.say("condition." + starter.condition().name())));
+  }
+
+  /** A flour known by its class in the words of the language, any other by its own name. */
+  String flour(Flour flour) {
+    String[] parts = flour.name().split(", ", -1);
+    List<String> names = new ArrayList<>();
+    for (String part : parts) {
+      Matcher matcher = PART.matcher(part);
+      if (!matcher.matches()) {
+        return parts.length == 1 ? known(part) : flour.name();
+      }
+      names.add(percent(Double.parseDouble(matcher.group(1))) + " " + known(matcher.group(2)));
+    }
+    return String.join(", ", names);
+  }
+
+  private String known(String name) {
+    return Arrays.stream(FlourClass.values())
+        .filter(each -> each.flour().name().equals(name))
+        .findFirst()
+        .map(each -> words.say("flour." + each.name()))
+        .orElse(name);
+  }
+
+  String temperature(List<TemperatureTrace.Step> steps) {
+    List<String> parts = new ArrayList<>();
+    for (TemperatureTrace.Step step : steps) {
+      String degrees = words.temperature(tenth(step.temperature()));
+      parts.add(
+          step.hours() == 0
+              ? degrees
+              : words.say(
+                  "formula.step",
+                  Map.of("hours", words.hoursWithUnit(step.hours()), "temperature", degrees)));
+    }
+    return String.join(", ", parts);
+  }
+
+  /** A temperature on both scales. */
+  String temperature(Temperature temperature) {
+    return words.temperature(tenth(temperature));
+  }
+
+  private static double tenth(Temperature temperature) {
+    return Math.rint(temperature.celsius() * 10) / 10;
+  }
+
+  /** To a tenth where it is not whole. */
+  String percent(double percent) {
+    double tenths = Math.rint(percent * 10) / 10;
+    return words.percent(tenths, tenths == Math.rint(tenths) ? 0 : 1);
+  }
+
+  /** As percent of volume gained, early to late; a tilde is never needed for a range. */
+  String range(double lowPercent, double highPercent) {
+    String low = words.number(lowPercent, 0);
+    String high = words.percent(highPercent, 0);
+    return words.percent(lowPercent, 0).equals(high) ? high : low + "–" + high;
+  }
+}
