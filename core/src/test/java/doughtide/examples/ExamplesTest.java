@@ -73,8 +73,7 @@ class ExamplesTest {
             1,
             Rise.ofPercent(60),
             List.of("wheat"));
-    DoughFormula dough =
-        DoughFormula.builder().flour(flour).hydration(Share.ofPercent(75)).build();
+    DoughFormula dough = DoughFormula.builder().flour(flour).hydration(Share.ofPercent(75)).build();
     assertThat(
             RiseModel.of(dough, DoughTemperature.steady(Temperature.ofCelsius(25)))
                 .run(12)
