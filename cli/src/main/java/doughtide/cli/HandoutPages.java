@@ -200,7 +200,7 @@ final class HandoutPages {
   }
 
   private Handout starterPage() {
-    List<Temperature> temperatures = celsius(18, 20, 22, 24, 26, 28);
+    List<Temperature> temperatures = celsius(18, 20, 22, 25, 28);
     double water = dough.formula().starter().hydration().fraction();
     List<FeedRatio> ratios = new ArrayList<>();
     for (double flour : new double[] {1, 2, 5, 10}) {

@@ -18,9 +18,9 @@ public record BakeSheet(RiseChartData rise, List<Step> steps, List<String> cauti
     implements Handout {
 
   /** Height of the chart, in sizes of the text. */
-  private static final double TALL_LINES = 19;
+  private static final int TALLEST_LINES = 25;
 
-  private static final double LEAST_LINES = 13;
+  private static final int LEAST_LINES = 11;
 
   /** Copies the lists. */
   public BakeSheet {
@@ -39,8 +39,8 @@ public record BakeSheet(RiseChartData rise, List<Step> steps, List<String> cauti
 
   @Override
   public List<Page> pages(PageFormat format, Words words, LocalDate date) {
-    for (double tall : new double[] {TALL_LINES, LEAST_LINES}) {
-      Page whole = day(chart(format, words, date, tall), words);
+    for (int lines = TALLEST_LINES; lines >= LEAST_LINES; lines -= 2) {
+      Page whole = day(chart(format, words, date, lines), words);
       if (whole.fits()) {
         return List.of(whole);
       }
@@ -56,7 +56,7 @@ public record BakeSheet(RiseChartData rise, List<Step> steps, List<String> cauti
         new NamedChart("rise", RiseChart.of(rise, words), RiseChart.caption(rise, words)));
   }
 
-  private Page chart(PageFormat format, Words words, LocalDate date, double lines) {
+  private Page chart(PageFormat format, Words words, LocalDate date, int lines) {
     Page page = new Page(format, words, rise.title(), date);
     rise.subtitle().forEach(page::paragraph);
     return page.chart(

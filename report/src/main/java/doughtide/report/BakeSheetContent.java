@@ -55,15 +55,13 @@ final class BakeSheetContent {
   }
 
   private List<String> notes(Optional<ZonedDateTime> mixedAt, Optional<Proof> proof) {
-    List<String> notes = new ArrayList<>(say.notes(dough));
     List<String> day = new ArrayList<>();
+    day.add(say.temperatureLine(dough));
+    say.altitude(dough.formula()).ifPresent(day::add);
     mixedAt.ifPresent(time -> day.add(mixed(time)));
     proof.flatMap(Proof::target).ifPresent(target -> day.add(target(target)));
     proof.ifPresent(each -> day.add(piece(each)));
-    if (!day.isEmpty()) {
-      notes.add(String.join(" ", day));
-    }
-    return notes;
+    return List.of(say.formula(dough.formula()), String.join(" ", day));
   }
 
   private String mixed(ZonedDateTime time) {

@@ -28,6 +28,9 @@ public record ComparisonPage(
     List<String> cautions)
     implements Handout {
 
+  /** The charts give way before a second side is taken. */
+  private static final List<Double> SCALES = List.of(1.0, 0.9, 0.8, 0.7);
+
   /**
    * One of the doughs compared.
    *
@@ -63,12 +66,14 @@ public record ComparisonPage(
 
   @Override
   public List<Page> pages(PageFormat format, Words words, LocalDate date) {
-    Page whole = told(charts(format, words, date, title), words);
-    if (whole.fits()) {
-      return List.of(whole);
+    for (double scale : SCALES) {
+      Page whole = told(charts(format, words, date, title, scale), words);
+      if (whole.fits()) {
+        return List.of(whole);
+      }
     }
     return List.of(
-        charts(format, words, date, title), told(new Page(format, words, title, date), words));
+        charts(format, words, date, title, 1), told(new Page(format, words, title, date), words));
   }
 
   private Page told(Page page, Words words) {
@@ -85,12 +90,14 @@ public record ComparisonPage(
   public Handout exercise(Edition edition) {
     return (format, words, date) -> {
       String head = words.say("exercise." + edition.name(), Map.of("title", title));
-      Page whole = asked(charts(format, words, date, head), words, edition);
-      if (whole.fits()) {
-        return List.of(whole);
+      for (double scale : SCALES) {
+        Page whole = asked(charts(format, words, date, head, scale), words, edition);
+        if (whole.fits()) {
+          return List.of(whole);
+        }
       }
       return List.of(
-          charts(format, words, date, head),
+          charts(format, words, date, head, 1),
           asked(new Page(format, words, head, date), words, edition));
     };
   }
@@ -112,10 +119,10 @@ public record ComparisonPage(
     return page;
   }
 
-  private Page charts(PageFormat format, Words words, LocalDate date, String head) {
+  private Page charts(PageFormat format, Words words, LocalDate date, String head, double scale) {
     Page page = new Page(format, words, head, date);
     notes.forEach(page::paragraph);
-    double size = format.text().sizePt();
+    double size = scale * format.text().sizePt();
     int across = cases.size() == 4 ? 2 : Math.min(3, cases.size());
     page.charts(small(words), descriptions(words), across, (cases.size() > 3 ? 8 : 10) * size);
     return page.chart(overlay(words), 12 * size, words.say("compare.overlay"));

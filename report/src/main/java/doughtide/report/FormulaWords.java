@@ -32,10 +32,14 @@ final class FormulaWords {
   List<String> notes(HandoutDough dough) {
     List<String> notes = new ArrayList<>();
     notes.add(formula(dough.formula()));
-    notes.add(
-        words.say("formula.temperature", Map.of("temperature", temperature(dough.temperature()))));
+    notes.add(temperatureLine(dough));
     altitude(dough.formula()).ifPresent(notes::add);
     return notes;
+  }
+
+  String temperatureLine(HandoutDough dough) {
+    return words.say(
+        "formula.temperature", Map.of("temperature", temperature(dough.temperature())));
   }
 
   Optional<String> altitude(DoughFormula formula) {

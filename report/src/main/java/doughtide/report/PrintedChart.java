@@ -656,9 +656,35 @@ public final class PrintedChart extends XYChart {
       }
       order.sort(Comparator.comparing(i -> -distances.get(i)));
       List<double[]> best = order.stream().map(wishes::get).toList();
-      if (!best.isEmpty()) {
-        put(curve.name(), plain, layout.place(w, lineHeight, best, 4 * lineHeight));
+      if (best.isEmpty()) {
+        return;
       }
+      Optional<Rectangle2D> place = layout.place(w, lineHeight, best, 4 * lineHeight);
+      if (place.isPresent()) {
+        put(curve.name(), plain, place);
+      } else {
+        putWithSample(curve, w, layout);
+      }
+    }
+
+    /** A name that finds no place beside its line stands in a free corner with a piece of it. */
+    private void putWithSample(ChartPicture.Curve curve, double w, LabelLayout layout) {
+      double sample = 3.2 * size;
+      List<double[]> wishes = new ArrayList<>();
+      wishes.add(new double[] {plot.getX() + size, plot.getY() + 2});
+      Optional<Rectangle2D> place =
+          layout.place(w + sample, lineHeight, wishes, plot.getWidth() + plot.getHeight());
+      place.ifPresent(
+          p -> {
+            put(
+                curve.name(),
+                plain,
+                Optional.of(new Rectangle2D.Double(p.getX() + sample, p.getY(), w, p.getHeight())));
+            stroke(curve.pen().widthPt, curve.pen().dashPt);
+            g.draw(
+                new Line2D.Double(
+                    p.getX() + 2, p.getCenterY(), p.getX() + sample - 2, p.getCenterY()));
+          });
     }
 
     /** Least distance of a label from the other lines, in points, up to what tells them apart. */

@@ -53,10 +53,10 @@ final class ReadingsLogContent {
     }
     return new Table(
         List.of(
-            new Table.Column(words.say("log.word"), 4, Table.Kind.TEXT),
-            new Table.Column(words.say("log.value"), 4, Table.Kind.WRITE),
-            new Table.Column(words.say("log.word"), 4, Table.Kind.TEXT),
-            new Table.Column(words.say("log.value"), 4, Table.Kind.WRITE)),
+            new Table.Column(words.say("log.word"), 4.5, Table.Kind.TEXT),
+            new Table.Column(words.say("log.value"), 3.5, Table.Kind.WRITE),
+            new Table.Column(words.say("log.word"), 4.5, Table.Kind.TEXT),
+            new Table.Column(words.say("log.value"), 3.5, Table.Kind.WRITE)),
         rows);
   }
 

@@ -11,6 +11,7 @@ import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Properties;
 import java.util.SortedSet;
@@ -28,6 +29,7 @@ import java.util.TreeSet;
 public final class Words {
 
   private static final String NO_BREAK_SPACE = "\u00a0";
+  private static final Locale SHORT_DAYS = new Locale("pt", "BR");
 
   private final Language language;
   private final Properties texts;
@@ -49,7 +51,15 @@ public final class Words {
     } catch (IOException e) {
       throw new UncheckedIOException(e);
     }
+    if (language == Language.FRENCH) {
+      texts.replaceAll((key, text) -> unbroken(String.valueOf(text)));
+    }
     return new Words(language, texts);
+  }
+
+  /** French sets a space before these marks, at which a line must not break. */
+  private static String unbroken(String text) {
+    return text.replaceAll(" ([:;?!»])", NO_BREAK_SPACE + "$1").replace("« ", "«" + NO_BREAK_SPACE);
   }
 
   /** The language of these words. */
@@ -197,12 +207,14 @@ public final class Words {
 
   /** Short day of the week and clock time, for example {@code Sat 13:05}. */
   public String dayAndClock(ZonedDateTime time) {
-    return DateTimeFormatter.ofPattern("EEE HH:mm", language.locale()).format(rounded(time));
+    return day(rounded(time)) + " " + clock(time);
   }
 
   /** Short day of the week. */
   public String day(ZonedDateTime time) {
-    return DateTimeFormatter.ofPattern("EEE", language.locale()).format(rounded(time));
+    boolean isLong = language == Language.PORTUGUESE; // in Portugal, the short form is not short
+    return DateTimeFormatter.ofPattern("EEE", isLong ? SHORT_DAYS : language.locale())
+        .format(rounded(time));
   }
 
   /** The full date in the form of the language. */

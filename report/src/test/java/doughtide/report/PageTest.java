@@ -53,12 +53,17 @@ class PageTest {
 
   private static void assertTextInsideAndApart(
       PDDocument document, int page, PageFormat format, String what) throws IOException {
+    assertThat(PageText.of(document, page)).as(what).hasSizeGreaterThan(20);
+    assertThat(faults(document, page, format)).as(what).isEmpty();
+  }
+
+  /** What lies off the paper, is too small or lies on something else. */
+  static List<String> faults(PDDocument document, int page, PageFormat format) throws IOException {
     PDPage sheet = document.getPage(page - 1);
     Rectangle2D paper =
         new Rectangle2D.Double(
             17, 17, sheet.getMediaBox().getWidth() - 34, sheet.getMediaBox().getHeight() - 34);
     List<PageText.Glyph> characters = PageText.of(document, page);
-    assertThat(characters).as(what).hasSizeGreaterThan(20);
     List<String> faults = new ArrayList<>();
     for (int i = 0; i < characters.size(); i++) {
       PageText.Glyph one = characters.get(i);
@@ -71,7 +76,7 @@ class PageTest {
         }
       }
     }
-    assertThat(faults).as(what).isEmpty();
+    return faults;
   }
 
   @Test

@@ -1,0 +1,21 @@
+#!/usr/bin/env bash
+# Makes the sample pages beside this file: report/samples/make.sh, after mvn package.
+# The pictures need pdftoppm of poppler.
+set -euo pipefail
+cd "$(dirname "${BASH_SOURCE[0]}")"
+handout() {
+  java -jar ../../cli/target/doughtide.jar handout "$@" --date 2027-03-06 --overwrite
+}
+dough=(--flour "strong white:80%,wholemeal rye:20%" --hydration 72%)
+handout bake-sheet --out bake-sheet.pdf --title "Quayside bread class: country dough" \
+  "${dough[@]}" --dough-temp 24C --mixed-at 2027-03-06T09:30 --zone Europe/London \
+  --cold 4C --hold 14h
+handout bake-sheet --out bake-sheet-de.pdf --language de "${dough[@]}" --dough-temp 24C \
+  --mixed-at 2027-03-06T09:30 --zone Europe/Berlin --cold 4C --hold 14h
+handout comparison --out comparison.pdf "${dough[@]}" --vary "dough-temp:20C,23C,26C"
+handout comparison --out exercise.pdf "${dough[@]}" --vary "dough-temp:20C,23C,26C" --students
+handout hours-table --out hours-table.pdf "${dough[@]}"
+handout why-it-rises --out why-it-rises.pdf "${dough[@]}" --dough-temp 24C
+for page in bake-sheet bake-sheet-de comparison hours-table why-it-rises; do
+  pdftoppm -gray -r 72 -png -singlefile "$page.pdf" "$page"
+done
