@@ -8,7 +8,7 @@ final class Commands {
 
   /** In the order help lists them. */
   static final List<String> NAMES =
-      List.of("rise", "feed", "water", "flour", "batch", "learn", "handout");
+      List.of("rise", "feed", "bake-day", "leave", "water", "flour", "batch", "learn", "handout");
 
   private Commands() {}
 
@@ -21,6 +21,8 @@ final class Commands {
     return switch (name) {
       case "rise" -> new RiseCommand();
       case "feed" -> new FeedCommand();
+      case "bake-day" -> new BakeDayCommand();
+      case "leave" -> new LeaveCommand();
       case "water" -> new WaterCommand();
       case "flour" -> new FlourCommand();
       case "batch" -> new BatchCommand();

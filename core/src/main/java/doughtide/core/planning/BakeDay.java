@@ -138,8 +138,7 @@ public final class BakeDay {
 
   /** Autolyse and folds. */
   public StrengthPlan strength() {
-    return given.strength.orElseGet(
-        () -> StrengthPlan.of(given.dough.flour(), given.dough.hydration()));
+    return given.strength.orElseGet(() -> StrengthPlan.usual(given.dough.flour()));
   }
 
   /** What keeps the dough. */

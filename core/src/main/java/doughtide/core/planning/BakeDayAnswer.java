@@ -51,6 +51,8 @@ public record BakeDayAnswer(List<BakePlan> plans, Optional<Hindrance> hindrance)
       BENCH_LONGER,
       /** The baker stays longer every time. */
       EVERY_TIME_LONGER,
+      /** A refrigerator of 4 °C where there is none. */
+      REFRIGERATOR,
       /** The bread is wanted at another hour. */
       READY,
       /** Another starter share. */

@@ -145,8 +145,13 @@ public final class BakeDayPlanner {
         .toList();
   }
 
+  /** Margins that differ by less are equal for a baker. */
+  private static double inFiveMinutes(Candidate candidate) {
+    return Math.rint(candidate.weighed().marginHours() * 12);
+  }
+
   private static int byWorth(Candidate a, Candidate b) {
-    return Comparator.comparingDouble((Candidate each) -> -each.weighed().marginHours())
+    return Comparator.comparingDouble((Candidate each) -> -inFiveMinutes(each))
         .thenComparingDouble(each -> -each.weighed().goodShare())
         .compare(a, b);
   }

@@ -23,7 +23,8 @@ import java.util.OptionalDouble;
  * plan's axis unless said otherwise.
  *
  * <p>The baker is taken to end bulk fermentation when the sample jar shows {@link #shapeRise}, or
- * as near to that moment as the hours at the bench allow; all other steps keep to the clock.
+ * as near to that moment as the hours at the bench allow; all other steps keep to the clock; a
+ * proof in the kitchen keeps its length.
  */
 public final class BakePlan {
   private static final double KEEP_GRAMS = 20;

@@ -49,14 +49,15 @@ record Draft(
     double most = Math.max(0, ovenHours() - shapedHours - 0.5);
     double moved = Math.min(Math.max(later, restHours - shapedHours + 0.5), most);
     return new Draft(
-        route,
-        feed,
-        strength,
-        proof,
-        shapedHours + moved,
-        ovenHour,
-        shapeRise + moved * risePerHour,
-        risePerHour);
+            route,
+            feed,
+            strength,
+            proof,
+            shapedHours + moved,
+            ovenHour,
+            shapeRise + moved * risePerHour,
+            risePerHour)
+        .withFoldsBeforeShaping(restHours);
   }
 
   /** All steps by the clock. */
@@ -90,7 +91,7 @@ record Draft(
 
   private void addOven(List<BakeStep> steps, BakeDay day) {
     Oven oven = day.oven();
-    add(steps, BakeStep.Kind.PREHEAT, ovenHour - oven.preheatHours(), Work.SWITCH_HOURS, 0);
+    add(steps, BakeStep.Kind.PREHEAT, preheatHour(day), Work.SWITCH_HOURS, 0);
     int batches = oven.batches(day.loaves());
     double each = oven.bakeHours() + Work.LOAD_HOURS;
     for (int i = 0; i < batches; i++) {
@@ -105,9 +106,55 @@ record Draft(
     add(steps, BakeStep.Kind.READY, out + oven.coolHours(), 0, 0);
   }
 
+  /** Not while hands are busy shaping: then the oven is switched on just before. */
+  private double preheatHour(BakeDay day) {
+    double hour = ovenHour - day.oven().preheatHours();
+    double shape = basketHour() - day.restHours();
+    boolean busy = hour + Work.SWITCH_HOURS > shape && hour < basketHour();
+    return busy ? Math.min(hour, shape - Work.SWITCH_HOURS) : hour;
+  }
+
+  /** Whether two things would have to be done at once. */
+  boolean overlaps(BakeDay day) {
+    List<BakeStep> hands = steps(day).stream().filter(step -> step.kind().handsOn()).toList();
+    for (int i = 1; i < hands.size(); i++) {
+      if (hands.get(i).fromHour() < hands.get(i - 1).toHour() - 1e-6) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   private static void add(
       List<BakeStep> steps, BakeStep.Kind kind, double from, double hours, int number) {
     steps.add(new BakeStep(kind, from, from + hours, number));
+  }
+
+  /** Only the folds that are done before bulk fermentation ends, but not fewer than it needs. */
+  Draft withFoldsBeforeShaping(double restHours) {
+    double end = shapedHours - restHours;
+    int fit = 0;
+    while (fit < strength.folds() && foldEnd(fit + 1) <= end) {
+      fit++;
+    }
+    return new Draft(
+        route,
+        feed,
+        strength.withFolds(Math.min(fit, strength.folds())),
+        proof,
+        shapedHours,
+        ovenHour,
+        shapeRise,
+        risePerHour);
+  }
+
+  /** Whether a fold would come after bulk fermentation has ended. */
+  boolean foldsTooLate(double restHours) {
+    return strength.folds() > 0 && foldEnd(strength.folds()) > shapedHours - restHours + 1e-9;
+  }
+
+  private double foldEnd(int number) {
+    return number * strength.spacingHours() + Work.FOLD_HOURS;
   }
 
   /** Hours the oven is taken; another dough's baking heats it just as well. */

@@ -282,14 +282,15 @@ final class DraftSearch {
     double slope =
         (curve.riseAt(after).fraction() - curve.riseAt(before).fraction()) / (after - before);
     return new Draft(
-        given.route(),
-        given.feed(),
-        given.strength(),
-        proof,
-        basket - mix,
-        oven,
-        curve.riseAt(bulkEnd).fraction(),
-        Math.max(slope, 0.01));
+            given.route(),
+            given.feed(),
+            given.strength(),
+            proof,
+            basket - mix,
+            oven,
+            curve.riseAt(bulkEnd).fraction(),
+            Math.max(slope, 0.01))
+        .withFoldsBeforeShaping(day.restHours());
   }
 
   private static double rounded(double hour) {
@@ -309,7 +310,11 @@ final class DraftSearch {
     double ready = steps.get(steps.size() - 1).toHour();
     miss += Math.max(0, ready - day.readyHour());
     miss += Math.max(0, day.readyHour() - OLDEST_BREAD_HOURS - ready);
-    return OvenHours.isFree(day, draft.ovenTime(day)) ? miss : miss + 2 * NEAR_MISS_HOURS;
+    boolean possible =
+        OvenHours.isFree(day, draft.ovenTime(day))
+            && !draft.foldsTooLate(day.restHours())
+            && !draft.overlaps(day);
+    return possible ? miss : miss + 2 * NEAR_MISS_HOURS;
   }
 
   /** Feeding for another dough of the day. */

@@ -3,6 +3,7 @@ package doughtide.core.planning;
 import doughtide.core.planning.BakeDayAnswer.Change;
 import doughtide.core.planning.BakeDayAnswer.Hindrance;
 import doughtide.core.planning.BakeDayAnswer.Why;
+import doughtide.core.quantity.Temperature;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -14,6 +15,7 @@ import java.util.Optional;
  */
 final class Hindrances {
   private static final double HALF_HOUR = 0.5;
+  private static final double REFRIGERATOR_COST = 0.7; // as much as so many hours more
   private static final int MOST_EDGES = 8;
   private static final double[] EVERY_TIME_HOURS = {0.5, 1, 1.5, 2, 3};
   private static final double[] READY_HOURS = {1, -1, 2, -2, 4, 8};
@@ -25,6 +27,7 @@ final class Hindrances {
 
   static Hindrance of(BakeDay day, DraftSearch.Found found) {
     List<Trial> trials = new ArrayList<>(edges(day, found.near()));
+    addRefrigerator(trials, day);
     addEveryTime(trials, day);
     addReady(trials, day);
     addDough(trials, day);
@@ -108,6 +111,13 @@ final class Hindrances {
     BenchInterval wider = new BenchInterval(at.fromHour(), at.toHour() + by);
     BakeDay changed = day.toBuilder().bench(day.bench().with(interval, wider)).build();
     return new Trial(changed, Change.Kind.BENCH_LONGER, by, at.toHour(), by);
+  }
+
+  private static void addRefrigerator(List<Trial> trials, BakeDay day) {
+    if (day.fridge().isEmpty()) {
+      BakeDay changed = day.toBuilder().fridge(Temperature.ofCelsius(4)).build();
+      trials.add(new Trial(changed, Change.Kind.REFRIGERATOR, 0, 4, REFRIGERATOR_COST));
+    }
   }
 
   private static void addEveryTime(List<Trial> trials, BakeDay day) {

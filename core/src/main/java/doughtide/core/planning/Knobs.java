@@ -46,8 +46,8 @@ final class Knobs {
   private Map<String, BakeRoute> changes(BakeRoute route) {
     Map<String, BakeRoute> changes = new LinkedHashMap<>();
     double percent = route.starterPercent();
-    double less = Math.rint(percent * 8) / 10;
-    double more = Math.rint(percent * 12.5) / 10;
+    double less = weighable(percent * 0.8);
+    double more = weighable(percent * 1.25);
     double cooler = route.doughCelsius() - 1;
     double warmer = route.doughCelsius() + 1;
     changes.put(Checks.plain(less) + " % starter", route.withStarter(less));
@@ -57,6 +57,11 @@ final class Knobs {
     changes.put("mixing half an hour earlier", route.withMixHour(route.mixHour() - 0.5));
     changes.put("mixing half an hour later", route.withMixHour(route.mixHour() + 0.5));
     return changes;
+  }
+
+  /** Whole per cent, and halves below five. */
+  private static double weighable(double percent) {
+    return percent < 5 ? Math.max(0.5, Math.rint(percent * 2) / 2) : Math.rint(percent);
   }
 
   /** The same plan on another route, if it fits. */

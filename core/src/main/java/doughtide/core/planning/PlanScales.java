@@ -207,6 +207,28 @@ final class PlanScales {
     return day.bench().slackHours(step.fromHour(), step.toHour());
   }
 
+  private double firstOvenHours(Draft draft) {
+    if (draft.proof() == ProofKind.COLD) {
+      return draft.ovenHours();
+    }
+    double from = ovenInterval(draft).fromHour() + day.oven().preheatHours() - draft.mixHour();
+    return Math.min(from, draft.ovenHours());
+  }
+
+  private double lastOvenHours(Draft draft) {
+    if (draft.proof() == ProofKind.COLD) {
+      return draft.ovenHours();
+    }
+    double busy = Draft.ovenBusyHours(day);
+    double bench = ovenInterval(draft).toHour() - busy - Work.UNLOAD_HOURS;
+    double ready = day.readyHour() - day.oven().coolHours() - busy;
+    return Math.max(Math.min(bench, ready) - draft.mixHour(), draft.ovenHours());
+  }
+
+  private BenchInterval ovenInterval(Draft draft) {
+    return day.bench().around(draft.ovenHour(), draft.ovenHour() + Work.LOAD_HOURS).orElseThrow();
+  }
+
   /** Folds and the tub's way into the cold move with mixing. */
   private double mixSlack(Draft draft) {
     return draft.steps(day).stream()
@@ -265,10 +287,14 @@ final class PlanScales {
     private final double earliest;
     private final double latest;
     private final double over;
+    private final double firstOven;
+    private final double lastOven;
 
     Member(Draft draft, Unknowns unknowns, double coldError) {
       this.draft = draft;
-      double hours = Math.min(draft.ovenHours() + 0.25, draft.shapedHours() * 1.7 + 2);
+      this.firstOven = firstOvenHours(draft);
+      this.lastOven = lastOvenHours(draft);
+      double hours = Math.min(lastOven + 0.25, draft.shapedHours() * 1.7 + 2);
       RiseCurve curve = model.run(draft.route(), unknowns, hours);
       this.grown = new DayModel.Grown(curve, coldError, STEP_HOURS);
       this.jarHours =
@@ -278,14 +304,14 @@ final class PlanScales {
       BenchInterval at = day.bench().around(bulkEnd, draft.basketHour()).orElseThrow();
       double afterCold = draft.route().coldTo().orElse(Double.NEGATIVE_INFINITY) + 0.25;
       this.earliest = Math.max(at.fromHour(), afterCold) + day.restHours() - draft.mixHour();
-      double beforeOven = draft.ovenHours() - 0.25;
+      double beforeOven = lastOven - 0.25;
       this.latest =
           Math.max(earliest, Math.min(Math.min(at.toHour() - draft.mixHour(), beforeOven), over));
     }
 
     Fate fate() {
       double shaped = inHours(jarHours);
-      double oven = draft.ovenHours();
+      double oven = ovenFor(shaped, 0);
       PieceCurve piece =
           model.loaf(
               grown,
@@ -297,20 +323,34 @@ final class PlanScales {
       double from =
           piece.hoursToRise(model.partOfTarget(LEAST_PART)).orElse(Double.POSITIVE_INFINITY);
       double until = until(piece);
-      double low = solve(LEAST_PART, oven, earliest - 1, over, Double.POSITIVE_INFINITY);
-      double high = solve(MOST_PART, oven, Math.max(shaped - 2, earliest), over, over);
+      double low = solve(LEAST_PART, 0, earliest - 1, over, Double.POSITIVE_INFINITY);
+      double high = solve(MOST_PART, 0, Math.max(shaped - 2, earliest), over, over);
       return new Fate(
           draft.mixHour() + jarHours - day.restHours(),
           piece.riseAt(oven).percent(),
           draft.mixHour() + until,
-          mixDelay(oven, low, high),
+          mixDelay(low, high),
           new Borne(low - shaped, high >= latest ? Double.POSITIVE_INFINITY : high - shaped),
           new Borne(from - oven, until - oven - later));
     }
 
     double risePercent() {
       double shaped = Math.min(inHours(jarHours), grown.curve().endHours());
-      return 100 * model.riseAtOven(grown, draft.route(), shaped, draft.proof(), draft.ovenHours());
+      return 100
+          * model.riseAtOven(grown, draft.route(), shaped, draft.proof(), ovenFor(shaped, 0));
+    }
+
+    /**
+     * Oven hour of a loaf in its basket at an hour, both from mixing, when mixing is late: by the
+     * clock after a night in the cold; after the planned length of a proof in the kitchen, as far
+     * as the hours at the bench allow.
+     */
+    private double ovenFor(double shaped, double late) {
+      if (draft.proof() == ProofKind.COLD) {
+        return draft.ovenHours() - late;
+      }
+      double proof = draft.ovenHours() - draft.shapedHours();
+      return Math.min(Math.max(shaped + proof, firstOven - late), lastOven - late);
     }
 
     private double inHours(double shaped) {
@@ -326,10 +366,12 @@ final class PlanScales {
      * Mixing later by d with the oven's hour kept: the dough has d less. What it then needs lies d
      * later on the clock and, where the proof is short, a little farther up.
      */
-    private Borne mixDelay(double oven, double low, double high) {
+    private Borne mixDelay(double low, double high) {
       double lowLess = low;
-      if (oven - jarHours < SETTLED_HOURS && Double.isFinite(low)) {
-        lowLess = solve(LEAST_PART, oven - 1, low, over, low + 1);
+      boolean matters =
+          draft.proof() == ProofKind.ROOM || draft.ovenHours() - jarHours < SETTLED_HOURS;
+      if (matters && Double.isFinite(low)) {
+        lowLess = solve(LEAST_PART, 1, low, over, low + 1);
       }
       double climbs = lowLess - low;
       double from = Double.POSITIVE_INFINITY;
@@ -345,14 +387,14 @@ final class PlanScales {
     }
 
     /** Hours in the basket that give a part of the target at the oven, or what stands for never. */
-    private double solve(double part, double oven, double low, double high, double never) {
+    private double solve(double part, double late, double low, double high, double never) {
       double least = Math.max(low, 0.1);
-      double most = Math.min(Math.min(high, oven - 0.1), grown.curve().endHours());
+      double most = Math.min(Math.min(high, lastOven - late - 0.1), grown.curve().endHours());
       if (most <= least) {
         return Math.max(least, most);
       }
       return ShapeHour.find(
-              x -> model.riseAtOven(grown, draft.route(), x, draft.proof(), oven),
+              x -> model.riseAtOven(grown, draft.route(), x, draft.proof(), ovenFor(x, late)),
               grown.curve(),
               day.target().fraction() * part,
               least,

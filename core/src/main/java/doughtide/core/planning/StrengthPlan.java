@@ -1,8 +1,6 @@
 package doughtide.core.planning;
 
 import doughtide.core.dough.Flour;
-import doughtide.core.flourtrial.AbsorptionPrior;
-import doughtide.core.flourtrial.HydrationEstimate;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Share;
 
@@ -32,6 +30,7 @@ public record StrengthPlan(
 
   private static final double NO_GLUTEN = 0.3;
   private static final double MUCH_BRAN = 0.06;
+  private static final double SPACING_HOURS = 0.5;
 
   /** Checks every range. */
   public StrengthPlan {
@@ -41,44 +40,44 @@ public record StrengthPlan(
     Checks.inRange("time between folds", spacingHours, 0.1, 3, "h");
   }
 
-  /** With the limit expected of the flour, where no bowls were graded. */
-  public static StrengthPlan of(Flour flour, Share hydration) {
-    return of(flour, hydration, AbsorptionPrior.of(flour).limit());
+  /** For a flour whose limit is not known: three folds, none where there is no gluten. */
+  public static StrengthPlan usual(Flour flour) {
+    return flour.gluten() < NO_GLUTEN
+        ? unfolded()
+        : new StrengthPlan(autolyseHours(flour), 3, 2, SPACING_HOURS, "as usual");
   }
 
   /**
-   * With the limit that graded bowls gave.
+   * By the limit of the flour, from graded bowls or as expected of it.
    *
    * @param flour the flour of the dough
    * @param hydration all water over all flour
    * @param limit hydration from which the flour's dough tears
    */
-  public static StrengthPlan of(Flour flour, Share hydration, HydrationEstimate limit) {
+  public static StrengthPlan of(Flour flour, Share hydration, Share limit) {
     if (flour.gluten() < NO_GLUTEN) {
-      return new StrengthPlan(0, 0, 0, 0.5, "too little gluten to fold: mix until even");
+      return unfolded();
     }
-    double below = limit.likelyPercent() - hydration.percent();
-    double autolyse = flour.composition().fibre() > MUCH_BRAN ? 1.0 : 0.5;
-    if (below > 8) {
-      return new StrengthPlan(autolyse, 2, 1, 0.5, drier(below));
-    }
-    if (below > 2) {
-      return new StrengthPlan(autolyse, 3, 2, 0.5, drier(below));
-    }
-    return new StrengthPlan(
-        autolyse,
-        4,
-        3,
-        0.5,
-        "wet for this flour ("
-            + Checks.plain(Math.rint(Math.abs(below)))
-            + " points "
-            + (below >= 0 ? "below" : "above")
-            + " its limit)");
+    double below = limit.percent() - hydration.percent();
+    int folds = below > 8 ? 2 : below > 2 ? 3 : 4;
+    return new StrengthPlan(autolyseHours(flour), folds, folds - 1, SPACING_HOURS, reason(below));
   }
 
-  private static String drier(double below) {
-    return Checks.plain(Math.rint(below)) + " points of water below the limit of this flour";
+  private static StrengthPlan unfolded() {
+    return new StrengthPlan(0, 0, 0, SPACING_HOURS, "too little gluten to fold: mix until even");
+  }
+
+  private static double autolyseHours(Flour flour) {
+    return flour.composition().fibre() > MUCH_BRAN ? 1.0 : 0.5;
+  }
+
+  private static String reason(double below) {
+    double points = Math.rint(Math.abs(below));
+    return Checks.plain(points)
+        + (points == 1 ? " point" : " points")
+        + " of water "
+        + (below >= 0 ? "below" : "above")
+        + " the limit of this flour";
   }
 
   /** Hours from mixing to the last fold. */

@@ -9,23 +9,29 @@ import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 class StrengthPlanTest {
+  private static final Share LIMIT = Share.ofPercent(73);
+
   @Test
   void wetterDoughsAreFoldedMore() {
-    int dry = StrengthPlan.of(FlourClass.STRONG_WHITE.flour(), Share.ofPercent(62)).folds();
-    int usual = StrengthPlan.of(FlourClass.STRONG_WHITE.flour(), Share.ofPercent(69)).folds();
-    int wet = StrengthPlan.of(FlourClass.STRONG_WHITE.flour(), Share.ofPercent(80)).folds();
+    int dry = strong(62).folds();
+    int usual = strong(69).folds();
+    int wet = strong(80).folds();
 
     assertThat(List.of(dry, usual, wet)).isSorted().doesNotHaveDuplicates();
+    assertThat(strong(74).reason()).isEqualTo("1 point of water above the limit of this flour");
+  }
+
+  private static StrengthPlan strong(double percent) {
+    return StrengthPlan.of(FlourClass.STRONG_WHITE.flour(), Share.ofPercent(percent), LIMIT);
   }
 
   @Test
   void ryeIsNotFoldedAndWholemealRestsLonger() {
-    assertThat(StrengthPlan.of(FlourClass.RYE.flour(), Share.ofPercent(80)).folds()).isZero();
-    assertThat(
-            StrengthPlan.of(FlourClass.WHOLEMEAL_WHEAT.flour(), Share.ofPercent(75))
-                .autolyseHours())
-        .isGreaterThan(
-            StrengthPlan.of(FlourClass.WHITE.flour(), Share.ofPercent(65)).autolyseHours());
+    assertThat(StrengthPlan.usual(FlourClass.RYE.flour()).folds()).isZero();
+    assertThat(StrengthPlan.of(FlourClass.RYE.flour(), Share.ofPercent(80), LIMIT).folds())
+        .isZero();
+    assertThat(StrengthPlan.usual(FlourClass.WHOLEMEAL_WHEAT.flour()).autolyseHours())
+        .isGreaterThan(StrengthPlan.usual(FlourClass.WHITE.flour()).autolyseHours());
   }
 
   @Test

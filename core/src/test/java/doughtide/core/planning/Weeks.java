@@ -30,6 +30,15 @@ final class Weeks {
         .forecaster(RiseForecaster.standard().with(learned()));
   }
 
+  /** At home all day, without a refrigerator; bread in the evening. */
+  static BakeDay.Builder atHome() {
+    BakeDay worker = dayWorker().build();
+    return BakeDay.builder()
+        .readyAt(42)
+        .bench(new BenchHours(List.of(new BenchInterval(7, 22), new BenchInterval(31, 46))))
+        .loaves(1, worker.piece(), worker.form());
+  }
+
   /** At the bench for half an hour twice a day: nothing fits. */
   static BakeDay.Builder hardlyEver() {
     return builder(36, 7, 7.5, 19, 19.5);
