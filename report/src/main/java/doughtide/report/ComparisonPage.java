@@ -64,9 +64,14 @@ public record ComparisonPage(
     LinesChart.check(cases.size());
   }
 
+  /** Charts in two rows are small already. */
+  private List<Double> scales() {
+    return cases.size() > 3 ? SCALES.subList(0, 2) : SCALES;
+  }
+
   @Override
   public List<Page> pages(PageFormat format, Words words, LocalDate date) {
-    for (double scale : SCALES) {
+    for (double scale : scales()) {
       Page whole = told(charts(format, words, date, title, scale), words);
       if (whole.fits()) {
         return List.of(whole);
@@ -90,7 +95,7 @@ public record ComparisonPage(
   public Handout exercise(Edition edition) {
     return (format, words, date) -> {
       String head = words.say("exercise." + edition.name(), Map.of("title", title));
-      for (double scale : SCALES) {
+      for (double scale : scales()) {
         Page whole = asked(charts(format, words, date, head, scale), words, edition);
         if (whole.fits()) {
           return List.of(whole);
@@ -124,7 +129,11 @@ public record ComparisonPage(
     notes.forEach(page::paragraph);
     double size = scale * format.text().sizePt();
     int across = cases.size() == 4 ? 2 : Math.min(3, cases.size());
-    page.charts(small(words), descriptions(words), across, (cases.size() > 3 ? 8 : 10) * size);
+    page.charts(
+        small(words),
+        descriptions(words),
+        across,
+        (cases.size() > 4 ? 11 : cases.size() > 3 ? 9 : 10) * size);
     return page.chart(overlay(words), 12 * size, words.say("compare.overlay"));
   }
 
