@@ -6,6 +6,9 @@ cd "$(dirname "${BASH_SOURCE[0]}")"
 handout() {
   java -jar ../../cli/target/doughtide.jar handout "$@" --date 2027-03-06 --overwrite
 }
+java -jar ../../cli/target/doughtide.jar rise --dough-temp 25C --starter 20% \
+  --starter-hydration 100% --hydration 72% --salt 2% --mixed-at 2027-03-06T09:30 \
+  --zone Europe/Lisbon --paper A5 --chart rise.png --overwrite
 dough=(--flour "strong white:80%,wholemeal rye:20%" --hydration 72%)
 handout bake-sheet --out bake-sheet.pdf --title "Quayside bread class: country dough" \
   "${dough[@]}" --dough-temp 24C --mixed-at 2027-03-06T09:30 --zone Europe/London \
