@@ -71,6 +71,19 @@ class KineticsTest {
   }
 
   @Test
+  void meanOfCurvesRestsOnTheDataTheyShare() {
+    RateCurve mean =
+        RateCurve.mean(
+            List.of(
+                RateCurve.cardinal(5, 28, 36, 6, 38),
+                RateCurve.squareRoot(4, 36, 0.2, 9, 34),
+                RateCurve.powerExponential(3, 0.3, 37, 2, 35)));
+
+    assertThat(mean.lowestCelsius()).isEqualTo(9);
+    assertThat(mean.highestCelsius()).isEqualTo(34);
+  }
+
+  @Test
   void constantsThatMakeNoSenseAreRefused() {
     assertThatThrownBy(() -> RateCurve.cardinal(5, 28, 20, 5, 36))
         .hasMessageStartingWith("maximum temperature 20 °C is outside 28…60 °C");
@@ -91,6 +104,37 @@ class KineticsTest {
     assertThat(growth.populationAt(3))
         .isLessThan(new BaranyiRoberts(0.05, 0.5, 0.1).populationAt(3));
     assertThat(growth.startingReadiness()).isCloseTo(1 / (Math.E - 1), within(1e-12));
+  }
+
+  @Test
+  void lagIsWorkOverRateAndThenGrowthIsExponential() {
+    double start = 1e-12;
+    BaranyiRoberts growth = new BaranyiRoberts(start, 0.5, 1.5);
+
+    assertThat(Math.log(growth.populationAt(30) / start))
+        .isCloseTo(0.5 * (30 - 1.5 / 0.5), within(1e-5));
+  }
+
+  @Test
+  void acidAndPhAreInversesBetweenTheNodesOfTheTable() {
+    for (double buffer : new double[] {0.005, 0.02, 0.2}) {
+      AcidBuffer flour = AcidBuffer.of(buffer);
+      for (double ph = 3.0007; ph < 6; ph += 0.0073) {
+        assertThat(flour.phAt(flour.acidAt(ph))).isCloseTo(ph, within(1e-5));
+      }
+    }
+  }
+
+  @Test
+  void moreAcidIsNeverLessSour() {
+    AcidBuffer white = AcidBuffer.of(FlourClass.WHITE.flour());
+    double before = white.phAt(0);
+    for (double acid = 1e-5; acid < 0.8; acid *= 1.01) {
+      double now = white.phAt(acid);
+      assertThat(now).isLessThanOrEqualTo(before).isBetween(3.0, AcidBuffer.UNFERMENTED_PH);
+      before = now;
+    }
+    assertThat(before).isEqualTo(3.0);
   }
 
   @Test
