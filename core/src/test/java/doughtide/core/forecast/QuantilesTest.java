@@ -1,0 +1,43 @@
+package doughtide.core.forecast;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class QuantilesTest {
+  @ParameterizedTest
+  @CsvSource({"0, 1", "0.25, 1.5", "0.5, 2", "0.75, 3", "0.9, 3.6", "1, 4"})
+  void linearBetweenOrderStatistics(double level, double value) {
+    assertThat(Quantiles.of(new double[] {1, 2, 4}, level)).isCloseTo(value, within(1e-12));
+  }
+
+  @ParameterizedTest
+  @CsvSource({"0, 0.3333333", "1, 0.6666667", "2, 0.1111111", "3, 0.4444444", "4, 0.7777778"})
+  void errorsOfTheColdFillTheirRangeEvenly(int member, double rank) {
+    // Abramowitz & Stegun 7.1.26 turns the score back into its rank, within 1.5e-7.
+    double x = ColdScores.score(member) / Math.sqrt(2);
+    double t = 1 / (1 + 0.3275911 * Math.abs(x));
+    double series =
+        t
+            * (0.254829592
+                + t * (-0.284496736 + t * (1.421413741 + t * (-1.453152027 + t * 1.061405429))));
+    double error = Math.signum(x) * (1 - series * Math.exp(-x * x));
+
+    assertThat((1 + error) / 2).isCloseTo(rank, within(1e-6));
+  }
+
+  @Test
+  void errorsOfTheColdHaveNoLean() {
+    double sum = 0;
+    double squares = 0;
+    for (int member = 0; member < 728; member++) {
+      sum += ColdScores.score(member);
+      squares += ColdScores.score(member) * ColdScores.score(member);
+    }
+    assertThat(sum).isCloseTo(0, within(1e-6));
+    assertThat(squares / 728).isCloseTo(1, within(0.02));
+  }
+}

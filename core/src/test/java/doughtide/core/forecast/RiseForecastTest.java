@@ -1,0 +1,149 @@
+package doughtide.core.forecast;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import doughtide.core.dough.DoughFormula;
+import doughtide.core.quantity.Rise;
+import doughtide.core.quantity.Temperature;
+import doughtide.core.rise.DoughTemperature;
+import doughtide.core.rise.RiseCurve;
+import doughtide.core.rise.RiseParameters;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import org.junit.jupiter.api.Test;
+
+class RiseForecastTest {
+  private static final DoughFormula FORMULA = DoughFormula.builder().build();
+  private static final RiseForecaster FORECASTER = RiseForecaster.standard().withMembers(41);
+  private static final RiseForecast WARM = at(25);
+
+  private static RiseForecast at(double celsius) {
+    return FORECASTER.forecast(FORMULA, DoughTemperature.steady(Temperature.ofCelsius(celsius)));
+  }
+
+  /** Members' values in order: with 41 of them the tenths are numbers 4, 20 and 36. */
+  private static double[] sorted(ToDoubleFunction<RiseCurve> value) {
+    return WARM.curves().stream().mapToDouble(value).sorted().toArray();
+  }
+
+  private static void hasWindow(TimeWindow window, ToDoubleFunction<RiseCurve> value) {
+    double[] hours = sorted(value);
+    assertThat(window.early().orElseThrow()).isCloseTo(hours[4], within(1e-9));
+    assertThat(window.likely().orElseThrow()).isCloseTo(hours[20], within(1e-9));
+    assertThat(window.late().orElseThrow()).isCloseTo(hours[36], within(1e-9));
+  }
+
+  private static double or(OptionalDouble hours) {
+    return hours.orElse(Double.POSITIVE_INFINITY);
+  }
+
+  @Test
+  void windowsAreThoseOfTheMembers() {
+    hasWindow(WARM.hoursToRise(Rise.ofPercent(60)), c -> or(c.hoursToRise(Rise.ofPercent(60))));
+    hasWindow(WARM.hoursToOver(), curve -> or(curve.hoursToOver()));
+    hasWindow(WARM.when(RiseCurve::hoursToPeak), curve -> or(curve.hoursToPeak()));
+  }
+
+  @Test
+  void starterIsRipeThenHighestThenFallen() {
+    RiseForecast fed =
+        FORECASTER.forecast(FORMULA, DoughTemperature.steady(Temperature.ofCelsius(26)), 60);
+    double ripe = fed.hoursToRipe().likely().orElseThrow();
+    double peak = fed.when(RiseCurve::hoursToPeak).likely().orElseThrow();
+    double fallen = fed.hoursToFallen().likely().orElseThrow();
+
+    assertThat(ripe).isLessThan(peak);
+    assertThat(fallen).isGreaterThan(peak);
+    assertThat(fed.hours()).isEqualTo(60);
+  }
+
+  @Test
+  void bandIsThatOfTheMembers() {
+    RiseForecast.BandPoint point = WARM.bandAt(5);
+    double[] rises = sorted(curve -> curve.riseAt(5).percent());
+    double[] phs = sorted(curve -> curve.phAt(5));
+
+    assertThat(point.hours()).isEqualTo(5);
+    assertThat(point.riseEarlyPercent()).isCloseTo(rises[36], within(1e-9));
+    assertThat(point.riseLikelyPercent()).isCloseTo(rises[20], within(1e-9));
+    assertThat(point.riseLatePercent()).isCloseTo(rises[4], within(1e-9));
+    assertThat(point.ph()).isCloseTo(phs[20], within(1e-9));
+  }
+
+  @Test
+  void bandIsEvenlySpacedFromMixingToTheEnd() {
+    List<RiseForecast.BandPoint> band = WARM.band(5);
+
+    assertThat(band.stream().mapToDouble(RiseForecast.BandPoint::hours).toArray())
+        .containsExactly(
+            new double[] {
+              0, WARM.hours() / 4, WARM.hours() / 2, WARM.hours() * 3 / 4, WARM.hours()
+            },
+            within(1e-9));
+    assertThat(band.get(2)).isEqualTo(WARM.bandAt(band.get(2).hours()));
+    assertThat(band.get(0).riseLikelyPercent()).isCloseTo(0, within(1e-6));
+  }
+
+  @Test
+  void forecastGoesTwiceAsFarAsTheTypicalDoughIsGood() {
+    double over = WARM.typical().runFast(168).hoursToOver().orElseThrow();
+
+    assertThat(WARM.hours()).isCloseTo(2 * over, within(1e-9));
+    assertThat(at(3).hours()).isEqualTo(168);
+    assertThat(FORECASTER.with(Belief.standard()).typical(FORMULA, temperature()).unknowns())
+        .isEqualTo(WARM.typical().unknowns());
+  }
+
+  private static DoughTemperature temperature() {
+    return DoughTemperature.steady(Temperature.ofCelsius(25));
+  }
+
+  @Test
+  void livelyDoughIsStillFollowedForEightHours() {
+    double[] mean = new double[Belief.SIZE];
+    mean[Unknown.RATE.ordinal()] = 2;
+    Belief lively = Belief.of(mean, Belief.standard().covariance());
+
+    assertThat(FORECASTER.with(lively).forecast(FORMULA, temperature()).hours()).isEqualTo(8);
+    assertThat(FORECASTER.with(lively).belief()).isSameAs(lively);
+  }
+
+  @Test
+  void forecasterKeepsWhatItWasGiven() {
+    RiseParameters parameters = RiseParameters.standard();
+
+    assertThat(FORECASTER.with(parameters).parameters()).isSameAs(parameters);
+    assertThat(FORECASTER.ensemble()).isSameAs(FORECASTER.ensemble());
+    assertThat(FORECASTER.ensemble().size()).isEqualTo(41);
+    assertThat(FORECASTER.with(Belief.standard()).ensemble().size()).isEqualTo(41);
+    assertThat(WARM.ensemble().members()).hasSameSizeAs(WARM.curves());
+  }
+
+  @Test
+  void sharesOfTheWidthAreThoseOfTheMembers() {
+    RiseForecast many =
+        RiseForecaster.standard().withMembers(256).forecast(FORMULA, temperature(), 30);
+    Map<Unknown, Double> shares = many.whatWidens(Rise.ofPercent(50));
+    double[] hours =
+        many.curves().stream().mapToDouble(c -> or(c.hoursToRise(Rise.ofPercent(50)))).toArray();
+
+    assertThat(hours).doesNotContain(Double.POSITIVE_INFINITY);
+    assertThat(shares.values())
+        .containsExactly(
+            Arrays.stream(many.ensemble().varianceShares(hours)).boxed().toArray(Double[]::new));
+    assertThat(shares.values()).allSatisfy(share -> assertThat(share).isBetween(0.0, 1.0));
+    assertThat(shares.values().stream().mapToDouble(Double::doubleValue).sum()).isBetween(0.7, 1.2);
+  }
+
+  @Test
+  void sharesNeedNineInTenMembers() {
+    double[] peaks = sorted(curve -> curve.riseAt(or(curve.hoursToPeak())).percent());
+
+    assertThat(WARM.whatWidens(Rise.ofPercent(peaks[3] + 1e-3))).hasSize(Unknown.values().length);
+    assertThat(WARM.whatWidens(Rise.ofPercent(peaks[4] + 1e-3))).isEmpty();
+  }
+}
