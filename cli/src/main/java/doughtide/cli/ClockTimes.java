@@ -280,7 +280,7 @@ final class ClockTimes {
             + time(before.toLocalTime())
             + " to "
             + time(next.getDateTimeAfter().toLocalTime())
-            + "; the hours since mixing are real hours");
+            + "; the hours given are hours that really pass");
   }
 
   private static ZonedDateTime toMinute(ZonedDateTime moment) {

@@ -19,7 +19,8 @@ final class FeedCommand implements Command {
         CommandSpec.named("feed", "when a fed starter is ripe, or what to feed for a wanted hour")
             .options(FeedOptions.specs())
             .options(FeedClock.specs())
-            .options(OutputOptions.format(), OutputOptions.chart(), OutputOptions.overwrite())
+            .options(
+                OutputOptions.format(), OutputOptions.chart("feed.pdf"), OutputOptions.overwrite())
             .example("When is it ripe", "--ratio", "1:5:5", "--temp", "22C")
             .example(
                 "What to feed tonight for the morning",
@@ -74,7 +75,10 @@ final class FeedCommand implements Command {
     FeedResult result = result(options, clock, arguments, environment);
     chart.ifPresent(file -> FeedPicture.write(result, file));
     switch (format) {
-      case TEXT -> FeedPage.of(result).forEach(session.out()::println);
+      case TEXT -> {
+        FeedPage.of(result).forEach(session.out()::println);
+        OutputOptions.sayChart(chart, session.out());
+      }
       case JSON -> FeedJson.write(result, session.out());
       case CSV -> FeedCsv.write(result, session.out());
     }

@@ -31,7 +31,10 @@ final class FlourCommand implements Command {
         CommandSpec.named("flour", "how much water a flour takes, by a trial in small bowls")
             .operands("plan | read FILE | save FILE", 0, 2)
             .options(FlourOptions.specs())
-            .options(OutputOptions.format(), OutputOptions.chart(), OutputOptions.overwrite())
+            .options(
+                OutputOptions.formatWithoutCsv(),
+                OutputOptions.chart("bowls.pdf"),
+                OutputOptions.overwrite())
             .example(
                 "Plan the bowls",
                 "plan",
@@ -68,7 +71,7 @@ final class FlourCommand implements Command {
     List<String> words = arguments.operands();
     String action = words.isEmpty() ? "" : words.get(0);
     if (OutputOptions.format(arguments) == OutputOptions.Format.CSV) {
-      throw new InputException("flour has no csv form: use --format text or --format json");
+      throw OutputOptions.noCsv("flour");
     }
     switch (action) {
       case "plan" -> plan(arguments, session);
@@ -133,6 +136,7 @@ final class FlourCommand implements Command {
     } else {
       FlourPage.read(record, fit, FlourOptions.experience(arguments))
           .forEach(session.out()::println);
+      OutputOptions.sayChart(chart, session.out());
     }
   }
 

@@ -73,11 +73,20 @@ final class FlourFile {
 
   /** The option with which other commands take a record. */
   static OptionSpec option() {
+    return option("Instead of --flour: the");
+  }
+
+  /** The option of a command that asks for no flour, only for the water it takes. */
+  static OptionSpec optionForHydration() {
+    return option("Takes name and hydration from the");
+  }
+
+  private static OptionSpec option(String lead) {
     return OptionSpec.value(
         OPTION,
         "FILE",
         "harrow.txt",
-        "Instead of --flour: the record of a flour that doughtide flour save has written.");
+        lead + " record of a flour that doughtide flour save has written.");
   }
 
   /** The record that was named, if one was. */

@@ -68,7 +68,7 @@ final class FlourMix {
           Quantities.shown(name, flour)
               + " is no flour known here: "
               + hint
-              + "Known are "
+              + "use one of "
               + FlourClass.names());
     }
   }

@@ -69,8 +69,8 @@ final class FlourPage {
     TextPage page = new TextPage();
     page.line("Water for " + record.name());
     page.sentence(
-        fit.bowls().size()
-            + " grades; judged by "
+        LearnCommand.counted(fit.bowls().size(), "grade")
+            + "; judged by "
             + String.join(", ", fit.people())
             + "; "
             + String.join(", ", fit.trials()));
@@ -84,9 +84,11 @@ final class FlourPage {
             List.of(
                 "Comfortable",
                 range(comfortable),
-                "a thin window; from " + start(fit, Grade.THIN_WINDOW)),
+                "a thin window; begins at " + start(fit, Grade.THIN_WINDOW)),
             List.of(
-                "Demanding", range(demanding), "tears far; from " + start(fit, Grade.TEARS_FAR)),
+                "Demanding",
+                range(demanding),
+                "tears far; begins at " + start(fit, Grade.TEARS_FAR)),
             List.of("Too wet", "from " + Words.percent(fit.tooWetFromPercent()), "torn"),
             List.of(
                 "Work at",

@@ -9,7 +9,6 @@ import doughtide.core.learning.MisfitReason;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Rise;
 import java.io.IOException;
-import java.io.PrintStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -55,12 +54,12 @@ final class LearnCommand implements Command {
     }
     List<Bake> bakes = files.stream().map(ReadingsFile::bake).toList();
     Learned learned = Learner.standard().learn(bakes);
-    print(learned, files, session.out());
+    TextPage page = page(learned, files);
     if (save.isPresent()) {
       StarterFile.write(learned.starter(Main.version()), save.get());
-      session.out().println();
-      session.out().println("Saved to " + save.get().shown());
+      page.gap().line("Saved in " + FileProblem.quoted(save.get().shown()));
     }
+    page.lines().forEach(session.out()::println);
   }
 
   /** The files of readings in a folder, in order of their names. */
@@ -97,23 +96,25 @@ final class LearnCommand implements Command {
     }
   }
 
-  private static void print(Learned learned, List<ReadingsFile> files, PrintStream out) {
-    out.println("Read");
+  private static TextPage page(Learned learned, List<ReadingsFile> files) {
+    TextPage page = new TextPage();
+    page.line("Read");
     for (ReadingsFile file : files) {
-      out.println("  " + described(file));
+      page.sentence("  " + described(file), 4);
     }
-    out.println();
-    out.println(
+    page.gap();
+    page.sentence(
         "Learned from "
             + counted(learned.bakes(), "bake")
             + " and "
             + counted(learned.readings(), "reading")
             + ". Eight in ten of your next doughs lie in the range given.");
-    out.println();
-    table(learned.parameters()).forEach(out::println);
-    out.println();
-    printMisfits(learned, out);
-    printNarrowing(learned, files.get(files.size() - 1).bake(), out);
+    page.gap();
+    parameters(page, learned.parameters());
+    page.gap();
+    misfits(page, learned);
+    narrowing(page, learned, files.get(files.size() - 1).bake());
+    return page;
   }
 
   private static String described(ReadingsFile file) {
@@ -134,28 +135,19 @@ final class LearnCommand implements Command {
     return count + " " + thing + (count == 1 ? "" : "s");
   }
 
-  private static List<String> table(List<LearnedParameter> parameters) {
-    List<String[]> rows = new ArrayList<>();
-    rows.add(new String[] {"", "before", "after", ""});
+  private static void parameters(TextPage page, List<LearnedParameter> parameters) {
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("", "before", "after"));
     for (LearnedParameter each : parameters) {
-      String name = each.name() + ", " + each.unit();
-      rows.add(new String[] {name, range(each.before()), range(each.after()), each.meaning()});
+      rows.add(
+          List.of(each.name() + ", " + each.unit(), range(each.before()), range(each.after())));
     }
-    int[] widths = new int[3];
-    for (String[] row : rows) {
-      for (int i = 0; i < widths.length; i++) {
-        widths[i] = Math.max(widths[i], row[i].length() + 2);
-      }
+    page.table(rows).gap();
+    List<List<String>> meanings = new ArrayList<>();
+    for (LearnedParameter each : parameters) {
+      meanings.add(List.of(each.name(), each.meaning()));
     }
-    return rows.stream().map(row -> line(row, widths)).toList();
-  }
-
-  private static String line(String[] row, int[] widths) {
-    StringBuilder line = new StringBuilder();
-    for (int i = 0; i < widths.length; i++) {
-      line.append(row[i]).append(" ".repeat(widths[i] - row[i].length()));
-    }
-    return line.append(row[3]).toString().stripTrailing();
+    page.line("In words").table(meanings);
   }
 
   private static String range(LearnedParameter.Range range) {
@@ -168,32 +160,33 @@ final class LearnCommand implements Command {
         + ")";
   }
 
-  /** With all decimals, so that the column is even; a minus as printers set it, none before 0. */
+  /** With all decimals, so that the column is even; no minus before 0. */
   private static String fixed(double value, int decimals) {
     String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
-    return text.matches("-0\\.0+") ? text.substring(1) : text.replace('-', '−');
+    return text.matches("-0\\.0+") ? text.substring(1) : text;
   }
 
-  private static void printMisfits(Learned learned, PrintStream out) {
+  private static void misfits(TextPage page, Learned learned) {
     if (learned.bakes() < 2) {
       return;
     }
     if (learned.misfits().isEmpty()) {
-      out.println("All bakes fit each other.");
+      page.line("All bakes fit each other.");
     }
     for (Misfit misfit : learned.misfits()) {
-      out.println("Does not fit the others: " + misfit.bake());
-      out.println("  likeliest reason: " + misfit.reason().words() + amount(misfit));
+      page.sentence("Does not fit the others: " + misfit.bake(), 2);
+      page.sentence("  likeliest reason: " + misfit.reason().words() + amount(misfit), 4);
       if (!misfit.alsoPossible().isEmpty()) {
-        out.println(
+        page.sentence(
             "  nearly as likely: "
                 + misfit.alsoPossible().stream()
                     .map(MisfitReason::words)
-                    .collect(Collectors.joining("; ")));
+                    .collect(Collectors.joining("; ")),
+            4);
       }
-      out.println("  what helps: " + misfit.reason().remedy());
+      page.sentence("  what helps: " + misfit.reason().remedy(), 4);
     }
-    out.println();
+    page.gap();
   }
 
   private static String amount(Misfit misfit) {
@@ -212,16 +205,16 @@ final class LearnCommand implements Command {
     };
   }
 
-  private static void printNarrowing(Learned learned, Bake last, PrintStream out) {
+  private static void narrowing(TextPage page, Learned learned, Bake last) {
     Learned.Narrowing windows = learned.narrowing(last.formula(), last.temperature(), HALF);
-    out.println("Hours from mixing to 50 % rise, for a dough like '" + last.name() + "'");
-    out.println("  before   " + RiseWords.window(windows.before()));
-    out.println("  learned  " + RiseWords.window(windows.after()));
+    page.sentence("Hours from mixing to 50 % rise, for a dough like '" + last.name() + "'");
+    page.line("  before   " + RiseWords.window(windows.before()));
+    page.line("  learned  " + RiseWords.window(windows.after()));
     windows
         .share()
         .ifPresent(
             share ->
-                out.println(
+                page.line(
                     "  the window is "
                         + Words.rounded(Math.abs(share) * 100, 0)
                         + " % "

@@ -71,7 +71,9 @@ final class NightPage {
       OptionalDouble hours = night.coreAt(Temperature.ofCelsius(celsius));
       say(
           "middle " + Words.rounded(celsius, 0) + " °C",
-          hours.isPresent() ? at(hours.getAsDouble()) : "not as cold as that before the end");
+          hours.isPresent() && hours.getAsDouble() <= night.ovenHours()
+              ? at(hours.getAsDouble())
+              : "not as cold as that before the oven");
     }
   }
 

@@ -63,6 +63,9 @@ final class OutputFile {
     if (path.getFileName() == null) {
       throw new InputException(option + " " + FileProblem.quoted(name) + " names no file");
     }
+    if (name.endsWith("/")) {
+      throw new InputException(FileProblem.quoted(name) + " is a folder: give the name of a file");
+    }
     try {
       OutputFile file = new OutputFile(name, resolved(name, path), existing);
       file.check();

@@ -1,6 +1,7 @@
 package doughtide.cli;
 
 import doughtide.core.quantity.InputException;
+import java.io.PrintStream;
 import java.util.List;
 import java.util.Optional;
 
@@ -34,12 +35,29 @@ final class OutputOptions {
         .withDefault("text");
   }
 
-  static OptionSpec chart() {
+  /** For a command that makes no table. */
+  static OptionSpec formatWithoutCsv() {
+    return OptionSpec.value(FORMAT, "FORM", "json", "text for people; json for other programs.")
+        .withDefault("text");
+  }
+
+  /**
+   * The refusal of csv by such a command.
+   *
+   * @param command its name
+   */
+  static InputException noCsv(String command) {
+    return new InputException(command + " has no csv form: use --format text or --format json");
+  }
+
+  /**
+   * The option of a chart.
+   *
+   * @param example a name for its file
+   */
+  static OptionSpec chart(String example) {
     return OptionSpec.value(
-        CHART,
-        "FILE",
-        "rise.pdf",
-        "Also draws the chart into a file ending in .pdf, .svg or .png.");
+        CHART, "FILE", example, "Also draws the chart into a file ending in .pdf, .svg or .png.");
   }
 
   static OptionSpec paper() {
@@ -56,11 +74,16 @@ final class OutputOptions {
   }
 
   static Paper paper(Arguments arguments) {
-    if (arguments.has(PAPER) && !arguments.has(CHART)) {
-      throw new InputException(
-          "--paper says nothing without --chart: add for example --chart rise.pdf");
-    }
+    onlyWithChart(PAPER, arguments);
     return arguments.choice(PAPER, Paper.class).orElse(Paper.A4);
+  }
+
+  /** Refuses an option that shapes a chart where none is drawn. */
+  static void onlyWithChart(String option, Arguments arguments) {
+    if (arguments.has(option) && !arguments.has(CHART)) {
+      throw new InputException(
+          "--" + option + " says nothing without --chart: add for example --chart rise.pdf");
+    }
   }
 
   /** The file of the chart, checked before anything is computed. */
@@ -75,6 +98,15 @@ final class OutputOptions {
     return arguments
         .text(option)
         .map(name -> OutputFile.of("--" + option, name, existing, environment));
+  }
+
+  /** The last line of a page: where the chart is. */
+  static void sayChart(Optional<OutputFile> chart, PrintStream out) {
+    chart.ifPresent(
+        file -> {
+          out.println();
+          out.println("Chart: " + OneLine.of(file.shown()));
+        });
   }
 
   private static OutputFile withChartEnding(OutputFile file) {

@@ -40,7 +40,7 @@ final class RiseCommand implements Command {
                     "How many doughs the window is made from, 8 to 65536.")
                 .withDefault("512"),
             OutputOptions.format(),
-            OutputOptions.chart(),
+            OutputOptions.chart("rise.pdf"),
             OutputOptions.paper(),
             OptionSpec.value(TITLE, "TEXT", "Quayside bread class", "The heading of the chart."),
             OutputOptions.overwrite())
@@ -125,6 +125,7 @@ final class RiseCommand implements Command {
     Optional<ProofOptions> proof = ProofOptions.read(arguments, clock);
     OutputOptions.Format format = OutputOptions.format(arguments);
     OutputOptions.Paper paper = OutputOptions.paper(arguments);
+    OutputOptions.onlyWithChart(TITLE, arguments);
     Optional<OutputFile> chart = OutputOptions.chart(arguments, session.environment());
     SortedSet<Rise> rises = rises(arguments);
     RiseForecaster forecaster = forecaster(arguments, session.environment());
@@ -195,8 +196,7 @@ final class RiseCommand implements Command {
     }
     RiseChartFile.write(answer, file, paper);
     if (format == OutputOptions.Format.TEXT) {
-      session.out().println();
-      session.out().println("Chart: " + OneLine.of(file.shown()));
+      OutputOptions.sayChart(Optional.of(file), session.out());
     }
   }
 }

@@ -8,7 +8,7 @@ final class RiseWords {
 
   private RiseWords() {}
 
-  /** Early, likely and late: {@code early 4 h 05, likely 4 h 40, late 5 h 20}. */
+  /** Early, likely and late: {@code early 4 h 05, likely 4 h 40, late 5 h 20}, to five minutes. */
   static String window(TimeWindow window) {
     return "early "
         + hours(window.early())
@@ -19,6 +19,6 @@ final class RiseWords {
   }
 
   private static String hours(OptionalDouble hours) {
-    return hours.isPresent() ? Words.duration(hours.getAsDouble()) : "not reached";
+    return hours.isPresent() ? Words.about(hours.getAsDouble()) : "not reached";
   }
 }

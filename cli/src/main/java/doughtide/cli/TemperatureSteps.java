@@ -99,6 +99,6 @@ record TemperatureSteps(List<Step> steps) {
 
   private static String words(Step step) {
     String degrees = Words.temperature(step.temperature());
-    return step.hours() > 0 ? "from hour " + Checks.plain(step.hours()) + " " + degrees : degrees;
+    return step.hours() > 0 ? degrees + " from hour " + Checks.plain(step.hours()) : degrees;
   }
 }

@@ -20,6 +20,7 @@ import java.util.SortedSet;
 final class TodayPage {
 
   private static final double ON_TIME_HOURS = 0.05;
+  private static final int HOURS_WIDTH = 9;
 
   private final ReadingsFile file;
   private final Optional<LearnedStarter> starter;
@@ -99,19 +100,47 @@ final class TodayPage {
     file.clock().ifPresent(clock -> page.add("Mixed", clock.startInWords()));
     page.add("Readings", readings());
     page.add("Starter", starter.map(TodayPage::described).orElse("not learned yet"));
-    page.lines().forEach(out::println);
-    out.println();
+    TextPage text = new TextPage().understood(page).gap();
     if (rises.isEmpty()) {
-      out.println("The dough has risen beyond every rise asked for; ask for another with --rise.");
+      text.sentence(
+          "The dough has risen beyond every rise asked for; ask for another with --rise.");
+    } else {
+      table(text, rises, outlooks);
     }
+    text.gap().sentence("Caution: raw flour and raw dough are not for eating.");
+    text.lines().forEach(out::println);
+  }
+
+  private void table(TextPage page, List<Rise> rises, List<TodayUpdate.Outlook> outlooks) {
+    List<List<String>> rows = new ArrayList<>();
+    rows.add(List.of("After mixing", "early", "likely", "late"));
     for (int i = 0; i < rises.size(); i++) {
-      out.println(Words.percent(rises.get(i).percent()) + " rise");
-      out.println("  expected  " + window(outlooks.get(i).before()));
-      out.println("  now       " + window(outlooks.get(i).now()));
-      out.println("  " + pace(outlooks.get(i)));
+      TodayUpdate.Outlook outlook = outlooks.get(i);
+      rows.add(row("risen " + Words.percent(rises.get(i).percent()), outlook.now()));
+      rows.add(row("  expected", outlook.before()));
     }
-    out.println();
-    out.println("Caution: raw flour and raw dough are not for eating.");
+    page.table(rows).gap();
+    page.sentence(
+        "First the hours as they look now, below them what was expected before today's readings.");
+    page.gap();
+    for (int i = 0; i < rises.size(); i++) {
+      page.sentence(
+          Words.percent(rises.get(i).percent()) + " rise: " + pace(outlooks.get(i)) + ".", 2);
+    }
+  }
+
+  private List<String> row(String label, TimeWindow window) {
+    return List.of(label, cell(window.early()), cell(window.likely()), cell(window.late()));
+  }
+
+  /** To five minutes, as {@code rise} prints its hours. */
+  private String cell(OptionalDouble hours) {
+    if (hours.isEmpty()) {
+      return "–";
+    }
+    double at = hours.getAsDouble();
+    return RisePage.padded(Words.about(at), HOURS_WIDTH)
+        + file.clock().map(clock -> clock.about(at)).orElse("");
   }
 
   private String readings() {
@@ -124,8 +153,9 @@ final class TodayPage {
                 count
                     + "; the last rise "
                     + Words.percent(reading.rise().orElseThrow().percent())
-                    + " at "
-                    + moment(reading.hours()))
+                    + " after "
+                    + Words.duration(reading.hours())
+                    + file.clock().map(clock -> ", " + clock.at(reading.hours())).orElse(""))
         .orElse(count);
   }
 
@@ -136,23 +166,8 @@ final class TodayPage {
         + LearnCommand.counted(starter.readings(), "reading");
   }
 
-  private String window(TimeWindow window) {
-    return "early "
-        + moment(window.early())
-        + ", likely "
-        + moment(window.likely())
-        + ", late "
-        + moment(window.late());
-  }
-
-  private String moment(OptionalDouble hours) {
-    return hours.isPresent() ? moment(hours.getAsDouble()) : "not reached";
-  }
-
   private String moment(double hours) {
-    return file.clock()
-        .map(clock -> clock.at(hours) + " (" + Words.duration(hours) + ")")
-        .orElseGet(() -> Words.duration(hours));
+    return Words.about(hours) + file.clock().map(clock -> ", " + clock.about(hours)).orElse("");
   }
 
   private String pace(TodayUpdate.Outlook outlook) {
@@ -176,7 +191,7 @@ final class TodayPage {
 
   private String look(OptionalDouble hours) {
     return hours.isPresent()
-        ? "look again at " + moment(hours.getAsDouble()) + ", that reading narrows it most"
+        ? "look again after " + moment(hours.getAsDouble()) + ", that reading narrows it most"
         : "look now, the dough may soon be there";
   }
 

@@ -18,7 +18,7 @@ final class WaterCommand implements Command {
     CommandSpec.Builder spec =
         CommandSpec.named("water", "how warm the water must be for a wanted dough temperature")
             .options(WaterOptions.specs())
-            .options(OutputOptions.format())
+            .options(OutputOptions.formatWithoutCsv())
             .example(
                 "Water for a dough of 26 °C",
                 "--dough-temp",
@@ -59,7 +59,7 @@ final class WaterCommand implements Command {
   public void run(Arguments arguments, Session session) {
     OutputOptions.Format format = OutputOptions.format(arguments);
     if (format == OutputOptions.Format.CSV) {
-      throw new InputException("water has no csv form: use --format text or --format json");
+      throw OutputOptions.noCsv("water");
     }
     arguments.exclusive(WaterOptions.DOUGH_TEMP, WaterOptions.POUR);
     WaterOptions options = WaterOptions.read(arguments, session.environment());

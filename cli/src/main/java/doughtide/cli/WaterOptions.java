@@ -129,7 +129,7 @@ record WaterOptions(
         OptionSpec.value(DOUGH, "MASS", "1800g", "Instead of --all-flour: mass of the dough."),
         OptionSpec.value(HYDRATION, "SHARE", "70%", "All water in per cent of all flour.")
             .withDefault("70%"),
-        FlourFile.option(),
+        FlourFile.optionForHydration(),
         OptionSpec.value(
                 STARTER, "SHARE", "20%", "Starter in per cent of the flour added to the dough.")
             .withDefault("20%"),

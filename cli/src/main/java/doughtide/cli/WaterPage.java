@@ -119,7 +119,9 @@ final class WaterPage {
   }
 
   private void terms(List<WaterTerm> terms) {
-    page.gap().sentence("Why they differ: degrees that each adds to the dough's temperature, °C");
+    page.gap()
+        .sentence(
+            "Why they differ: what each adds to the water's temperature, starting from the dough's, °C");
     List<List<String>> rows = new ArrayList<>();
     rows.add(List.of("", "balance", "rule", ""));
     for (WaterTerm term : terms) {

@@ -48,7 +48,7 @@ final class Words {
 
   /** Hours and minutes to five minutes, as exact as a forecast can be: {@code 3 h 05}. */
   static String about(double hours) {
-    return duration(Math.rint(hours * 12) / 12);
+    return duration(Math.round(hours * 12) / 12.0);
   }
 
   /** A number with at most this many decimals, a decimal point in every locale. */

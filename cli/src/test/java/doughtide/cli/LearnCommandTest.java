@@ -28,16 +28,20 @@ class LearnCommandTest {
         .contains("Does not fit the others: 2026-02-07")
         .contains("dough temperature noted is off")
         .contains("% narrower")
-        .contains("Saved to starter.json");
+        .contains("Saved in 'starter.json'");
     CliRun today =
         run("rise", "--readings", "quayside-today.csv", "--starter-file", "starter.json");
     assertThat(today.err()).isEmpty();
     assertThat(today.out())
         .contains("learned from 6 bakes")
         .contains("Sat 21 Feb 2026 09:30")
-        .contains("50 % rise")
+        .contains("risen 50 %", "50 % rise: ")
         .containsPattern("today is .* (ahead of|behind) what was expected|today is on time")
-        .contains("look again at");
+        .contains("look again after");
+    assertThat(learn.out().lines().mapToInt(line -> line.codePointCount(0, line.length())).max())
+        .hasValueSatisfying(width -> assertThat(width).isLessThanOrEqualTo(80));
+    assertThat(today.out().lines().mapToInt(line -> line.codePointCount(0, line.length())).max())
+        .hasValueSatisfying(width -> assertThat(width).isLessThanOrEqualTo(80));
     CliRun json =
         run(
             "rise",

@@ -45,7 +45,7 @@ class OutputOptionsTest {
   private static Arguments parse(String... words) {
     CommandSpec spec =
         CommandSpec.named("test", "test")
-            .options(OutputOptions.format(), OutputOptions.chart(), OutputOptions.overwrite())
+            .options(OutputOptions.format(), OutputOptions.chart("rise.pdf"), OutputOptions.overwrite())
             .build();
     return new ArgumentParser(spec).parse(List.of(words));
   }

@@ -13,10 +13,10 @@ class TemperatureStepsTest {
       delimiter = '|',
       value = {
         "25C | 25 °C (77 °F)",
-        "25C,3h:22C | 25 °C (77 °F), from hour 3 22 °C (72 °F)",
-        "25 °C, 3h: 22 °C | 25 °C (77 °F), from hour 3 22 °C (72 °F)",
-        "24,5C,1,5h:22,5C | 24.5 °C (76 °F), from hour 1.5 22.5 °C (73 °F)",
-        "77F;90min:20C;12h:4C | 25 °C (77 °F), from hour 1.5 20 °C (68 °F), from hour 12 4 °C (39 °F)",
+        "25C,3h:22C | 25 °C (77 °F), 22 °C (72 °F) from hour 3",
+        "25 °C, 3h: 22 °C | 25 °C (77 °F), 22 °C (72 °F) from hour 3",
+        "24,5C,1,5h:22,5C | 24.5 °C (76 °F), 22.5 °C (73 °F) from hour 1.5",
+        "77F;90min:20C;12h:4C | 25 °C (77 °F), 20 °C (68 °F) from hour 1.5, 4 °C (39 °F) from hour 12",
       })
   void areReadWithPointOrComma(String text, String words) {
     assertThat(TemperatureSteps.parse("--dough-temp", text).words()).isEqualTo(words);

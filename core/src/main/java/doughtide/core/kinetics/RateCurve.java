@@ -7,7 +7,7 @@ import java.util.List;
 /**
  * How fast a microbe grows at a temperature, relative to its rate at 25 °C. All implementations
  * must be immutable, serializable and thread-safe, give 1 at 25 °C, 0 where nothing grows, and
- * never a negative number or NaN for −2…45 °C.
+ * never a negative number or NaN for −15…60 °C, which {@code RiseParameters.RateCurves} checks.
  *
  * <pre>{@code
  * RateCurve yeast = RateForm.SCHOOLFIELD.yeast();
@@ -24,7 +24,7 @@ public interface RateCurve extends Serializable {
   /**
    * Rate relative to 25 °C.
    *
-   * @param celsius dough temperature, −2…45 °C
+   * @param celsius dough temperature, −15…60 °C (the model looks beyond the dough's −2…45 °C)
    */
   double rate(double celsius);
 

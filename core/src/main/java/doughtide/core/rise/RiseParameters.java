@@ -3,6 +3,7 @@ package doughtide.core.rise;
 import doughtide.core.kinetics.RateCurve;
 import doughtide.core.kinetics.RateForm;
 import doughtide.core.quantity.Checks;
+import doughtide.core.quantity.InputException;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -72,6 +73,12 @@ public record RiseParameters(
     List<RateCurves> forms)
     implements Serializable {
 
+  private static final double LOWEST_CELSIUS = -15;
+  private static final double HIGHEST_CELSIUS = 60;
+  private static final double STEP_CELSIUS = 0.25;
+  private static final double FASTEST_RATE = 1000; // a slip, not a microbe
+  private static final double REFERENCE_TOLERANCE = 1e-6;
+
   /** Checks every range. */
   public RiseParameters {
     Checks.inRange("yeast growth rate", yeastRatePerHour, 0.05, 2, "per h");
@@ -105,7 +112,34 @@ public record RiseParameters(
    * @param bacteria rate curve of the bacteria
    */
   public record RateCurves(String name, RateCurve yeast, RateCurve bacteria)
-      implements Serializable {}
+      implements Serializable {
+
+    /**
+     * @throws InputException if a curve is not 1 at 25 °C, or negative or not a number somewhere
+     *     between −15 and 60 °C
+     */
+    public RateCurves {
+      check("yeast", yeast);
+      check("bacteria", bacteria);
+    }
+
+    private static void check(String microbe, RateCurve curve) {
+      for (double celsius = LOWEST_CELSIUS; celsius <= HIGHEST_CELSIUS; celsius += STEP_CELSIUS) {
+        Checks.inRange(
+            "rate curve of the " + microbe + " at " + Checks.plain(celsius) + " °C",
+            curve.rate(celsius),
+            0,
+            FASTEST_RATE,
+            "times the rate at 25 °C");
+      }
+      Checks.inRange(
+          "rate curve of the " + microbe + " at " + Checks.plain(RateCurve.REFERENCE_CELSIUS) + " °C",
+          curve.rate(RateCurve.REFERENCE_CELSIUS),
+          1 - REFERENCE_TOLERANCE,
+          1 + REFERENCE_TOLERANCE,
+          "");
+    }
+  }
 
   /**
    * The starting values with all published rate curves. The first pair, which the likely path uses,

@@ -1,0 +1,53 @@
+package doughtide.core.rise;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import doughtide.core.kinetics.RateCurve;
+import doughtide.core.quantity.InputException;
+import java.util.function.DoubleUnaryOperator;
+import org.junit.jupiter.api.Test;
+
+/** A developer's own rate curve is checked before anything is computed with it. */
+class RateCurvesTest {
+
+  private record Own(DoubleUnaryOperator form) implements RateCurve {
+    @Override
+    public double rate(double celsius) {
+      return form.applyAsDouble(celsius);
+    }
+
+    @Override
+    public double lowestCelsius() {
+      return 5;
+    }
+
+    @Override
+    public double highestCelsius() {
+      return 35;
+    }
+  }
+
+  private static RiseParameters.RateCurves pair(DoubleUnaryOperator form) {
+    return new RiseParameters.RateCurves("own", new Own(form), new Own(form));
+  }
+
+  @Test
+  void aStraightLineWillDo() {
+    RiseParameters.RateCurves line = pair(celsius -> Math.max(0, (celsius - 2) / 23));
+    assertThat(RiseParameters.standard().withRateCurves(line).forms()).containsExactly(line);
+  }
+
+  @Test
+  void whatIsNoRateIsRefused() {
+    assertThatThrownBy(() -> pair(celsius -> celsius > 40 ? Double.NaN : 1))
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining("rate curve of the yeast at 40.25 °C");
+    assertThatThrownBy(() -> pair(celsius -> (celsius - 2) / 23))
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining("at -15 °C");
+    assertThatThrownBy(() -> pair(celsius -> 3))
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining("rate curve of the yeast at 25 °C 3 is outside");
+  }
+}
