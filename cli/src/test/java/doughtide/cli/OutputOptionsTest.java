@@ -45,7 +45,8 @@ class OutputOptionsTest {
   private static Arguments parse(String... words) {
     CommandSpec spec =
         CommandSpec.named("test", "test")
-            .options(OutputOptions.format(), OutputOptions.chart("rise.pdf"), OutputOptions.overwrite())
+            .options(
+                OutputOptions.format(), OutputOptions.chart("rise.pdf"), OutputOptions.overwrite())
             .build();
     return new ArgumentParser(spec).parse(List.of(words));
   }

@@ -35,7 +35,7 @@ final class ParameterTable {
         "quicker to wake",
         "starter");
     table.add(Unknown.RATE, "rate", "× model", Math::exp, "faster", "slower", "fermentation");
-    table.add(Unknown.TEMPERATURE, "thermometer", "°C true minus noted", x -> x, "", "", "");
+    table.add(Unknown.TEMPERATURE, "thermometer", "°C true - noted", x -> x, "", "", "");
     table.add(Unknown.RETENTION, "gas retention", "gas share", x -> x, "", "", "");
     table.add(
         Unknown.AIR,
@@ -83,7 +83,7 @@ final class ParameterTable {
     rows.add(
         new LearnedParameter(
             "jar",
-            "height read over true height",
+            "read over true height",
             range(jarBefore.mean(), jarBefore.deviation(), Math::exp),
             range(mean, jarAfter.deviation(), Math::exp),
             nothing

@@ -133,7 +133,11 @@ public record RiseParameters(
             "times the rate at 25 °C");
       }
       Checks.inRange(
-          "rate curve of the " + microbe + " at " + Checks.plain(RateCurve.REFERENCE_CELSIUS) + " °C",
+          "rate curve of the "
+              + microbe
+              + " at "
+              + Checks.plain(RateCurve.REFERENCE_CELSIUS)
+              + " °C",
           curve.rate(RateCurve.REFERENCE_CELSIUS),
           1 - REFERENCE_TOLERANCE,
           1 + REFERENCE_TOLERANCE,
