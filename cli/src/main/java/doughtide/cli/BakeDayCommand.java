@@ -19,7 +19,7 @@ final class BakeDayCommand implements Command {
     return CommandSpec.named(
             "bake-day", "when to feed, mix, fold, shape and bake, between your hours")
         .options(BakeDayOptions.specs())
-        .options(OutputOptions.format(), OutputOptions.chart(), OutputOptions.paper())
+        .options(OutputOptions.format(), OutputOptions.chart("bake-day.pdf"), OutputOptions.paper())
         .options(
             OptionSpec.value(
                 CALENDAR,

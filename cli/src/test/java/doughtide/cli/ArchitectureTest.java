@@ -100,7 +100,16 @@ class ArchitectureTest {
 
   @ArchTest
   static final ArchRule planningUses =
-      coreRoom("planning", "quantity", "dough", "kinetics", "gas", "thermal", "rise", "forecast");
+      coreRoom(
+          "planning",
+          "quantity",
+          "dough",
+          "kinetics",
+          "gas",
+          "thermal",
+          "rise",
+          "forecast",
+          "flourtrial");
 
   @ArchTest static final ArchRule flourTrialUses = coreRoom("flourtrial", "quantity", "dough");
 
