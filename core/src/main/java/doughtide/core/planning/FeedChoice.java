@@ -7,10 +7,10 @@ package doughtide.core.planning;
  * @param mixHour when it is used
  * @param ratio how it is fed
  * @param ripeHours likely hours from feeding to ripe
- * @param fallenHours likely hours from feeding to past its best
+ * @param fallingHours likely hours from feeding until it begins to fall
  */
 public record FeedChoice(
-    double feedHour, double mixHour, FeedRatio ratio, double ripeHours, double fallenHours) {
+    double feedHour, double mixHour, FeedRatio ratio, double ripeHours, double fallingHours) {
   /** Age of the starter at mixing, hours. */
   public double ageHours() {
     return mixHour - feedHour;
@@ -18,6 +18,6 @@ public record FeedChoice(
 
   /** Distance to the nearer end of the ripe time; negative outside. */
   double slackHours() {
-    return Math.min(ageHours() - ripeHours, fallenHours - ageHours());
+    return Math.min(ageHours() - ripeHours, fallingHours - ageHours());
   }
 }

@@ -21,14 +21,14 @@ final class FeedSearch {
   private static final double LATEST_HOURS = 26;
   private static final double RUN_HOURS = 60;
   private static final double GRID_HOURS = 0.5;
-  private static final double WELL_RIPE_HOURS = 0.75;
+  private static final double WELL_RIPE_HOURS = 0.25;
 
   private final DayModel model;
   private final Map<Long, RipeTime> times = new ConcurrentHashMap<>();
   private final Map<Double, RiseModel> models = new ConcurrentHashMap<>();
 
-  /** Hours from feeding. */
-  record RipeTime(double ripe, double fallen) {}
+  /** Hours from feeding: ripe from, beginning to fall, fallen by 5 %. */
+  record RipeTime(double ripe, double falling, double fallen) {}
 
   FeedSearch(DayModel model) {
     this.model = model;
@@ -70,7 +70,7 @@ final class FeedSearch {
 
   private FeedChoice choice(double feedHour, double mixHour, double parts) {
     RipeTime time = ripeTime(feedHour, parts);
-    return new FeedChoice(feedHour, mixHour, ratio(parts), time.ripe(), time.fallen());
+    return new FeedChoice(feedHour, mixHour, ratio(parts), time.ripe(), time.falling());
   }
 
   private FeedRatio ratio(double parts) {
@@ -92,7 +92,10 @@ final class FeedSearch {
     DoughTemperature temperature = DoughTemperature.following(model.kitchenFrom(feedHour));
     RiseCurve curve = jar(parts).with(temperature).with(unknowns).runFast(RUN_HOURS);
     double never = RUN_HOURS * 2;
-    return new RipeTime(curve.hoursToRipe().orElse(never), curve.hoursToFallen().orElse(never));
+    return new RipeTime(
+        curve.hoursToRipe().orElse(never),
+        curve.hoursToPeak().orElse(never),
+        curve.hoursToFallen().orElse(never));
   }
 
   private RiseModel jar(double parts) {
