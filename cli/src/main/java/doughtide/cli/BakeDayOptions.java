@@ -82,6 +82,7 @@ record BakeDayOptions(BakeDay day, PlanClock clock, String kitchen) {
                 "All flour: " + FlourClass.names() + ".")
             .withDefault("white"),
         FlourFile.option(),
+        StarterOptions.file(),
         OptionSpec.value(HYDRATION, "SHARE", "72%", "All water in per cent of all flour.")
             .withDefault("70%"),
         OptionSpec.value(SALT, "SHARE", "2%", "Salt in per cent of all flour.").withDefault("2%"),
@@ -126,6 +127,7 @@ record BakeDayOptions(BakeDay day, PlanClock clock, String kitchen) {
             .kitchen(clock.kitchen(kitchen))
             .dough(dough)
             .oven(oven(arguments))
+            .forecaster(StarterOptions.forecaster(arguments, environment))
             .strength(strength(record, dough));
     loaves(arguments, day);
     arguments.temperature(FRIDGE).ifPresent(at -> named(arguments, FRIDGE, () -> day.fridge(at)));

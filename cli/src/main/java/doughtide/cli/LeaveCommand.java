@@ -2,7 +2,6 @@ package doughtide.cli;
 
 import doughtide.core.forecast.Proof;
 import doughtide.core.forecast.RiseForecast;
-import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.forecast.ShapeForecast;
 import doughtide.core.planning.InverseQuestions;
 import doughtide.core.planning.LeaveOption;
@@ -36,6 +35,7 @@ final class LeaveCommand implements Command {
             OptionSpec.value(NOW, "TIME", "13:00", "What the clock says now.")
                 .withDefault("the time now, where that is between mixing and leaving"))
         .options(ProofOptions.specs())
+        .options(StarterOptions.file())
         .options(OutputOptions.format())
         .example(
             "Leaving at three, baking tomorrow",
@@ -74,7 +74,7 @@ final class LeaveCommand implements Command {
     double back = hour(arguments, BACK_AT, clock, leave);
     double now = now(arguments, clock, leave, session.environment());
     RiseForecast bulk =
-        RiseForecaster.standard()
+        StarterOptions.forecaster(arguments, session.environment())
             .forecast(
                 dough.formula(),
                 dough.doughTemperature(arguments),

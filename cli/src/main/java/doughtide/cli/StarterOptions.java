@@ -15,11 +15,7 @@ final class StarterOptions {
 
   static List<OptionSpec> specs() {
     return List.of(
-        OptionSpec.value(
-            STARTER_FILE,
-            "FILE",
-            "starter.json",
-            "What doughtide learn kept of your starter: the window becomes yours, and narrower."),
+        file(),
         OptionSpec.value(
             READINGS,
             "FILE",
@@ -27,6 +23,15 @@ final class StarterOptions {
             "The readings of the dough in hand: a file as for doughtide learn, which describes the"
                 + " dough itself, so leave the options of the dough out."),
         ReadingsFile.skipOption());
+  }
+
+  /** The learned starter alone, for commands that take no readings. */
+  static OptionSpec file() {
+    return OptionSpec.value(
+        STARTER_FILE,
+        "FILE",
+        "starter.json",
+        "What doughtide learn kept of your starter: the window becomes yours, and narrower.");
   }
 
   /** The starter, if a file was given. */

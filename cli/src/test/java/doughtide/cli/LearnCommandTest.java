@@ -136,4 +136,28 @@ class LearnCommandTest {
     assertThat(run("rise", "--readings", "quayside-today.csv", "--hydration", "70%").refusal())
         .contains("the file describes the dough at its top");
   }
+
+  @Test
+  void learnedStarterAlsoPlansADayAndALeave() throws IOException {
+    DemoReadings.learnedIn(folder);
+    String[] leave =
+        ("leave --dough-temp 25C --mixed-at 2027-03-06T10:00 --zone UTC --cold 4C --bake-at 07:30"
+                + " --now 13:00 --leave-at 15:00 --back-at 19:30 --format json")
+            .split(" ");
+    String[] day =
+        ("bake-day --ready-at 2027-03-14T12:00 --at-the-bench 06:30-08:30,17:00-22:30 --fridge 4C"
+                + " --zone UTC --format json")
+            .split(" ");
+
+    assertThat(run(with(leave)).out()).isNotEqualTo(run(leave).out()).contains("goodShare");
+    assertThat(run(with(day)).out()).isNotEqualTo(run(day).out()).contains("\"plans\"");
+    assertThat(run("leave", "--starter-file", "none.json").refusal()).isNotEmpty();
+  }
+
+  private static String[] with(String[] words) {
+    String[] all = java.util.Arrays.copyOf(words, words.length + 2);
+    all[words.length] = "--starter-file";
+    all[words.length + 1] = "starter.json";
+    return all;
+  }
 }
