@@ -2,6 +2,7 @@ package doughtide.cli;
 
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Temperature;
+import java.io.IOException;
 import java.util.List;
 import java.util.Optional;
 
@@ -18,6 +19,7 @@ final class WaterCommand implements Command {
     CommandSpec.Builder spec =
         CommandSpec.named("water", "how warm the water must be for a wanted dough temperature")
             .options(WaterOptions.specs())
+            .options(MixerOptions.specs())
             .options(OutputOptions.formatWithoutCsv())
             .example(
                 "Water for a dough of 26 °C",
@@ -56,12 +58,13 @@ final class WaterCommand implements Command {
   }
 
   @Override
-  public void run(Arguments arguments, Session session) {
+  public void run(Arguments arguments, Session session) throws IOException {
     OutputOptions.Format format = OutputOptions.format(arguments);
     if (format == OutputOptions.Format.CSV) {
       throw OutputOptions.noCsv("water");
     }
     arguments.exclusive(WaterOptions.DOUGH_TEMP, WaterOptions.POUR);
+    MixerOptions.check(arguments);
     WaterOptions options = WaterOptions.read(arguments, session.environment());
     Optional<Temperature> wanted = arguments.temperature(WaterOptions.DOUGH_TEMP);
     Optional<Temperature> pour = arguments.temperature(WaterOptions.POUR);
@@ -80,10 +83,15 @@ final class WaterCommand implements Command {
       throw new InputException("--tap says nothing with --pour: leave it out");
     }
     WaterAnswers answers = WaterAnswers.of(options, wanted, pour, got, tap);
+    Optional<String> kept = Optional.empty();
+    if (answers.question() instanceof WaterAnswers.Mixed mixed) {
+      kept = MixerOptions.keep(arguments, session.environment(), mixed.mixing());
+    }
     if (format == OutputOptions.Format.JSON) {
       WaterJson.write(answers, session.out());
     } else {
       WaterPage.of(answers).forEach(session.out()::println);
+      kept.ifPresent(session.out()::println);
     }
   }
 }

@@ -171,7 +171,7 @@ record WaterOptions(
         kitchen(arguments, FLOUR_TEMP).orElse(room),
         kitchen(arguments, STARTER_TEMP).orElse(room),
         arguments.has(STARTER_TEMP) ? StarterFactor.COUNTED : StarterFactor.LEFT_OUT,
-        mixing(arguments),
+        mixing(arguments, environment),
         arguments.text(VESSEL).map(WaterOptions::bowl));
   }
 
@@ -182,14 +182,16 @@ record WaterOptions(
     return given;
   }
 
-  private static Mixing mixing(Arguments arguments) {
+  private static Mixing mixing(Arguments arguments, Environment environment) {
     Optional<Warming> friction = arguments.text(FRICTION).map(text -> degrees(FRICTION, text));
     if (friction.isPresent()) {
       return new Mixing(Said.FRICTION_ONCE, friction.get());
     }
     return arguments
         .text(WARMING)
-        .map(text -> new Mixing(Said.WARMING, degrees(WARMING, text)))
+        .map(text -> degrees(WARMING, text))
+        .or(() -> MixerOptions.known(arguments, environment))
+        .map(warming -> new Mixing(Said.WARMING, warming))
         .orElse(new Mixing(Said.NOTHING, Warming.NONE));
   }
 

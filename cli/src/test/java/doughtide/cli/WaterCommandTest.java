@@ -145,4 +145,30 @@ class WaterCommandTest {
   void isRefusedInOneLine(String words, String part) {
     assertThat(run(words.strip().split(" ")).refusal()).contains(part);
   }
+
+  @Test
+  void frictionOfAMixerIsKeptForNextTime(@TempDir java.nio.file.Path home) throws IOException {
+    DemoReadings.learnedIn(home);
+    Environment here = TestEnvironment.in(home);
+    String[] measured =
+        ("water --pour 22C --got 27C --room-temp 21C --mixer spiral --starter-file starter.json"
+                + " --save starter.json --overwrite")
+            .split(" ");
+    String asked = "water --dough-temp 25C --room-temp 21C --starter-file starter.json --mixer ";
+
+    assertThat(CliRun.in(here, measured).out()).contains("Saved in 'starter.json'");
+    String with = CliRun.in(here, (asked + "spiral").split(" ")).out();
+    String without = CliRun.in(here, "water --dough-temp 25C --room-temp 21C".split(" ")).out();
+    assertThat(with).isNotEmpty().isNotEqualTo(without);
+    assertThat(CliRun.in(here, (asked + "hands").split(" ")).refusal())
+        .contains("--mixer 'hands' is not in the starter file, which has spiral");
+    assertThat(
+            CliRun.in(here, "water --dough-temp 25C --room-temp 21C --mixer x".split(" "))
+                .refusal())
+        .contains("--mixer needs the baker's file");
+    assertThat(
+            CliRun.in(here, "water --dough-temp 25C --room-temp 21C --save x.json".split(" "))
+                .refusal())
+        .contains("--save keeps what mixing did");
+  }
 }
