@@ -1,0 +1,142 @@
+package doughtide.core.forecast;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import doughtide.core.dough.DoughFormula;
+import doughtide.core.quantity.Rise;
+import doughtide.core.quantity.Share;
+import doughtide.core.quantity.Temperature;
+import doughtide.core.rise.DoughTemperature;
+import java.util.List;
+import java.util.stream.Stream;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.Arguments;
+import org.junit.jupiter.params.provider.MethodSource;
+
+/**
+ * Whole nights as they came out when recorded: says that something moved, not that it was right.
+ */
+class ShapeRegressionTest {
+  private static final Temperature COLD = Temperature.ofCelsius(4);
+  private static final double SMALL = 0.005;
+
+  private static RiseForecast bulk(double celsius) {
+    DoughFormula formula = DoughFormula.builder().hydration(Share.ofPercent(72)).build();
+    return RiseForecaster.standard()
+        .withMembers(64)
+        .forecast(formula, DoughTemperature.steady(Temperature.ofCelsius(celsius)), 20);
+  }
+
+  static Stream<Arguments> nights() {
+    return Stream.of(
+        Arguments.of("cold", Proof.inCold(COLD, 12), FIGURES_COLD),
+        Arguments.of(
+            "room, then cold",
+            Proof.inCold(COLD, 10).afterRoom(Temperature.ofCelsius(20), 1).withRest(0.75),
+            FIGURES_BOTH),
+        Arguments.of("room", Proof.inRoom(Temperature.ofCelsius(22), 2), FIGURES_ROOM));
+  }
+
+  @ParameterizedTest(name = "{0}")
+  @MethodSource("nights")
+  void nightIsAsRecorded(String name, Proof proof, double[] figures) {
+    ShapeForecast shape = ShapeForecaster.of(bulk(24), proof).forecast();
+    ShapeForecast.Night night = shape.likely().orElseThrow();
+    double[] now = {
+      shape.hours().early().orElseThrow(),
+      shape.hours().likely().orElseThrow(),
+      shape.hours().late().orElseThrow(),
+      shape.rise().low().orElseThrow(),
+      shape.rise().high().orElseThrow(),
+      night.riseAtBake().low().orElseThrow(),
+      night.riseAtBake().high().orElseThrow(),
+      night.bakeFrom().likely().orElseThrow(),
+      night.bakeUntil().early().orElseThrow(),
+      night.piece().riseAt(night.ovenHours()).percent(),
+      night.piece().coreCelsiusAt(night.proofFromHours() + 3),
+      night.warmer().map(ShapeForecast.WarmerCold::riseAtBakePercent).orElse(0.0)
+    };
+
+    assertThat(now).as(name).containsExactly(figures, within(SMALL));
+  }
+
+  @Test
+  void nightFromAGivenHourIsAsRecorded() {
+    ShapeForecast.Night night =
+        ShapeForecaster.of(bulk(24), Proof.inCold(COLD, 12)).nightIfShapedAt(4).orElseThrow();
+    double[] now = {
+      night.piece().riseAt(night.ovenHours()).percent(),
+      night.riseAtBake().low().orElseThrow(),
+      night.riseAtBake().high().orElseThrow()
+    };
+
+    assertThat(now).containsExactly(FIGURES_GIVEN, within(SMALL));
+  }
+
+  private static List<Warning.Kind> kinds(double celsius, Proof proof) {
+    return ShapeForecaster.of(bulk(celsius), proof).forecast().warnings().stream()
+        .map(Warning::kind)
+        .toList();
+  }
+
+  @Test
+  void edgesOfTheColdAreWhereTheyAreSaidToBe() {
+    assertThat(kinds(24, Proof.inCold(Temperature.ofCelsius(10), 2)))
+        .doesNotContain(Warning.Kind.NOT_COOLING);
+    assertThat(kinds(24, Proof.inCold(Temperature.ofCelsius(10.1), 2)))
+        .contains(Warning.Kind.NOT_COOLING);
+    assertThat(kinds(24, Proof.inCold(Temperature.ofCelsius(0), 2)))
+        .contains(Warning.Kind.FREEZING);
+    assertThat(kinds(24, Proof.inCold(Temperature.ofCelsius(24), 2)))
+        .contains(Warning.Kind.NOT_COOLING);
+    assertThat(kinds(24, Proof.inRoom(Temperature.ofCelsius(35), 1)))
+        .contains(Warning.Kind.OUTSIDE_GROWTH);
+    assertThat(kinds(24, Proof.inRoom(Temperature.ofCelsius(34.9), 1)))
+        .doesNotContain(Warning.Kind.OUTSIDE_GROWTH);
+  }
+
+  @Test
+  void remedyFitsTheProof() {
+    Warning cold =
+        ShapeForecaster.of(bulk(28), Proof.inCold(Temperature.ofCelsius(12), 40))
+            .forecast()
+            .warnings()
+            .stream()
+            .filter(each -> each.kind() == Warning.Kind.NOT_REACHED)
+            .findFirst()
+            .orElseThrow();
+    Warning room =
+        ShapeForecaster.of(bulk(26), Proof.inRoom(Temperature.ofCelsius(26), 9))
+            .forecast()
+            .warnings()
+            .get(0);
+
+    assertThat(cold.remedy()).startsWith("Shorten the time in the cold");
+    assertThat(room.remedy()).startsWith("Shorten the proof");
+  }
+
+  @Test
+  void saysSoWhereOneLoafInTenHasGoneTooFar() {
+    Proof high = Proof.inRoom(Temperature.ofCelsius(26), 3).withTarget(Rise.ofPercent(135));
+    Proof low = Proof.inCold(COLD, 8);
+
+    assertThat(kinds(24, high)).contains(Warning.Kind.WIDE_WINDOW);
+    assertThat(kinds(24, low)).doesNotContain(Warning.Kind.WIDE_WINDOW);
+  }
+
+  private static final double[] FIGURES_COLD = {
+    3.2922, 4.7161, 6.2053, 25.5963, 52.4912, 71.7226, 103.7178, 7.1092, 33.0299, 88.8535, 16.0711,
+    104.2149
+  };
+  private static final double[] FIGURES_BOTH = {
+    2.2797, 3.7035, 5.1608, 9.3267, 31.2004, 67.2726, 105.5646, 7.1088, 32.1804, 88.7323, 18.8368,
+    102.4389
+  };
+  private static final double[] FIGURES_ROOM = {
+    2.9188, 4.1506, 5.2441, 21.4945, 32.9342, 77.2101, 94.4716, 6.1492, 6.9524, 88.9936, 23.5409,
+    0.0000
+  };
+  private static final double[] FIGURES_GIVEN = {71.7247, 56.0047, 89.8226};
+}
