@@ -4,7 +4,9 @@ import doughtide.core.quantity.InputException;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import org.apache.commons.cli.CommandLine;
 import org.apache.commons.cli.DefaultParser;
 import org.apache.commons.cli.MissingArgumentException;
@@ -17,6 +19,26 @@ import org.apache.commons.cli.UnrecognizedOptionException;
 final class ArgumentParser {
 
   private static final int LONGEST_SHOWN = 60;
+  private static final int MOST_SUGGESTED = 3;
+
+  /** What people call a thing, and the option that means it. */
+  private static final Map<String, String> OTHER_WORDS =
+      Map.ofEntries(
+          Map.entry("fridge", "cold"),
+          Map.entry("refrigerator", "cold"),
+          Map.entry("retard", "cold"),
+          Map.entry("kitchen", "room"),
+          Map.entry("ambient", "room"),
+          Map.entry("vessel", "bowl"),
+          Map.entry("held", "proofer"),
+          Map.entry("from", "driest"),
+          Map.entry("to", "wettest"),
+          Map.entry("flour-per-bowl", "bowl-flour"),
+          Map.entry("water", "hydration"),
+          Map.entry("levain", "starter"),
+          Map.entry("sourdough", "starter"),
+          Map.entry("output", "out"),
+          Map.entry("lang", "language"));
 
   private final CommandSpec spec;
 
@@ -95,19 +117,31 @@ final class ArgumentParser {
 
   /** A value whose quotes were forgotten, or an option whose dashes were. */
   private String dashes(String word) {
-    return Nearest.to(word, optionNames())
-        .map(near -> ": did you mean --" + near + "?")
+    return meant(word)
+        .map(hint -> ": " + hint)
         .orElse(": put a value that holds spaces in quotes, or " + seeHelp());
   }
 
   private InputException unknown(String typed) {
     String name = typed.replaceFirst("^-+", "").replaceFirst("=.*", "");
-    String hint =
-        Nearest.to(name, optionNames())
-            .map(near -> "did you mean --" + near + "?")
-            .orElse(seeHelp());
     return new InputException(
-        spec.name() + " has no option " + Shorten.to(typed, LONGEST_SHOWN) + ": " + hint);
+        spec.name()
+            + " has no option "
+            + Shorten.to(typed, LONGEST_SHOWN)
+            + ": "
+            + meant(name).orElse(seeHelp()));
+  }
+
+  /** The options a word may stand for, by another word of the kitchen or by its letters. */
+  private Optional<String> meant(String word) {
+    List<String> names = optionNames();
+    Optional<String> other =
+        Optional.ofNullable(OTHER_WORDS.get(word.toLowerCase(Locale.ROOT))).filter(names::contains);
+    List<String> near = other.map(List::of).orElseGet(() -> Nearest.allTo(word, names));
+    if (near.isEmpty() || near.size() > MOST_SUGGESTED) {
+      return near.stream().findFirst().map(first -> "did you mean --" + first + "?");
+    }
+    return Optional.of("did you mean --" + String.join(" or --", near) + "?");
   }
 
   private InputException withoutValue(String name) {

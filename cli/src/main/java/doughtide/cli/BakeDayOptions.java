@@ -26,7 +26,7 @@ import java.util.Optional;
  */
 record BakeDayOptions(BakeDay day, PlanClock clock, String kitchen) {
 
-  private static final String FRIDGE = "fridge";
+  private static final String COLD = "cold";
   private static final String LOAVES = "loaves";
   private static final String PIECE = "piece";
   private static final String FORM = "form";
@@ -36,7 +36,7 @@ record BakeDayOptions(BakeDay day, PlanClock clock, String kitchen) {
   private static final String STARTER_HYDRATION = "starter-hydration";
   private static final String STARTER = "starter";
   private static final String DOUGH_TEMP = "dough-temp";
-  private static final String HELD = "held";
+  private static final String PROOFER = "proofer";
   private static final String TARGET = "target";
   private static final String ALTITUDE = "altitude";
   private static final String OVEN_CAPACITY = "oven-capacity";
@@ -64,13 +64,13 @@ record BakeDayOptions(BakeDay day, PlanClock clock, String kitchen) {
         OptionSpec.value(PlanClock.ZONE, "ZONE", "Europe/Berlin", "The place whose clock is meant.")
             .withDefault("the zone of this computer"),
         OptionSpec.value(
-                PlanClock.KITCHEN,
+                PlanClock.ROOM,
                 "TEMP",
                 "21C,22:00-06:00:18C",
                 "The kitchen; other temperatures by the clock with commas.")
             .withDefault(USUAL_KITCHEN),
-        OptionSpec.value(FRIDGE, "TEMP", "4C", "The refrigerator; without it nothing is chilled."),
-        OptionSpec.value(LOAVES, "NUMBER", "2", "How many loaves, 1 to 500.").withDefault("1"),
+        OptionSpec.value(COLD, "TEMP", "4C", "The refrigerator; without it nothing is chilled."),
+        OptionSpec.value(LOAVES, "COUNT", "2", "How many loaves, 1 to 500.").withDefault("1"),
         OptionSpec.value(PIECE, "MASS", "850g", "Dough of one loaf.").withDefault("850g"),
         OptionSpec.value(
                 FORM, "WORD", "round", "What a loaf proofs as: round, oval, tin, baguette.")
@@ -96,27 +96,26 @@ record BakeDayOptions(BakeDay day, PlanClock clock, String kitchen) {
         OptionSpec.value(
             DOUGH_TEMP, "TEMP", "25C", "Plans with this dough temperature after mixing only."),
         OptionSpec.flag(
-            HELD, "The dough is held at its temperature (a proofer), not at the kitchen's."),
+            PROOFER, "The dough is held at its temperature (a proofer), not at the kitchen's."),
         OptionSpec.value(TARGET, "RISE", "90%", "The rise wanted at the oven.")
             .withDefault("by flour"),
         OptionSpec.value(ALTITUDE, "HEIGHT", "1500m", "Height of the kitchen above the sea.")
             .withDefault("sea level"),
-        OptionSpec.value(OVEN_CAPACITY, "NUMBER", "2", "Loaves in the oven at once.")
+        OptionSpec.value(OVEN_CAPACITY, "COUNT", "2", "Loaves in the oven at once.")
             .withDefault("2"),
         OptionSpec.value(PREHEAT, "TIME", "45min", "From switching on to the first loaf.")
             .withDefault("45min"),
         OptionSpec.value(BAKE, "TIME", "45min", "One batch in the oven.").withDefault("45min"),
         OptionSpec.value(COOL, "TIME", "90min", "From the oven to the first slice.")
             .withDefault("90min"),
-        OptionSpec.value(PLANS, "NUMBER", "3", "How many plans to show, 1 to 20.")
-            .withDefault("3"));
+        OptionSpec.value(PLANS, "COUNT", "3", "How many plans to show, 1 to 20.").withDefault("3"));
   }
 
   static BakeDayOptions read(Arguments arguments, Environment environment) {
     PlanClock clock = PlanClock.read(arguments, environment);
     String bench =
         arguments.text(PlanClock.BENCH).orElseThrow(() -> arguments.missing(PlanClock.BENCH));
-    String kitchen = arguments.text(PlanClock.KITCHEN).orElse(USUAL_KITCHEN);
+    String kitchen = arguments.text(PlanClock.ROOM).orElse(USUAL_KITCHEN);
     arguments.exclusive(FLOUR, FlourFile.OPTION);
     Optional<FlourRecord> record = FlourFile.read(arguments, environment);
     DoughFormula dough = dough(arguments, record);
@@ -130,7 +129,7 @@ record BakeDayOptions(BakeDay day, PlanClock clock, String kitchen) {
             .forecaster(StarterOptions.forecaster(arguments, environment))
             .strength(strength(record, dough));
     loaves(arguments, day);
-    arguments.temperature(FRIDGE).ifPresent(at -> named(arguments, FRIDGE, () -> day.fridge(at)));
+    arguments.temperature(COLD).ifPresent(at -> named(arguments, COLD, () -> day.fridge(at)));
     arguments.rise(TARGET).ifPresent(rise -> named(arguments, TARGET, () -> day.target(rise)));
     narrowed(arguments, day);
     arguments.count(PLANS, 1, 20).ifPresent(day::plans);
@@ -203,7 +202,7 @@ record BakeDayOptions(BakeDay day, PlanClock clock, String kitchen) {
         .temperature(DOUGH_TEMP)
         .ifPresent(
             at -> named(arguments, DOUGH_TEMP, () -> day.doughCelsius(List.of(at.celsius()))));
-    if (arguments.has(HELD)) {
+    if (arguments.has(PROOFER)) {
       day.bulkPlace(BakeDay.BulkPlace.HELD);
     }
   }

@@ -21,14 +21,14 @@ final class FeedCommand implements Command {
             .options(FeedClock.specs())
             .options(
                 OutputOptions.format(), OutputOptions.chart("feed.pdf"), OutputOptions.overwrite())
-            .example("When is it ripe", "--ratio", "1:5:5", "--temp", "22C")
+            .example("When is it ripe", "--ratio", "1:5:5", "--starter-temp", "22C")
             .example(
                 "What to feed tonight for the morning",
                 "--ready-at",
                 "07:00",
                 "--fed-at",
                 "21:30",
-                "--temp",
+                "--starter-temp",
                 "20C",
                 "--amount",
                 "120g")
@@ -42,17 +42,17 @@ final class FeedCommand implements Command {
                 "2027-03-07T06:00",
                 "--zone",
                 "Europe/Berlin",
-                "--temp",
+                "--starter-temp",
                 "72F")
             .example(
                 "From the cold, two feeds",
                 "--ratio",
                 "1:2:2",
-                "--condition",
+                "--starter-condition",
                 "from cold",
                 "--refreshments",
                 "2",
-                "--temp",
+                "--starter-temp",
                 "24C",
                 "--flour",
                 "rye",

@@ -35,11 +35,11 @@ record FeedOptions(
     Optional<Mass> keep) {
 
   static final String RATIO = "ratio";
-  private static final String TEMP = "temp";
+  private static final String STARTER_TEMP = "starter-temp";
   private static final String AMOUNT = "amount";
   private static final String KEEP = "keep";
   private static final String STARTER_HYDRATION = "starter-hydration";
-  private static final String CONDITION = "condition";
+  private static final String STARTER_CONDITION = "starter-condition";
   private static final String STARTER_FLOUR = "starter-flour";
   private static final String FLOUR = "flour";
   private static final String SALT = "salt";
@@ -55,7 +55,7 @@ record FeedOptions(
             "The feed in parts by mass, in this order: starter kept, flour given, water given."
                 + " Without it, --ready-at and --fed-at find the ratio."),
         OptionSpec.value(
-            TEMP,
+            STARTER_TEMP,
             "TEMP",
             "22C",
             "Temperature of what is in the jar, °C or °F. If it changes: 26C,3h:20C is 26 °C for"
@@ -71,7 +71,7 @@ record FeedOptions(
                 "Water over flour in the starter that is fed, 40 to 300%.")
             .withDefault("100%"),
         OptionSpec.value(
-                CONDITION,
+                STARTER_CONDITION,
                 "WORD",
                 "from cold",
                 "How the starter is when it is fed: ripe, young, past best or from cold.")
@@ -86,7 +86,7 @@ record FeedOptions(
             .withDefault("0%"),
         OptionSpec.value(
                 REFRESHMENTS,
-                "NUMBER",
+                "COUNT",
                 "2",
                 "How many feeds follow one another, each when the one before is ripe, 1 to 6.")
             .withDefault("1"),
@@ -102,8 +102,8 @@ record FeedOptions(
           "--keep says nothing without --amount: add for example --amount 120g");
     }
     TemperatureSteps temperature =
-        arguments.temperatureSteps(TEMP).orElseThrow(() -> arguments.missing(TEMP));
-    temperature.dough("--" + TEMP);
+        arguments.temperatureSteps(STARTER_TEMP).orElseThrow(() -> arguments.missing(STARTER_TEMP));
+    temperature.dough("--" + STARTER_TEMP);
     Optional<FeedRatio> ratio =
         arguments.text(RATIO).map(text -> core(Quantities.feedRatio("--" + RATIO, text)));
     return new FeedOptions(
@@ -126,7 +126,9 @@ record FeedOptions(
         new Starter(
             arguments.share(STARTER_HYDRATION).orElse(Share.ofPercent(100)),
             flour(arguments, STARTER_FLOUR).orElse(flour),
-            arguments.choice(CONDITION, StarterCondition.class).orElse(StarterCondition.RIPE));
+            arguments
+                .choice(STARTER_CONDITION, StarterCondition.class)
+                .orElse(StarterCondition.RIPE));
     return new Feeding(
         starter,
         ratio.orElseGet(() -> FeedRatio.oneTo(1, starter.hydration())),

@@ -38,11 +38,11 @@ final class FlourCommand implements Command {
             .example(
                 "Plan the bowls",
                 "plan",
-                "--flour-per-bowl",
+                "--bowl-flour",
                 "50g",
-                "--from",
+                "--driest",
                 "60%",
-                "--to",
+                "--wettest",
                 "80%",
                 "--step",
                 "4%")
@@ -50,7 +50,7 @@ final class FlourCommand implements Command {
                 "Keep a flour's record",
                 "save",
                 "harrow.txt",
-                "--name",
+                "--flour-name",
                 "Harrow strong white",
                 "--flour",
                 "strong white",
@@ -110,12 +110,12 @@ final class FlourCommand implements Command {
             .orElse(Scale.ONE_GRAM);
     BowlPlan plan =
         BowlPlan.of(
-                arguments.mass(FlourOptions.PER_BOWL).orElse(Mass.ofGrams(50)),
-                arguments.share(FlourOptions.FROM).orElse(Share.ofPercent(60)),
-                arguments.share(FlourOptions.TO).orElse(Share.ofPercent(80)),
+                arguments.mass(FlourOptions.BOWL_FLOUR).orElse(Mass.ofGrams(50)),
+                arguments.share(FlourOptions.DRIEST).orElse(Share.ofPercent(60)),
+                arguments.share(FlourOptions.WETTEST).orElse(Share.ofPercent(80)),
                 arguments.share(FlourOptions.STEP).orElse(Share.ofPercent(4)),
                 scale)
-            .withRest(arguments.hours(FlourOptions.REST).orElse(0.5) * 60);
+            .withRest(arguments.hours(FlourOptions.BOWL_REST).orElse(0.5) * 60);
     if (OutputOptions.format(arguments) == OutputOptions.Format.JSON) {
       FlourJson.plan(record, plan, session.out());
     } else {
@@ -189,11 +189,11 @@ final class FlourCommand implements Command {
     FlourOptions.refuse(
         arguments,
         action,
-        FlourOptions.PER_BOWL,
-        FlourOptions.FROM,
-        FlourOptions.TO,
+        FlourOptions.BOWL_FLOUR,
+        FlourOptions.DRIEST,
+        FlourOptions.WETTEST,
         FlourOptions.STEP,
         FlourOptions.SCALE,
-        FlourOptions.REST);
+        FlourOptions.BOWL_REST);
   }
 }

@@ -17,16 +17,16 @@ import java.util.OptionalDouble;
 /** The options of the flour command, and the flour they describe. */
 final class FlourOptions {
 
-  static final String PER_BOWL = "flour-per-bowl";
-  static final String FROM = "from";
-  static final String TO = "to";
+  static final String BOWL_FLOUR = "bowl-flour";
+  static final String DRIEST = "driest";
+  static final String WETTEST = "wettest";
   static final String STEP = "step";
   static final String SCALE = "scale";
-  static final String REST = "rest";
+  static final String BOWL_REST = "bowl-rest";
   static final String HYDRATION = "hydration";
   static final String TRIAL = "trial";
   private static final String FLOUR = "flour";
-  private static final String NAME = "name";
+  private static final String NAME = "flour-name";
   private static final String LOT = "lot";
   private static final String DATE = "date";
   private static final String PROTEIN = "protein";
@@ -39,16 +39,16 @@ final class FlourOptions {
 
   static List<OptionSpec> specs() {
     return List.of(
-        OptionSpec.value(PER_BOWL, "MASS", "50g", "plan: flour in each bowl, 5 g to 2 kg.")
+        OptionSpec.value(BOWL_FLOUR, "MASS", "50g", "plan: flour in each bowl, 5 g to 2 kg.")
             .withDefault("50g"),
-        OptionSpec.value(FROM, "SHARE", "60%", "plan: water over flour of the driest bowl.")
+        OptionSpec.value(DRIEST, "SHARE", "60%", "plan: water over flour of the driest bowl.")
             .withDefault("60%"),
-        OptionSpec.value(TO, "SHARE", "80%", "plan: water over flour of the wettest bowl.")
+        OptionSpec.value(WETTEST, "SHARE", "80%", "plan: water over flour of the wettest bowl.")
             .withDefault("80%"),
         OptionSpec.value(STEP, "SHARE", "4%", "plan: from one bowl to the next.").withDefault("4%"),
         OptionSpec.value(SCALE, "MASS", "0.1g", "plan: the smallest step your scale shows.")
             .withDefault("1g"),
-        OptionSpec.value(REST, "TIME", "30min", "plan: from mixing a bowl to judging it.")
+        OptionSpec.value(BOWL_REST, "TIME", "30min", "plan: from mixing a bowl to judging it.")
             .withDefault("30min"),
         OptionSpec.value(
                 FLOUR, "FLOUR", "white", "The flour: " + FlourClass.names() + ", or a mix.")

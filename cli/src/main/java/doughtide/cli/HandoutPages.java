@@ -31,11 +31,6 @@ final class HandoutPages {
   private static final String VARY = "vary";
   private static final String RISE = "rise";
   private static final String LINES = "lines";
-  private static final String BOWL_FLOUR = "bowl-flour";
-  private static final String DRIEST = "driest";
-  private static final String WETTEST = "wettest";
-  private static final String STEP = "step";
-  private static final String SCALE = "scale";
   private static final int TABLE_MEMBERS = 128;
 
   private final Arguments arguments;
@@ -66,17 +61,30 @@ final class HandoutPages {
             .repeatable(),
         OptionSpec.value(RISE, "RISE", "75%", "The rise that comparison, table and why tell of.")
             .withDefault("50%"),
-        OptionSpec.value(LINES, "NUMBER", "10", "readings-log: how many lines, 1 to 30.")
+        OptionSpec.value(LINES, "COUNT", "10", "readings-log: how many lines, 1 to 30.")
             .withDefault("12"),
-        OptionSpec.value(BOWL_FLOUR, "MASS", "40g", "bowl-worksheet: flour in each bowl.")
-            .withDefault("40g"),
-        OptionSpec.value(DRIEST, "SHARE", "55%", "bowl-worksheet: hydration of the driest bowl.")
+        OptionSpec.value(
+                FlourOptions.BOWL_FLOUR, "MASS", "50g", "bowl-worksheet: flour in each bowl.")
+            .withDefault("50g"),
+        OptionSpec.value(
+                FlourOptions.DRIEST,
+                "SHARE",
+                "55%",
+                "bowl-worksheet: hydration of the driest bowl.")
             .withDefault("60%"),
-        OptionSpec.value(WETTEST, "SHARE", "90%", "bowl-worksheet: hydration of the wettest bowl.")
-            .withDefault("85%"),
-        OptionSpec.value(STEP, "SHARE", "5%", "bowl-worksheet: step between bowls.")
-            .withDefault("5%"),
-        OptionSpec.value(SCALE, "MASS", "0.1g", "bowl-worksheet: the smallest step of the scale.")
+        OptionSpec.value(
+                FlourOptions.WETTEST,
+                "SHARE",
+                "90%",
+                "bowl-worksheet: hydration of the wettest bowl.")
+            .withDefault("80%"),
+        OptionSpec.value(FlourOptions.STEP, "SHARE", "4%", "bowl-worksheet: step between bowls.")
+            .withDefault("4%"),
+        OptionSpec.value(
+                FlourOptions.SCALE,
+                "MASS",
+                "0.1g",
+                "bowl-worksheet: the smallest step of the scale.")
             .withDefault("1g"));
   }
 
@@ -226,11 +234,14 @@ final class HandoutPages {
   private Handout bowls() {
     BowlPlan plan =
         BowlPlan.of(
-            arguments.mass(BOWL_FLOUR).orElse(Mass.ofGrams(40)),
-            arguments.share(DRIEST).orElse(Share.ofPercent(60)),
-            arguments.share(WETTEST).orElse(Share.ofPercent(85)),
-            arguments.share(STEP).orElse(Share.ofPercent(5)),
-            arguments.mass(SCALE).map(mass -> new Scale(mass.grams())).orElse(Scale.ONE_GRAM));
+            arguments.mass(FlourOptions.BOWL_FLOUR).orElse(Mass.ofGrams(50)),
+            arguments.share(FlourOptions.DRIEST).orElse(Share.ofPercent(60)),
+            arguments.share(FlourOptions.WETTEST).orElse(Share.ofPercent(80)),
+            arguments.share(FlourOptions.STEP).orElse(Share.ofPercent(4)),
+            arguments
+                .mass(FlourOptions.SCALE)
+                .map(mass -> new Scale(mass.grams()))
+                .orElse(Scale.ONE_GRAM));
     return BlankForm.bowls(options.words(), named().formula().flour(), plan);
   }
 }

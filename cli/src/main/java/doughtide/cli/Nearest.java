@@ -1,6 +1,8 @@
 package doughtide.cli;
 
+import java.util.ArrayList;
 import java.util.Collection;
+import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
@@ -20,18 +22,32 @@ final class Nearest {
    * @param names the names known; the first of equally near ones wins
    */
   static Optional<String> to(String typed, Collection<String> names) {
+    return allTo(typed, names).stream().findFirst();
+  }
+
+  /**
+   * All names that are nearest to what was typed, equally near ones in the order given.
+   *
+   * @param typed what was typed
+   * @param names the names known
+   */
+  static List<String> allTo(String typed, Collection<String> names) {
     if (typed.isBlank() || typed.length() > LONGEST_WORD) {
-      return Optional.empty();
+      return List.of();
     }
     String wanted = typed.toLowerCase(Locale.ROOT);
-    Optional<String> best = Optional.empty();
+    List<String> best = new ArrayList<>();
     int bestDistance = Integer.MAX_VALUE;
     for (String name : names) {
       int distance = distance(wanted, name.toLowerCase(Locale.ROOT));
-      if (distance < bestDistance && distance <= allowed(wanted, name)) {
-        best = Optional.of(name);
+      if (distance > bestDistance || distance > allowed(wanted, name)) {
+        continue;
+      }
+      if (distance < bestDistance) {
+        best.clear();
         bestDistance = distance;
       }
+      best.add(name);
     }
     return best;
   }
@@ -40,9 +56,12 @@ final class Nearest {
     return Math.max(1, Math.min(typed.length(), name.length()) / 3);
   }
 
-  /** Letters to insert, delete, replace or swap; a beginning of three letters or more is near. */
+  /**
+   * Letters to insert, delete, replace or swap; a beginning of three letters or more is near, and
+   * so is a name with a word more or less at its front or end.
+   */
   private static int distance(String typed, String name) {
-    if (typed.length() >= 3 && name.startsWith(typed)) {
+    if (typed.length() >= 3 && (name.startsWith(typed) || wordsApart(typed, name))) {
       return 1;
     }
     int[][] d = new int[typed.length() + 1][name.length() + 1];
@@ -52,6 +71,10 @@ final class Nearest {
       }
     }
     return d[typed.length()][name.length()];
+  }
+
+  private static boolean wordsApart(String typed, String name) {
+    return name.endsWith("-" + typed) || typed.startsWith(name + "-");
   }
 
   private static int cheapest(int[][] d, String a, String b, int i, int j) {

@@ -28,7 +28,7 @@ record PlanClock(ClockTimes times, ZonedDateTime readyAt, ZonedDateTime now) {
 
   static final String READY_AT = "ready-at";
   static final String BENCH = "at-the-bench";
-  static final String KITCHEN = "kitchen";
+  static final String ROOM = "room";
   static final String ZONE = "zone";
   private static final int DAYS_BEFORE = 3;
   private static final int DAYS_AFTER = 2;
@@ -156,7 +156,7 @@ record PlanClock(ClockTimes times, ZonedDateTime readyAt, ZonedDateTime now) {
 
   /** A kitchen such as {@code 21C,22:00-06:00:18C}: one temperature, and others by the clock. */
   TemperatureTrace kitchen(String text) {
-    String name = "--" + KITCHEN;
+    String name = "--" + ROOM;
     String[] pieces = Quantities.clean(text).split("(?<=[A-Za-z]) ?[,;] ?", -1);
     Temperature usual = kitchenTemperature(name, pieces[0]);
     if (pieces.length == 1) {
@@ -171,7 +171,7 @@ record PlanClock(ClockTimes times, ZonedDateTime readyAt, ZonedDateTime now) {
             Quantities.shown(name, text)
                 + " is not understood at "
                 + ShellWord.of(Shorten.to(pieces[i], 40))
-                + ": write for example --kitchen 21C,22:00-06:00:18C");
+                + ": write for example --room 21C,22:00-06:00:18C");
       }
       addDaily(steps, usual, text, part);
     }
@@ -182,9 +182,9 @@ record PlanClock(ClockTimes times, ZonedDateTime readyAt, ZonedDateTime now) {
 
   private void addDaily(
       TreeMap<Double, Temperature> steps, Temperature usual, String text, Matcher part) {
-    Temperature other = kitchenTemperature("--" + KITCHEN, part.group(3));
-    LocalTime begin = time("--" + KITCHEN, text, part.group(1));
-    LocalTime end = time("--" + KITCHEN, text, part.group(2));
+    Temperature other = kitchenTemperature("--" + ROOM, part.group(3));
+    LocalTime begin = time("--" + ROOM, text, part.group(1));
+    LocalTime end = time("--" + ROOM, text, part.group(2));
     for (LocalDate day : days()) {
       LocalDate last = end.isAfter(begin) ? day : day.plusDays(1);
       steps.put(hour(at(day, begin)), other);

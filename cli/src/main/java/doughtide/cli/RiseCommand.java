@@ -34,10 +34,7 @@ final class RiseCommand implements Command {
                     "Another rise whose time is wanted, in per cent of the volume after mixing.")
                 .repeatable(),
             OptionSpec.value(
-                    MEMBERS,
-                    "NUMBER",
-                    "256",
-                    "How many doughs the window is made from, 8 to 65536.")
+                    MEMBERS, "COUNT", "256", "How many doughs the window is made from, 8 to 65536.")
                 .withDefault("512"),
             OutputOptions.format(),
             OutputOptions.chart("rise.pdf"),

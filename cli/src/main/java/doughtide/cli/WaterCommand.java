@@ -25,7 +25,7 @@ final class WaterCommand implements Command {
                 "Water for a dough of 26 °C",
                 "--dough-temp",
                 "26C",
-                "--room-temp",
+                "--room",
                 "21C",
                 "--flour-temp",
                 "20C",
@@ -33,22 +33,22 @@ final class WaterCommand implements Command {
                 "24C",
                 "--friction",
                 "4C",
-                "--dough",
+                "--dough-mass",
                 "1800g")
             .example(
                 "A summer kitchen, with ice",
                 "--dough-temp",
                 "24C",
-                "--room-temp",
+                "--room",
                 "31C",
                 "--tap",
                 "24C",
                 "--warming",
                 "3C",
-                "--vessel",
+                "--bowl",
                 "steel:600g")
-            .example("Which dough this water gives", "--pour", "30C", "--room-temp", "70F")
-            .example("What mixing did", "--pour", "30C", "--got", "25.5C", "--room-temp", "21C")
+            .example("Which dough this water gives", "--pour", "30C", "--room", "70F")
+            .example("What mixing did", "--pour", "30C", "--got", "25.5C", "--room", "21C")
             .note(
                 "The balance of heat weighs what is mixed. Beside it stands the trade's rule: wanted"
                     + " temperature times the number of factors, less the factors known; it need not"

@@ -46,18 +46,18 @@ record WaterOptions(
   static final String POUR = "pour";
   static final String GOT = "got";
   static final String TAP = "tap";
-  private static final String ROOM_TEMP = "room-temp";
+  private static final String ROOM = "room";
   private static final String FLOUR_TEMP = "flour-temp";
   private static final String STARTER_TEMP = "starter-temp";
   private static final String FRICTION = "friction";
   private static final String WARMING = "warming";
   private static final String ALL_FLOUR = "all-flour";
-  private static final String DOUGH = "dough";
+  private static final String DOUGH_MASS = "dough-mass";
   private static final String HYDRATION = "hydration";
   private static final String STARTER = "starter";
   private static final String STARTER_HYDRATION = "starter-hydration";
   private static final String SALT = "salt";
-  private static final String VESSEL = "vessel";
+  private static final String BOWL = "bowl";
 
   /** Whether the rule has the starter as a factor of its own. */
   enum StarterFactor {
@@ -102,7 +102,7 @@ record WaterOptions(
             "TEMP",
             "25.5C",
             "With --pour: the dough as measured after mixing: asks what mixing did."),
-        OptionSpec.value(ROOM_TEMP, "TEMP", "21C", "Temperature of room and bowl.").required(),
+        OptionSpec.value(ROOM, "TEMP", "21C", "Temperature of room and bowl.").required(),
         OptionSpec.value(FLOUR_TEMP, "TEMP", "20C", "Temperature of flour and salt.")
             .withDefault("as the room"),
         OptionSpec.value(
@@ -126,7 +126,7 @@ record WaterOptions(
             "Instead: by how much mixing really warms the dough, subtracted before multiplying."),
         OptionSpec.value(ALL_FLOUR, "MASS", "1000g", "All flour, the starter's included.")
             .withDefault("1000g"),
-        OptionSpec.value(DOUGH, "MASS", "1800g", "Instead of --all-flour: mass of the dough."),
+        OptionSpec.value(DOUGH_MASS, "MASS", "1800g", "Instead of --all-flour: mass of the dough."),
         OptionSpec.value(HYDRATION, "SHARE", "70%", "All water in per cent of all flour.")
             .withDefault("70%"),
         FlourFile.optionForHydration(),
@@ -137,7 +137,7 @@ record WaterOptions(
             .withDefault("100%"),
         OptionSpec.value(SALT, "SHARE", "2%", "Salt in per cent of all flour.").withDefault("2%"),
         OptionSpec.value(
-            VESSEL,
+            BOWL,
             "MATERIAL:MASS",
             "steel:600g",
             "The bowl that takes the dough's temperature: " + materials() + "."));
@@ -149,7 +149,7 @@ record WaterOptions(
 
   static WaterOptions read(Arguments arguments, Environment environment) {
     arguments.exclusive(FRICTION, WARMING);
-    arguments.exclusive(ALL_FLOUR, DOUGH);
+    arguments.exclusive(ALL_FLOUR, DOUGH_MASS);
     Optional<FlourRecord> record = FlourFile.read(arguments, environment);
     DoughFormula.Builder builder = DoughFormula.builder();
     arguments.share(STARTER_HYDRATION).map(Starter::ripe).ifPresent(builder::starter);
@@ -158,12 +158,12 @@ record WaterOptions(
     arguments.share(HYDRATION).ifPresent(builder::hydration);
     arguments.share(SALT).ifPresent(builder::salt);
     DoughFormula formula = builder.build();
-    Temperature room = kitchen(arguments, ROOM_TEMP).orElseThrow();
+    Temperature room = kitchen(arguments, ROOM).orElseThrow();
     return new WaterOptions(
         record.map(FlourRecord::name),
         formula,
         arguments
-            .mass(DOUGH)
+            .mass(DOUGH_MASS)
             .map(formula::forDough)
             .orElseGet(
                 () -> formula.forFlour(arguments.mass(ALL_FLOUR).orElse(Mass.ofGrams(1000)))),
@@ -172,7 +172,7 @@ record WaterOptions(
         kitchen(arguments, STARTER_TEMP).orElse(room),
         arguments.has(STARTER_TEMP) ? StarterFactor.COUNTED : StarterFactor.LEFT_OUT,
         mixing(arguments, environment),
-        arguments.text(VESSEL).map(WaterOptions::bowl));
+        arguments.text(BOWL).map(WaterOptions::bowl));
   }
 
   private static Optional<Temperature> kitchen(Arguments arguments, String option) {
@@ -219,7 +219,7 @@ record WaterOptions(
   }
 
   private static Bowl bowl(String text) {
-    String name = "--" + VESSEL;
+    String name = "--" + BOWL;
     String clean = Quantities.clean(text).toLowerCase(Locale.ROOT);
     int colon = clean.indexOf(':');
     if (colon < 0) {

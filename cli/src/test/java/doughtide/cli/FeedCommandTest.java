@@ -39,7 +39,7 @@ class FeedCommandTest {
 
   @Test
   void namesTheOrderAndTheWindow() {
-    String page = feed("--ratio", "1:5:4", "--temp", "22C").out();
+    String page = feed("--ratio", "1:5:4", "--starter-temp", "22C").out();
 
     assertThat(page)
         .contains("1 part starter, 5 parts flour, 4 parts water")
@@ -54,7 +54,7 @@ class FeedCommandTest {
 
   @Test
   void jsonHoldsTheWindow() throws IOException {
-    JsonAnswer feed = json("--ratio", "1:5:5", "--temp", "22C");
+    JsonAnswer feed = json("--ratio", "1:5:5", "--starter-temp", "22C");
 
     assertThat(feed.text("schema")).isEqualTo("doughtide/feed/1");
     assertThat(feed.number("ripe.hoursEarly")).isLessThan(feed.number("ripe.hoursLikely"));
@@ -72,7 +72,7 @@ class FeedCommandTest {
             "07:00",
             "--fed-at",
             "21:30",
-            "--temp",
+            "--starter-temp",
             "20C",
             "--amount",
             "120g",
@@ -89,15 +89,17 @@ class FeedCommandTest {
 
   @Test
   void saysTheNearestWhereTheHourCannotBeMet() {
-    assertThat(feed("--ready-at", "23:00", "--fed-at", "21:30", "--temp", "20C").out())
+    assertThat(feed("--ready-at", "23:00", "--fed-at", "21:30", "--starter-temp", "20C").out())
         .contains("That is too soon. The nearest possible: feed 1:0.5:0.5");
-    assertThat(feed("--ready-at", "2027-03-09T07:00", "--fed-at", "21:30", "--temp", "20C").out())
+    assertThat(
+            feed("--ready-at", "2027-03-09T07:00", "--fed-at", "21:30", "--starter-temp", "20C")
+                .out())
         .contains("That is too long. The nearest possible: feed 1:100:100");
   }
 
   @Test
   void saysWhenToFeedAndThatTheHourHasPassed() throws IOException {
-    String[] words = {"--ratio", "1:5:5", "--temp", "22C", "--ready-at", "12:00"};
+    String[] words = {"--ratio", "1:5:5", "--starter-temp", "22C", "--ready-at", "12:00"};
 
     assertThat(json(words).text("readyAt")).isEqualTo("2027-03-06T12:00Z");
     assertThat(feed(words).out()).contains("the hour to feed has passed already");
@@ -113,7 +115,7 @@ class FeedCommandTest {
             "07:00",
             "--zone",
             "Europe/Berlin",
-            "--temp",
+            "--starter-temp",
             "21C");
 
     assertThat(feed.number("wantedHours")).isEqualTo(8);
@@ -127,11 +129,11 @@ class FeedCommandTest {
         json(
             "--ratio",
             "1:2:2",
-            "--condition",
+            "--starter-condition",
             "from cold",
             "--refreshments",
             "2",
-            "--temp",
+            "--starter-temp",
             "24C",
             "--flour",
             "rye",
@@ -161,7 +163,7 @@ class FeedCommandTest {
                 "white",
                 "--salt",
                 "2%",
-                "--temp",
+                "--starter-temp",
                 "70F",
                 "--amount",
                 "200g")
@@ -175,26 +177,27 @@ class FeedCommandTest {
 
   @Test
   void tooWarmGivesAWarningAndNoHours() throws IOException {
-    JsonAnswer feed = json("--ratio", "1:5:5", "--temp", "41C");
+    JsonAnswer feed = json("--ratio", "1:5:5", "--starter-temp", "41C");
 
     assertThat(feed.text("ripe.hoursLikely")).isEqualTo("null");
     assertThat(feed.text("heightTimes")).isEqualTo("null");
     assertThat(feed.text("warnings.0.kind")).isEqualTo("outside growth");
-    assertThat(feed("--ratio", "1:5:5", "--temp", "41C").out()).contains("no hours are given");
+    assertThat(feed("--ratio", "1:5:5", "--starter-temp", "41C").out())
+        .contains("no hours are given");
   }
 
   @Test
   void drawsTheChartOnce() {
-    feed("--ratio", "1:5:5", "--temp", "22C", "--chart", "feed.pdf");
+    feed("--ratio", "1:5:5", "--starter-temp", "22C", "--chart", "feed.pdf");
 
     assertThat(folder.resolve("feed.pdf")).isNotEmptyFile();
-    String[] again = {"feed", "--ratio", "1:5:5", "--temp", "22C", "--chart", "feed.pdf"};
+    String[] again = {"feed", "--ratio", "1:5:5", "--starter-temp", "22C", "--chart", "feed.pdf"};
     assertThat(CliRun.in(TestEnvironment.in(folder), again).refusal()).contains("--overwrite");
   }
 
   @Test
   void csvHasARowForEachEvent() {
-    assertThat(feed("--ratio", "1:5:5", "--temp", "22C", "--format", "csv").out().lines())
+    assertThat(feed("--ratio", "1:5:5", "--starter-temp", "22C", "--format", "csv").out().lines())
         .hasSize(4)
         .first()
         .isEqualTo("feed,event,hours_early,hours_likely,hours_late");
@@ -205,28 +208,28 @@ class FeedCommandTest {
       delimiter = '|',
       quoteCharacter = '`',
       value = {
-        "--ratio 1:5:5 | --temp is missing: write for example --temp 22C",
-        "--temp 22C | --ratio is missing: write for example --ratio 1:5:5, or give --fed-at and",
-        "--temp 22C --ready-at 07:00 | --ready-at needs --fed-at to find the ratio, or --ratio",
-        "--temp 22C --ratio 1:5 | is not a feed: write three numbers starter:flour:water",
-        "--temp 22C --ratio 5:0:5 | part 0 is outside",
-        "--temp 22C --ratio 1:5:0 | hydration of the starter after feeding 1:5:0",
-        "--temp 22C --ratio 20:1:1 | it must be 0.1…60 %: give more flour",
-        "--temp 22 --ratio 1:5:5 | --temp 22 has no unit: write --temp 22C (or 71.6F)",
-        "--temp 60C --ratio 1:5:5 | is outside -2…45 °C",
-        "--temp 22C --ratio 1:5:5 --amount 0g | is no mass",
-        "--temp 22C --ratio 1:5:5 --keep 20g | --keep says nothing without --amount",
-        "--temp 22C --ratio 1:5:5 --refreshments 9 | --refreshments 9 is outside 1…6",
-        "--temp 22C --ratio 1:5:5 --condition tired | use ripe, young, past best, from cold",
-        "--temp 22C --ratio 1:5:5 --salt 9% | salt 9 % is outside 0…4 %",
-        "--temp 22C --ratio 1:5:5 --flour spely | did you mean spelt?",
-        "--temp 22C --ratio 1:5:5 --flour rye --flour-file f.txt | exclude each other",
-        "--temp 22C --ratio 1:5:5 --flour-file none.txt | 'none.txt' does not exist",
-        "--temp 22C --ratio 1:5:5 --zone UTC | says nothing without --fed-at or --ready-at",
-        "--temp 22C --ratio 1:5:5 --chart feed.gif | must end in .pdf, .svg or .png",
-        "--temp 40C --fed-at 09:00 --ready-at 17:00 | no hours are given",
-        "--temp 22C --fed-at 09:00 --ready-at 2027-03-05T09:00 | lies before Sat 6 Mar 2027 09:00",
-        "--temp 41C --ratio 1:5:5 --chart feed.png | there is nothing to draw",
+        "--ratio 1:5:5 | --starter-temp is missing: write for example --starter-temp 22C",
+        "--starter-temp 22C | --ratio is missing: write for example --ratio 1:5:5, or give --fed-at and",
+        "--starter-temp 22C --ready-at 07:00 | --ready-at needs --fed-at to find the ratio, or --ratio",
+        "--starter-temp 22C --ratio 1:5 | is not a feed: write three numbers starter:flour:water",
+        "--starter-temp 22C --ratio 5:0:5 | part 0 is outside",
+        "--starter-temp 22C --ratio 1:5:0 | hydration of the starter after feeding 1:5:0",
+        "--starter-temp 22C --ratio 20:1:1 | it must be 0.1…60 %: give more flour",
+        "--starter-temp 22 --ratio 1:5:5 | --starter-temp 22 has no unit: write --starter-temp 22C (or 71.6F)",
+        "--starter-temp 60C --ratio 1:5:5 | is outside -2…45 °C",
+        "--starter-temp 22C --ratio 1:5:5 --amount 0g | is no mass",
+        "--starter-temp 22C --ratio 1:5:5 --keep 20g | --keep says nothing without --amount",
+        "--starter-temp 22C --ratio 1:5:5 --refreshments 9 | --refreshments 9 is outside 1…6",
+        "--starter-temp 22C --ratio 1:5:5 --starter-condition tired | use ripe, young, past best, from cold",
+        "--starter-temp 22C --ratio 1:5:5 --salt 9% | salt 9 % is outside 0…4 %",
+        "--starter-temp 22C --ratio 1:5:5 --flour spely | did you mean spelt?",
+        "--starter-temp 22C --ratio 1:5:5 --flour rye --flour-file f.txt | exclude each other",
+        "--starter-temp 22C --ratio 1:5:5 --flour-file none.txt | 'none.txt' does not exist",
+        "--starter-temp 22C --ratio 1:5:5 --zone UTC | says nothing without --fed-at or --ready-at",
+        "--starter-temp 22C --ratio 1:5:5 --chart feed.gif | must end in .pdf, .svg or .png",
+        "--starter-temp 40C --fed-at 09:00 --ready-at 17:00 | no hours are given",
+        "--starter-temp 22C --fed-at 09:00 --ready-at 2027-03-05T09:00 | lies before Sat 6 Mar 2027 09:00",
+        "--starter-temp 41C --ratio 1:5:5 --chart feed.png | there is nothing to draw",
       })
   void isRefusedInOneLine(String words, String part) {
     List<String> all = new ArrayList<>(List.of("feed"));

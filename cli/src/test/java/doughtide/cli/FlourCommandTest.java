@@ -61,11 +61,11 @@ class FlourCommandTest {
         JsonAnswer.of(
             run(
                 "plan",
-                "--flour-per-bowl",
+                "--bowl-flour",
                 "40g",
-                "--from",
+                "--driest",
                 "65%",
-                "--to",
+                "--wettest",
                 "85%",
                 "--step",
                 "5%",
@@ -78,7 +78,8 @@ class FlourCommandTest {
 
   @Test
   void readGivesLimitRangesAndAWorkingHydration() {
-    String page = page("read", "trial.csv", "--name", "Harrow strong white", "--moisture", "12.5%");
+    String page =
+        page("read", "trial.csv", "--flour-name", "Harrow strong white", "--moisture", "12.5%");
     JsonAnswer json =
         JsonAnswer.of(run("read", "trial.csv", "--experience", "experienced", "--format", "json"));
 
@@ -105,7 +106,7 @@ class FlourCommandTest {
     page(
         "save",
         "harrow.txt",
-        "--name",
+        "--flour-name",
         "Harrow strong white",
         "--flour",
         "strong white",
@@ -126,8 +127,8 @@ class FlourCommandTest {
     for (String command :
         List.of(
             "rise --dough-temp 25C",
-            "feed --temp 22C --ratio 1:2:2",
-            "water --dough-temp 25C --room-temp 20C")) {
+            "feed --starter-temp 22C --ratio 1:2:2",
+            "water --dough-temp 25C --room 20C")) {
       String[] words = (command + " --flour-file harrow.txt").split(" ");
       CliRun run = CliRun.in(TestEnvironment.in(folder), words);
       assertThat(run.err()).isEmpty();
@@ -141,20 +142,20 @@ class FlourCommandTest {
       delimiter = '|',
       quoteCharacter = '`',
       value = {
-        "--from 60% | flour needs one of plan, read FILE or save FILE",
+        "--driest 60% | flour needs one of plan, read FILE or save FILE",
         "mix | flour needs one of plan, read FILE or save FILE",
         "read | flour read needs a file: write for example doughtide flour read trial.csv",
         "read none.csv | 'none.csv' does not exist",
         "read bad.csv | 'bad.csv' line 2: hydration 'nice' is not a number",
-        "read trial.csv --from 60% | --from says nothing with flour read",
+        "read trial.csv --driest 60% | --driest says nothing with flour read",
         "read trial.csv --experience clever | use beginner, experienced, practised",
         "read trial.csv --protein 70% | protein 70 % is outside 0…50 %",
         "plan trial.csv | flour plan takes no file",
-        "plan --from 80% --to 60% | swap the two",
+        "plan --driest 80% --wettest 60% | swap the two",
         "plan --step 0.1% | finer than a scale of 1 g can weigh",
-        "plan --from 30% --to 140% | at most 24 are allowed",
+        "plan --driest 30% --wettest 140% | at most 24 are allowed",
         "plan --scale 50g | scale resolution 50 g is outside",
-        "plan --rest 5h | rest 300 min is outside 5…240 min",
+        "plan --bowl-rest 5h | rest 300 min is outside 5…240 min",
         "plan --chart plan.pdf | --chart says nothing with flour plan",
         "plan --format csv | flour has no csv form",
         "save x.txt --date yesterday | is not a date: write for example 2027-03-06",

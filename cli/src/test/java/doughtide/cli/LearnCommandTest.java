@@ -145,7 +145,7 @@ class LearnCommandTest {
                 + " --now 13:00 --leave-at 15:00 --back-at 19:30 --format json")
             .split(" ");
     String[] day =
-        ("bake-day --ready-at 2027-03-14T12:00 --at-the-bench 06:30-08:30,17:00-22:30 --fridge 4C"
+        ("bake-day --ready-at 2027-03-14T12:00 --at-the-bench 06:30-08:30,17:00-22:30 --cold 4C"
                 + " --zone UTC --format json")
             .split(" ");
 

@@ -19,6 +19,14 @@ class NearestTest {
   }
 
   @Test
+  void aWordMoreOrLessIsNear() {
+    List<String> names = List.of("dough-temp", "room", "dough-mass");
+    assertThat(Nearest.to("temp", names)).contains("dough-temp");
+    assertThat(Nearest.to("room-temp", names)).contains("room");
+    assertThat(Nearest.allTo("dough", names)).containsExactly("dough-temp", "dough-mass");
+  }
+
+  @Test
   void otherWordsAreNot() {
     assertThat(Nearest.to("oven", NAMES)).isEmpty();
     assertThat(Nearest.to("", NAMES)).isEmpty();

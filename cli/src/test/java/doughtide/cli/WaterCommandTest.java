@@ -41,7 +41,7 @@ class WaterCommandTest {
   @Test
   void balanceComesFirstThenBothConventions() {
     String page =
-        page("--dough-temp", "26C", "--room-temp", "21C", "--flour-temp", "20C", "--warming", "2C");
+        page("--dough-temp", "26C", "--room", "21C", "--flour-temp", "20C", "--warming", "2C");
 
     assertThat(page.indexOf("balance of heat")).isLessThan(page.indexOf("rule of 3 factors"));
     assertThat(page)
@@ -55,8 +55,7 @@ class WaterCommandTest {
   @Test
   void bothConventionsAgreeWhenConverted() {
     JsonAnswer water =
-        json(
-            "--dough-temp", "26C", "--room-temp", "22C", "--starter-temp", "6C", "--warming", "5C");
+        json("--dough-temp", "26C", "--room", "22C", "--starter-temp", "6C", "--warming", "5C");
 
     // (26 − 5) × 4 − (22 + 22 + 6) = 34
     assertThat(water.number("rule.warmingFirstCelsius")).isEqualTo(34);
@@ -67,21 +66,21 @@ class WaterCommandTest {
 
   @Test
   void pouringTheAnswerGivesTheDough() {
-    JsonAnswer water = json("--dough-temp", "25C", "--room-temp", "20C", "--friction", "6C");
+    JsonAnswer water = json("--dough-temp", "25C", "--room", "20C", "--friction", "6C");
     JsonAnswer dough =
-        json("--pour", water.text("waterCelsius") + "C", "--room-temp", "20C", "--friction", "6C");
+        json("--pour", water.text("waterCelsius") + "C", "--room", "20C", "--friction", "6C");
 
     assertThat(dough.number("doughCelsius")).isEqualTo(25, within(1e-3));
   }
 
   @Test
   void measuredDoughGivesTheWarmingOfTheMixer() {
-    JsonAnswer water = json("--dough-temp", "25C", "--room-temp", "20C", "--warming", "3C");
+    JsonAnswer water = json("--dough-temp", "25C", "--room", "20C", "--warming", "3C");
     JsonAnswer mixed =
-        json("--pour", water.text("waterCelsius") + "C", "--got", "25C", "--room-temp", "20C");
+        json("--pour", water.text("waterCelsius") + "C", "--got", "25C", "--room", "20C");
 
     assertThat(mixed.number("mixingKelvin")).isEqualTo(3, within(1e-3));
-    assertThat(page("--pour", "30C", "--got", "25.5C", "--room-temp", "21C"))
+    assertThat(page("--pour", "30C", "--got", "25.5C", "--room", "21C"))
         .contains("Mixing accounts for");
   }
 
@@ -91,13 +90,13 @@ class WaterCommandTest {
         json(
             "--dough-temp",
             "22C",
-            "--room-temp",
+            "--room",
             "31C",
             "--tap",
             "25C",
             "--warming",
             "4C",
-            "--vessel",
+            "--bowl",
             "steel:600g");
 
     assertThat(water.number("ice.tapGrams") + water.number("ice.iceGrams"))
@@ -106,7 +105,7 @@ class WaterCommandTest {
 
   @Test
   void hotWaterIsWarnedAbout() {
-    assertThat(page("--dough-temp", "33C", "--room-temp", "8C")).contains("above 45 °C: it kills");
+    assertThat(page("--dough-temp", "33C", "--room", "8C")).contains("above 45 °C: it kills");
   }
 
   @Test
@@ -115,7 +114,7 @@ class WaterCommandTest {
         folder.resolve("millrace.txt"),
         "name: Millrace wholemeal\nflour: wholemeal wheat\nhydration: 78%\n");
 
-    assertThat(page("--dough-temp", "25C", "--room-temp", "20C", "--flour-file", "millrace.txt"))
+    assertThat(page("--dough-temp", "25C", "--room", "20C", "--flour-file", "millrace.txt"))
         .contains("Millrace wholemeal");
   }
 
@@ -124,23 +123,23 @@ class WaterCommandTest {
       delimiter = '|',
       quoteCharacter = '`',
       value = {
-        "--dough-temp 25C | --room-temp is missing: write for example --room-temp 21C",
-        "--room-temp 21C | --dough-temp is missing: write for example --dough-temp 25C, or --pour",
-        "--room-temp 21C --dough-temp 25C --pour 30C | exclude each other",
-        "--room-temp 21C --dough-temp 25C --got 25C | --got needs the water as it was poured",
-        "--room-temp 21C --pour 30C --tap 20C | --tap says nothing with --pour",
-        "--room-temp 21C --pour 30C --got 25C --friction 2C | must not be given",
-        "--room-temp 21C --dough-temp 25C --friction 2 | write --friction 2C or --friction 2F",
-        "--room-temp 21C --dough-temp 25C --friction 2C --warming 1C | exclude each other",
-        "--room-temp 21C --dough-temp 25C --warming 99C | is outside -30…60 K",
-        "--room-temp 21C --dough-temp 70C | wanted dough temperature 70 °C is outside 0…50 °C",
-        "--room-temp -20C --dough-temp 45C --all-flour 1kg --hydration 50% | at most 100 °C",
-        "--room-temp 90C --dough-temp 25C | --room-temp 90 °C is outside -30…60 °C",
-        "--room-temp 21C --dough-temp 25C --vessel steel | needs material and mass",
-        "--room-temp 21C --dough-temp 25C --vessel gold:600g | the material is not known",
-        "--room-temp 21C --dough-temp 25C --all-flour 1kg --dough 1kg | exclude each other",
-        "--room-temp 21C --dough-temp 25C --format csv | water has no csv form",
-        "--room-temp 59C --dough-temp 2C --tap 20C --warming 19C --hydration 45% --starter 5% | cannot be reached even if all water is ice",
+        "--dough-temp 25C | --room is missing: write for example --room 21C",
+        "--room 21C | --dough-temp is missing: write for example --dough-temp 25C, or --pour",
+        "--room 21C --dough-temp 25C --pour 30C | exclude each other",
+        "--room 21C --dough-temp 25C --got 25C | --got needs the water as it was poured",
+        "--room 21C --pour 30C --tap 20C | --tap says nothing with --pour",
+        "--room 21C --pour 30C --got 25C --friction 2C | must not be given",
+        "--room 21C --dough-temp 25C --friction 2 | write --friction 2C or --friction 2F",
+        "--room 21C --dough-temp 25C --friction 2C --warming 1C | exclude each other",
+        "--room 21C --dough-temp 25C --warming 99C | is outside -30…60 K",
+        "--room 21C --dough-temp 70C | wanted dough temperature 70 °C is outside 0…50 °C",
+        "--room -20C --dough-temp 45C --all-flour 1kg --hydration 50% | at most 100 °C",
+        "--room 90C --dough-temp 25C | --room 90 °C is outside -30…60 °C",
+        "--room 21C --dough-temp 25C --bowl steel | needs material and mass",
+        "--room 21C --dough-temp 25C --bowl gold:600g | the material is not known",
+        "--room 21C --dough-temp 25C --all-flour 1kg --dough-mass 1kg | exclude each other",
+        "--room 21C --dough-temp 25C --format csv | water has no csv form",
+        "--room 59C --dough-temp 2C --tap 20C --warming 19C --hydration 45% --starter 5% | cannot be reached even if all water is ice",
       })
   void isRefusedInOneLine(String words, String part) {
     assertThat(run(words.strip().split(" ")).refusal()).contains(part);
@@ -151,24 +150,21 @@ class WaterCommandTest {
     DemoReadings.learnedIn(home);
     Environment here = TestEnvironment.in(home);
     String[] measured =
-        ("water --pour 22C --got 27C --room-temp 21C --mixer spiral --starter-file starter.json"
+        ("water --pour 22C --got 27C --room 21C --mixer spiral --starter-file starter.json"
                 + " --save starter.json --overwrite")
             .split(" ");
-    String asked = "water --dough-temp 25C --room-temp 21C --starter-file starter.json --mixer ";
+    String asked = "water --dough-temp 25C --room 21C --starter-file starter.json --mixer ";
 
     assertThat(CliRun.in(here, measured).out()).contains("Saved in 'starter.json'");
     String with = CliRun.in(here, (asked + "spiral").split(" ")).out();
-    String without = CliRun.in(here, "water --dough-temp 25C --room-temp 21C".split(" ")).out();
+    String without = CliRun.in(here, "water --dough-temp 25C --room 21C".split(" ")).out();
     assertThat(with).isNotEmpty().isNotEqualTo(without);
     assertThat(CliRun.in(here, (asked + "hands").split(" ")).refusal())
         .contains("--mixer 'hands' is not in the starter file, which has spiral");
-    assertThat(
-            CliRun.in(here, "water --dough-temp 25C --room-temp 21C --mixer x".split(" "))
-                .refusal())
+    assertThat(CliRun.in(here, "water --dough-temp 25C --room 21C --mixer x".split(" ")).refusal())
         .contains("--mixer needs the baker's file");
     assertThat(
-            CliRun.in(here, "water --dough-temp 25C --room-temp 21C --save x.json".split(" "))
-                .refusal())
+            CliRun.in(here, "water --dough-temp 25C --room 21C --save x.json".split(" ")).refusal())
         .contains("--save keeps what mixing did");
   }
 }
