@@ -73,7 +73,7 @@ final class BatchCommand implements Command {
       throw new InputException(
           "--resume goes on with a file: name it, for example --out forecasts.csv");
     }
-    RiseForecaster forecaster = RiseForecaster.standard().withMembers(members);
+    RiseForecaster forecaster = RiseForecaster.standard().withMembers(members).onCallingThread();
     BatchForecasts forecasts =
         new BatchForecasts(DOUGH, columns, forecaster, session.environment());
     String name = arguments.operands().get(0);

@@ -27,18 +27,21 @@ public final class RiseForecast {
   private final List<RiseCurve> curves;
   private final double hours;
   private final List<Warning> warnings;
+  private final Crew crew;
 
   RiseForecast(
       RiseModel typical,
       Ensemble ensemble,
       List<RiseCurve> curves,
       double hours,
-      List<Warning> warnings) {
+      List<Warning> warnings,
+      Crew crew) {
     this.typical = typical;
     this.ensemble = ensemble;
     this.curves = List.copyOf(curves);
     this.hours = hours;
     this.warnings = List.copyOf(warnings);
+    this.crew = crew;
   }
 
   /** The dough with every unknown at its middle. */
@@ -104,7 +107,7 @@ public final class RiseForecast {
   }
 
   private double[] hoursOf(Function<RiseCurve, OptionalDouble> event) {
-    return curves.parallelStream()
+    return crew.stream(curves)
         .mapToDouble(curve -> event.apply(curve).orElse(Double.POSITIVE_INFINITY))
         .toArray();
   }

@@ -30,27 +30,30 @@ public final class RiseForecaster implements Serializable {
   private final RiseParameters parameters;
   private final Belief belief;
   private final int size;
+  private final Crew crew;
   private transient volatile @Nullable Ensemble drawn; // made when first asked for
 
-  private RiseForecaster(RiseParameters parameters, Belief belief, int size) {
+  private RiseForecaster(RiseParameters parameters, Belief belief, int size, Crew crew) {
     this.parameters = parameters;
     this.belief = belief;
     this.size = size;
+    this.crew = crew;
   }
 
   /** For a baker nobody knows: standard parameters and belief, 512 members. */
   public static RiseForecaster standard() {
-    return new RiseForecaster(RiseParameters.standard(), Belief.standard(), Ensemble.USUAL_SIZE);
+    return new RiseForecaster(
+        RiseParameters.standard(), Belief.standard(), Ensemble.USUAL_SIZE, Crew.ALL_CORES);
   }
 
   /** The same with another belief, for example a learned one. */
   public RiseForecaster with(Belief newBelief) {
-    return new RiseForecaster(parameters, newBelief, size);
+    return new RiseForecaster(parameters, newBelief, size, crew);
   }
 
   /** The same with other parameters. */
   public RiseForecaster with(RiseParameters newParameters) {
-    return new RiseForecaster(newParameters, belief, size);
+    return new RiseForecaster(newParameters, belief, size, crew);
   }
 
   /**
@@ -59,7 +62,16 @@ public final class RiseForecaster implements Serializable {
    * @param members 8…65536
    */
   public RiseForecaster withMembers(int members) {
-    return new RiseForecaster(parameters, belief, members);
+    return new RiseForecaster(parameters, belief, members, crew);
+  }
+
+  /**
+   * The same, with all the work of a forecast, and of the questions put to it, done by the thread
+   * that asks. For programs that make many forecasts at once and have a thread for each core; the
+   * answers are the same.
+   */
+  public RiseForecaster onCallingThread() {
+    return new RiseForecaster(parameters, belief, size, Crew.CALLING_THREAD);
   }
 
   /** What is believed. */
@@ -89,7 +101,8 @@ public final class RiseForecaster implements Serializable {
 
   /** Forecast until the dough is clearly past its best, at most a week. */
   public RiseForecast forecast(DoughFormula formula, DoughTemperature temperature) {
-    return forecast(formula, temperature, usefulHours(typical(formula, temperature)));
+    RiseModel typical = typical(formula, temperature);
+    return forecast(typical, usefulHours(typical));
   }
 
   /**
@@ -98,18 +111,21 @@ public final class RiseForecaster implements Serializable {
    * @param hours 0.001…240
    */
   public RiseForecast forecast(DoughFormula formula, DoughTemperature temperature, double hours) {
-    RiseModel typical = typical(formula, temperature);
-    Ensemble ensemble = ensemble();
-    List<Warning> warnings = new ArrayList<>(TemperatureWarnings.of(temperature, hours));
-    boolean possible = warnings.stream().noneMatch(TemperatureWarnings::forbidsHours);
-    List<RiseCurve> curves = possible ? runs(typical, ensemble, hours) : List.of();
-    warnings.addAll(DoughWarnings.of(formula));
-    return new RiseForecast(typical, ensemble, curves, hours, warnings);
+    return forecast(typical(formula, temperature), hours);
   }
 
-  /** All members, on all cores, in their order. */
-  private static List<RiseCurve> runs(RiseModel typical, Ensemble ensemble, double hours) {
-    return ensemble.members().parallelStream()
+  private RiseForecast forecast(RiseModel typical, double hours) {
+    Ensemble ensemble = ensemble();
+    List<Warning> warnings = new ArrayList<>(TemperatureWarnings.of(typical.temperature(), hours));
+    boolean possible = warnings.stream().noneMatch(TemperatureWarnings::forbidsHours);
+    List<RiseCurve> curves = possible ? runs(typical, ensemble, hours) : List.of();
+    warnings.addAll(DoughWarnings.of(typical.formula()));
+    return new RiseForecast(typical, ensemble, curves, hours, warnings, crew);
+  }
+
+  /** All members, in their order. */
+  private List<RiseCurve> runs(RiseModel typical, Ensemble ensemble, double hours) {
+    return crew.stream(ensemble.members())
         .map(member -> typical.with(member).runFast(hours))
         .toList();
   }

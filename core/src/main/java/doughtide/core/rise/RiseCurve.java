@@ -40,7 +40,9 @@ public final class RiseCurve {
   private final DenseSolution solution;
   private final double[] mesh;
   private final double[] looks;
-  private double @Nullable [] looksWithPeak; // made when first needed
+  private double @Nullable [] looksWithPeak; // made when first needed, as are these two
+  private double @Nullable [] risesAtLooks;
+  private @Nullable OptionalDouble peak;
 
   RiseCurve(
       RiseDynamics dynamics,
@@ -178,16 +180,38 @@ public final class RiseCurve {
    * @return the hour, or empty if it is not reached in this run
    */
   public OptionalDouble hoursToRise(Rise rise) {
-    return firstUpCrossing(
-        hours -> riseFraction(hours) - rise.fraction(), startHours(), looksWithPeak());
+    double level = rise.fraction();
+    double[] at = looksWithPeak();
+    double[] rises = risesAtLooks();
+    int first = 0;
+    while (first < rises.length && !(rises[first] - level >= 0)) {
+      first++;
+    }
+    if (first == rises.length) {
+      return OptionalDouble.empty();
+    }
+    return first == 0
+        ? OptionalDouble.of(at[0])
+        : crossing(hours -> riseFraction(hours) - level, at[first - 1], at[first]);
+  }
+
+  /** Many rises are asked of one curve. */
+  private synchronized double[] risesAtLooks() {
+    if (risesAtLooks == null) {
+      risesAtLooks = Arrays.stream(looksWithPeak()).map(this::riseFraction).toArray();
+    }
+    return risesAtLooks;
   }
 
   /**
    * Hour of the greatest height: gas is lost as fast as it is made. Empty if that lies beyond the
    * run.
    */
-  public OptionalDouble hoursToPeak() {
-    return firstUpCrossing(hours -> -netGasMolPerHour(hours));
+  public synchronized OptionalDouble hoursToPeak() {
+    if (peak == null) {
+      peak = firstUpCrossing(hours -> -netGasMolPerHour(hours));
+    }
+    return peak;
   }
 
   /**
@@ -202,12 +226,12 @@ public final class RiseCurve {
    * first.
    */
   public OptionalDouble hoursToOver() {
-    OptionalDouble peak = hoursToPeak();
+    OptionalDouble top = hoursToPeak();
     OptionalDouble weak = hoursToWeak();
-    if (peak.isEmpty() || weak.isEmpty()) {
-      return peak.isPresent() ? peak : weak;
+    if (top.isEmpty() || weak.isEmpty()) {
+      return top.isPresent() ? top : weak;
     }
-    return OptionalDouble.of(Math.min(peak.getAsDouble(), weak.getAsDouble()));
+    return OptionalDouble.of(Math.min(top.getAsDouble(), weak.getAsDouble()));
   }
 
   /**
@@ -215,8 +239,8 @@ public final class RiseCurve {
    * height lies beyond the run.
    */
   public OptionalDouble hoursToRipe() {
-    OptionalDouble peak = hoursToPeak();
-    return peak.isEmpty() ? peak : hoursToRise(nearly(peak.getAsDouble()));
+    OptionalDouble top = hoursToPeak();
+    return top.isEmpty() ? top : hoursToRise(nearly(top.getAsDouble()));
   }
 
   /**
@@ -224,12 +248,12 @@ public final class RiseCurve {
    * run.
    */
   public OptionalDouble hoursToFallen() {
-    OptionalDouble peak = hoursToPeak();
-    if (peak.isEmpty()) {
-      return peak;
+    OptionalDouble top = hoursToPeak();
+    if (top.isEmpty()) {
+      return top;
     }
-    double level = nearly(peak.getAsDouble()).fraction();
-    return firstUpCrossing(hours -> level - riseFraction(hours), peak.getAsDouble(), looks);
+    double level = nearly(top.getAsDouble()).fraction();
+    return firstUpCrossing(hours -> level - riseFraction(hours), top.getAsDouble(), looks);
   }
 
   private Rise nearly(double peakHours) {
@@ -245,8 +269,8 @@ public final class RiseCurve {
   /** A step may hold the greatest height, so that a rise is passed up and down inside it. */
   private synchronized double[] looksWithPeak() {
     if (looksWithPeak == null) {
-      OptionalDouble peak = hoursToPeak();
-      looksWithPeak = DoubleStream.concat(Arrays.stream(looks), peak.stream()).sorted().toArray();
+      looksWithPeak =
+          DoubleStream.concat(Arrays.stream(looks), hoursToPeak().stream()).sorted().toArray();
     }
     return looksWithPeak;
   }
@@ -270,15 +294,19 @@ public final class RiseCurve {
         continue;
       }
       if (event.applyAsDouble(after) >= 0) {
-        if (after - before <= HOURS_ACCURACY) {
-          return OptionalDouble.of(after);
-        }
-        return OptionalDouble.of(
-            new BrentSolver(HOURS_ACCURACY)
-                .solve(LARGEST_EVALUATIONS, event::applyAsDouble, before, after));
+        return crossing(event, before, after);
       }
       before = after;
     }
     return OptionalDouble.empty();
+  }
+
+  private static OptionalDouble crossing(DoubleUnaryOperator event, double before, double after) {
+    if (after - before <= HOURS_ACCURACY) {
+      return OptionalDouble.of(after);
+    }
+    return OptionalDouble.of(
+        new BrentSolver(HOURS_ACCURACY)
+            .solve(LARGEST_EVALUATIONS, event::applyAsDouble, before, after));
   }
 }

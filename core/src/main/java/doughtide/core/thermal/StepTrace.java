@@ -22,6 +22,9 @@ final class StepTrace implements TemperatureTrace {
 
   @Override
   public double celsius(double hours) {
+    if (celsius.length == 1) {
+      return celsius[0];
+    }
     int found = Arrays.binarySearch(fromHours, hours);
     int last = found >= 0 ? found : -found - 2;
     return celsius[Math.max(last, 0)];

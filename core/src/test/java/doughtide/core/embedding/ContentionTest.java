@@ -13,7 +13,9 @@ import doughtide.core.rise.RiseModel;
 import doughtide.core.thermal.TemperatureTrace;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Set;
 import java.util.concurrent.Callable;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.CyclicBarrier;
 import java.util.concurrent.ExecutorService;
 import java.util.concurrent.Executors;
@@ -81,5 +83,22 @@ class ContentionTest {
         () -> forecaster.forecast(DOUGH, IN_ROOM, 12).hoursToRise(Rise.ofPercent(30));
     TimeWindow alone = question.call();
     assertThat(together(question)).containsOnly(alone);
+  }
+
+  @Test
+  void aForecasterThatStaysOnTheCallingThreadGivesTheSameAnswers() throws Exception {
+    RiseForecaster spread = RiseForecaster.standard().withMembers(64);
+    RiseForecaster alone = spread.onCallingThread();
+    Set<Thread> seen = ConcurrentHashMap.newKeySet();
+    TimeWindow answer =
+        alone
+            .forecast(DOUGH, IN_ROOM)
+            .when(
+                curve -> {
+                  seen.add(Thread.currentThread());
+                  return curve.hoursToRise(Rise.ofPercent(40));
+                });
+    assertThat(seen).containsExactly(Thread.currentThread());
+    assertThat(answer).isEqualTo(spread.forecast(DOUGH, IN_ROOM).hoursToRise(Rise.ofPercent(40)));
   }
 }
