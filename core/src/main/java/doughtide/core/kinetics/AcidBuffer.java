@@ -31,6 +31,8 @@ public final class AcidBuffer {
 
   // The table for B = 1; acid over B does not depend on B.
   private static final double[] ACID = new double[CELLS + 1];
+  private static final double[] PH = new double[CELLS + 1];
+  private static final double[] WIDTH = new double[CELLS]; // from a node to the next
   private static final double[] SLOPE = new double[CELLS + 1]; // dpH/dA at the nodes
 
   // The cell in which each of many equal stretches of acid begins.
@@ -40,8 +42,12 @@ public final class AcidBuffer {
   static {
     for (int i = 0; i <= CELLS; i++) {
       double ph = phOfNode(i);
+      PH[i] = ph;
       ACID[i] = unitAcidAt(ph);
       SLOPE[i] = 2 * STEP / (unitAcidAt(ph + STEP) - unitAcidAt(ph - STEP));
+    }
+    for (int i = 0; i < CELLS; i++) {
+      WIDTH[i] = ACID[i + 1] - ACID[i];
     }
     STRETCHES_PER_ACID = FIRST_CELL.length / ACID[CELLS];
     for (int j = 0; j < FIRST_CELL.length; j++) {
@@ -118,11 +124,11 @@ public final class AcidBuffer {
       return LOWEST_PH;
     }
     int low = cellOf(unit);
-    double width = ACID[low + 1] - ACID[low];
+    double width = WIDTH[low];
     double x = (unit - ACID[low]) / width;
     double rest = 1 - x;
-    return rest * rest * ((1 + 2 * x) * phOfNode(low) + x * width * SLOPE[low])
-        + x * x * ((3 - 2 * x) * phOfNode(low + 1) - rest * width * SLOPE[low + 1]);
+    return rest * rest * ((1 + 2 * x) * PH[low] + x * width * SLOPE[low])
+        + x * x * ((3 - 2 * x) * PH[low + 1] - rest * width * SLOPE[low + 1]);
   }
 
   private static int cellOf(double unit) {

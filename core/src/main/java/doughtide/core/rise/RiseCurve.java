@@ -218,6 +218,9 @@ public final class RiseCurve {
    * Hour at which the strength index falls below {@link #WEAK}; empty if it does not in this run.
    */
   public OptionalDouble hoursToWeak() {
+    if (strengthAt(endHours()) > WEAK) {
+      return OptionalDouble.empty(); // strength only falls
+    }
     return firstUpCrossing(hours -> WEAK - strengthAt(hours));
   }
 
