@@ -2,12 +2,16 @@ package doughtide.cli;
 
 import doughtide.core.quantity.InputException;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.jar.Attributes;
+import java.util.jar.JarFile;
+import java.util.jar.Manifest;
 
 /** Entry point of the command line. */
 public final class Main {
@@ -155,7 +159,25 @@ public final class Main {
 
   /** The version, as the manifest of the jar gives it. */
   static String version() {
-    return Optional.ofNullable(Main.class.getPackage().getImplementationVersion())
-        .orElse("(unpackaged)");
+    String version = Main.class.getPackage().getImplementationVersion();
+    return version != null ? version : versionOfModule().orElse("(unpackaged)");
+  }
+
+  /** On the module path a package does not know its jar's manifest. */
+  private static Optional<String> versionOfModule() {
+    Module module = Main.class.getModule();
+    if (!module.isNamed()) {
+      return Optional.empty();
+    }
+    try (InputStream in = module.getResourceAsStream(JarFile.MANIFEST_NAME)) {
+      return in == null
+          ? Optional.empty()
+          : Optional.ofNullable(
+              new Manifest(in)
+                  .getMainAttributes()
+                  .getValue(Attributes.Name.IMPLEMENTATION_VERSION));
+    } catch (IOException e) {
+      return Optional.empty();
+    }
   }
 }

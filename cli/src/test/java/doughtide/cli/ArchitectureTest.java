@@ -5,19 +5,25 @@ import static com.tngtech.archunit.core.domain.JavaCall.Predicates.target;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.equivalentTo;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAPackage;
 import static com.tngtech.archunit.core.domain.JavaClass.Predicates.resideInAnyPackage;
+import static com.tngtech.archunit.core.domain.JavaClass.Predicates.type;
 import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.name;
 import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 
 import com.tngtech.archunit.base.DescribedPredicate;
 import com.tngtech.archunit.core.domain.JavaClass;
+import com.tngtech.archunit.core.domain.JavaModifier;
 import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import java.io.Serializable;
+import java.time.ZoneId;
 import java.util.Arrays;
+import java.util.Locale;
+import java.util.TimeZone;
 import java.util.stream.Stream;
 
 /** Which package may use which. */
@@ -65,6 +71,54 @@ class ArchitectureTest {
           .orShould()
           .callMethodWhere(target(owner(resideInAPackage("java.time.."))).and(target(name("now"))))
           .allowEmptyShould(true);
+
+  @ArchTest
+  static final ArchRule coreKnowsNoDefaultLocaleOrZone =
+      noClasses()
+          .that()
+          .resideInAPackage("doughtide.core..")
+          .should()
+          .callMethodWhere(target(owner(type(Locale.class))).and(target(name("getDefault"))))
+          .orShould()
+          .callMethodWhere(target(owner(type(TimeZone.class))).and(target(name("getDefault"))))
+          .orShould()
+          .callMethodWhere(target(owner(type(ZoneId.class))).and(target(name("systemDefault"))))
+          .orShould()
+          .callMethod(String.class, "toLowerCase")
+          .orShould()
+          .callMethod(String.class, "toUpperCase")
+          .orShould()
+          .callMethod(String.class, "format", String.class, Object[].class)
+          .orShould()
+          .callMethod(String.class, "formatted", Object[].class)
+          .orShould()
+          .dependOnClassesThat(resideInAPackage("java.text..").as("formats of a place"));
+
+  @ArchTest
+  static final ArchRule coreKeepsNoGlobalState =
+      fields()
+          .that()
+          .areDeclaredInClassesThat()
+          .resideInAPackage("doughtide.core..")
+          .and()
+          .areStatic()
+          .and()
+          .doNotHaveModifier(JavaModifier.SYNTHETIC)
+          .should()
+          .beFinal();
+
+  @ArchTest
+  static final ArchRule coreWritesNoLog =
+      noClasses()
+          .that()
+          .resideInAPackage("doughtide.core..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("java.util.logging..")
+          .orShould()
+          .accessField(System.class, "out")
+          .orShould()
+          .accessField(System.class, "err");
 
   @ArchTest
   static final ArchRule reportDoesNotKnowTheCommandLine =
