@@ -26,14 +26,15 @@ final class Paragraph {
     List<String> lines = new ArrayList<>();
     StringBuilder line = new StringBuilder(lead);
     int start = lead.length();
+    boolean begun = false;
     for (String word : BREAK.split(text, -1)) {
-      boolean begun = line.length() > start;
       if (begun && width(line) + 1 + width(word) > WIDTH) {
         lines.add(line.toString());
         line = new StringBuilder(" ".repeat(start));
         begun = false;
       }
       line.append(begun ? " " : "").append(word);
+      begun = true;
     }
     lines.add(line.toString());
     return lines;

@@ -100,7 +100,7 @@ record ReadingsFile(
 
   /** Reads one file. */
   private static final class Reader {
-    private static final int MOST_NAMED = 20;
+    private static final int MOST_NAMED = 10;
 
     private final String name;
     private final InputLines lines;

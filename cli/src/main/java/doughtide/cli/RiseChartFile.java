@@ -17,7 +17,10 @@ final class RiseChartFile {
   private RiseChartFile() {}
 
   static void write(RiseAnswer answer, OutputFile file, OutputOptions.Paper paper) {
-    RiseChartData data = data(answer);
+    write(data(answer), file, paper);
+  }
+
+  static void write(RiseChartData data, OutputFile file, OutputOptions.Paper paper) {
     doughtide.report.Words words = doughtide.report.Words.in(Language.ENGLISH);
     ChartSize size =
         paper == OutputOptions.Paper.A4 ? ChartSize.A4_LANDSCAPE : ChartSize.A5_LANDSCAPE;
@@ -41,18 +44,8 @@ final class RiseChartFile {
   }
 
   private static List<String> subtitle(RiseAnswer answer) {
-    DoughFormula formula = answer.dough().formula();
     List<String> lines = new ArrayList<>();
-    lines.add(
-        formula.flour().name()
-            + "; hydration "
-            + Words.percent(formula.hydration())
-            + ", starter "
-            + Words.percent(100 * formula.starterOfAddedFlour())
-            + " of the flour added ("
-            + Words.percent(100 * formula.prefermentedFlour())
-            + " prefermented flour), salt "
-            + Words.percent(formula.salt()));
+    lines.add(dough(answer.dough().formula()));
     String temperature = "dough temperature " + answer.temperature().words();
     lines.add(
         answer
@@ -60,5 +53,18 @@ final class RiseChartFile {
             .map(times -> temperature + "; mixed " + times.startInWords())
             .orElse(temperature));
     return lines;
+  }
+
+  /** What it is made of, in a line. */
+  static String dough(DoughFormula formula) {
+    return formula.flour().name()
+        + "; hydration "
+        + Words.percent(formula.hydration())
+        + ", starter "
+        + Words.percent(100 * formula.starterOfAddedFlour())
+        + " of the flour added ("
+        + Words.percent(100 * formula.prefermentedFlour())
+        + " prefermented flour), salt "
+        + Words.percent(formula.salt());
   }
 }

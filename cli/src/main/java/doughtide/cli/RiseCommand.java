@@ -3,7 +3,6 @@ package doughtide.cli;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.quantity.Checks;
-import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Rise;
 import java.util.Optional;
 import java.util.SortedSet;
@@ -150,11 +149,23 @@ final class RiseCommand implements Command {
   /** The dough in hand, described by its file of readings. */
   private static void today(Arguments arguments, Session session) {
     OutputOptions.Format format = OutputOptions.format(arguments);
-    if (OutputOptions.chart(arguments, session.environment()).isPresent()) {
-      throw new InputException("--chart is not drawn with --readings: leave one of them out");
-    }
+    OutputOptions.Paper paper = OutputOptions.paper(arguments);
+    OutputOptions.onlyWithChart(TITLE, arguments);
+    Optional<OutputFile> chart = OutputOptions.chart(arguments, session.environment());
+    SortedSet<Rise> rises = rises(arguments);
     RiseForecaster forecaster = forecaster(arguments, session.environment());
-    TodayPage.read(arguments, forecaster, session).print(rises(arguments), format, session.out());
+    TodayPage page = TodayPage.read(arguments, forecaster, session);
+    page.print(rises, format, session.out());
+    if (chart.isPresent()) {
+      TodayChart drawn = page.chart();
+      if (drawn.isPossible()) {
+        String title = arguments.text(TITLE).orElse("How far is today's dough?");
+        drawn.write(title, rises, chart.get(), paper);
+        sayDrawn(chart.get(), format, session);
+      } else {
+        sayNothingDrawn(session);
+      }
+    }
   }
 
   private static SortedSet<Rise> rises(Arguments arguments) {
@@ -186,12 +197,20 @@ final class RiseCommand implements Command {
       OutputOptions.Format format,
       Session session) {
     if (!answer.isPossible()) {
-      session
-          .err()
-          .println("doughtide: no chart is drawn, because no hours can be given for this dough");
+      sayNothingDrawn(session);
       return;
     }
     RiseChartFile.write(answer, file, paper);
+    sayDrawn(file, format, session);
+  }
+
+  private static void sayNothingDrawn(Session session) {
+    session
+        .err()
+        .println("doughtide: no chart is drawn, because no hours can be given for this dough");
+  }
+
+  private static void sayDrawn(OutputFile file, OutputOptions.Format format, Session session) {
     if (format == OutputOptions.Format.TEXT) {
       OutputOptions.sayChart(Optional.of(file), session.out());
     }

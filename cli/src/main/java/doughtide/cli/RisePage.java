@@ -13,8 +13,7 @@ final class RisePage {
 
   private static final int LABEL = 15;
   private static final int NARROW = 13;
-  private static final int WIDE = 21;
-  private static final int HOURS = 9;
+  private static final int CLOCK = 11;
   private static final int NARROWING = 2;
 
   private final RiseAnswer answer;
@@ -38,6 +37,8 @@ final class RisePage {
     }
     page.warnings();
     page.narrowing();
+    page.lines.add("");
+    page.lines.add("Caution: raw flour and raw dough are not for eating.");
     return page.lines;
   }
 
@@ -52,7 +53,7 @@ final class RisePage {
 
   private void table() {
     lines.add("");
-    lines.add(row("After mixing", "early", "likely", "late"));
+    lines.add(head());
     for (RiseAnswer.Passing passing : answer.passings()) {
       lines.add(row("risen " + Words.percent(passing.rise().percent()), passing.when()));
     }
@@ -73,6 +74,12 @@ final class RisePage {
     if (lines.stream().anyMatch(line -> line.matches(".*\\d\\d:\\d\\d[AB].*"))) {
       say("", "A and B: the first and the second of the hour that comes twice.");
     }
+  }
+
+  private String head() {
+    return clock.isPresent()
+        ? padded(row("", "early", "likely", "late"), LABEL + 3 * CLOCK) + "after mixing"
+        : row("After mixing", "early", "likely", "late");
   }
 
   /** The dough's own temperature, where it changes. */
@@ -136,12 +143,14 @@ final class RisePage {
         || answer.over().late().isEmpty();
   }
 
+  /** Hours after mixing, or clock times and behind them the hours from early to late. */
   private String row(String label, TimeWindow when) {
-    return row(label, cell(when.early()), cell(when.likely()), cell(when.late()));
+    String cells = row(label, cell(when.early()), cell(when.likely()), cell(when.late()));
+    return clock.isPresent() ? padded(cells, LABEL + 3 * CLOCK) + elapsed(when) : cells;
   }
 
   private String row(String label, String early, String likely, String late) {
-    int width = clock.isPresent() ? WIDE : NARROW;
+    int width = clock.isPresent() ? CLOCK : NARROW;
     StringBuilder row = new StringBuilder(padded(label, LABEL));
     row.append(padded(early, width)).append(padded(likely, width)).append(late);
     return row.toString().stripTrailing();
@@ -151,10 +160,19 @@ final class RisePage {
     if (hours.isEmpty()) {
       return "–";
     }
-    String elapsed = Words.about(hours.getAsDouble());
     return clock
-        .map(times -> padded(elapsed, HOURS) + times.about(hours.getAsDouble()))
-        .orElse(elapsed);
+        .map(times -> times.about(hours.getAsDouble()))
+        .orElseGet(() -> Words.about(hours.getAsDouble()));
+  }
+
+  private static String elapsed(TimeWindow when) {
+    if (when.early().isEmpty()) {
+      return "–";
+    }
+    String from = Words.about(when.early().getAsDouble());
+    return when.late().isPresent()
+        ? from + " – " + Words.about(when.late().getAsDouble())
+        : "from " + from;
   }
 
   private void warnings() {

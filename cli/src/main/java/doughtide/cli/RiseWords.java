@@ -8,7 +8,7 @@ final class RiseWords {
 
   private RiseWords() {}
 
-  /** Early, likely and late: {@code early 4 h 05, likely 4 h 40, late 5 h 20}, to five minutes. */
+  /** Early, likely and late: {@code early 4 h 5 min, likely 4 h 40 min, late 5 h 20 min}. */
   static String window(TimeWindow window) {
     return "early "
         + hours(window.early())

@@ -6,7 +6,6 @@ import java.util.List;
 /** A page of text of at most 80 columns. */
 final class TextPage {
 
-  private static final int WIDTH = 80;
   private static final int GAP = 2;
 
   private final List<String> lines = new ArrayList<>();
@@ -33,16 +32,9 @@ final class TextPage {
    * @param hanging columns
    */
   TextPage sentence(String text, int hanging) {
-    String rest = text;
-    while (rest.length() > WIDTH) {
-      int cut = rest.lastIndexOf(' ', WIDTH);
-      if (cut <= hanging) {
-        break;
-      }
-      line(rest.substring(0, cut));
-      rest = " ".repeat(hanging) + rest.substring(cut + 1);
-    }
-    return line(rest);
+    int lead = Math.min(hanging, text.length());
+    Paragraph.lines(text.substring(0, lead), text.substring(lead)).forEach(this::line);
+    return this;
   }
 
   /** What was understood, label by label. */

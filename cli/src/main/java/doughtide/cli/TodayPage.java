@@ -20,7 +20,7 @@ import java.util.SortedSet;
 final class TodayPage {
 
   private static final double ON_TIME_HOURS = 0.05;
-  private static final int HOURS_WIDTH = 9;
+  private static final int HOURS_WIDTH = 12;
 
   private final ReadingsFile file;
   private final Optional<LearnedStarter> starter;
@@ -74,6 +74,13 @@ final class TodayPage {
       case CSV ->
           throw new InputException("--format csv is not made with --readings: use text or json");
     }
+  }
+
+  /** The same as a chart. */
+  TodayChart chart() {
+    Bake bake = file.bake();
+    return new TodayChart(
+        bake, file.clock(), update.forecaster().forecast(bake.formula(), bake.temperature()));
   }
 
   private double highest() {

@@ -39,14 +39,21 @@ final class Words {
     return rounded(grams, grams < 10 ? 1 : 0) + " g";
   }
 
-  /** Hours and minutes, to a minute: {@code 3 h 05}. */
+  /**
+   * Hours and minutes, to a minute: {@code 3 h 5 min}, {@code 3 h} or {@code 45 min}, which nobody
+   * takes for a clock time.
+   */
   static String duration(double hours) {
     long minutes = Math.round(hours * 60);
+    long whole = minutes / 60;
     long rest = minutes % 60;
-    return minutes / 60 + " h " + (rest < 10 ? "0" : "") + rest;
+    if (rest == 0) {
+      return minutes == 0 ? "0 min" : whole + " h";
+    }
+    return (whole == 0 ? "" : whole + " h ") + rest + " min";
   }
 
-  /** Hours and minutes to five minutes, as exact as a forecast can be: {@code 3 h 05}. */
+  /** Hours and minutes to five minutes, as exact as a forecast can be: {@code 3 h 5 min}. */
   static String about(double hours) {
     return duration(Math.round(hours * 12) / 12.0);
   }

@@ -108,8 +108,7 @@ class LoggerFileTest {
         read("# from the kitchen\nhours,temp C\n0,25\n\n4,23\n5,22\n", Optional.empty());
     assertThat(content.warnings())
         .singleElement()
-        .satisfies(
-            warning -> assertThat(warning.text()).contains("4 h 00 between line 3 and line 5"));
+        .satisfies(warning -> assertThat(warning.text()).contains("4 h between line 3 and line 5"));
     StringBuilder many = new StringBuilder("hours,temp C\n");
     for (int i = 0; i < 40; i += 4) {
       many.append(i).append(",20\n");

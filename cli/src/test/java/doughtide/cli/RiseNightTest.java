@@ -25,7 +25,7 @@ class RiseNightTest {
   void aNightInTheColdIsToldFromBulkToOven() {
     CliRun run = rise("--dough-temp 25C --cold 4C --hold 12h --piece 850g --form oval");
     assertThat(unwrapped(run))
-        .contains("850 g, oval; rest and shaping 0 h 30; 12 h 00 in the cold at 4 °C (39 °F)")
+        .contains("850 g, oval; rest and shaping 30 min; 12 h in the cold at 4 °C (39 °F)")
         .contains("When to shape", "end of bulk", "watch for a rise of")
         .contains("into the cold", "middle 10 °C", "middle 7 °C", "middle 5 °C")
         .contains("into the oven", "good from", "good until", "if it is 2 °C warmer");
@@ -90,14 +90,14 @@ class RiseNightTest {
   @Test
   void aProofInTheRoomIsNinetyMinutesUnlessSaid() throws IOException {
     CliRun run = rise("--dough-temp 24C --proof-temp 24C");
-    assertThat(unwrapped(run)).contains("1 h 30 in a room of 24 °C (75 °F)", "into proof");
+    assertThat(unwrapped(run)).contains("1 h 30 min in a room of 24 °C (75 °F)", "into proof");
     assertThat(run.out()).doesNotContain("cold", "fridge");
     String json = rise("--dough-temp 24C --proof-temp 24C --format json").out();
     assertThat(fields(json, "proof"))
         .startsWith("intoProofHours", "bakeFromHours", "bakeUntilHours", "riseAtBakePercent");
     CliRun both = rise("--dough-temp 24C --proof-temp 24C --proof 1h --cold 4C --hold 10h");
     assertThat(unwrapped(both))
-        .contains("1 h 00 in a room of 24 °C (75 °F); 10 h 00 in the cold at 4 °C (39 °F)");
+        .contains("1 h in a room of 24 °C (75 °F); 10 h in the cold at 4 °C (39 °F)");
     narrow(both);
   }
 

@@ -101,6 +101,9 @@ public record BakeSheet(RiseChartData rise, List<Step> steps, List<String> cauti
 
   private static String when(Step step, Optional<ZonedDateTime> mixedAt, Words words) {
     String hours = words.hoursSpan(step.when());
+    if (step.when().equals(TimeSpan.at(0)) && mixedAt.isPresent()) {
+      return unbroken(RiseChart.clockSpan(step.when(), mixedAt.get(), words));
+    }
     return mixedAt
         .map(m -> unbroken(RiseChart.clockSpan(step.when(), m, words)) + " (" + hours + ")")
         .orElse(hours);

@@ -72,13 +72,17 @@ public record BlankForm(
     return new BlankForm(
         words.say("bowl.title"),
         List.of(
-            words.say("bowl.flour") + ": " + new FormulaWords(words).flour(flour),
+            sentence(new FormulaWords(words).flour(flour), words),
             words.say(
                 "bowl.explain", Map.of("rest", words.number(Math.rint(plan.restMinutes()), 0))),
             words.say("bowl.typed")),
         List.of(words.say("bowl.conditions")),
         List.of(grades, new Table(columns, rows)),
         List.of(words.say("caution.rawDough") + " " + words.say("caution.allergens")));
+  }
+
+  private static String sentence(String text, Words words) {
+    return text.substring(0, 1).toUpperCase(words.language().locale()) + text.substring(1) + ".";
   }
 
   /** In other languages with the word that a trial file takes. */

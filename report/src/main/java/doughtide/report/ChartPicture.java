@@ -9,6 +9,7 @@ import java.util.Optional;
  *
  * @param right a second scale for the same upright axis
  * @param notes lines under the chart
+ * @param dots what was measured
  */
 record ChartPicture(
     String title,
@@ -22,9 +23,28 @@ record ChartPicture(
     List<Zone> zones,
     List<Lane> lanes,
     Optional<Strip> strip,
-    List<String> notes) {
+    List<String> notes,
+    List<Dot> dots) {
+
+  /** Without dots. */
+  ChartPicture(
+      String title,
+      List<String> subtitle,
+      ChartAxis x,
+      ChartAxis y,
+      Optional<ChartAxis> right,
+      List<Band> bands,
+      List<Curve> curves,
+      List<Span> spans,
+      List<Zone> zones,
+      List<Lane> lanes,
+      Optional<Strip> strip,
+      List<String> notes) {
+    this(title, subtitle, x, y, right, bands, curves, spans, zones, lanes, strip, notes, List.of());
+  }
 
   ChartPicture {
+    dots = List.copyOf(dots);
     subtitle = List.copyOf(subtitle);
     bands = List.copyOf(bands);
     curves = List.copyOf(curves);
@@ -64,6 +84,9 @@ record ChartPicture(
 
   /** A level reached between an early and a late x, with a marker at the likely one. */
   record Span(double early, double likely, double late, double y, String label) {}
+
+  /** A measured point, drawn as a cross. */
+  record Dot(double x, double y) {}
 
   /** A hatched stretch over the whole height. */
   record Zone(double from, double to, String label) {}

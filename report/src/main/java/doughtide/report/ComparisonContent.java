@@ -160,8 +160,22 @@ final class ComparisonContent {
   }
 
   private Optional<String> times(Entry slow, Entry fast) {
-    return MemberQuantiles.timesAsLong(slow.forecast(), fast.forecast(), mark)
-        .map(q -> words.number(q.low(), 1) + "–" + words.number(q.high(), 1));
+    return MemberQuantiles.timesAsLong(slow.forecast(), fast.forecast(), mark).flatMap(this::times);
+  }
+
+  /** A range, or less where its ends look alike; nothing where the doughs do. */
+  private Optional<String> times(MemberQuantiles ratio) {
+    String one = words.number(1, 1);
+    String low = words.number(Math.max(1, ratio.low()), 1);
+    String high = words.number(ratio.high(), 1);
+    if (high.equals(one) || ratio.high() < 1) {
+      return Optional.empty();
+    }
+    if (low.equals(high)) {
+      return Optional.of(words.say("compare.about", Map.of("times", high)));
+    }
+    return Optional.of(
+        low.equals(one) ? words.say("compare.atMost", Map.of("times", high)) : low + "–" + high);
   }
 
   private String reason() {

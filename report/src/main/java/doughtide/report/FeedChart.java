@@ -6,6 +6,7 @@ import doughtide.core.planning.FeedingForecast;
 import doughtide.core.quantity.InputException;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -21,8 +22,6 @@ import java.util.function.ToDoubleFunction;
  * }</pre>
  */
 public final class FeedChart {
-  private static final int POINTS = 121;
-
   private FeedChart() {}
 
   /**
@@ -41,7 +40,7 @@ public final class FeedChart {
       FeedingForecast forecast,
       Optional<ZonedDateTime> fedAt,
       Words words) {
-    List<BandPoint> band = forecast.rise().band(POINTS);
+    List<BandPoint> band = ForecastChart.band(forecast.rise());
     if (band.isEmpty()) {
       throw new InputException(
           "there is nothing to draw: "
@@ -97,10 +96,8 @@ public final class FeedChart {
 
   private static double[] heights(
       List<BandPoint> band, int count, ToDoubleFunction<BandPoint> percent) {
-    return band.stream()
-        .limit(count)
-        .mapToDouble(p -> 1 + percent.applyAsDouble(p) / 100)
-        .toArray();
+    double[] heights = band.stream().mapToDouble(p -> 1 + percent.applyAsDouble(p) / 100).toArray();
+    return Arrays.copyOf(Series.smooth(heights), count);
   }
 
   private static double top(double[] early) {

@@ -19,12 +19,20 @@ final class ForecastChart {
   /** One every 1/192 of the time, dense enough to draw. */
   private static final int POINTS = 193;
 
+  /** A chart may show a small part of the time: straight lines between points must not show. */
+  private static final double BAND_STEP_HOURS = 0.1;
+
+  private static final int MOST_POINTS = 721;
+
   private static final double STEADY_CELSIUS = 0.5;
+
+  /** Gains smaller than this are not stretched, % of the volume. */
+  private static final double LEAST_GAIN = 5;
 
   private ForecastChart() {}
 
   static RiseChartData of(RiseForecast forecast, double... marks) {
-    List<BandPoint> band = forecast.band(POINTS);
+    List<BandPoint> band = band(forecast);
     List<PassingPoint> passing = new ArrayList<>();
     for (double percent : marks) {
       TimeWindow when = forecast.hoursToRise(Rise.ofPercent(percent));
@@ -34,15 +42,21 @@ final class ForecastChart {
         "",
         List.of(),
         column(band, BandPoint::hours),
-        column(band, BandPoint::riseEarlyPercent),
-        column(band, BandPoint::riseLikelyPercent),
-        column(band, BandPoint::riseLatePercent),
+        Series.smooth(column(band, BandPoint::riseEarlyPercent)),
+        Series.smooth(column(band, BandPoint::riseLikelyPercent)),
+        Series.smooth(column(band, BandPoint::riseLatePercent)),
         passing,
         Optional.empty(),
         temperature(forecast),
         Optional.empty(),
         Optional.empty(),
         List.of());
+  }
+
+  /** Of a forecast over its whole time. */
+  static List<BandPoint> band(RiseForecast forecast) {
+    int points = (int) Math.ceil(forecast.hours() / BAND_STEP_HOURS) + 1;
+    return forecast.band(Math.max(POINTS, Math.min(MOST_POINTS, points)));
   }
 
   private static double[] column(List<BandPoint> band, ToDoubleFunction<BandPoint> value) {
@@ -83,7 +97,8 @@ final class ForecastChart {
         shapePoint(shape),
         cold(night),
         loaf(night),
-        bulk.warnings());
+        bulk.warnings(),
+        bulk.readings());
   }
 
   /** The dough's own temperature, then the middle of the loaf. */
@@ -93,7 +108,11 @@ final class ForecastChart {
         : night.bulk().celsiusAt(at);
   }
 
-  /** The likely loaf from the end of bulk fermentation to the oven. */
+  /**
+   * The likely loaf from the end of bulk fermentation to the oven. What it gains is drawn so that
+   * it ends at the likely rise of the forecast, the middle of many doughs, of which this dough is
+   * but one.
+   */
   private static Optional<RiseChartData.LoafSeries> loaf(ShapeForecast.Night night) {
     double from = night.bulkEndHours();
     if (!(night.ovenHours() > from)) {
@@ -104,7 +123,12 @@ final class ForecastChart {
             .map(after -> Math.min(from + after, night.ovenHours()))
             .toArray();
     double[] percent = Arrays.stream(hours).map(at -> rise(night, at)).toArray();
-    return Optional.of(new RiseChartData.LoafSeries(hours, percent));
+    double gain = percent[percent.length - 1] - percent[0];
+    double first = percent[0];
+    double wanted = night.riseAtBake().likely().orElse(percent[percent.length - 1]) - first;
+    double stretch = gain > LEAST_GAIN && wanted > LEAST_GAIN ? wanted / gain : 1;
+    double[] drawn = Arrays.stream(percent).map(p -> first + stretch * (p - first)).toArray();
+    return Optional.of(new RiseChartData.LoafSeries(hours, drawn));
   }
 
   private static double rise(ShapeForecast.Night night, double at) {

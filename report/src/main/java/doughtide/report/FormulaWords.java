@@ -134,7 +134,7 @@ final class FormulaWords {
               ? degrees
               : words.say(
                   "formula.step",
-                  Map.of("hours", words.hoursWithUnit(step.hours()), "temperature", degrees)));
+                  Map.of("hours", words.hours(step.hours()), "temperature", degrees)));
     }
     return String.join(", ", parts);
   }

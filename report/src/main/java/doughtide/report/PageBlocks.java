@@ -293,18 +293,32 @@ final class PageBlocks {
 
     @Override
     public double heightPt(PageType type, double width) {
-      return down() * leastPt;
+      double more = Math.max(0, titleLines(type, width) - 1) * type.sizePt();
+      return down() * (leastPt + more * PrintedChart.TITLE_LINE);
+    }
+
+    private double each(PageType type, double width) {
+      return (width - type.sizePt() * (across - 1)) / across;
+    }
+
+    /** As many lines as the longest title takes, so that all scales stand on one height. */
+    private int titleLines(PageType type, double width) {
+      return charts.stream()
+          .mapToInt(chart -> chart.titleLines(each(type, width), type.sizePt()))
+          .max()
+          .orElse(0);
     }
 
     @Override
     public void draw(PdfSheet sheet, PageType type, double x, double top, double width, double tall)
         throws IOException {
       double gap = type.sizePt();
-      double w = (width - gap * (across - 1)) / across;
+      double w = each(type, width);
+      int titleLines = titleLines(type, width);
       double h = tall / down();
       for (int i = 0; i < charts.size(); i++) {
         sheet.figure(
-            charts.get(i).withFontPt(type.sizePt()),
+            charts.get(i).withTitleLines(titleLines).withFontPt(type.sizePt()),
             x + i % across * (w + gap),
             top + Math.floorDiv(i, across) * h,
             w,

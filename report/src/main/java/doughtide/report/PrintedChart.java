@@ -36,20 +36,48 @@ public final class PrintedChart extends XYChart {
   private static final double SHEET_PT = 420;
   private static final double SHEET_FONT_PT = 12;
 
+  /** On a page the margins are the page's. */
+  private static final double PAGE_EDGE_PT = 1;
+
+  /** Height of a line of the title in parts of the size of the text. */
+  static final double TITLE_LINE = 1.55;
+
   private final transient ChartPicture picture;
   private final OptionalDouble fontPt;
+  private final int titleLines;
 
   PrintedChart(ChartPicture picture, OptionalDouble fontPt) {
+    this(picture, fontPt, 0);
+  }
+
+  private PrintedChart(ChartPicture picture, OptionalDouble fontPt, int titleLines) {
     super(595, 420);
     this.picture = picture;
     this.fontPt = fontPt;
+    this.titleLines = titleLines;
     style();
     addData();
   }
 
   /** The same chart with text of a fixed size instead of one that follows the sheet. */
   PrintedChart withFontPt(double sizePt) {
-    return new PrintedChart(picture, OptionalDouble.of(sizePt));
+    return new PrintedChart(picture, OptionalDouble.of(sizePt), titleLines);
+  }
+
+  /** The same chart with room for so many lines of title, as many as its neighbour has. */
+  PrintedChart withTitleLines(int lines) {
+    return new PrintedChart(picture, fontPt, lines);
+  }
+
+  /** How many lines the title takes in this width. */
+  int titleLines(double width, double sizePt) {
+    return picture.title().isEmpty()
+        ? 0
+        : TextWrap.lines(picture.title(), width - 2 * PAGE_EDGE_PT, titleFont(sizePt)).size();
+  }
+
+  private static Font titleFont(double sizePt) {
+    return Fonts.bold(sizePt * 1.25);
   }
 
   private void style() {
@@ -165,14 +193,14 @@ public final class PrintedChart extends XYChart {
       this.lineHeight = size * 1.3;
       this.plain = Fonts.plain(size);
       this.bold = Fonts.bold(size);
-      this.titleFont = Fonts.bold(size * 1.25);
+      this.titleFont = titleFont(size);
     }
 
     void draw() {
       g.setColor(Color.WHITE);
       g.fill(new Rectangle2D.Double(0, 0, width, height));
       g.setColor(Color.BLACK);
-      double edge = fontPt.isPresent() ? 1 : size * 0.8; // on a page the margins are the page's
+      double edge = fontPt.isPresent() ? PAGE_EDGE_PT : size * 0.8;
       double top = header(edge);
       double bottom = height - edge - notes(edge);
       double left = edge + leftMargin();
@@ -198,6 +226,7 @@ public final class PrintedChart extends XYChart {
       axes(edge);
       lanes();
       picture.spans().forEach(this::span);
+      picture.dots().forEach(this::dot);
       labels();
     }
 
@@ -207,9 +236,10 @@ public final class PrintedChart extends XYChart {
         return y;
       }
       for (String line : TextWrap.lines(picture.title(), width - 2 * edge, titleFont)) {
-        y += size * 1.55;
+        y += size * TITLE_LINE;
         text(line, edge, y - size * 0.3, titleFont);
       }
+      y = Math.max(y, edge + titleLines * size * TITLE_LINE);
       for (String paragraph : picture.subtitle()) {
         for (String line : TextWrap.lines(paragraph, width - 2 * edge, plain)) {
           y += lineHeight;
@@ -483,8 +513,16 @@ public final class PrintedChart extends XYChart {
       return labelFitsRight(lane) ? bar + size * 0.6 + Fonts.width(label(lane), bold) : bar;
     }
 
+    /** First the lines down to the axis, then what stands on them, on white. */
     private void lanes() {
       double y = plot.getY() - size * 0.75;
+      for (ChartPicture.Lane lane : picture.lanes()) {
+        double x = px(picture.x().clamp(lane.likely()));
+        stroke(1, 3, 2.5f);
+        g.draw(new Line2D.Double(x, plot.getMaxY(), x, y));
+        y -= lineHeight * 1.15;
+      }
+      y = plot.getY() - size * 0.75;
       for (ChartPicture.Lane lane : picture.lanes()) {
         lane(lane, y);
         y -= lineHeight * 1.15;
@@ -495,16 +533,17 @@ public final class PrintedChart extends XYChart {
       double from = px(picture.x().clamp(lane.early()));
       double to = px(picture.x().clamp(lane.late()));
       double x = px(picture.x().clamp(lane.likely()));
-      stroke(1, 3, 2.5f);
-      g.draw(new Line2D.Double(x, plot.getMaxY(), x, y));
+      String label = label(lane);
+      double left = labelFitsRight(lane) ? to + size * 0.6 : laneFrom(lane);
+      g.setColor(Color.WHITE);
+      g.fill(
+          new Rectangle2D.Double(
+              left - 2, y - size * 0.55, Fonts.width(label, bold) + 4, size * 1.1));
+      g.setColor(Color.BLACK);
       stroke(2);
       bar(from, to, y);
       marker(diamond(x, y, size * 0.38));
-      text(
-          label(lane),
-          labelFitsRight(lane) ? to + size * 0.6 : laneFrom(lane),
-          y + size * 0.35,
-          bold);
+      text(label, left, y + size * 0.35, bold);
     }
 
     private void bar(double from, double to, double y) {
@@ -537,6 +576,24 @@ public final class PrintedChart extends XYChart {
       }
     }
 
+    /** A cross on white, so that it shows on the band and on the line. */
+    private void dot(ChartPicture.Dot dot) {
+      double x = px(picture.x().clamp(dot.x()));
+      double y = py(picture.y().clamp(dot.y()));
+      double r = size * 0.3;
+      Path2D cross = new Path2D.Double();
+      cross.moveTo(x - r, y - r);
+      cross.lineTo(x + r, y + r);
+      cross.moveTo(x - r, y + r);
+      cross.lineTo(x + r, y - r);
+      g.setColor(Color.WHITE);
+      stroke(4.5);
+      g.draw(cross);
+      g.setColor(Color.BLACK);
+      stroke(2);
+      g.draw(cross);
+    }
+
     private Shape diamond(double x, double y, double r) {
       Path2D path = new Path2D.Double();
       path.moveTo(x - 1.3 * r, y);
@@ -564,6 +621,11 @@ public final class PrintedChart extends XYChart {
         double to = px(picture.x().clamp(span.late())) + 1;
         layout.avoid(
             new Rectangle2D.Double(from, py(span.y()) - size * 0.35, to - from, size * 0.7));
+      }
+      for (ChartPicture.Dot dot : picture.dots()) {
+        double x = px(picture.x().clamp(dot.x()));
+        double y = py(picture.y().clamp(dot.y()));
+        layout.avoid(new Rectangle2D.Double(x - size * 0.5, y - size * 0.5, size, size));
       }
       picture.zones().forEach(zone -> zoneLabel(zone, layout));
       picture.spans().stream()

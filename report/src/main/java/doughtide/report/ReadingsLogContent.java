@@ -15,6 +15,8 @@ import java.util.Optional;
  */
 final class ReadingsLogContent {
 
+  private static final String ROOM_TO_WRITE = "\u00a0".repeat(16);
+
   private final Words words;
   private final Optional<HandoutDough> dough;
 
@@ -44,9 +46,9 @@ final class ReadingsLogContent {
         "starterHydration",
         formula.map(f -> percent(f.starter().hydration().percent())));
     add(cells, "salt:", "salt", formula.map(f -> percent(f.salt().percent())));
-    add(cells, "dough temp:", "doughTemp", Optional.empty());
+    add(cells, "dough temp:", "doughTemp", Optional.of(ROOM_TO_WRITE + "C"));
     add(cells, "mixed at:", "mixedAt", Optional.empty());
-    add(cells, "start height:", "startHeight", Optional.empty());
+    add(cells, "start height:", "startHeight", Optional.of(ROOM_TO_WRITE + "mm"));
     List<List<String>> rows = new ArrayList<>();
     for (int i = 0; i < cells.size(); i += 4) {
       rows.add(cells.subList(i, i + 4));

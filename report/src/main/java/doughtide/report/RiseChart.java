@@ -63,7 +63,10 @@ public final class RiseChart {
                             whole,
                             Series.at(t.hours(), t.celsius(), whole),
                             "\u00a0°C")),
-            notes(data, words));
+            notes(data, words),
+            data.readings().stream()
+                .map(reading -> new ChartPicture.Dot(reading.hours(), reading.percent()))
+                .toList());
     return new PrintedChart(picture, OptionalDouble.empty());
   }
 
@@ -128,7 +131,8 @@ public final class RiseChart {
             data.shape(),
             data.cold(),
             data.loaf(),
-            data.warnings()),
+            data.warnings(),
+            data.readings()),
         words);
   }
 
@@ -213,6 +217,10 @@ public final class RiseChart {
     shown = Math.max(shown, data.shape().map(RiseChartData.ShapePoint::lateHours).orElse(0.0));
     shown = Math.max(shown, data.cold().map(RiseChartData.ColdStretch::toHours).orElse(0.0));
     shown =
+        Math.max(
+            shown,
+            data.readings().stream().mapToDouble(RiseChartData.JarReading::hours).max().orElse(0));
+    shown =
         Math.max(shown, data.loaf().map(loaf -> loaf.hours()[loaf.hours().length - 1]).orElse(0.0));
     double last = data.hours()[data.hours().length - 1];
     double wanted = shown > 0 ? shown * 1.06 : last;
@@ -235,6 +243,9 @@ public final class RiseChart {
         Math.max(
             highest,
             data.loaf().map(loaf -> Arrays.stream(loaf.percent()).max().orElse(0)).orElse(0.0));
+    for (RiseChartData.JarReading reading : data.readings()) {
+      highest = Math.max(highest, reading.percent());
+    }
     for (PassingPoint point : data.passing()) {
       if (point.earlyHours().isPresent() && isShown(point, data)) {
         highest = Math.max(highest, point.percent());
@@ -356,14 +367,14 @@ public final class RiseChart {
   }
 
   private static String clockOrHours(double hours, Optional<ZonedDateTime> mixedAt, Words words) {
-    return mixedAt
-        .map(m -> words.clock(after(m, hours)))
-        .orElseGet(() -> words.hoursWithUnit(hours));
+    return mixedAt.map(m -> words.clock(after(m, hours))).orElseGet(() -> words.hours(hours));
   }
 
   private static List<String> notes(RiseChartData data, Words words) {
     List<String> notes = new ArrayList<>();
-    notes.add(words.say("chart.key"));
+    notes.add(
+        words.say("chart.key")
+            + (data.readings().isEmpty() ? "" : " " + words.say("chart.readings")));
     notes.addAll(data.warnings());
     return notes;
   }

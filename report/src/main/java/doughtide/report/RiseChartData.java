@@ -22,6 +22,7 @@ import java.util.Optional;
  * @param cold a stretch in the cold
  * @param loaf the likely loaf from the end of bulk fermentation on; the band then ends there
  * @param warnings lines for the foot of the chart
+ * @param readings what was read in the jar, ascending by hours
  */
 @SuppressWarnings("ArrayRecordComponent") // long number series, copied on the way in
 public record RiseChartData(
@@ -37,13 +38,15 @@ public record RiseChartData(
     Optional<ShapePoint> shape,
     Optional<ColdStretch> cold,
     Optional<LoafSeries> loaf,
-    List<String> warnings) {
+    List<String> warnings,
+    List<JarReading> readings) {
 
   /** Checks lengths, order and that every number is finite; copies what could change. */
   public RiseChartData {
     subtitle = List.copyOf(subtitle);
     passing = List.copyOf(passing);
     warnings = List.copyOf(warnings);
+    readings = List.copyOf(readings);
     hours = Series.ascending("hours", hours);
     earlyPercent = Series.finite("earlyPercent", earlyPercent, hours.length);
     likelyPercent = Series.finite("likelyPercent", likelyPercent, hours.length);
@@ -77,7 +80,8 @@ public record RiseChartData(
         shape,
         cold,
         Optional.empty(),
-        warnings);
+        warnings,
+        List.of());
   }
 
   /**
@@ -130,7 +134,8 @@ public record RiseChartData(
         shape,
         cold,
         loaf,
-        warnings);
+        warnings,
+        readings);
   }
 
   /** The same with clock times. */
@@ -148,7 +153,8 @@ public record RiseChartData(
         shape,
         cold,
         loaf,
-        warnings);
+        warnings,
+        readings);
   }
 
   /** The same with lines for the foot of the chart. */
@@ -166,7 +172,42 @@ public record RiseChartData(
         shape,
         cold,
         loaf,
-        lines);
+        lines,
+        readings);
+  }
+
+  /** The same with what was read in the jar. */
+  public RiseChartData withReadings(List<JarReading> read) {
+    return new RiseChartData(
+        title,
+        subtitle,
+        hours,
+        earlyPercent,
+        likelyPercent,
+        latePercent,
+        passing,
+        mixedAt,
+        temperature,
+        shape,
+        cold,
+        loaf,
+        warnings,
+        read);
+  }
+
+  /**
+   * A reading of the jar.
+   *
+   * @param hours after mixing, 0 or more
+   * @param percent rise, % of the volume after mixing
+   */
+  public record JarReading(double hours, double percent) {
+    /** Checks that both are finite. */
+    public JarReading {
+      if (!(hours >= 0) || Double.isInfinite(hours) || !Double.isFinite(percent)) {
+        throw new IllegalArgumentException("a reading needs hours from 0 on and a rise");
+      }
+    }
   }
 
   /**

@@ -31,6 +31,26 @@ final class Series {
     return values.clone();
   }
 
+  /**
+   * The values with the unevenness of a sample taken out: weighted means over up to four points on
+   * either side, fewer near the ends, which stay as they are.
+   */
+  static double[] smooth(double[] values) {
+    double[] smooth = new double[values.length];
+    for (int i = 0; i < values.length; i++) {
+      int half = Math.min(4, Math.min(i, values.length - 1 - i));
+      double sum = 0;
+      double weights = 0;
+      for (int k = -half; k <= half; k++) {
+        double weight = 1 + half - Math.abs(k);
+        sum += weight * values[i + k];
+        weights += weight;
+      }
+      smooth[i] = sum / weights;
+    }
+    return smooth;
+  }
+
   /** The value at a place, straight between neighbours; {@code x} ascends. */
   static double at(double[] x, double[] y, double place) {
     if (place <= x[0]) {

@@ -65,8 +65,9 @@ final class WhyContent {
     if (when.isEmpty() || dissolved.isEmpty() || cells.isEmpty() || lost.isEmpty()) {
       return words.say("why.ideaNever", Map.of("rise", rise));
     }
+    boolean isKept = lost.get().equals(words.percent(0, 0));
     return words.say(
-        "why.idea",
+        isKept ? "why.ideaKept" : "why.idea",
         Map.of(
             "rise", rise,
             "hours", words.hoursSpan(when.get()),

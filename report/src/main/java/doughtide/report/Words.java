@@ -144,54 +144,53 @@ public final class Words {
   }
 
   /**
-   * A duration as hours and minutes, rounded to five minutes: {@code 4:35}, in French {@code 4 h
-   * 35}.
+   * A duration to five minutes with its units, in every language as the standard for units writes
+   * it, which nobody takes for a clock time: {@code 4 h 35 min}, {@code 4 h} or {@code 35 min}.
    */
   public String hours(double hours) {
     long minutes = roundToFive(hours * 60);
-    String mark = language == Language.FRENCH ? NO_BREAK_SPACE + "h" + NO_BREAK_SPACE : ":";
-    return minutes / 60 + mark + (minutes % 60 < 10 ? "0" : "") + minutes % 60;
+    String whole = minutes / 60 + NO_BREAK_SPACE + "h";
+    String rest = minutes % 60 + NO_BREAK_SPACE + "min";
+    if (minutes % 60 == 0 && minutes > 0) {
+      return whole;
+    }
+    return minutes < 60 ? rest : whole + NO_BREAK_SPACE + rest;
   }
 
-  /** A duration with its unit, for example {@code 4:35 h}. */
-  public String hoursWithUnit(double hours) {
-    return hours(hours) + (language == Language.FRENCH ? "" : NO_BREAK_SPACE + "h");
-  }
-
-  /** A span of hours with its unit; {@code from 4:35 h} where its end is open. */
+  /** A span of time; {@code from 4 h 35 min} where its end is open. */
   public String hoursSpan(TimeSpan span) {
     return span.isClosed()
         ? hoursSpan(span.earlyHours(), span.lateHours())
-        : say("hours.from", Map.of("hours", hoursWithUnit(span.earlyHours())));
+        : say("hours.from", Map.of("hours", hours(span.earlyHours())));
   }
 
-  /** A span of hours in quarters; {@code from 4½} where its end is open. */
+  /** A span of hours in quarters; {@code from 4½ h} where its end is open. */
   public String quarterHours(TimeSpan span) {
     if (span.isClosed()) {
       return quarterHours(span.earlyHours(), span.lateHours());
     }
     double step = span.earlyHours() < 12 ? 0.25 : 1;
     double from = Math.floor(span.earlyHours() / step + 1e-6) * step;
-    return say("hours.from", Map.of("hours", quarters(from)));
+    return say("hours.from", Map.of("hours", quarters(from) + NO_BREAK_SPACE + "h"));
   }
 
-  /** A span of hours with its unit, for example {@code 4:35–6:20 h}. */
+  /** A span of time, for example {@code 4 h 35 min–6 h 20 min}. */
   public String hoursSpan(double early, double late) {
     String from = hours(early);
     String to = hours(late);
-    String unit = language == Language.FRENCH ? "" : NO_BREAK_SPACE + "h";
-    return (from.equals(to) ? from : from + "–" + to) + unit;
+    return from.equals(to) ? from : from + "–" + to;
   }
 
   /**
-   * A span of hours in quarters, for example {@code 4½–6¼}; whole hours from 12 hours on. The early
-   * end is rounded down, the late end up, so that the span never shrinks.
+   * A span of hours in quarters, for example {@code 4½–6¼ h}; whole hours from 12 hours on. The
+   * early end is rounded down, the late end up, so that the span never shrinks.
    */
   public String quarterHours(double early, double late) {
     double step = late < 12 ? 0.25 : 1;
     double from = Math.floor(early / step + 1e-6) * step;
     double to = Math.ceil(late / step - 1e-6) * step;
-    return from == to ? quarters(from) : quarters(from) + "–" + quarters(to);
+    String span = from == to ? quarters(from) : quarters(from) + "–" + quarters(to);
+    return span + NO_BREAK_SPACE + "h";
   }
 
   private static String quarters(double hours) {

@@ -147,9 +147,9 @@ class PageTest {
 
   @Test
   void hoursNeverShrinkWhenRoundedToQuarters() {
-    assertThat(WORDS.quarterHours(4.6, 6.2)).isEqualTo("4½–6¼");
-    assertThat(WORDS.quarterHours(0.3, 0.5)).isEqualTo("¼–½");
-    assertThat(WORDS.quarterHours(11.2, 14.1)).isEqualTo("11–15");
-    assertThat(WORDS.quarterHours(5, 5)).isEqualTo("5");
+    assertThat(WORDS.quarterHours(4.6, 6.2)).isEqualTo("4½–6¼\u00a0h");
+    assertThat(WORDS.quarterHours(0.3, 0.5)).isEqualTo("¼–½\u00a0h");
+    assertThat(WORDS.quarterHours(11.2, 14.1)).isEqualTo("11–15\u00a0h");
+    assertThat(WORDS.quarterHours(5, 5)).isEqualTo("5\u00a0h");
   }
 }

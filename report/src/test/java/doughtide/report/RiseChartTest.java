@@ -109,7 +109,7 @@ class RiseChartTest {
             Optional.empty(),
             List.of("A warning that has to fit under the chart"));
     assertThat(RiseChart.caption(data, WORDS).description())
-        .contains("100%: not before 9:00\u00a0h.", "150%: not reached.");
+        .contains("100%: not before 9\u00a0h.", "150%: not reached.");
     assertThat(ChartOutput.image(RiseChart.of(data, WORDS), ChartSize.A5_PORTRAIT, 72)).isNotNull();
   }
 
@@ -159,7 +159,8 @@ class RiseChartTest {
             Optional.of(
                 new RiseChartData.LoafSeries(
                     new double[] {7.6, 12, 26}, new double[] {24, 70, 85})),
-            night.warnings());
+            night.warnings(),
+            night.readings());
     String plain = svgOf(night);
     String loaf = svgOf(withLoaf);
     assertThat(plain).doesNotContain("the loaf");
@@ -177,5 +178,23 @@ class RiseChartTest {
             ChartSize.A4_LANDSCAPE,
             RiseChart.caption(data, words)),
         java.nio.charset.StandardCharsets.UTF_8);
+  }
+
+  @Test
+  void readingsAreDrawnAndNamed() {
+    RiseChartData plain = Samples.cold();
+    RiseChartData read = plain.withReadings(List.of(new RiseChartData.JarReading(2, 12)));
+    assertThat(svgOf(plain)).doesNotContain("Crosses");
+    assertThat(svgOf(read)).contains("Crosses: your readings.");
+    assertThatThrownBy(() -> new RiseChartData.JarReading(-1, 12))
+        .isInstanceOf(IllegalArgumentException.class);
+  }
+
+  @Test
+  void smoothingKeepsStraightLinesAndEnds() {
+    double[] line = {1, 2, 3, 4, 5, 6, 7};
+    assertThat(Series.smooth(line)).containsExactly(line);
+    double[] uneven = {0, 0, 0, 9, 0, 0, 1};
+    assertThat(Series.smooth(uneven)).startsWith(0).endsWith(1).doesNotContain(9);
   }
 }

@@ -65,9 +65,12 @@ class WordsTest {
   @Test
   void timesAreRoundedToFiveMinutes() {
     Words words = Words.in(Language.GERMAN);
-    assertThat(words.hours(4.59)).isEqualTo("4:35");
-    assertThat(words.hours(0.99)).isEqualTo("1:00");
-    assertThat(words.hoursSpan(4.6, 6.3)).isEqualTo("4:35–6:20\u00a0h");
+    assertThat(words.hours(4.59)).isEqualTo("4\u00a0h\u00a035\u00a0min");
+    assertThat(words.hours(0.99)).isEqualTo("1\u00a0h");
+    assertThat(words.hours(0.5)).isEqualTo("30\u00a0min");
+    assertThat(words.hours(0)).isEqualTo("0\u00a0min");
+    assertThat(words.hoursSpan(4.6, 6.3))
+        .isEqualTo("4\u00a0h\u00a035\u00a0min–6\u00a0h\u00a020\u00a0min");
     ZonedDateTime time = ZonedDateTime.parse("2026-03-28T23:58:00+01:00[Europe/Berlin]");
     assertThat(words.clock(time)).isEqualTo("00:00");
     assertThat(words.day(time)).startsWith("So");
