@@ -36,6 +36,11 @@ final class Arguments {
     return values.containsKey(spec.option(option).name());
   }
 
+  /** Whether the command has the option at all. */
+  boolean offers(String option) {
+    return spec.options().stream().anyMatch(each -> each.name().equals(option));
+  }
+
   /** All values of an option that may be repeated. */
   List<String> all(String option) {
     return values.getOrDefault(spec.option(option).name(), List.of());

@@ -44,8 +44,8 @@ final class BakeDayCommand implements Command {
             "Europe/Berlin")
         .note(
             "The margin of a step is how much later it may be until one dough in ten more is"
-                + " spoiled: at the oven less than 85 % or more than 125 % of its rise, or past its"
-                + " best. The rest of the plan keeps to the clock, and you shape when the sample"
+                + " spoiled. A loaf is good from 85 % of its rise until nine tenths of the greatest"
+                + " height of its own dough, if it has not fallen or become weak. The rest of the plan keeps to the clock, and you shape when the sample"
                 + " jar shows the rise given.")
         .note(CAUTION)
         .build();

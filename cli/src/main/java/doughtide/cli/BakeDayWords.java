@@ -102,8 +102,12 @@ final class BakeDayWords {
     return why
         + hindrance
             .change()
-            .map(change -> "; it works with " + change(change, times))
-            .orElse("; no single change tried makes one: give more hours at the bench");
+            .map(
+                change ->
+                    "; it works with "
+                        + change(change, times)
+                        + change.also().map(also -> " and " + change(also, times)).orElse(""))
+            .orElse("; no change tried makes one: give more hours at the bench");
   }
 
   private static String change(BakeDayAnswer.Change change, ClockTimes times) {

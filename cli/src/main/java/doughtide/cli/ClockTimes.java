@@ -175,26 +175,37 @@ final class ClockTimes {
    * @param text {@code 07:00} or {@code 2027-03-07T07:00}
    */
   List<Double> hoursUntil(String name, String text) {
+    return hoursUntil(name, text, 1);
+  }
+
+  /**
+   * The same for what may come sooner.
+   *
+   * @param least hours from mixing on
+   */
+  List<Double> hoursUntil(String name, String text, double least) {
     List<Double> hours = new ArrayList<>();
     boolean isDate = DATE_TIME.matcher(Quantities.clean(text)).matches();
     LocalDateTime first = localDateTime(name, text, start.toLocalDate());
     for (int day = 0; hours.size() < 3 && day < 6; day++) {
       double until = hoursTo(first.plusDays(day).atZone(start.getZone()));
       if (isDate) {
-        return List.of(checkedAfterMixing(name, text, until));
+        return List.of(checkedAfterMixing(name, text, until, least));
       }
-      if (until > 1) {
+      if (until > least) {
         hours.add(until);
       }
     }
     return hours;
   }
 
-  private double checkedAfterMixing(String name, String text, double hours) {
-    if (hours < 1 || hours > 168) {
+  private static double checkedAfterMixing(String name, String text, double hours, double least) {
+    if (hours < least || hours > 168) {
       throw new InputException(
           Quantities.shown(name, text)
-              + " is not within an hour to a week after mixing: check the date");
+              + " is not within "
+              + (least > 0 ? "an hour to " : "")
+              + "a week after mixing: check the date");
     }
     return hours;
   }

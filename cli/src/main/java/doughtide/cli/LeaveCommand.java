@@ -2,14 +2,14 @@ package doughtide.cli;
 
 import doughtide.core.forecast.Proof;
 import doughtide.core.forecast.RiseForecast;
-import doughtide.core.forecast.ShapeForecast;
+import doughtide.core.forecast.RiseForecaster;
+import doughtide.core.learning.Reading;
 import doughtide.core.planning.InverseQuestions;
 import doughtide.core.planning.LeaveOption;
 import doughtide.core.quantity.InputException;
-import java.io.PrintStream;
 import java.time.Duration;
+import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -19,12 +19,17 @@ final class LeaveCommand implements Command {
   private static final String LEAVE_AT = "leave-at";
   private static final String BACK_AT = "back-at";
   private static final String NOW = "now";
-  private static final double LONGEST_HOURS = 72;
+
+  /** Past the greatest height, by which the end of a loaf's best time is told. */
+  private static final double RUN_HOURS = 72;
+
+  private static final double LATEST_HOURS = 48;
 
   @Override
   public CommandSpec spec() {
     return CommandSpec.named("leave", "what to do when you must leave during bulk fermentation")
         .options(DoughOptions.specs())
+        .options(TemperatureOptions.withoutJar())
         .options(ClockOptions.specs())
         .options(
             OptionSpec.value(LEAVE_AT, "TIME", "15:00", "When you must leave: a time after mixing.")
@@ -33,9 +38,11 @@ final class LeaveCommand implements Command {
                     BACK_AT, "TIME", "19:00", "When you are back: a time after --leave-at.")
                 .required(),
             OptionSpec.value(NOW, "TIME", "13:00", "What the clock says now.")
-                .withDefault("the time now, where that is between mixing and leaving"))
+                .withDefault(
+                    "the time now, where that is between mixing and leaving, or the last of the"
+                        + " --readings"))
         .options(ProofOptions.specs())
-        .options(StarterOptions.file())
+        .options(StarterOptions.specs())
         .options(OutputOptions.format())
         .example(
             "Leaving at three, baking tomorrow",
@@ -55,10 +62,28 @@ final class LeaveCommand implements Command {
             "07:30",
             "--zone",
             "Europe/Berlin")
-        .note("Right at the oven: 85 to 125 % of the rise wanted there, and not past its best.")
+        .example(
+            "The dough in hand, with its readings so far",
+            "--readings",
+            "quayside-today.csv",
+            "--leave-at",
+            "14:00",
+            "--back-at",
+            "18:00",
+            "--cold",
+            "4C",
+            "--bake-at",
+            "07:00")
+        .note(
+            "Right at the oven: from 85 % of the rise wanted there until nine tenths of the greatest"
+                + " height of its own dough, and neither fallen nor weak.")
         .note(BakeDayCommand.CAUTION)
         .build();
   }
+
+  /** A dough that is rising, with its clock. */
+  private record Rising(
+      ClockTimes clock, RiseForecast bulk, OptionalDouble lastReadingHours, List<String> words) {}
 
   @Override
   public void run(Arguments arguments, Session session) {
@@ -66,19 +91,15 @@ final class LeaveCommand implements Command {
     if (format == OutputOptions.Format.CSV) {
       throw new InputException("--format csv is not written by leave: use text or json");
     }
-    ClockTimes clock =
-        ClockOptions.read(arguments, session.environment())
-            .orElseThrow(() -> arguments.missing("mixed-at"));
-    DoughOptions dough = DoughOptions.read(arguments, session.environment());
+    RiseForecaster forecaster = StarterOptions.forecaster(arguments, session.environment());
+    Rising rising =
+        arguments.has(StarterOptions.READINGS)
+            ? inHand(arguments, forecaster, session)
+            : described(arguments, forecaster, session.environment());
+    ClockTimes clock = rising.clock();
     double leave = hour(arguments, LEAVE_AT, clock, 0);
     double back = hour(arguments, BACK_AT, clock, leave);
-    double now = now(arguments, clock, leave, session.environment());
-    RiseForecast bulk =
-        StarterOptions.forecaster(arguments, session.environment())
-            .forecast(
-                dough.formula(),
-                dough.doughTemperature(arguments),
-                Math.min(back + 2, LONGEST_HOURS));
+    double now = now(arguments, rising, leave, session.environment());
     Proof proof =
         ProofOptions.read(arguments, Optional.of(clock))
             .orElseThrow(
@@ -86,24 +107,85 @@ final class LeaveCommand implements Command {
                     new InputException(
                         "how the loaves wait is missing: add --cold 4C --bake-at 07:30, or"
                             + " --proof-temp 24C"))
-            .chosen(bulk);
-    List<LeaveOption> options = InverseQuestions.leaveAt(bulk, now, leave, back, proof);
+            .chosen(rising.bulk());
+    List<LeaveOption> options =
+        InverseQuestions.leaveAt(
+            rising.bulk(), now, leave, back, proof, TemperatureOptions.doughMass(arguments));
     if (options.isEmpty()) {
-      throw new InputException(
-          "nothing can be done in these hours: the oven's hour comes before the loaves are shaped,"
-              + " bake later");
+      throw new InputException(nothing(rising.bulk()));
     }
     if (format == OutputOptions.Format.JSON) {
-      json(options, clock, session.out());
+      LeavePage.json(options, clock, now, session.out());
     } else {
-      page(options, clock, now).forEach(session.out()::println);
+      LeavePage.text(rising.words(), options, clock, now).forEach(session.out()::println);
     }
   }
 
+  private static String nothing(RiseForecast bulk) {
+    if (bulk.isPossible()) {
+      return "nothing can be done in these hours: the oven's hour comes before the loaves are"
+          + " shaped, bake later";
+    }
+    return bulk.warnings().get(0).text() + " " + bulk.warnings().get(0).remedy();
+  }
+
+  private static Rising described(
+      Arguments arguments, RiseForecaster forecaster, Environment environment) {
+    ClockTimes clock =
+        ClockOptions.read(arguments, environment).orElseThrow(() -> arguments.missing("mixed-at"));
+    DoughOptions dough = DoughOptions.read(arguments, environment);
+    TemperatureOptions temperature =
+        TemperatureOptions.readWithMass(arguments, dough, Optional.of(clock), environment);
+    RiseForecast bulk = forecaster.forecast(dough.formula(), temperature.dough(), RUN_HOURS);
+    List<String> words =
+        temperature.vessel().isPresent() || arguments.has(TemperatureOptions.TEMPS)
+            ? List.of("Dough: " + temperature.words() + ".")
+            : List.of();
+    return new Rising(clock, bulk, OptionalDouble.empty(), words);
+  }
+
+  private static Rising inHand(Arguments arguments, RiseForecaster forecaster, Session session) {
+    List<OptionSpec> replaced = new ArrayList<>(DoughOptions.specs());
+    replaced.addAll(ClockOptions.specs());
+    TemperatureOptions.withoutJar().stream()
+        .filter(option -> !option.name().equals(TemperatureOptions.DOUGH_MASS))
+        .forEach(replaced::add);
+    DoughInHand dough = DoughInHand.read(arguments, forecaster, replaced, session);
+    ClockTimes clock =
+        dough
+            .file()
+            .clock()
+            .orElseThrow(
+                () ->
+                    new InputException(
+                        "the file of --readings does not say when the dough was mixed: add a line"
+                            + " at its top, for example mixed at: 2027-03-06T10:00"));
+    RiseForecast bulk =
+        dough
+            .update()
+            .forecaster()
+            .forecast(dough.file().bake().formula(), dough.file().bake().temperature(), RUN_HOURS);
+    List<Reading> readings = dough.file().bake().readings();
+    OptionalDouble last =
+        readings.isEmpty()
+            ? OptionalDouble.empty()
+            : OptionalDouble.of(readings.get(readings.size() - 1).hours());
+    return new Rising(
+        clock,
+        bulk,
+        last,
+        List.of(
+            "With "
+                + LearnCommand.counted(dough.file().given(), "reading")
+                + dough.file().refused().words()
+                + "; the dough is taken to keep its last temperature."));
+  }
+
   private static double now(
-      Arguments arguments, ClockTimes clock, double leave, Environment environment) {
+      Arguments arguments, Rising rising, double leave, Environment environment) {
+    ClockTimes clock = rising.clock();
     if (arguments.has(NOW)) {
-      double now = hour(arguments, NOW, clock, 0);
+      double now = hour(arguments, NOW, clock, -1);
       if (now > leave) {
         throw new InputException("--now lies after --leave-at: give the earlier time first");
       }
@@ -111,90 +193,28 @@ final class LeaveCommand implements Command {
     }
     double now =
         Duration.between(clock.start().toInstant(), environment.now()).toSeconds() / 3600.0;
-    if (now < 0 || now > leave) {
-      throw new InputException(
-          "the time now is not between mixing and leaving: give it, for example --now 13:00");
+    if (now >= 0 && now <= leave) {
+      return now;
     }
-    return now;
+    double last = rising.lastReadingHours().orElse(Double.NaN);
+    if (last >= 0 && last <= leave) {
+      return last;
+    }
+    throw new InputException(
+        "the time now is not between mixing and leaving: give it, for example --now 13:00");
   }
 
-  /** The first such time more than an hour after mixing and after the one before it. */
+  /** The first such time after the one before it. */
   private static double hour(Arguments arguments, String option, ClockTimes clock, double after) {
     String text = arguments.text(option).orElseThrow(() -> arguments.missing(option));
-    return clock.hoursUntil("--" + option, text).stream()
+    return clock.hoursUntil("--" + option, text, 0).stream()
         .filter(hours -> hours > after)
-        .filter(hours -> hours <= LONGEST_HOURS - 2)
+        .filter(hours -> hours <= LATEST_HOURS)
         .findFirst()
         .orElseThrow(
             () ->
                 new InputException(
                     Quantities.shown("--" + option, text)
-                        + " must come later, and within three days after mixing: check the times"));
-  }
-
-  private static List<String> page(List<LeaveOption> options, ClockTimes clock, double now) {
-    TextPage page = new TextPage();
-    page.sentence("Mixed " + clock.startInWords() + "; now " + clock.at(now) + ".");
-    int number = 1;
-    for (LeaveOption option : options) {
-      page.gap();
-      page.sentence(
-          (number == 1 ? "Best: " : "Or: ")
-              + option.kind().words()
-              + ", in the baskets by "
-              + clock.at(option.shapedHours())
-              + ".");
-      page.sentence("  The dough has then risen " + range(option.riseWhenShaped()) + ".", 2);
-      page.sentence(
-          "  In the oven at "
-              + clock.at(option.ovenHours())
-              + ": risen "
-              + range(option.riseAtBake())
-              + "; "
-              + (long) Math.floor(option.goodShare() * 10 + 1e-9)
-              + " doughs in 10 are right.",
-          2);
-      page.sentence(
-          "  Good to bake from "
-              + at(option.bakeFrom().likely(), clock)
-              + " until "
-              + at(option.bakeUntil().likely(), clock)
-              + " (likely).",
-          2);
-      number++;
-    }
-    page.gap();
-    page.sentence(BakeDayCommand.CAUTION);
-    return page.lines();
-  }
-
-  private static String at(OptionalDouble hours, ClockTimes clock) {
-    return hours.isPresent() ? clock.at(hours.getAsDouble()) : "later than a day";
-  }
-
-  private static String range(ShapeForecast.RiseRange rise) {
-    return percent(rise.low()) + " to " + percent(rise.high()) + " %";
-  }
-
-  private static String percent(OptionalDouble value) {
-    return Words.rounded(value.orElse(Double.NaN), 0);
-  }
-
-  private static void json(List<LeaveOption> options, ClockTimes clock, PrintStream out) {
-    JsonWriter json = new JsonWriter(out);
-    json.beginObject().field("schema", "doughtide/leave/1").name("options").beginArray();
-    for (LeaveOption option : options) {
-      json.beginObject()
-          .field("kind", option.kind().name().toLowerCase(Locale.ROOT))
-          .field("shapedAt", clock.iso(option.shapedHours()))
-          .field("riseWhenShapedPercent", option.riseWhenShaped().likely(), 1)
-          .field("ovenAt", clock.iso(option.ovenHours()))
-          .field("riseAtBakeLowPercent", option.riseAtBake().low(), 1)
-          .field("riseAtBakePercent", option.riseAtBake().likely(), 1)
-          .field("riseAtBakeHighPercent", option.riseAtBake().high(), 1)
-          .field("goodShare", option.goodShare(), 3)
-          .endObject();
-    }
-    json.endArray().endObject();
+                        + " must come later, and within two days after mixing: check the times"));
   }
 }

@@ -4,6 +4,8 @@ import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Rise;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.TreeSet;
@@ -154,7 +156,12 @@ final class RiseCommand implements Command {
     Optional<OutputFile> chart = OutputOptions.chart(arguments, session.environment());
     SortedSet<Rise> rises = rises(arguments);
     RiseForecaster forecaster = forecaster(arguments, session.environment());
-    TodayPage page = TodayPage.read(arguments, forecaster, session);
+    List<OptionSpec> described = new ArrayList<>(DoughOptions.specs());
+    described.addAll(TemperatureOptions.specs());
+    described.addAll(ProofOptions.specs());
+    described.addAll(ClockOptions.specs());
+    TodayPage page =
+        new TodayPage(DoughInHand.read(arguments, forecaster, described, session));
     page.print(rises, format, session.out());
     if (chart.isPresent()) {
       TodayChart drawn = page.chart();

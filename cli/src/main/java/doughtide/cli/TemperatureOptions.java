@@ -32,12 +32,12 @@ record TemperatureOptions(
     Optional<Jar> jar,
     List<Warning> warnings) {
 
-  private static final String TEMPS = "temps";
+  static final String TEMPS = "temps";
   private static final String ROOM = "room";
   private static final String VESSEL = "vessel";
   private static final String VESSEL_MATERIAL = "vessel-material";
   private static final String COVER = "cover";
-  private static final String DOUGH_MASS = "dough-mass";
+  static final String DOUGH_MASS = "dough-mass";
   private static final String JAR = "jar";
   private static final Mass USUAL_MASS = Mass.ofKilograms(1);
 
@@ -95,7 +95,11 @@ record TemperatureOptions(
             .withDefault("plastic"),
         OptionSpec.value(COVER, "WORD", "open", "With --room: covered or open.")
             .withDefault("covered"),
-        OptionSpec.value(DOUGH_MASS, "MASS", "1.7kg", "With --room: all the dough in the vessel.")
+        OptionSpec.value(
+                DOUGH_MASS,
+                "MASS",
+                "1.7kg",
+                "All the dough in the vessel, by which it cools or warms.")
             .withDefault("1kg"),
         OptionSpec.value(
             JAR,
@@ -105,15 +109,44 @@ record TemperatureOptions(
                 + " when the dough is at its point."));
   }
 
+  /** The options of a command that shows no sample jar. */
+  static List<OptionSpec> withoutJar() {
+    return specs().stream().filter(option -> !option.name().equals(JAR)).toList();
+  }
+
+  private static Optional<Mass> jarMass(Arguments arguments) {
+    return arguments.offers(JAR) ? arguments.mass(JAR) : Optional.empty();
+  }
+
+  /** All the dough in the vessel. */
+  static Mass doughMass(Arguments arguments) {
+    return arguments.mass(DOUGH_MASS).orElse(USUAL_MASS);
+  }
+
   static TemperatureOptions read(
+      Arguments arguments,
+      DoughOptions dough,
+      Optional<ClockTimes> clock,
+      Environment environment) {
+    if (!arguments.has(ROOM)) {
+      refuseWithoutRoom(arguments, DOUGH_MASS);
+    }
+    return readWithMass(arguments, dough, clock, environment);
+  }
+
+  /** For a command that uses the mass of the dough where it does not drift in a room, too. */
+  static TemperatureOptions readWithMass(
       Arguments arguments,
       DoughOptions dough,
       Optional<ClockTimes> clock,
       Environment environment) {
     arguments.exclusive(DoughOptions.DOUGH_TEMP, TEMPS);
     if (!arguments.has(ROOM)) {
-      for (String option : List.of(VESSEL, VESSEL_MATERIAL, COVER, DOUGH_MASS, JAR)) {
+      for (String option : List.of(VESSEL, VESSEL_MATERIAL, COVER)) {
         refuseWithoutRoom(arguments, option);
+      }
+      if (jarMass(arguments).isPresent()) {
+        refuseWithoutRoom(arguments, JAR);
       }
     }
     if (arguments.has(TEMPS)) {
@@ -146,8 +179,7 @@ record TemperatureOptions(
     room.dough("--" + ROOM);
     RoomCooling cooling = cooling(arguments, formula);
     Optional<Jar> jar =
-        arguments
-            .mass(JAR)
+        jarMass(arguments)
             .map(mass -> new Jar(mass, inRoom(start, room, jarCooling(formula, mass))));
     return new TemperatureOptions(
         inRoom(start, room, cooling),
@@ -179,7 +211,7 @@ record TemperatureOptions(
           case JAR -> Vessel.jar(material);
         };
     Vessel vessel = cover(arguments) == Cover.OPEN ? covered.open() : covered;
-    Mass mass = arguments.mass(DOUGH_MASS).orElse(USUAL_MASS);
+    Mass mass = doughMass(arguments);
     return Quantities.named(
         "--" + DOUGH_MASS,
         Words.grams(mass.grams()),
@@ -199,7 +231,7 @@ record TemperatureOptions(
   }
 
   private static String vesselWords(Arguments arguments, RoomCooling cooling) {
-    Mass mass = arguments.mass(DOUGH_MASS).orElse(USUAL_MASS);
+    Mass mass = doughMass(arguments);
     return Arguments.word(cover(arguments))
         + " "
         + Arguments.word(material(arguments))
@@ -218,7 +250,7 @@ record TemperatureOptions(
       DoughOptions dough,
       Optional<ClockTimes> clock,
       Environment environment) {
-    if (arguments.has(JAR)) {
+    if (jarMass(arguments).isPresent()) {
       throw new InputException(
           "--jar needs the dough in one room from mixing on: write --dough-temp 25C --room 19C"
               + " instead of --temps");

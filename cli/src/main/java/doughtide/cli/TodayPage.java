@@ -1,9 +1,7 @@
 package doughtide.cli;
 
-import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.learning.Bake;
-import doughtide.core.learning.Jar;
 import doughtide.core.learning.LearnedStarter;
 import doughtide.core.learning.Reading;
 import doughtide.core.learning.TodayUpdate;
@@ -26,38 +24,10 @@ final class TodayPage {
   private final Optional<LearnedStarter> starter;
   private final TodayUpdate update;
 
-  private TodayPage(ReadingsFile file, Optional<LearnedStarter> starter, TodayUpdate update) {
-    this.file = file;
-    this.starter = starter;
-    this.update = update;
-  }
-
-  /**
-   * Reads today's readings and updates.
-   *
-   * @param forecaster what is believed before them
-   */
-  static TodayPage read(Arguments arguments, RiseForecaster forecaster, Session session) {
-    List<OptionSpec> described = new ArrayList<>(DoughOptions.specs());
-    described.addAll(TemperatureOptions.specs());
-    described.addAll(ProofOptions.specs());
-    described.addAll(ClockOptions.specs());
-    for (OptionSpec option : described) {
-      if (arguments.has(option.name())) {
-        throw new InputException(
-            option.typed()
-                + " is not used together with --"
-                + StarterOptions.READINGS
-                + ": the file describes the dough at its top");
-      }
-    }
-    String name = arguments.text(StarterOptions.READINGS).orElseThrow();
-    ReadingsFile file =
-        ReadingsFile.read(
-            "--" + StarterOptions.READINGS, name, ReadingsFile.badLines(arguments), session);
-    Optional<LearnedStarter> starter = StarterOptions.starter(arguments, session.environment());
-    Jar jar = starter.map(LearnedStarter::jar).orElseGet(Jar::standard);
-    return new TodayPage(file, starter, TodayUpdate.of(forecaster, jar, file.bake()));
+  TodayPage(DoughInHand dough) {
+    this.file = dough.file();
+    this.starter = dough.starter();
+    this.update = dough.update();
   }
 
   /**

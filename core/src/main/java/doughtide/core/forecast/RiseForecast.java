@@ -1,6 +1,7 @@
 package doughtide.core.forecast;
 
 import doughtide.core.quantity.Rise;
+import doughtide.core.rise.DoughTemperature;
 import doughtide.core.rise.RiseCurve;
 import doughtide.core.rise.RiseModel;
 import java.io.Serializable;
@@ -65,6 +66,15 @@ public final class RiseForecast {
    */
   public boolean isPossible() {
     return !curves.isEmpty();
+  }
+
+  /**
+   * The same doughs, member by member, at another temperature from mixing on.
+   *
+   * @param temperature the dough's own
+   */
+  public RiseForecast at(DoughTemperature temperature) {
+    return RiseForecaster.run(typical.with(temperature), ensemble, hours, crew);
   }
 
   /** How far the runs go, hours. */

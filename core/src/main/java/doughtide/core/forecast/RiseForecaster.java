@@ -115,16 +115,20 @@ public final class RiseForecaster implements Serializable {
   }
 
   private RiseForecast forecast(RiseModel typical, double hours) {
-    Ensemble ensemble = ensemble();
+    return run(typical, ensemble(), hours, crew);
+  }
+
+  static RiseForecast run(RiseModel typical, Ensemble ensemble, double hours, Crew crew) {
     List<Warning> warnings = new ArrayList<>(TemperatureWarnings.of(typical.temperature(), hours));
     boolean possible = warnings.stream().noneMatch(TemperatureWarnings::forbidsHours);
-    List<RiseCurve> curves = possible ? runs(typical, ensemble, hours) : List.of();
+    List<RiseCurve> curves = possible ? runs(typical, ensemble, hours, crew) : List.of();
     warnings.addAll(DoughWarnings.of(typical.formula()));
     return new RiseForecast(typical, ensemble, curves, hours, warnings, crew);
   }
 
   /** All members, in their order. */
-  private List<RiseCurve> runs(RiseModel typical, Ensemble ensemble, double hours) {
+  private static List<RiseCurve> runs(
+      RiseModel typical, Ensemble ensemble, double hours, Crew crew) {
     return crew.stream(ensemble.members())
         .map(member -> typical.with(member).runFast(hours))
         .toList();

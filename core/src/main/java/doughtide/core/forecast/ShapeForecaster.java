@@ -40,7 +40,6 @@ public final class ShapeForecaster {
   private static final double LIKELY_STEP_HOURS = 0.1;
   private static final double MEMBER_STEP_HOURS = 0.25;
   private static final double FOLLOW_HOURS = 72;
-  private static final double COLD_DEVIATION_CELSIUS = 1.0; // starting value
   private static final double WARM_COLD_CELSIUS = 10;
   private static final int NIGHT_MEMBERS = 64;
   private static final double FIRST_GAS_PART = 0.8; // of the target, for a first guess of size
@@ -114,11 +113,14 @@ public final class ShapeForecaster {
     return Optional.of(night(likelyBulk, refined, from, shown));
   }
 
-  /** A cold that warms the dough holds nothing back, so no shape point is made up for it. */
+  /**
+   * A cold that warms the dough holds nothing back, so no shape point is made up for it. A dough
+   * that was in the cold before is as cold as it at most.
+   */
   private boolean isColdWarmerThanDough() {
     return proof
         .cold()
-        .filter(cold -> cold.celsius() >= ProofWarnings.coldestDough(bulk))
+        .filter(cold -> cold.celsius() >= ProofWarnings.warmestDough(bulk))
         .isPresent();
   }
 
@@ -263,7 +265,7 @@ public final class ShapeForecaster {
    * base 3.
    */
   private double coldError(int member) {
-    return proof.cold().isEmpty() ? 0 : COLD_DEVIATION_CELSIUS * ColdScores.score(member);
+    return proof.cold().isEmpty() ? 0 : ColdScores.celsius(member);
   }
 
   /**
@@ -332,8 +334,8 @@ public final class ShapeForecaster {
       return warnings;
     }
 
-    static double coldestDough(RiseForecast bulk) {
-      return bulk.typical().temperature().lowestCelsius(bulk.hours());
+    static double warmestDough(RiseForecast bulk) {
+      return bulk.typical().temperature().highestCelsius(bulk.hours());
     }
 
     private static void addCold(List<Warning> warnings, RiseForecast bulk, double cold) {
@@ -341,7 +343,7 @@ public final class ShapeForecaster {
         warnings.add(TemperatureWarnings.freezing(cold));
         return;
       }
-      double dough = coldestDough(bulk);
+      double dough = warmestDough(bulk);
       if (cold >= dough) {
         warnings.add(
             new Warning(

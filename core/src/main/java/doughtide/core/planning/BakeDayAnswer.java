@@ -19,7 +19,7 @@ public record BakeDayAnswer(List<BakePlan> plans, Optional<Hindrance> hindrance)
    * Why there is no plan.
    *
    * @param why what stands in the way
-   * @param change the smallest change tried that makes a plan possible
+   * @param change the smallest change tried that makes a plan possible; two where none alone does
    */
   public record Hindrance(Why why, Optional<Change> change) {}
 
@@ -41,8 +41,10 @@ public record BakeDayAnswer(List<BakePlan> plans, Optional<Hindrance> hindrance)
    * @param atHour the edge of the bench hours that moves, on the axis; for a starter share or dough
    *     temperature the new value, per cent or °C
    * @param plan the best plan then
+   * @param also what must be changed as well
    */
-  public record Change(Kind kind, double hours, double atHour, BakePlan plan) {
+  public record Change(
+      Kind kind, double hours, double atHour, BakePlan plan, Optional<Change> also) {
     /** What is changed. */
     public enum Kind {
       /** The baker comes to the bench earlier. */

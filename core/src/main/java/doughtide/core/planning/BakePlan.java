@@ -29,6 +29,9 @@ import java.util.OptionalDouble;
 public final class BakePlan {
   private static final double KEEP_GRAMS = 20;
 
+  /** A scale that shows whole grams weighs less than this badly (starting value). */
+  private static final double LEAST_STARTER_GRAMS = 4;
+
   private final BakeDay day;
   private final Draft draft;
   private final Weighed weighed;
@@ -237,13 +240,15 @@ public final class BakePlan {
     return dough().forDough(day.allDough());
   }
 
-  /** What to weigh for the feeding, with 20 g kept back. */
+  /** What to weigh for the feeding, with 20 g kept back, more where the starter weighs little. */
   public FeedAmounts feedAmounts() {
     Feeding feeding =
         Feeding.of(draft.feed().ratio())
             .withStarter(day.dough().starter())
             .withFlour(day.dough().starter().flour());
-    return feeding.amounts(Mass.ofGrams(ingredients().starterGrams()), Mass.ofGrams(KEEP_GRAMS));
+    double use = ingredients().starterGrams();
+    double keep = Math.max(KEEP_GRAMS, LEAST_STARTER_GRAMS * draft.feed().ratio().growth() - use);
+    return feeding.amounts(Mass.ofGrams(use), Mass.ofGrams(keep));
   }
 
   /**

@@ -55,7 +55,7 @@ record Draft(
             proof,
             shapedHours + moved,
             ovenHour,
-            shapeRise + moved * risePerHour,
+            Math.max(0, shapeRise + moved * risePerHour),
             risePerHour)
         .withFoldsBeforeShaping(restHours);
   }

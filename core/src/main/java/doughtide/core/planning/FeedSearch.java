@@ -15,8 +15,7 @@ import java.util.concurrent.ConcurrentHashMap;
 
 /** Finds when and how to feed so that the starter is ripe at mixing. */
 final class FeedSearch {
-  private static final List<Double> PARTS =
-      List.of(1.0, 2.0, 3.0, 4.0, 5.0, 7.0, 10.0, 15.0, 20.0, 30.0);
+  private static final List<Double> PARTS = List.of(1.0, 2.0, 3.0, 4.0, 5.0, 7.0, 10.0, 15.0, 20.0);
   private static final double SOONEST_HOURS = 2.5;
   private static final double LATEST_HOURS = 26;
   private static final double RUN_HOURS = 60;

@@ -10,8 +10,8 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * Says why a day has no plan and looks for the smallest change that makes one: each change is tried
- * by planning the changed day.
+ * Says why a day has no plan and looks for the smallest change that makes one, or the smallest two
+ * where no single one does: each is tried by planning the changed day.
  */
 final class Hindrances {
   private static final double HALF_HOUR = 0.5;
@@ -19,20 +19,64 @@ final class Hindrances {
   private static final int MOST_EDGES = 8;
   private static final double[] EVERY_TIME_HOURS = {0.5, 1, 1.5, 2, 3};
   private static final double[] READY_HOURS = {1, -1, 2, -2, 4, 8};
+  private static final int MOST_PAIRS = 60;
 
   private Hindrances() {}
 
-  /** A changed day that may have a plan. */
-  private record Trial(BakeDay day, Change.Kind kind, double hours, double at, double cost) {}
+  /**
+   * A changed day that may have a plan.
+   *
+   * @param kind what is changed, by {@code hours}, to {@code at}
+   * @param cost of the change, in hours that the baker would rather not give
+   * @param before the change this one is added to
+   */
+  private record Trial(
+      BakeDay day, Change.Kind kind, double hours, double at, double cost, Optional<Trial> before) {
+    Trial(BakeDay day, Change.Kind kind, double hours, double at, double cost) {
+      this(day, kind, hours, at, cost, Optional.empty());
+    }
+
+    Trial after(Trial other) {
+      return new Trial(day, kind, hours, at, cost + other.cost, Optional.of(other));
+    }
+
+    Change with(BakePlan plan) {
+      return new Change(kind, hours, at, plan, before.map(each -> each.with(plan)));
+    }
+  }
 
   static Hindrance of(BakeDay day, DraftSearch.Found found) {
     List<Trial> trials = new ArrayList<>(edges(day, found.near()));
+    trials.addAll(general(day));
+    Optional<Change> change = firstPossible(sorted(trials), found);
+    return new Hindrance(
+        why(found), change.isPresent() ? change : firstPossible(pairs(day), found));
+  }
+
+  private static List<Trial> general(BakeDay day) {
+    List<Trial> trials = new ArrayList<>();
     addRefrigerator(trials, day);
     addEveryTime(trials, day);
     addReady(trials, day);
     addDough(trials, day);
-    trials.sort(Comparator.comparingDouble(Trial::cost));
-    return new Hindrance(why(found), firstPossible(trials, found));
+    return trials;
+  }
+
+  private static List<Trial> sorted(List<Trial> trials) {
+    return trials.stream().sorted(Comparator.comparingDouble(Trial::cost)).toList();
+  }
+
+  /** Two changes of different kinds, the cheapest first. */
+  private static List<Trial> pairs(BakeDay day) {
+    List<Trial> pairs = new ArrayList<>();
+    for (Trial first : general(day)) {
+      for (Trial second : general(first.day())) {
+        if (first.kind().compareTo(second.kind()) < 0) {
+          pairs.add(second.after(first));
+        }
+      }
+    }
+    return sorted(pairs).stream().limit(MOST_PAIRS).toList();
   }
 
   private static Why why(DraftSearch.Found found) {
@@ -51,7 +95,7 @@ final class Hindrances {
               ? BakeDayPlanner.plansFrom(trial.day(), found)
               : BakeDayPlanner.plansOnly(trial.day());
       if (!plans.isEmpty()) {
-        return Optional.of(new Change(trial.kind(), trial.hours(), trial.at(), plans.get(0)));
+        return Optional.of(trial.with(plans.get(0)));
       }
     }
     return Optional.empty();

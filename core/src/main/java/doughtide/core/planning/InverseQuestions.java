@@ -7,6 +7,7 @@ import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.quantity.Checks;
+import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Share;
 import doughtide.core.quantity.Temperature;
@@ -134,16 +135,24 @@ public final class InverseQuestions {
   /**
    * What can be done when the baker must leave during a running bulk.
    *
-   * @param bulk the dough, with today's readings if there are any
+   * @param bulk the dough, with today's readings if there are any, forecast past its greatest
+   *     height: what a loaf bears is judged by it
    * @param nowHours hours since mixing
    * @param leaveHours when she must leave, hours since mixing, not before now
    * @param backHours when she is back, hours since mixing, after leaving
-   * @param proof how the loaves wait when shaped: mass, form, target, temperatures and length
-   * @return in a fixed order; the best first by {@link LeaveOption#goodShare}
+   * @param proof how the loaves wait when shaped: mass, form, target, temperatures and length; its
+   *     cold, if it has one, may take the tub too
+   * @param inTub dough in the tub, by which it cools there
+   * @return the best first by {@link LeaveOption#goodShare}; none if no hours can be given
    */
   public static List<LeaveOption> leaveAt(
-      RiseForecast bulk, double nowHours, double leaveHours, double backHours, Proof proof) {
-    return new LeaveOptions(bulk, nowHours, leaveHours, backHours, proof).all();
+      RiseForecast bulk,
+      double nowHours,
+      double leaveHours,
+      double backHours,
+      Proof proof,
+      Mass inTub) {
+    return new LeaveOptions(bulk, nowHours, leaveHours, backHours, proof, inTub).all();
   }
 
   private static void checked(double bulkHours) {

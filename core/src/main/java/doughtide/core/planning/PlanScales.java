@@ -1,39 +1,34 @@
 package doughtide.core.planning;
 
+import doughtide.core.forecast.ColdScores;
 import doughtide.core.forecast.ShapeForecast;
 import doughtide.core.forecast.TimeWindow;
+import doughtide.core.forecast.UsableRise;
 import doughtide.core.quantity.Rise;
 import doughtide.core.rise.PieceCurve;
 import doughtide.core.rise.RiseCurve;
 import doughtide.core.rise.Unknowns;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.OptionalDouble;
-import org.apache.commons.math3.distribution.NormalDistribution;
 
 /**
  * Weighs a draft over many members: how much later each step may be until one dough in ten more is
  * spoiled than without delay.
  */
 final class PlanScales {
-  /** A loaf is right from this part of its target (starting value). */
-  static final double LEAST_PART = 0.85;
-
-  /** A loaf is right up to this part of its target (starting value). */
-  static final double MOST_PART = 1.25;
-
   /** A delay is too long when it spoils this share of doughs more (starting value). */
   static final double SPOILED_SHARE = 0.1;
 
   private static final double STEP_HOURS = 0.5;
   private static final double LONGEST_DELAY_HOURS = 6;
   private static final double DELAY_GRID_HOURS = 0.125;
+  private static final double EDGE_COSTS = 0.1; // of a good loaf, at the edge of what is good
+  private static final double GREATEST_BY_HOURS = 48; // a slower dough's end is taken instead
   private static final double SETTLED_HOURS = 8;
+  private static final double LAST_GOOD_ACCURACY_HOURS = 0.05;
   private static final double LARGEST_SHIFT = 25; // points of rise
   private static final double AT_OVEN_PER_SHAPED = 1.2; // a point more when shaped, at the oven
-  private static final double COLD_DEVIATION_CELSIUS = 1; // starting value
-  private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
 
   private final DayModel model;
   private final BakeDay day;
@@ -47,23 +42,29 @@ final class PlanScales {
     this.members = members;
   }
 
-  /** Radical inverse in base 3 as a normal score: even, and independent of the Sobol draws. */
-  static double coldError(int member) {
-    double inverse = 0;
-    double place = 1.0 / 3;
-    for (int rest = member + 1; rest > 0; rest /= 3) {
-      inverse += (rest % 3) * place;
-      place /= 3;
-    }
-    return COLD_DEVIATION_CELSIUS * NORMAL.inverseCumulativeProbability(inverse);
-  }
-
   /**
    * Delays with which a member comes out right, hours; none where {@code from} is after {@code to}.
    */
   private record Borne(double from, double to) {
     boolean bears(double delay) {
       return delay >= from && delay <= to;
+    }
+  }
+
+  /**
+   * What one member's loaf has risen at the oven, and what would be right.
+   *
+   * @param percent rise
+   * @param usable the rises between which it is good to bake
+   */
+  private record Risen(double percent, UsableRise usable) {
+    /** 1 at the target, a little less towards the edges of what is good, 0 beyond. */
+    double worth(double targetPercent, double shift) {
+      double rise = percent + shift;
+      double edge = rise < targetPercent ? usable.from().percent() : usable.until().percent();
+      double width = edge - targetPercent;
+      double off = rise == targetPercent ? 0 : (rise - targetPercent) / width;
+      return off <= 1 ? 1 - EDGE_COSTS * off : 0;
     }
   }
 
@@ -93,7 +94,7 @@ final class PlanScales {
   private List<Fate> fates(Draft draft) {
     List<Fate> fates = new ArrayList<>();
     for (int i = 0; i < members.size(); i++) {
-      fates.add(new Member(draft, members.get(i), coldError(i)).fate());
+      fates.add(new Member(draft, members.get(i), ColdScores.celsius(i)).fate());
     }
     return fates;
   }
@@ -103,10 +104,10 @@ final class PlanScales {
    * So the rise to shape at is moved until as many as possible come out right.
    */
   Draft centred(Draft draft) {
-    double[] rises = rises(draft);
+    List<Risen> rises = rises(draft);
     double shift = bestShift(rises);
     Draft moved = later(draft, shift);
-    double[] then = rises(moved);
+    List<Risen> then = rises(moved);
     double made = median(then) - median(rises);
     Draft again = Math.abs(made) < 1 ? moved : later(draft, shift * shift / made);
     Draft best = right(then, 0) > right(rises, 0) ? moved : draft;
@@ -117,24 +118,23 @@ final class PlanScales {
     return draft.laterBy(shift / 100 / AT_OVEN_PER_SHAPED, day.restHours());
   }
 
-  private double[] rises(Draft draft) {
+  private List<Risen> rises(Draft draft) {
     if (!day.bench().contains(draft.basketHour() - day.restHours(), draft.basketHour())) {
-      return new double[0];
+      return List.of();
     }
-    double[] rises = new double[members.size()];
-    for (int i = 0; i < rises.length; i++) {
-      rises[i] = new Member(draft, members.get(i), coldError(i)).risePercent();
+    List<Risen> rises = new ArrayList<>();
+    for (int i = 0; i < members.size(); i++) {
+      rises.add(new Member(draft, members.get(i), ColdScores.celsius(i)).risen());
     }
     return rises;
   }
 
-  private static double median(double[] values) {
-    double[] sorted = values.clone();
-    Arrays.sort(sorted);
+  private static double median(List<Risen> rises) {
+    double[] sorted = rises.stream().mapToDouble(Risen::percent).sorted().toArray();
     return sorted.length == 0 ? 0 : quantile(sorted, 0.5);
   }
 
-  private double bestShift(double[] rises) {
+  private double bestShift(List<Risen> rises) {
     double best = 0;
     double worth = right(rises, 0);
     for (double shift = -LARGEST_SHIFT; shift <= LARGEST_SHIFT; shift += 1) {
@@ -147,17 +147,10 @@ final class PlanScales {
     return best;
   }
 
-  /** Members in range, the nearer its middle the better where as many are. */
-  private double right(double[] rises, double shift) {
-    double target = day.target().fraction() * 100;
-    double sum = 0;
-    for (double rise : rises) {
-      double part = (rise + shift) / target;
-      double middle = (LEAST_PART + MOST_PART) / 2;
-      double off = Math.abs(part - middle) / ((MOST_PART - LEAST_PART) / 2);
-      sum += off <= 1 ? 1 - 0.1 * off : 0;
-    }
-    return sum;
+  /** Members in range, the nearer the target the better where as many are. */
+  private double right(List<Risen> rises, double shift) {
+    double target = day.target().percent();
+    return rises.stream().mapToDouble(each -> each.worth(target, shift)).sum();
   }
 
   private static ShapeForecast.RiseRange range(double[] sorted) {
@@ -205,6 +198,11 @@ final class PlanScales {
 
   private double benchSlack(BakeStep step) {
     return day.bench().slackHours(step.fromHour(), step.toHour());
+  }
+
+  /** From the first batch into the oven to the last. */
+  private double laterBatches() {
+    return Draft.ovenBusyHours(day) - day.oven().bakeHours() - Work.LOAD_HOURS;
   }
 
   private double firstOvenHours(Draft draft) {
@@ -284,6 +282,8 @@ final class PlanScales {
     private final Draft draft;
     private final double jarHours;
     private final DayModel.Grown grown;
+    private final UsableRise usable;
+    private final double endHours;
     private final double earliest;
     private final double latest;
     private final double over;
@@ -295,15 +295,18 @@ final class PlanScales {
       this.firstOven = firstOvenHours(draft);
       this.lastOven = lastOvenHours(draft);
       double hours = Math.min(lastOven + 0.25, draft.shapedHours() * 1.7 + 2);
-      RiseCurve curve = model.run(draft.route(), unknowns, hours);
+      RiseCurve curve = model.run(draft.route(), unknowns, Math.max(hours, GREATEST_BY_HOURS));
+      this.usable = UsableRise.of(day.target(), curve);
+      this.endHours = hours;
       this.grown = new DayModel.Grown(curve, coldError, STEP_HOURS);
-      this.jarHours =
-          curve.hoursToRise(new Rise(draft.shapeRise())).orElse(hours) + day.restHours();
+      double jar = curve.hoursToRise(new Rise(draft.shapeRise())).orElse(hours);
+      this.jarHours = Math.min(jar, hours) + day.restHours();
       this.over = Math.min(curve.hoursToOver().orElse(hours), hours);
       double bulkEnd = draft.basketHour() - day.restHours();
       BenchInterval at = day.bench().around(bulkEnd, draft.basketHour()).orElseThrow();
       double afterCold = draft.route().coldTo().orElse(Double.NEGATIVE_INFINITY) + 0.25;
-      this.earliest = Math.max(at.fromHour(), afterCold) + day.restHours() - draft.mixHour();
+      double from = Math.max(Math.max(at.fromHour(), afterCold), draft.mixHour());
+      this.earliest = from + day.restHours() - draft.mixHour();
       double beforeOven = lastOven - 0.25;
       this.latest =
           Math.max(earliest, Math.min(Math.min(at.toHour() - draft.mixHour(), beforeOven), over));
@@ -315,29 +318,60 @@ final class PlanScales {
       PieceCurve piece =
           model.loaf(
               grown,
-              Math.min(shaped, grown.curve().endHours()),
+              Math.min(shaped, endHours),
               draft.proof(),
               draft.mixHour() + shaped,
               oven - shaped + LONGEST_DELAY_HOURS);
-      double later = (day.oven().batches(day.loaves()) - 1) * day.oven().bakeHours();
-      double from =
-          piece.hoursToRise(model.partOfTarget(LEAST_PART)).orElse(Double.POSITIVE_INFINITY);
-      double until = until(piece);
-      double low = solve(LEAST_PART, 0, earliest - 1, over, Double.POSITIVE_INFINITY);
-      double high = solve(MOST_PART, 0, Math.max(shaped - 2, earliest), over, over);
+      double from = usable.from(piece).orElse(Double.POSITIVE_INFINITY);
+      double until = usable.until(piece).orElse(piece.endHours());
+      double low = solve(usable.from(), 0, earliest - 1, over, Double.POSITIVE_INFINITY);
+      double high = lastGood();
       return new Fate(
           draft.mixHour() + jarHours - day.restHours(),
           piece.riseAt(oven).percent(),
           draft.mixHour() + until,
           mixDelay(low, high),
-          new Borne(low - shaped, high >= latest ? Double.POSITIVE_INFINITY : high - shaped),
-          new Borne(from - oven, until - oven - later));
+          new Borne(low - shaped, high - shaped),
+          new Borne(from - oven, until - oven - laterBatches()));
     }
 
-    double risePercent() {
-      double shaped = Math.min(inHours(jarHours), grown.curve().endHours());
-      return 100
-          * model.riseAtOven(grown, draft.route(), shaped, draft.proof(), ovenFor(shaped, 0));
+    /**
+     * Hours in the basket up to which the last batch is not past its best: infinite where the
+     * latest that is possible still does, none where even the earliest is too far.
+     */
+    private double lastGood() {
+      if (!isTooFar(latest)) {
+        return Double.POSITIVE_INFINITY;
+      }
+      if (isTooFar(earliest)) {
+        return Double.NEGATIVE_INFINITY;
+      }
+      double good = earliest;
+      double far = latest;
+      while (far - good > LAST_GOOD_ACCURACY_HOURS) {
+        double middle = (good + far) / 2;
+        if (isTooFar(middle)) {
+          far = middle;
+        } else {
+          good = middle;
+        }
+      }
+      return good;
+    }
+
+    private boolean isTooFar(double inBasket) {
+      double shaped = Math.min(inBasket, endHours);
+      double last = ovenFor(shaped, 0) + laterBatches();
+      PieceCurve piece =
+          model.loaf(grown, shaped, draft.proof(), draft.mixHour() + shaped, last - shaped);
+      return usable.until(piece).isPresent();
+    }
+
+    Risen risen() {
+      double shaped = Math.min(inHours(jarHours), endHours);
+      double rise =
+          model.riseAtOven(grown, draft.route(), shaped, draft.proof(), ovenFor(shaped, 0));
+      return new Risen(100 * rise, usable);
     }
 
     /**
@@ -357,11 +391,6 @@ final class PlanScales {
       return Math.min(Math.max(shaped, earliest), latest);
     }
 
-    private double until(PieceCurve piece) {
-      double high = piece.hoursToRise(model.partOfTarget(MOST_PART)).orElse(piece.endHours());
-      return Math.min(high, piece.hoursToOver().orElse(piece.endHours()));
-    }
-
     /**
      * Mixing later by d with the oven's hour kept: the dough has d less. What it then needs lies d
      * later on the clock and, where the proof is short, a little farther up.
@@ -371,7 +400,7 @@ final class PlanScales {
       boolean matters =
           draft.proof() == ProofKind.ROOM || draft.ovenHours() - jarHours < SETTLED_HOURS;
       if (matters && Double.isFinite(low)) {
-        lowLess = solve(LEAST_PART, 1, low, over, low + 1);
+        lowLess = solve(usable.from(), 1, low, over, low + 1);
       }
       double climbs = lowLess - low;
       double from = Double.POSITIVE_INFINITY;
@@ -386,17 +415,17 @@ final class PlanScales {
       return new Borne(from, to);
     }
 
-    /** Hours in the basket that give a part of the target at the oven, or what stands for never. */
-    private double solve(double part, double late, double low, double high, double never) {
+    /** Hours in the basket that give a rise at the oven, or what stands for never. */
+    private double solve(Rise rise, double late, double low, double high, double never) {
       double least = Math.max(low, 0.1);
-      double most = Math.min(Math.min(high, lastOven - late - 0.1), grown.curve().endHours());
+      double most = Math.min(Math.min(high, lastOven - late - 0.1), endHours);
       if (most <= least) {
         return Math.max(least, most);
       }
       return ShapeHour.find(
               x -> model.riseAtOven(grown, draft.route(), x, draft.proof(), ovenFor(x, late)),
               grown.curve(),
-              day.target().fraction() * part,
+              rise.fraction(),
               least,
               most,
               Math.min(jarHours, most))

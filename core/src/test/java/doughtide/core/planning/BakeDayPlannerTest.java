@@ -4,10 +4,14 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import doughtide.core.forecast.ColdScores;
+import doughtide.core.forecast.PieceForm;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.ShapeForecast;
 import doughtide.core.forecast.ShapeForecaster;
+import doughtide.core.forecast.UsableRise;
 import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Mass;
 import doughtide.core.rise.PieceCurve;
 import doughtide.core.thermal.Warming;
 import java.util.ArrayList;
@@ -74,20 +78,27 @@ class BakeDayPlannerTest {
   /** By the forecaster of shape points, which the planner does not use. */
   private static void checkReplay(String name, BakePlan plan) {
     RiseForecast bulk =
-        plan.day().forecaster().withMembers(64).forecast(plan.dough(), plan.temperature(), 24);
+        plan.day().forecaster().withMembers(64).forecast(plan.dough(), plan.temperature(), 48);
     double bulkHours = plan.bulkEndHour() - plan.mixHour();
-    assertThat(bulk.typical().runFast(24).riseAt(bulkHours).fraction())
+    assertThat(bulk.typical().runFast(48).riseAt(bulkHours).fraction())
         .as("%s: rise when shaped", name)
         .isCloseTo(plan.shapeRise().fraction(), within(0.08));
 
-    ShapeForecast.Night night =
-        ShapeForecaster.of(bulk, plan.proof()).nightIfShapedAt(bulkHours).orElseThrow();
-    double target = plan.day().target().percent();
+    ShapeForecaster shaping = ShapeForecaster.of(bulk, plan.proof());
+    ShapeForecast shape = shaping.forecast();
+    assertThat(bulkHours)
+        .as("%s: shaped inside the window of the shape point", name)
+        .isBetween(
+            shape.hours().early().orElseThrow(),
+            shape.hours().late().orElse(Double.POSITIVE_INFINITY));
+
+    ShapeForecast.Night night = shaping.nightIfShapedAt(bulkHours).orElseThrow();
+    UsableRise usable = UsableRise.of(plan.day().target(), bulk.typical().runFast(48));
     double oven = plan.ovenHour() - plan.mixHour();
     assertThat(night.ovenHours()).as("%s: oven", name).isCloseTo(oven, within(0.01));
     assertThat(night.riseAtBake().likely().orElseThrow())
         .as("%s: rise at the oven", name)
-        .isBetween(PlanScales.LEAST_PART * target, PlanScales.MOST_PART * target);
+        .isBetween(usable.from().percent(), usable.until().percent());
     assertThat(night.over().likely().orElse(Double.POSITIVE_INFINITY))
         .as("%s: past its best", name)
         .isGreaterThan(oven);
@@ -125,7 +136,8 @@ class BakeDayPlannerTest {
     double from = bench.fromHour() - plan.mixHour();
     double to = bench.toHour() - plan.mixHour() - day.restHours();
     double oven = plan.ovenHour() - plan.mixHour();
-    double lastOven = oven + (day.oven().batches(day.loaves()) - 1) * day.oven().bakeHours();
+    double each = day.oven().bakeHours() + Work.LOAD_HOURS;
+    double lastOven = oven + (day.oven().batches(day.loaves()) - 1) * each;
     int good = 0;
     for (int i = 0; i < members.size(); i++) {
       var curve = model.run(plan.draft().route(), members.get(i), oven);
@@ -134,15 +146,15 @@ class BakeDayPlannerTest {
       double shaped = Math.min(end + day.restHours(), oven - 0.25);
       PieceCurve loaf =
           model.loaf(
-              new DayModel.Grown(curve, PlanScales.coldError(i), 0.25),
+              new DayModel.Grown(curve, ColdScores.celsius(i), 0.25),
               shaped,
               plan.proofKind(),
               plan.mixHour() + shaped,
               lastOven - shaped);
-      double target = day.target().fraction();
-      if (loaf.riseAt(oven).fraction() >= PlanScales.LEAST_PART * target
-          && loaf.riseAt(lastOven).fraction() <= PlanScales.MOST_PART * target
-          && loaf.hoursToOver().isEmpty()) {
+      UsableRise usable =
+          UsableRise.of(day.target(), model.run(plan.draft().route(), members.get(i), 48));
+      if (usable.from(loaf).orElse(Double.POSITIVE_INFINITY) <= oven
+          && usable.until(loaf).isEmpty()) {
         good++;
       }
     }
@@ -176,6 +188,28 @@ class BakeDayPlannerTest {
     BakeDayAnswer.Change change = hindrance.change().orElseThrow();
     assertThat(change.hours()).isPositive();
     checkSteps("changed day", change.plan().day(), change.plan());
+  }
+
+  @Test
+  void whereNoSingleChangeHelpsTwoAreSaid() {
+    BakeDay day = Weeks.neverInTheHeat().build();
+    BakeDayAnswer answer = BakeDayPlanner.plan(day, SearchProgress.none());
+
+    BakeDayAnswer.Change change = answer.hindrance().orElseThrow().change().orElseThrow();
+    BakeDayAnswer.Change also = change.also().orElseThrow();
+    assertThat(also.kind()).isNotEqualTo(change.kind());
+    assertThat(change.plan().goodShare()).isGreaterThanOrEqualTo(0.5);
+    checkSteps("changed day", change.plan().day(), change.plan());
+  }
+
+  @Test
+  void noFeedAsksForLessStarterThanAScaleShows() {
+    for (var each : List.of(Weeks.dayWorker(), Weeks.nightWorker(), Weeks.atHome())) {
+      BakeDay day = each.loaves(1, Mass.ofGrams(400), PieceForm.ROUND).build();
+      for (BakePlan plan : BakeDayPlanner.plan(day, SearchProgress.none()).plans()) {
+        assertThat(plan.feedAmounts().starterGrams()).isGreaterThanOrEqualTo(4 - 1e-9);
+      }
+    }
   }
 
   @Test

@@ -7,9 +7,11 @@ import doughtide.core.dough.DoughFormula;
 import doughtide.core.forecast.Proof;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
+import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.DoughTemperature;
+import java.util.Comparator;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -61,20 +63,65 @@ class InverseQuestionsTest {
   }
 
   @Test
-  void leavingOffersShapingNowBeforeAndAfter() {
-    RiseForecast bulk = FORECASTER.forecast(DOUGH, WARM, 16);
+  void leavingOffersShapingNowBeforeAndAfterAndTheCold() {
+    RiseForecast bulk = FORECASTER.forecast(DOUGH, WARM, 48);
     Proof night = Proof.inColdUntil(Temperature.ofCelsius(4), 22);
 
-    List<LeaveOption> options = InverseQuestions.leaveAt(bulk, 3, 5.5, 12, night);
+    List<LeaveOption> options = InverseQuestions.leaveAt(bulk, 3, 5.5, 12, night, KILO);
 
-    assertThat(options).hasSize(3);
-    assertThat(options.get(0).goodShare()).isGreaterThanOrEqualTo(options.get(2).goodShare());
+    assertThat(options)
+        .isSortedAccordingTo(Comparator.comparingDouble((LeaveOption o) -> -o.goodShare()));
     LeaveOption now = of(options, LeaveOption.Kind.SHAPE_NOW);
     LeaveOption later = of(options, LeaveOption.Kind.SHAPE_BEFORE_LEAVING);
     assertThat(now.riseAtBake().likely().orElseThrow())
         .isLessThan(later.riseAtBake().likely().orElseThrow());
     assertThat(later.shapedHours()).isCloseTo(5.5, within(1e-9));
+    LeaveOption left = of(options, LeaveOption.Kind.SHAPE_WHEN_BACK);
+    LeaveOption cold = of(options, LeaveOption.Kind.TUB_IN_COLD);
+    assertThat(cold.goodShare()).isGreaterThan(left.goodShare());
+    assertThat(cold.riseWhenShaped().likely().orElseThrow())
+        .isLessThan(left.riseWhenShaped().likely().orElseThrow());
+    assertThat(cold.tubIntoColdHours().orElseThrow()).isBetween(3.0, 5.5);
   }
+
+  @Test
+  void theShapePointIsOfferedWhereItCanBeKept() {
+    RiseForecast bulk = FORECASTER.forecast(DOUGH, WARM, 48);
+    Proof night = Proof.inColdUntil(Temperature.ofCelsius(4), 20);
+
+    LeaveOption point =
+        of(InverseQuestions.leaveAt(bulk, 2, 9, 14, night, KILO), LeaveOption.Kind.SHAPE_AT_POINT);
+    assertThat(point.riseAtBake().likely().orElseThrow()).isCloseTo(85, within(6.0));
+    assertThat(point.goodShare()).isGreaterThan(0.7);
+
+    LeaveOption after =
+        of(
+            InverseQuestions.leaveAt(bulk, 0.5, 1, 2, night, KILO),
+            LeaveOption.Kind.SHAPE_AFTER_BACK);
+    assertThat(after.shapedHours()).isCloseTo(point.shapedHours(), within(0.05));
+  }
+
+  @Test
+  void aProofInTheRoomHasNoColdForTheTub() {
+    RiseForecast bulk = FORECASTER.forecast(DOUGH, WARM, 48);
+    Proof room = Proof.inRoom(Temperature.ofCelsius(24), 1.5);
+
+    assertThat(InverseQuestions.leaveAt(bulk, 3, 5.5, 12, room, KILO))
+        .isNotEmpty()
+        .allMatch(each -> each.tubIntoColdHours().isEmpty());
+  }
+
+  @Test
+  void whereYeastCannotGrowNothingIsOffered() {
+    DoughTemperature hot = DoughTemperature.steady(Temperature.ofCelsius(41));
+    Proof room = Proof.inRoom(Temperature.ofCelsius(24), 1.5);
+
+    assertThat(
+            InverseQuestions.leaveAt(FORECASTER.forecast(DOUGH, hot, 48), 3, 5.5, 12, room, KILO))
+        .isEmpty();
+  }
+
+  private static final Mass KILO = Mass.ofGrams(1000);
 
   private static LeaveOption of(List<LeaveOption> options, LeaveOption.Kind kind) {
     return options.stream().filter(each -> each.kind() == kind).findFirst().orElseThrow();

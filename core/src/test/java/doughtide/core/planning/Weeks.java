@@ -5,6 +5,7 @@ import doughtide.core.forecast.PieceForm;
 import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Temperature;
+import doughtide.core.thermal.TemperatureTrace;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -42,6 +43,20 @@ final class Weeks {
   /** At the bench for half an hour twice a day: nothing fits. */
   static BakeDay.Builder hardlyEver() {
     return builder(36, 7, 7.5, 19, 19.5);
+  }
+
+  /** A quarter of an hour twice a day, in the heat and without a refrigerator. */
+  static BakeDay.Builder neverInTheHeat() {
+    List<BenchInterval> bench = new ArrayList<>();
+    for (int day = -2; day <= 1; day++) {
+      bench.add(new BenchInterval(24 * day + 7, 24 * day + 7.25));
+      bench.add(new BenchInterval(24 * day + 19, 24 * day + 19.2));
+    }
+    return BakeDay.builder()
+        .readyAt(36)
+        .bench(new BenchHours(bench))
+        .kitchen(TemperatureTrace.steady(Temperature.ofCelsius(30)))
+        .loaves(2, Mass.ofGrams(850), PieceForm.ROUND);
   }
 
   /** What some weeks of readings leave uncertain; invented. */
