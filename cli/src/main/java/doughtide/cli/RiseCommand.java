@@ -160,8 +160,7 @@ final class RiseCommand implements Command {
     described.addAll(TemperatureOptions.specs());
     described.addAll(ProofOptions.specs());
     described.addAll(ClockOptions.specs());
-    TodayPage page =
-        new TodayPage(DoughInHand.read(arguments, forecaster, described, session));
+    TodayPage page = new TodayPage(DoughInHand.read(arguments, forecaster, described, session));
     page.print(rises, format, session.out());
     if (chart.isPresent()) {
       TodayChart drawn = page.chart();
