@@ -58,7 +58,7 @@ final class BakeDayPage {
                     + Words.percent(day.dough().hydration())
                     + ", salt "
                     + Words.percent(day.dough().salt()))
-            .add("Kitchen", options.kitchen() + fridge(day))
+            .add("Kitchen", PlanClock.kitchenInWords(options.kitchen()) + fridge(day))
             .add("At the bench", bench(day, first(answer))));
   }
 

@@ -157,7 +157,7 @@ record PlanClock(ClockTimes times, ZonedDateTime readyAt, ZonedDateTime now) {
   /** A kitchen such as {@code 21C,22:00-06:00:18C}: one temperature, and others by the clock. */
   TemperatureTrace kitchen(String text) {
     String name = "--" + ROOM;
-    String[] pieces = Quantities.clean(text).split("(?<=[A-Za-z]) ?[,;] ?", -1);
+    String[] pieces = kitchenPieces(text);
     Temperature usual = kitchenTemperature(name, pieces[0]);
     if (pieces.length == 1) {
       return TemperatureTrace.steady(usual);
@@ -178,6 +178,27 @@ record PlanClock(ClockTimes times, ZonedDateTime readyAt, ZonedDateTime now) {
     List<TemperatureTrace.Step> all = new ArrayList<>();
     steps.forEach((hour, at) -> all.add(new TemperatureTrace.Step(hour, at)));
     return TemperatureTrace.steps(all);
+  }
+
+  private static String[] kitchenPieces(String text) {
+    return Quantities.clean(text).split("(?<=[A-Za-z]) ?[,;] ?", -1);
+  }
+
+  /** A kitchen that {@link #kitchen} has understood, in words. */
+  static String kitchenInWords(String text) {
+    List<String> words = new ArrayList<>();
+    for (String piece : kitchenPieces(text)) {
+      Matcher part = PART_OF_DAY.matcher(piece);
+      words.add(
+          part.matches()
+              ? part.group(1) + "–" + part.group(2) + " " + inWords(part.group(3))
+              : inWords(piece));
+    }
+    return String.join(", ", words);
+  }
+
+  private static String inWords(String temperature) {
+    return Words.temperature(kitchenTemperature("--" + ROOM, temperature));
   }
 
   private void addDaily(

@@ -61,6 +61,31 @@ class BakeDayCommandTest {
   }
 
   @Test
+  void theKitchenIsShownWithItsUnits() {
+    assertThat(PlanClock.kitchenInWords("70F")).isEqualTo("21.1 °C (70 °F)");
+    assertThat(PlanClock.kitchenInWords("21C,22:00-06:00:18C"))
+        .isEqualTo("21 °C (70 °F), 22:00–06:00 18 °C (64 °F)");
+  }
+
+  @Test
+  void whereTwoChangesAreNeededBothAreSaid() {
+    CliRun run =
+        CliRun.in(
+            TestEnvironment.in(folder),
+            "bake-day",
+            "--ready-at",
+            "2027-03-14T12:00",
+            "--at-the-bench",
+            "07:00-07:15,19:00-19:10",
+            "--room",
+            "30C",
+            "--zone",
+            "Europe/Berlin");
+
+    assertThat(run.refusal()).contains("it works with a refrigerator at 4 °C and ");
+  }
+
+  @Test
   void jsonHoldsStepsInsideTheHours() throws IOException {
     JsonAnswer day = JsonAnswer.of(run("2027-03-14T12:00", "--plans", "1", "--format", "json"));
 
