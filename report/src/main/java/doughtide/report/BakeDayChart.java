@@ -107,7 +107,7 @@ public final class BakeDayChart {
     for (int i = 0; i < rows.size(); i++) {
       Row row = rows.get(i);
       double y = rows.size() - i;
-      bars.add(bar("bar " + i, row.from(), Math.max(row.to(), row.from() + 0.05), y));
+      addBars(bars, i, row, y);
       row.end().ifPresent(window -> window(windows, window, y - 0.38));
     }
     int number = 0;
@@ -131,12 +131,26 @@ public final class BakeDayChart {
         List.of(words.say("day.key")));
   }
 
-  private static ChartPicture.Band bar(String name, double from, double to, double y) {
+  /** Grey as far as it is sure, white where the end may fall. */
+  private static void addBars(List<ChartPicture.Band> bars, int number, Row row, double y) {
+    double early = row.end().map(TimeWindow::early).orElse(OptionalDouble.empty()).orElse(row.to());
+    double late = row.end().map(TimeWindow::late).orElse(OptionalDouble.empty()).orElse(row.to());
+    double sure = Math.max(Math.min(early, row.to()), row.from() + 0.05);
+    bars.add(bar("bar " + number, row.from(), sure, y, ChartPicture.Fill.GREY));
+    double end = Math.max(late, row.to());
+    if (end > sure + 0.05) {
+      bars.add(bar("end " + number, sure, end, y, ChartPicture.Fill.WHITE));
+    }
+  }
+
+  private static ChartPicture.Band bar(
+      String name, double from, double to, double y, ChartPicture.Fill fill) {
     return new ChartPicture.Band(
         name,
         new double[] {from, to},
         new double[] {y - HALF_BAR, y - HALF_BAR},
-        new double[] {y + HALF_BAR, y + HALF_BAR});
+        new double[] {y + HALF_BAR, y + HALF_BAR},
+        fill);
   }
 
   private static ChartPicture.Curve hand(String name, double at, double y) {

@@ -76,7 +76,19 @@ record ChartPicture(
 
   /** A grey area between two curves over the same x. */
   @SuppressWarnings("ArrayRecordComponent") // only read, inside this package
-  record Band(String name, double[] x, double[] low, double[] high) {}
+  record Band(String name, double[] x, double[] low, double[] high, Fill fill) {
+    /** A grey band. */
+    Band(String name, double[] x, double[] low, double[] high) {
+      this(name, x, low, high, Fill.GREY);
+    }
+  }
+
+  /** What a band is filled with. */
+  enum Fill {
+    GREY,
+    /** For what is not sure. */
+    WHITE
+  }
 
   /** A line, with its name written beside it when there is one. */
   @SuppressWarnings("ArrayRecordComponent") // only read, inside this package

@@ -143,7 +143,7 @@ public final class PrintedChart extends XYChart {
     XYSeries series = addSeries(band.name(), x, y);
     series.setXYSeriesRenderStyle(XYSeries.XYSeriesRenderStyle.PolygonArea);
     series.setMarker(SeriesMarkers.NONE);
-    series.setFillColor(BAND);
+    series.setFillColor(band.fill() == ChartPicture.Fill.WHITE ? Color.WHITE : BAND);
     series.setLineColor(BAND_EDGE);
     series.setLineStyle(new BasicStroke(0.7f));
   }
