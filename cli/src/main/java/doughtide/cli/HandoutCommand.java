@@ -6,11 +6,10 @@ import doughtide.report.ChartOutput;
 import doughtide.report.ChartSize;
 import doughtide.report.ComparisonPage;
 import doughtide.report.Handout;
+import doughtide.report.Page;
 import java.util.ArrayList;
 import java.util.Arrays;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.stream.Collectors;
 
 /** Pages for the wall and for the class. */
@@ -73,17 +72,19 @@ final class HandoutCommand implements Command {
           "--" + HandoutOptions.STUDENTS + " is for comparison only: leave it out");
     }
     HandoutPages pages = new HandoutPages(arguments, environment, options);
-    Map<OutputFile, byte[]> files = new LinkedHashMap<>();
+    List<Printed> files = new ArrayList<>();
     Handout handout;
     if (forStudents) {
       OutputFile answers = beside(options, "answers", "pdf", arguments, environment);
       ComparisonPage comparison = pages.comparison();
       handout = comparison;
-      files.put(options.out(), bytes(comparison.exercise(ComparisonPage.Edition.STUDENT), options));
-      files.put(answers, bytes(comparison.exercise(ComparisonPage.Edition.TEACHER), options));
+      Handout exercise = comparison.exercise(ComparisonPage.Edition.STUDENT);
+      Handout answered = comparison.exercise(ComparisonPage.Edition.TEACHER);
+      files.add(printed(exercise, options.out(), options));
+      files.add(printed(answered, answers, options));
     } else {
       handout = pages.handout();
-      files.put(options.out(), bytes(handout, options));
+      files.add(printed(handout, options.out(), options));
     }
     options
         .chartFormat()
@@ -91,8 +92,21 @@ final class HandoutCommand implements Command {
     write(files, session);
   }
 
-  private static byte[] bytes(Handout handout, HandoutOptions options) {
-    return handout.bytes(options.format(), options.words(), options.date());
+  /**
+   * A file to write.
+   *
+   * @param sides how many sides of paper it takes
+   */
+  @SuppressWarnings("ArrayRecordComponent") // only read, in this class
+  private record Printed(OutputFile file, byte[] bytes, int sides) {
+    String words() {
+      return OneLine.of(file.shown()) + (sides > 1 ? ", " + sides + " sides" : "");
+    }
+  }
+
+  private static Printed printed(Handout handout, OutputFile file, HandoutOptions options) {
+    List<Page> pages = handout.pages(options.format(), options.words(), options.date());
+    return new Printed(file, Page.together(pages), pages.size());
   }
 
   private static OutputFile beside(
@@ -114,26 +128,23 @@ final class HandoutCommand implements Command {
       HandoutOptions options,
       Arguments arguments,
       Environment environment,
-      Map<OutputFile, byte[]> files) {
+      List<Printed> files) {
     List<Handout.NamedChart> charts = handout.charts(options.words());
     if (charts.isEmpty()) {
       throw new InputException(options.kind().typed() + " has no chart: leave --charts-as out");
     }
     String ending = Arguments.word(format);
     for (Handout.NamedChart chart : charts) {
-      files.put(
-          beside(options, chart.name(), ending, arguments, environment),
-          ChartOutput.bytes(chart.chart(), format, ChartSize.A5_LANDSCAPE, chart.caption()));
+      files.add(
+          new Printed(
+              beside(options, chart.name(), ending, arguments, environment),
+              ChartOutput.bytes(chart.chart(), format, ChartSize.A5_LANDSCAPE, chart.caption()),
+              1));
     }
   }
 
-  private static void write(Map<OutputFile, byte[]> files, Session session) {
-    List<String> names = new ArrayList<>();
-    files.forEach(
-        (file, bytes) -> {
-          file.write(out -> out.write(bytes));
-          names.add(OneLine.of(file.shown()));
-        });
-    names.forEach(name -> session.out().println("Written: " + name));
+  private static void write(List<Printed> files, Session session) {
+    files.forEach(printed -> printed.file().write(out -> out.write(printed.bytes())));
+    files.forEach(printed -> session.out().println("Written: " + printed.words()));
   }
 }

@@ -631,9 +631,42 @@ public final class PrintedChart extends XYChart {
       picture.spans().stream()
           .filter(span -> !span.label().isEmpty())
           .forEach(span -> spanLabel(span, layout));
-      picture.curves().stream()
-          .filter(ChartPicture.Curve::named)
-          .forEach(curve -> curveName(curve, layout));
+      curveNames(picture.curves().stream().filter(ChartPicture.Curve::named).toList(), layout);
+    }
+
+    /** Each beside its own line, or, where one has no place there, all in a list with samples. */
+    private void curveNames(List<ChartPicture.Curve> curves, LabelLayout layout) {
+      LabelLayout beside = layout.copy();
+      List<Rectangle2D> places = new ArrayList<>();
+      for (ChartPicture.Curve curve : curves) {
+        besideLine(curve, beside).ifPresent(places::add);
+      }
+      if (places.size() < curves.size()) {
+        listed(curves, layout);
+        return;
+      }
+      for (int i = 0; i < places.size(); i++) {
+        put(curves.get(i).name(), plain, Optional.of(places.get(i)));
+      }
+    }
+
+    private void listed(List<ChartPicture.Curve> curves, LabelLayout layout) {
+      double sample = 3.2 * size;
+      double w = curves.stream().mapToDouble(c -> Fonts.width(c.name(), plain)).max().orElse(0) + 6;
+      List<double[]> wishes = List.of(new double[] {plot.getX() + size, plot.getY() + 2});
+      double far = plot.getWidth() + plot.getHeight();
+      Optional<Rectangle2D> block =
+          layout.place(w + sample, curves.size() * lineHeight, wishes, far);
+      for (int i = 0; i < curves.size(); i++) {
+        double down = i * lineHeight;
+        Optional<Rectangle2D> line =
+            block.isPresent()
+                ? block.map(
+                    b -> new Rectangle2D.Double(b.getX(), b.getY() + down, w + sample, lineHeight))
+                : layout.place(w + sample, lineHeight, wishes, far);
+        ChartPicture.Curve curve = curves.get(i);
+        line.ifPresent(place -> withSample(curve, place, sample));
+      }
     }
 
     private void avoid(LabelLayout layout, double[] x, double[] y) {
@@ -692,7 +725,7 @@ public final class PrintedChart extends XYChart {
     }
 
     /** Beside its own line, and of all such places the one farthest from the other lines. */
-    private void curveName(ChartPicture.Curve curve, LabelLayout layout) {
+    private Optional<Rectangle2D> besideLine(ChartPicture.Curve curve, LabelLayout layout) {
       double w = Fonts.width(curve.name(), plain) + 6;
       List<double[]> wishes = new ArrayList<>();
       List<Double> distances = new ArrayList<>();
@@ -718,35 +751,19 @@ public final class PrintedChart extends XYChart {
       }
       order.sort(Comparator.comparing(i -> -distances.get(i)));
       List<double[]> best = order.stream().map(wishes::get).toList();
-      if (best.isEmpty()) {
-        return;
-      }
-      Optional<Rectangle2D> place = layout.place(w, lineHeight, best, 4 * lineHeight);
-      if (place.isPresent()) {
-        put(curve.name(), plain, place);
-      } else {
-        putWithSample(curve, w, layout);
-      }
+      return best.isEmpty() ? Optional.empty() : layout.place(w, lineHeight, best, 4 * lineHeight);
     }
 
-    /** A name that finds no place beside its line stands in a free corner with a piece of it. */
-    private void putWithSample(ChartPicture.Curve curve, double w, LabelLayout layout) {
-      double sample = 3.2 * size;
-      List<double[]> wishes = new ArrayList<>();
-      wishes.add(new double[] {plot.getX() + size, plot.getY() + 2});
-      Optional<Rectangle2D> place =
-          layout.place(w + sample, lineHeight, wishes, plot.getWidth() + plot.getHeight());
-      place.ifPresent(
-          p -> {
-            put(
-                curve.name(),
-                plain,
-                Optional.of(new Rectangle2D.Double(p.getX() + sample, p.getY(), w, p.getHeight())));
-            stroke(curve.pen().widthPt, curve.pen().dashPt);
-            g.draw(
-                new Line2D.Double(
-                    p.getX() + 2, p.getCenterY(), p.getX() + sample - 2, p.getCenterY()));
-          });
+    /** A name behind a piece of its line. */
+    private void withSample(ChartPicture.Curve curve, Rectangle2D place, double sample) {
+      g.setColor(Color.WHITE);
+      g.fill(place);
+      g.setColor(Color.BLACK);
+      text(curve.name(), place.getX() + sample + 3, place.getMaxY() - size * 0.38, plain);
+      stroke(curve.pen().widthPt, curve.pen().dashPt);
+      g.draw(
+          new Line2D.Double(
+              place.getX() + 2, place.getCenterY(), place.getX() + sample - 2, place.getCenterY()));
     }
 
     /** Least distance of a label from the other lines, in points, up to what tells them apart. */

@@ -5,7 +5,10 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 
-/** Breaks text into lines; a word longer than a line is broken inside, never left to stick out. */
+/**
+ * Breaks text into lines; a word longer than a line is broken inside, behind a dash if it has one,
+ * never left to stick out.
+ */
 final class TextWrap {
 
   private TextWrap() {}
@@ -55,12 +58,19 @@ final class TextWrap {
       while (cut > 1 && measure.applyAsDouble(rest.substring(0, cut)) > widthPt) {
         cut--;
       }
-      if (Character.isHighSurrogate(rest.charAt(cut - 1)) && cut > 1) {
-        cut--;
-      }
+      cut = betterCut(rest, cut);
       lines.add(rest.substring(0, cut));
       rest = rest.substring(cut);
     }
     return rest;
+  }
+
+  /** Behind a dash if there is one, else not inside a character. */
+  private static int betterCut(String text, int cut) {
+    int dash = text.lastIndexOf('–', cut - 1);
+    if (dash > 0) {
+      return dash + 1;
+    }
+    return Character.isHighSurrogate(text.charAt(cut - 1)) && cut > 1 ? cut - 1 : cut;
   }
 }

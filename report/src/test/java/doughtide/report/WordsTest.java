@@ -83,4 +83,12 @@ class WordsTest {
         .isInstanceOf(InputException.class)
         .hasMessage("language \"xx\" is not known: use en, de, fr, es or pt");
   }
+
+  @Test
+  void aSpanTooLongForItsLineIsBrokenBehindTheDash() {
+    String span = Words.in(Language.GERMAN).hoursSpan(2.8, 5.6);
+    assertThat(TextWrap.lines(span, 15, String::length))
+        .containsExactly("2\u00a0h\u00a050\u00a0min–", "5\u00a0h\u00a035\u00a0min");
+    assertThat(TextWrap.lines("abcdefgh", 3, String::length)).containsExactly("abc", "def", "gh");
+  }
 }
