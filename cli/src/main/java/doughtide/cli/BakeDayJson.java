@@ -27,8 +27,9 @@ final class BakeDayJson {
     json.beginObject()
         .field("schema", "doughtide/bake-day/1")
         .field("readyAt", options.clock().times().iso(options.day().readyHour()))
-        .field("zone", options.clock().readyAt().getZone().getId())
-        .field("caution", BakeDayCommand.CAUTION);
+        .field("zone", options.clock().readyAt().getZone().getId());
+    json.name("cautions").beginArray();
+    json.value(BakeDayCommand.CAUTION.replaceFirst("^Caution: ", "")).endArray();
     json.name("plans").beginArray();
     answer.plans().forEach(writer::plan);
     json.endArray().endObject();
@@ -77,8 +78,13 @@ final class BakeDayJson {
     FeedAmounts feed = plan.feedAmounts();
     json.name("feed")
         .beginObject()
-        .field("ratio", plan.feed().ratio().text())
-        .field("ratioWords", plan.feed().ratio().words())
+        .name("ratio")
+        .beginObject()
+        .field("starter", plan.feed().ratio().starter(), 3)
+        .field("flour", plan.feed().ratio().flour(), 3)
+        .field("water", plan.feed().ratio().water(), 3)
+        .endObject()
+        .field("ratioInWords", plan.feed().ratio().words())
         .field("starterGrams", feed.starterGrams(), 1)
         .field("flourGrams", feed.flourGrams(), 1)
         .field("waterGrams", feed.waterGrams(), 1)

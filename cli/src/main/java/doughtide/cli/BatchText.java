@@ -19,7 +19,7 @@ record BatchText(BatchFormat format) {
     List<String> names = new ArrayList<>(List.of("line", "id"));
     BatchAnswer.RISES.forEach(
         rise -> addWindow(names, "rise_" + JsonWriter.number(rise.percent(), 0)));
-    addWindow(names, "over");
+    addWindow(names, "past_best");
     names.add("warnings");
     names.add("error");
     StringWriter text = new StringWriter();
@@ -28,9 +28,9 @@ record BatchText(BatchFormat format) {
   }
 
   private static void addWindow(List<String> names, String what) {
-    names.add(what + "_early_h");
-    names.add(what + "_likely_h");
-    names.add(what + "_late_h");
+    names.add(what + "_hours_early");
+    names.add(what + "_hours_likely");
+    names.add(what + "_hours_late");
   }
 
   /** One line with its ending. */
@@ -61,10 +61,10 @@ record BatchText(BatchFormat format) {
     json.beginObject().field("line", answer.row().line()).field("id", answer.row().id());
     json.name("rises").beginArray();
     for (int i = 0; i < BatchAnswer.RISES.size(); i++) {
-      json.beginObject().field("percent", BatchAnswer.RISES.get(i).percent(), 0);
+      json.beginObject().field("risePercent", BatchAnswer.RISES.get(i).percent(), 0);
       jsonWindow(json, answer.rises().get(i)).endObject();
     }
-    json.endArray().name("over").beginObject();
+    json.endArray().name("pastBest").beginObject();
     jsonWindow(json, answer.over()).endObject().name("warnings").beginArray();
     answer.warnings().forEach(json::value);
     json.endArray();

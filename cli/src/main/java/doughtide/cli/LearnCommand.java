@@ -32,6 +32,7 @@ final class LearnCommand implements Command {
         .options(
             OptionSpec.value(
                 SAVE, "FILE", "starter.json", "Keeps what was learned, for rise --starter-file."),
+            OutputOptions.formatWithoutCsv(),
             OutputOptions.overwrite(),
             ReadingsFile.skipOption())
         .example("From a folder of readings", "quayside-bakes", "--save", "starter.json")
@@ -46,6 +47,10 @@ final class LearnCommand implements Command {
 
   @Override
   public void run(Arguments arguments, Session session) throws IOException {
+    OutputOptions.Format format = OutputOptions.format(arguments);
+    if (format == OutputOptions.Format.CSV) {
+      throw OutputOptions.noCsv("learn");
+    }
     Optional<OutputFile> save = OutputOptions.file(SAVE, arguments, session.environment());
     String folder = arguments.operands().get(0);
     List<ReadingsFile> files = new ArrayList<>();
@@ -54,11 +59,17 @@ final class LearnCommand implements Command {
     }
     List<Bake> bakes = files.stream().map(ReadingsFile::bake).toList();
     Learned learned = Learner.standard().learn(bakes);
-    TextPage page = page(learned, files);
+    Bake last = bakes.get(bakes.size() - 1);
+    Learned.Narrowing windows = learned.narrowing(last.formula(), last.temperature(), HALF);
     if (save.isPresent()) {
       StarterFile.write(learned.starter(Main.version()), save.get());
-      page.gap().line("Saved in " + FileProblem.quoted(save.get().shown()));
     }
+    if (format == OutputOptions.Format.JSON) {
+      LearnJson.write(learned, files, windows, HALF, session.out());
+      return;
+    }
+    TextPage page = page(learned, files, windows);
+    save.ifPresent(file -> page.gap().line("Saved in " + FileProblem.quoted(file.shown())));
     page.lines().forEach(session.out()::println);
   }
 
@@ -96,7 +107,8 @@ final class LearnCommand implements Command {
     }
   }
 
-  private static TextPage page(Learned learned, List<ReadingsFile> files) {
+  private static TextPage page(
+      Learned learned, List<ReadingsFile> files, Learned.Narrowing windows) {
     TextPage page = new TextPage();
     page.line("Read");
     for (ReadingsFile file : files) {
@@ -113,7 +125,7 @@ final class LearnCommand implements Command {
     parameters(page, learned.parameters());
     page.gap();
     misfits(page, learned);
-    narrowing(page, learned, files.get(files.size() - 1).bake());
+    narrowing(page, windows, files.get(files.size() - 1).bake());
     return page;
   }
 
@@ -205,8 +217,7 @@ final class LearnCommand implements Command {
     };
   }
 
-  private static void narrowing(TextPage page, Learned learned, Bake last) {
-    Learned.Narrowing windows = learned.narrowing(last.formula(), last.temperature(), HALF);
+  private static void narrowing(TextPage page, Learned.Narrowing windows, Bake last) {
     page.sentence("Hours from mixing to 50 % rise, for a dough like '" + last.name() + "'");
     page.line("  before   " + RiseWords.window(windows.before()));
     page.line("  learned  " + RiseWords.window(windows.after()));

@@ -13,6 +13,8 @@ import java.util.TreeSet;
 /** When a dough has risen how far, and when it is past its best. */
 final class RiseCommand implements Command {
 
+  static final String CAUTION = "raw flour and raw dough are not for eating.";
+
   private static final String RISE = "rise";
   private static final String MEMBERS = "members";
   private static final String TITLE = "title";
@@ -108,7 +110,7 @@ final class RiseCommand implements Command {
             "quayside-today.csv",
             "--starter-file",
             "starter.json")
-        .note("Caution: raw flour and raw dough are not for eating.")
+        .note("Caution: " + CAUTION)
         .build();
   }
 

@@ -36,7 +36,7 @@ final class RiseJson {
     json.beginObject().field("schema", "doughtide/rise/1");
     understood();
     rises();
-    json.name("overHours").beginObject();
+    json.name("pastBest").beginObject();
     window(answer.over());
     json.endObject();
     curve();
@@ -45,6 +45,7 @@ final class RiseJson {
     warmth();
     loaf();
     jar();
+    json.name("cautions").beginArray().value(RiseCommand.CAUTION).endArray();
     json.endObject();
   }
 
@@ -74,7 +75,7 @@ final class RiseJson {
   private void rises() {
     json.name("rises").beginArray();
     for (RiseAnswer.Passing passing : answer.passings()) {
-      json.beginObject().field("percent", passing.rise().percent(), RISE_DECIMALS);
+      json.beginObject().field("risePercent", passing.rise().percent(), RISE_DECIMALS);
       window(passing.when());
       json.endObject();
     }
@@ -219,7 +220,7 @@ final class RiseJson {
     hours("bakeUntilHours", number(night, each -> each.bakeUntil().likely()));
     percent("riseAtBakePercent", number(night, each -> each.riseAtBake().likely()));
     hours("ovenHours", number(night, each -> OptionalDouble.of(each.ovenHours())));
-    hours("overHours", number(night, each -> each.over().likely()));
+    hours("pastBestHours", number(night, each -> each.over().likely()));
   }
 
   private void bakeClocks(Optional<ShapeForecast.Night> night) {
@@ -244,9 +245,7 @@ final class RiseJson {
     json.name("jar").beginObject();
     percent("riseReadsPercent", number(jar, each -> each.reads().likely()));
     json.field(
-        "doughTemperatureDifference",
-        number(jar, each -> OptionalDouble.of(each.doughWarmerKelvin())),
-        2);
+        "doughWarmerKelvin", number(jar, each -> OptionalDouble.of(each.doughWarmerKelvin())), 2);
     percent("riseReadsLowPercent", number(jar, each -> each.reads().low()));
     percent("riseReadsHighPercent", number(jar, each -> each.reads().high()));
     percent("doughRisePercent", number(jar, each -> OptionalDouble.of(each.point().percent())));

@@ -38,7 +38,7 @@ final class RisePage {
     page.warnings();
     page.narrowing();
     page.lines.add("");
-    page.lines.add("Caution: raw flour and raw dough are not for eating.");
+    page.lines.add("Caution: " + RiseCommand.CAUTION);
     return page.lines;
   }
 

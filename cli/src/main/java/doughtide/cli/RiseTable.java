@@ -13,7 +13,7 @@ final class RiseTable {
   static void write(RiseAnswer answer, PrintStream out) {
     CsvOutput csv = new CsvOutput(new PrintWriter(out, false, StandardCharsets.UTF_8));
     String[] names = {
-      "hours", "riseEarlyPercent", "riseLikelyPercent", "riseLatePercent", "pH", "clock"
+      "hours", "rise_early_percent", "rise_likely_percent", "rise_late_percent", "ph", "clock"
     };
     csv.header(answer.clock().isPresent() ? names : java.util.Arrays.copyOf(names, 5));
     for (RiseForecast.BandPoint point : answer.curve()) {

@@ -181,19 +181,21 @@ final class TodayPage {
     for (int i = 0; i < rises.size(); i++) {
       TodayUpdate.Outlook outlook = outlooks.get(i);
       json.beginObject().field("risePercent", rises.get(i).percent(), 3);
-      json.name("expectedHours");
-      hours(json, outlook.before());
-      json.name("hours");
       hours(json, outlook.now());
+      json.name("expected").beginObject();
+      hours(json, outlook.before());
+      json.endObject();
       json.field("aheadHours", outlook.aheadHours(), 4);
       json.field("nextLookHours", outlook.nextLookHours(), 4);
       json.endObject();
     }
-    json.endArray().endObject();
+    json.endArray();
+    json.name("cautions").beginArray().value(RiseCommand.CAUTION).endArray();
+    json.endObject();
   }
 
   private static void hours(JsonWriter json, TimeWindow window) {
-    json.beginObject().field("early", window.early(), 4);
-    json.field("likely", window.likely(), 4).field("late", window.late(), 4).endObject();
+    json.field("hoursEarly", window.early(), 4);
+    json.field("hoursLikely", window.likely(), 4).field("hoursLate", window.late(), 4);
   }
 }

@@ -51,8 +51,10 @@ class BatchCommandTest {
     assertThat(run.code()).isZero();
     List<String> lines = run.out().lines().toList();
     assertThat(lines.get(0))
-        .startsWith("line,id,rise_25_early_h,rise_25_likely_h,rise_25_late_h,rise_30_early_h")
-        .endsWith("over_early_h,over_likely_h,over_late_h,warnings,error");
+        .startsWith(
+            "line,id,rise_25_hours_early,rise_25_hours_likely,rise_25_hours_late,rise_30_hours_early")
+        .endsWith(
+            "past_best_hours_early,past_best_hours_likely,past_best_hours_late,warnings,error");
     assertThat(lines).hasSize(41);
     for (int i = 0; i < 40; i++) {
       assertThat(lines.get(i + 1)).startsWith(i + 2 + ",D" + i + ",");
@@ -80,7 +82,7 @@ class BatchCommandTest {
             .hoursToRise(doughtide.core.quantity.Rise.ofPercent(50));
     assertThat(run.out())
         .contains(
-            "{\"percent\":50,\"hoursEarly\":"
+            "{\"risePercent\":50,\"hoursEarly\":"
                 + JsonWriter.number(half.early().orElseThrow(), 3)
                 + ",\"hoursLikely\":"
                 + JsonWriter.number(half.likely().orElseThrow(), 3));

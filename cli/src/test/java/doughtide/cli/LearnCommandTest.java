@@ -53,6 +53,18 @@ class LearnCommandTest {
   }
 
   @Test
+  void whatWasLearnedAlsoComesAsJson() throws IOException {
+    DemoReadings.learnedIn(folder);
+    String json = run("learn", "quayside-bakes", "--format", "json").out();
+    assertThat(json)
+        .contains("\"schema\": \"doughtide/learn/1\"", "\"linesLeftOut\": 0")
+        .contains("{\"bake\": \"2026-02-07\", \"reason\": \"temperature-off\"")
+        .contains("\"doughWarmerKelvin\"", "\"narrowerShare\"");
+    assertThat(run("learn", "quayside-bakes", "--format", "csv").refusal())
+        .contains("learn has no csv form");
+  }
+
+  @Test
   void sameReadingsGiveTheSameFileByteForByte() throws IOException {
     DemoReadings.learnedIn(folder);
     byte[] first = Files.readAllBytes(folder.resolve("starter.json"));

@@ -87,10 +87,10 @@ class RiseCommandTest {
     String json = CliRun.of(with("--format", "json")).out();
     assertThat(names(json, 1))
         .containsExactly(
-            "schema", "understood", "rises", "overHours", "curve", "warnings", "widens");
+            "schema", "understood", "rises", "pastBest", "curve", "warnings", "widens", "cautions");
     assertThat(json).contains("\"schema\": \"doughtide/rise/1\"");
     assertThat(rows(json, "rises").get(0))
-        .containsExactly("percent", "hoursEarly", "hoursLikely", "hoursLate");
+        .containsExactly("risePercent", "hoursEarly", "hoursLikely", "hoursLate");
     assertThat(rows(json, "rises")).hasSize(5);
     assertThat(rows(json, "curve"))
         .hasSizeGreaterThanOrEqualTo(97)
@@ -108,7 +108,7 @@ class RiseCommandTest {
     String json = CliRun.of(with("--format", "json", "--mixed-at", "09:30")).out();
     assertThat(rows(json, "rises").get(0))
         .containsExactly(
-            "percent",
+            "risePercent",
             "hoursEarly",
             "hoursLikely",
             "hoursLate",
@@ -123,7 +123,7 @@ class RiseCommandTest {
     assertThat(CliRun.of(with("--rise", "1000%")).out()).contains("–: not reached in the");
     assertThat(CliRun.of(with("--rise", "1000%", "--format", "json")).out())
         .contains(
-            "{\"percent\": 1000, \"hoursEarly\": null, \"hoursLikely\": null, \"hoursLate\":"
+            "{\"risePercent\": 1000, \"hoursEarly\": null, \"hoursLikely\": null, \"hoursLate\":"
                 + " null}");
   }
 
@@ -140,18 +140,18 @@ class RiseCommandTest {
     assertThat(chart).doesNotExist();
     String json = CliRun.of("rise", "--dough-temp", temperature, "--format", "json").out();
     assertThat(json)
-        .contains("\"percent\": 50, \"hoursEarly\": null, \"hoursLikely\": null")
+        .contains("\"risePercent\": 50, \"hoursEarly\": null, \"hoursLikely\": null")
         .contains("\"curve\": []")
         .contains("\"widens\": []");
     assertThat(CliRun.of("rise", "--dough-temp", temperature, "--format", "csv").out())
-        .isEqualTo("hours,riseEarlyPercent,riseLikelyPercent,riseLatePercent,pH\n");
+        .isEqualTo("hours,rise_early_percent,rise_likely_percent,rise_late_percent,ph\n");
   }
 
   @Test
   void csvIsTheCurve() {
     List<String> lines = CliRun.of(with("--format", "csv")).out().lines().toList();
     assertThat(lines.get(0))
-        .isEqualTo("hours,riseEarlyPercent,riseLikelyPercent,riseLatePercent,pH");
+        .isEqualTo("hours,rise_early_percent,rise_likely_percent,rise_late_percent,ph");
     assertThat(lines).hasSizeGreaterThan(97).allMatch(line -> line.split(",").length == 5);
     double half =
         lines.stream()
@@ -162,7 +162,7 @@ class RiseCommandTest {
             .findFirst()
             .orElseThrow();
     String json = CliRun.of(with("--format", "json")).out();
-    String likely = json.replaceAll("(?s).*\"percent\": 50,.*?\"hoursLikely\": ([0-9.]+).*", "$1");
+    String likely = json.replaceAll("(?s).*\"risePercent\": 50,.*?\"hoursLikely\": ([0-9.]+).*", "$1");
     assertThat(half).isCloseTo(Double.parseDouble(likely), within(0.2));
   }
 

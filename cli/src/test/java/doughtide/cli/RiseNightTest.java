@@ -40,12 +40,13 @@ class RiseNightTest {
             "schema",
             "understood",
             "rises",
-            "overHours",
+            "pastBest",
             "curve",
             "warnings",
             "widens",
             "shape",
-            "cold");
+            "cold",
+            "cautions");
     assertThat(fields(json, "shape"))
         .startsWith("hoursEarly", "hoursLikely", "hoursLate", "risePercent");
     assertThat(fields(json, "cold"))
@@ -141,9 +142,9 @@ class RiseNightTest {
         .contains("Sample jar of 50 g: when the dough has risen 50 %, the jar reads");
     narrow(run);
     String json = rise(words + " --format json").out();
-    assertThat(fields(json, "jar")).startsWith("riseReadsPercent", "doughTemperatureDifference");
+    assertThat(fields(json, "jar")).startsWith("riseReadsPercent", "doughWarmerKelvin");
     assertThat(number(json, "riseReadsPercent")).isLessThan(50);
-    assertThat(number(json, "doughTemperatureDifference")).isPositive();
+    assertThat(number(json, "doughWarmerKelvin")).isPositive();
     assertThat(RiseCommandTest.rows(json, "doughTemperatures").get(0))
         .containsExactly("hours", "celsius");
   }

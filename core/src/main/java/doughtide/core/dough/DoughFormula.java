@@ -158,6 +158,21 @@ public final class DoughFormula implements Serializable {
     return forFlour(Mass.ofGrams(dough.grams() / doughPerFlour()));
   }
 
+  /** In a line, for logs: flour, hydration, starter and salt in baker's per cent. */
+  @Override
+  public String toString() {
+    return flour.name()
+        + "; hydration "
+        + Checks.plain(hydration.percent())
+        + " %, prefermented flour "
+        + Checks.plain(100 * prefermentedFlour)
+        + " % (starter hydration "
+        + Checks.plain(starter.hydration().percent())
+        + " %), salt "
+        + Checks.plain(salt.percent())
+        + " %";
+  }
+
   /** Builds a formula; every call returns the builder. */
   public static final class Builder {
     private Flour flour = FlourClass.WHITE.flour();

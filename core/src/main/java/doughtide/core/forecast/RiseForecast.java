@@ -1,5 +1,6 @@
 package doughtide.core.forecast;
 
+import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Rise;
 import doughtide.core.rise.DoughTemperature;
 import doughtide.core.rise.RiseCurve;
@@ -192,6 +193,28 @@ public final class RiseForecast {
       shares.put(unknown, byUnknown[unknown.ordinal()]);
     }
     return shares;
+  }
+
+  /** In a line, for logs: the dough, and the hours to 50 % rise. */
+  @Override
+  public String toString() {
+    String dough = typical.formula() + "; " + typical.temperature() + ": ";
+    if (!isPossible()) {
+      return dough + "no hours";
+    }
+    TimeWindow half = hoursToRise(Rise.ofPercent(50));
+    return dough
+        + "50 % rise after "
+        + words(half.early())
+        + " / "
+        + words(half.likely())
+        + " / "
+        + words(half.late())
+        + " h";
+  }
+
+  private static String words(OptionalDouble at) {
+    return at.isPresent() ? Checks.plain(Math.round(at.getAsDouble() * 100) / 100.0) : "–";
   }
 
   /**

@@ -7,6 +7,7 @@ import doughtide.core.thermal.TemperatureTrace;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 
 /**
@@ -159,5 +160,17 @@ public final class DoughTemperature implements Serializable {
                     && segment.celsius(segment.fromHours()) == segment.celsius(segment.atPart(0.37))
                     && segment.celsius(segment.fromHours())
                         == segment.celsius(segment.atPart(0.83)));
+  }
+
+  /** In a line, for logs: each stage's temperature at its start. */
+  @Override
+  public String toString() {
+    return stages.stream().map(DoughTemperature::words).collect(Collectors.joining(", then "));
+  }
+
+  private static String words(Stage stage) {
+    String from = stage.fromHours() == 0 ? "" : "from " + Checks.plain(stage.fromHours()) + " h ";
+    String room = stage.inRoom() ? "in a room of " : "";
+    return from + room + Checks.plain(stage.trace().celsius(0)) + " °C";
   }
 }

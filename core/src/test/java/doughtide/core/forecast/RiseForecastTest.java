@@ -5,10 +5,12 @@ import static org.assertj.core.api.Assertions.within;
 
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.quantity.Rise;
+import doughtide.core.quantity.Share;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.DoughTemperature;
 import doughtide.core.rise.RiseCurve;
 import doughtide.core.rise.RiseParameters;
+import doughtide.core.thermal.TemperatureTrace;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -145,5 +147,26 @@ class RiseForecastTest {
 
     assertThat(WARM.whatWidens(Rise.ofPercent(peaks[3] + 1e-3))).hasSize(Unknown.values().length);
     assertThat(WARM.whatWidens(Rise.ofPercent(peaks[4] + 1e-3))).isEmpty();
+  }
+
+  @Test
+  void aForecastSaysItselfInALine() {
+    DoughFormula formula =
+        DoughFormula.builder().hydration(Share.ofPercent(72)).salt(Share.ofPercent(2)).build();
+    DoughTemperature warm = DoughTemperature.steady(Temperature.ofCelsius(25));
+    RiseForecast few = RiseForecaster.standard().withMembers(16).forecast(formula, warm);
+    assertThat(formula.toString())
+        .isEqualTo(
+            "white; hydration 72 %, prefermented flour 9.0909 % (starter hydration 100 %), salt 2"
+                + " %");
+    assertThat(few.toString())
+        .startsWith(formula + "; 25 °C: 50 % rise after ")
+        .endsWith(" h")
+        .doesNotContain("–");
+    TemperatureTrace cool = TemperatureTrace.steady(Temperature.ofCelsius(19));
+    assertThat(warm.then(3, cool, 2, 4000).toString())
+        .isEqualTo("25 °C, then from 3 h in a room of 19 °C");
+    DoughTemperature hot = DoughTemperature.steady(Temperature.ofCelsius(41));
+    assertThat(RiseForecaster.standard().forecast(formula, hot).toString()).endsWith("no hours");
   }
 }
