@@ -8,7 +8,17 @@ final class Commands {
 
   /** In the order help lists them. */
   static final List<String> NAMES =
-      List.of("rise", "feed", "bake-day", "leave", "water", "flour", "batch", "learn", "handout");
+      List.of(
+          "rise",
+          "wanted",
+          "feed",
+          "bake-day",
+          "leave",
+          "water",
+          "flour",
+          "batch",
+          "learn",
+          "handout");
 
   private Commands() {}
 
@@ -20,6 +30,7 @@ final class Commands {
   static Command named(String name) {
     return switch (name) {
       case "rise" -> new RiseCommand();
+      case "wanted" -> new WantedCommand();
       case "feed" -> new FeedCommand();
       case "bake-day" -> new BakeDayCommand();
       case "leave" -> new LeaveCommand();

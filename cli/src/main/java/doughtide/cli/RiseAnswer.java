@@ -11,9 +11,7 @@ import doughtide.core.forecast.Warning;
 import doughtide.core.quantity.Rise;
 import doughtide.core.rise.RiseCurve;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.SortedSet;
 import java.util.stream.IntStream;
@@ -157,11 +155,8 @@ record RiseAnswer(
   private static List<Widening> widens(RiseForecast forecast) {
     for (double percent : new double[] {50, 30, 25}) {
       Rise at = Rise.ofPercent(percent);
-      Map<Unknown, Double> shares = forecast.whatWidens(at);
-      if (!shares.isEmpty()) {
-        List<Widening> widens = new ArrayList<>();
-        shares.forEach((unknown, share) -> widens.add(new Widening(unknown, share, at)));
-        widens.sort(Comparator.comparingDouble(Widening::share).reversed());
+      List<Widening> widens = Narrowing.of(forecast, at);
+      if (!widens.isEmpty()) {
         return widens;
       }
     }

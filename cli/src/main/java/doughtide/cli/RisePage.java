@@ -14,7 +14,6 @@ final class RisePage {
   private static final int LABEL = 15;
   private static final int NARROW = 13;
   private static final int CLOCK = 11;
-  private static final int NARROWING = 2;
 
   private final RiseAnswer answer;
   private final Optional<ClockTimes> clock;
@@ -186,20 +185,10 @@ final class RisePage {
   }
 
   private void narrowing() {
-    List<RiseAnswer.Widening> most =
-        answer.widens().stream().limit(NARROWING).filter(each -> each.share() > 0).toList();
-    if (most.isEmpty()) {
-      return;
-    }
-    lines.add("");
-    lines.add(
-        "What would narrow the window (share of the spread of the time to "
-            + Words.percent(most.get(0).at().percent())
-            + "):");
-    for (RiseAnswer.Widening each : most) {
-      say(
-          padded(Words.rounded(100 * each.share(), 0) + " %", 6),
-          each.unknown().words() + ": " + each.unknown().remedy());
+    List<String> narrowing = Narrowing.lines(answer.widens());
+    if (!narrowing.isEmpty()) {
+      lines.add("");
+      lines.addAll(narrowing);
     }
   }
 

@@ -5,28 +5,37 @@ import doughtide.core.dough.StarterShare;
 import doughtide.core.forecast.Proof;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
+import doughtide.core.forecast.ShapeForecast;
 import doughtide.core.forecast.TimeWindow;
+import doughtide.core.forecast.Warning;
+import doughtide.core.planning.InverseAnswer.Reach;
 import doughtide.core.quantity.Checks;
+import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Mass;
-import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Share;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.DoughTemperature;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.Function;
-import org.apache.commons.math3.analysis.solvers.BrentSolver;
+import org.apache.commons.math3.analysis.UnivariateFunction;
+import org.apache.commons.math3.analysis.solvers.AllowedSolution;
+import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
 
 /**
  * One question at a time, turned round: which starter share or which dough temperature gives a
- * wanted bulk time, when to mix at the latest, and what to do when the baker must leave. The
- * answers are found on the likely path; the window beside them is that of the ensemble.
+ * wanted bulk time, when to mix, and what to do when the baker must leave. The answers are found on
+ * the likely path and then moved until half of the ensemble, a tenth or nine tenths are in time.
  *
  * <pre>{@code
  * InverseQuestions ask = InverseQuestions.of(RiseForecaster.standard());
- * Inverse share = ask.starterShareFor(8, Rise.ofPercent(60), formula, temperature);
- * double percentOfAddedFlour = share.value();
+ * InverseAnswer share = ask.starterShareFor(8, BulkEnd.atRise(Rise.ofPercent(60)), formula, temperature);
+ * double percentOfAddedFlour = share.half().value();
  * }</pre>
  */
 public final class InverseQuestions {
@@ -42,9 +51,13 @@ public final class InverseQuestions {
   /** Warmest dough that is answered: beyond, a warmer dough is hardly quicker, °C. */
   public static final double WARMEST_CELSIUS = 28;
 
-  private static final double ACCURACY = 1e-4;
+  private static final double ACCURACY = 2e-4;
   private static final int MOST_EVALUATIONS = 60;
-  private static final double LONGEST_HOURS = 96;
+  private static final int MOST_CORRECTIONS = 3;
+  private static final double IN_TIME_PART = 0.005; // of the wanted time
+  private static final double JUMP_HOURS = 0.1;
+  private static final int ORDER = 5;
+  private static final int FEWEST_MEMBERS = 8;
 
   private final RiseForecaster forecaster;
 
@@ -57,80 +70,94 @@ public final class InverseQuestions {
     return new InverseQuestions(forecaster);
   }
 
-  /** Whether the wanted time can be had. */
-  public enum Reach {
-    /** It can. */
-    ON_TIME,
-    /** Even at the quick end it takes longer. */
-    NOT_SO_SOON,
-    /** Even at the slow end it is done sooner. */
-    NOT_SO_LATE
-  }
-
   /**
-   * An answer.
-   *
-   * @param value starter in per cent of the flour added, or °C; the nearest possible where the time
-   *     cannot be had
-   * @param reach whether the wanted time can be had
-   * @param window when the rise is reached with this value, hours since mixing
-   */
-  public record Inverse(double value, Reach reach, TimeWindow window) {}
-
-  /**
-   * Starter share with which a rise is reached after a wanted time, 0.5…60 % of the flour added.
+   * Starter share with which bulk fermentation ends after a wanted time, 0.5…60 % of the flour
+   * added.
    *
    * @param bulkHours wanted, 1…48 h
-   * @param rise rise that ends bulk fermentation
+   * @param end what ends bulk fermentation
    * @param formula the dough; its starter share is not used
    * @param temperature of the dough
+   * @throws InputException if no hours can be given at this temperature
    */
-  public Inverse starterShareFor(
-      double bulkHours, Rise rise, DoughFormula formula, DoughTemperature temperature) {
+  public InverseAnswer starterShareFor(
+      double bulkHours, BulkEnd end, DoughFormula formula, DoughTemperature temperature) {
     checked(bulkHours);
-    DoubleFunction<DoughFormula> dough = ln -> withStarter(formula, Math.exp(ln));
-    Function<Double, Double> miss = ln -> hours(rise, dough.apply(ln), temperature) - bulkHours;
-    Found found = solve(miss, Math.log(MOST_STARTER_PERCENT), Math.log(LEAST_STARTER_PERCENT));
-    RiseForecast forecast = forecaster.forecast(dough.apply(found.at()), temperature);
-    return new Inverse(Math.exp(found.at()), found.reach(), forecast.hoursToRise(rise));
+    checkGrowth(formula, temperature);
+    return new Question(
+            bulkHours,
+            end,
+            ln -> new Dough(withStarter(formula, Math.exp(ln)), temperature),
+            Math.log(MOST_STARTER_PERCENT),
+            Math.log(LEAST_STARTER_PERCENT),
+            Math::exp)
+        .answer();
   }
 
   /**
-   * Dough temperature after mixing with which a rise is reached after a wanted time, 14…28 °C.
+   * Dough temperature after mixing with which bulk fermentation ends after a wanted time, 14…28 °C.
    *
    * @param bulkHours wanted, 1…48 h
-   * @param rise rise that ends bulk fermentation
+   * @param end what ends bulk fermentation
    * @param formula the dough
    * @param kept what becomes of a dough of some temperature, for example {@link
    *     DoughTemperature#steady}
+   * @throws InputException if no hours can be given for such a dough
    */
-  public Inverse doughTemperatureFor(
+  public InverseAnswer doughTemperatureFor(
       double bulkHours,
-      Rise rise,
+      BulkEnd end,
       DoughFormula formula,
       Function<Temperature, DoughTemperature> kept) {
     checked(bulkHours);
     DoubleFunction<DoughTemperature> at = c -> kept.apply(Temperature.ofCelsius(c));
-    Function<Double, Double> miss = c -> hours(rise, formula, at.apply(c)) - bulkHours;
-    Found found = solve(miss, WARMEST_CELSIUS, COOLEST_CELSIUS);
-    RiseForecast forecast = forecaster.forecast(formula, at.apply(found.at()));
-    return new Inverse(found.at(), found.reach(), forecast.hoursToRise(rise));
+    checkGrowth(formula, at.apply(WARMEST_CELSIUS));
+    return new Question(
+            bulkHours,
+            end,
+            c -> new Dough(formula, at.apply(c)),
+            WARMEST_CELSIUS,
+            COOLEST_CELSIUS,
+            DoubleUnaryOperator.identity())
+        .answer();
   }
 
   /**
-   * Latest hour to mix so that nine doughs in ten have reached a rise at an hour.
+   * When to mix so that bulk fermentation ends at an hour.
    *
-   * @param atHour when the baker shapes, on any axis
-   * @param rise rise that ends bulk fermentation
+   * @param atHour when the baker wants to shape, on any axis
+   * @param end what ends bulk fermentation
    * @param formula the dough
    * @param temperature of the dough, from mixing on
-   * @return hour on the same axis; empty if fewer than nine in ten ever get there
+   * @throws InputException if no hours can be given at this temperature
    */
-  public OptionalDouble latestMixing(
-      double atHour, Rise rise, DoughFormula formula, DoughTemperature temperature) {
-    OptionalDouble late = forecaster.forecast(formula, temperature).hoursToRise(rise).late();
-    return late.isEmpty() ? late : OptionalDouble.of(atHour - late.getAsDouble());
+  public MixingTime mixingFor(
+      double atHour, BulkEnd end, DoughFormula formula, DoughTemperature temperature) {
+    checkGrowth(formula, temperature);
+    RiseForecast forecast = end.members(forecaster).forecast(formula, temperature);
+    BulkEnd.Moment moment = end.in(forecast);
+    TimeWindow bulk = moment.hours();
+    return new MixingTime(
+        new TimeWindow(
+            before(atHour, bulk.late()),
+            before(atHour, bulk.likely()),
+            before(atHour, bulk.early())),
+        bulk,
+        forecast,
+        moment.rise());
   }
+
+  /**
+   * When to mix.
+   *
+   * @param hours on the axis of the wanted hour: mixed at the early one nine doughs in ten are in
+   *     time, at the likely one half, at the late one one in ten; empty where so many never are
+   * @param bulk length of bulk fermentation
+   * @param forecast the dough
+   * @param rise that the sample jar shows at the end of bulk fermentation
+   */
+  public record MixingTime(
+      TimeWindow hours, TimeWindow bulk, RiseForecast forecast, ShapeForecast.RiseRange rise) {}
 
   /**
    * What can be done when the baker must leave during a running bulk.
@@ -165,26 +192,129 @@ public final class InverseQuestions {
         .build();
   }
 
-  private double hours(Rise rise, DoughFormula formula, DoughTemperature temperature) {
-    return forecaster
-        .typical(formula, temperature)
-        .runFast(LONGEST_HOURS)
-        .hoursToRise(rise)
-        .orElse(2 * LONGEST_HOURS);
+  private static OptionalDouble before(double hour, OptionalDouble bulk) {
+    return bulk.isEmpty() ? bulk : OptionalDouble.of(hour - bulk.getAsDouble());
   }
+
+  private void checkGrowth(DoughFormula formula, DoughTemperature temperature) {
+    RiseForecast few = forecaster.withMembers(FEWEST_MEMBERS).forecast(formula, temperature);
+    if (!few.isPossible()) {
+      Warning warning = few.warnings().get(0);
+      throw new InputException(warning.text() + " " + warning.remedy());
+    }
+  }
+
+  private record Dough(DoughFormula formula, DoughTemperature temperature) {}
 
   private record Found(double at, Reach reach) {}
 
-  private static Found solve(Function<Double, Double> miss, double quick, double slow) {
-    if (miss.apply(quick) >= 0) {
-      return new Found(quick, miss.apply(quick) == 0 ? Reach.ON_TIME : Reach.NOT_SO_SOON);
+  /** One number of a dough that is not known, between a quick end and a slow end. */
+  private final class Question {
+    private final double bulkHours;
+    private final BulkEnd end;
+    private final DoubleFunction<Dough> dough;
+    private final double quick;
+    private final double slow;
+    private final DoubleUnaryOperator value;
+    private final RiseForecaster members;
+    private final Map<Double, Double> likely = new HashMap<>();
+    private final Map<Double, RiseForecast> forecasts = new HashMap<>();
+    private final Map<Double, BulkEnd.Moment> moments = new HashMap<>();
+
+    Question(
+        double bulkHours,
+        BulkEnd end,
+        DoubleFunction<Dough> dough,
+        double quick,
+        double slow,
+        DoubleUnaryOperator value) {
+      this.bulkHours = bulkHours;
+      this.end = end;
+      this.dough = dough;
+      this.quick = quick;
+      this.slow = slow;
+      this.value = value;
+      this.members = end.members(forecaster);
     }
-    if (miss.apply(slow) <= 0) {
-      return new Found(slow, Reach.NOT_SO_LATE);
+
+    InverseAnswer answer() {
+      Found first = solve(bulkHours);
+      Found half = corrected(first, TimeWindow::likely).orElse(first);
+      return new InverseAnswer(
+          choice(half),
+          corrected(half, TimeWindow::early).map(this::choice),
+          corrected(half, TimeWindow::late).map(this::choice),
+          forecast(half.at()),
+          moment(half.at()).rise());
     }
-    double low = Math.min(quick, slow);
-    double high = Math.max(quick, slow);
-    double at = new BrentSolver(ACCURACY).solve(MOST_EVALUATIONS, miss::apply, low, high);
-    return new Found(at, Reach.ON_TIME);
+
+    private InverseAnswer.Choice choice(Found found) {
+      return new InverseAnswer.Choice(
+          value.applyAsDouble(found.at()), found.reach(), moment(found.at()).hours());
+    }
+
+    /**
+     * Moves what was found on the likely path until a part of the ensemble is in time: the likely
+     * path is asked for a time that differs from the wanted one as the two did before.
+     */
+    private Optional<Found> corrected(Found from, Function<TimeWindow, OptionalDouble> part) {
+      Found found = from;
+      for (int i = 0; i < MOST_CORRECTIONS; i++) {
+        OptionalDouble there = part.apply(moment(found.at()).hours());
+        if (there.isEmpty()) {
+          return Optional.empty();
+        }
+        if (Math.abs(there.getAsDouble() - bulkHours) <= IN_TIME_PART * bulkHours) {
+          return Optional.of(new Found(found.at(), Reach.ON_TIME));
+        }
+        double before = found.at();
+        found = solve(bulkHours * likelyHours(before) / there.getAsDouble());
+        if (found.at() == before) {
+          break;
+        }
+      }
+      return Optional.of(found);
+    }
+
+    private double likelyHours(double at) {
+      return likely.computeIfAbsent(
+          at,
+          x -> {
+            Dough tried = dough.apply(x);
+            return end.likelyHours(forecaster, tried.formula(), tried.temperature());
+          });
+    }
+
+    private RiseForecast forecast(double at) {
+      return forecasts.computeIfAbsent(
+          at,
+          x -> {
+            Dough tried = dough.apply(x);
+            return members.forecast(tried.formula(), tried.temperature());
+          });
+    }
+
+    private BulkEnd.Moment moment(double at) {
+      return moments.computeIfAbsent(at, x -> end.in(forecast(x)));
+    }
+
+    private Found solve(double hours) {
+      if (likelyHours(quick) >= hours) {
+        return new Found(quick, Reach.NOT_SO_SOON);
+      }
+      if (likelyHours(slow) <= hours) {
+        return new Found(slow, Reach.NOT_SO_LATE);
+      }
+      UnivariateFunction miss = x -> likelyHours(x) - hours;
+      double low = Math.min(quick, slow);
+      double high = Math.max(quick, slow);
+      AllowedSolution side = quick > slow ? AllowedSolution.RIGHT_SIDE : AllowedSolution.LEFT_SIDE;
+      double at =
+          new BracketingNthOrderBrentSolver(ACCURACY, ORDER)
+              .solve(MOST_EVALUATIONS, miss, low, high, side);
+      // Slower doughs may not get there at all: then the time jumps past the wanted one.
+      Reach reach = hours - likelyHours(at) > JUMP_HOURS ? Reach.NOT_SO_LATE : Reach.ON_TIME;
+      return new Found(at, reach);
+    }
   }
 }

@@ -1,14 +1,21 @@
 package doughtide.core.planning;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import doughtide.core.dough.DoughFormula;
+import doughtide.core.dough.StarterShare;
 import doughtide.core.forecast.Proof;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
+import doughtide.core.forecast.ShapeForecast;
+import doughtide.core.forecast.ShapeForecaster;
+import doughtide.core.forecast.TimeWindow;
+import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Rise;
+import doughtide.core.quantity.Share;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.DoughTemperature;
 import java.util.Comparator;
@@ -24,41 +31,100 @@ class InverseQuestionsTest {
   private static final DoughTemperature WARM = DoughTemperature.steady(Temperature.ofCelsius(24));
   private static final Rise RISE = Rise.ofPercent(60);
 
+  private static final BulkEnd END = BulkEnd.atRise(RISE);
+  private static final BulkEnd NIGHT = BulkEnd.before(Proof.inCold(Temperature.ofCelsius(4), 12));
+
   @ParameterizedTest
   @ValueSource(doubles = {5, 7, 9, 12})
   void starterShareIsRecoveredByRunningTheDough(double hours) {
-    InverseQuestions.Inverse answer = ASK.starterShareFor(hours, RISE, DOUGH, WARM);
+    InverseAnswer answer = ASK.starterShareFor(hours, END, DOUGH, WARM);
 
-    assertThat(answer.reach()).isEqualTo(InverseQuestions.Reach.ON_TIME);
-    assertThat(answer.window().likely().orElseThrow()).isCloseTo(hours, within(0.15 * hours));
-    assertThat(answer.window().early().orElseThrow())
-        .isLessThan(answer.window().late().orElseThrow());
+    assertThat(answer.half().reach()).isEqualTo(InverseAnswer.Reach.ON_TIME);
+    TimeWindow again = FORECASTER.forecast(with(answer.half()), WARM).hoursToRise(RISE);
+    assertThat(again.likely().orElseThrow()).isCloseTo(hours, within(0.01 * hours));
+    assertThat(answer.half().window()).isEqualTo(again);
+    TimeWindow late =
+        FORECASTER.forecast(with(answer.nineInTen().orElseThrow()), WARM).hoursToRise(RISE);
+    assertThat(late.late().orElseThrow()).isCloseTo(hours, within(0.01 * hours));
+    TimeWindow early =
+        FORECASTER.forecast(with(answer.oneInTen().orElseThrow()), WARM).hoursToRise(RISE);
+    assertThat(early.early().orElseThrow()).isCloseTo(hours, within(0.01 * hours));
+  }
+
+  private static DoughFormula with(InverseAnswer.Choice starter) {
+    return DOUGH.toBuilder()
+        .starterShare(StarterShare.ofAddedFlour(Share.ofPercent(starter.value())))
+        .build();
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {5, 8, 11})
+  void temperatureIsRecoveredByRunningTheDough(double hours) {
+    InverseAnswer answer = ASK.doughTemperatureFor(hours, END, DOUGH, DoughTemperature::steady);
+
+    assertThat(answer.half().reach()).isEqualTo(InverseAnswer.Reach.ON_TIME);
+    DoughTemperature found = DoughTemperature.steady(Temperature.ofCelsius(answer.half().value()));
+    assertThat(FORECASTER.forecast(DOUGH, found).hoursToRise(RISE).likely().orElseThrow())
+        .isCloseTo(hours, within(0.01 * hours));
+    assertThat(answer.nineInTen().orElseThrow().value()).isGreaterThan(answer.half().value());
+    assertThat(answer.oneInTen().orElseThrow().value()).isLessThan(answer.half().value());
+  }
+
+  @Test
+  void aNightInTheColdEndsBulkAtItsShapePoint() {
+    InverseAnswer answer = ASK.starterShareFor(6, NIGHT, DOUGH, WARM);
+
+    ShapeForecast shape =
+        ShapeForecaster.of(
+                FORECASTER.forecast(with(answer.half()), WARM), NIGHT.proof().orElseThrow())
+            .forecast();
+    assertThat(shape.hours().likely().orElseThrow()).isCloseTo(6, within(0.1));
+    assertThat(answer.rise().likely()).isEqualTo(shape.rise().likely());
   }
 
   @Test
   void moreTimeNeedsLessStarterAndACoolerDough() {
-    double quick = ASK.starterShareFor(6, RISE, DOUGH, WARM).value();
-    double slow = ASK.starterShareFor(9, RISE, DOUGH, WARM).value();
-    double warm = ASK.doughTemperatureFor(6, RISE, DOUGH, DoughTemperature::steady).value();
-    double cool = ASK.doughTemperatureFor(9, RISE, DOUGH, DoughTemperature::steady).value();
+    double quick = ASK.starterShareFor(6, END, DOUGH, WARM).half().value();
+    double slow = ASK.starterShareFor(9, END, DOUGH, WARM).half().value();
+    double warm = ASK.doughTemperatureFor(6, END, DOUGH, DoughTemperature::steady).half().value();
+    double cool = ASK.doughTemperatureFor(9, END, DOUGH, DoughTemperature::steady).half().value();
 
     assertThat(slow).isLessThan(quick);
     assertThat(cool).isLessThan(warm);
   }
 
   @Test
-  void whatCannotBeHadIsSaid() {
-    assertThat(ASK.starterShareFor(1, RISE, DOUGH, WARM).reach())
-        .isEqualTo(InverseQuestions.Reach.NOT_SO_SOON);
-    assertThat(ASK.starterShareFor(40, RISE, DOUGH, WARM).reach())
-        .isEqualTo(InverseQuestions.Reach.NOT_SO_LATE);
+  void whatCannotBeHadIsSaidWithWhatComesNearest() {
+    InverseAnswer soon = ASK.starterShareFor(1, END, DOUGH, WARM);
+    InverseAnswer late = ASK.starterShareFor(40, END, DOUGH, WARM);
+
+    assertThat(soon.half().reach()).isEqualTo(InverseAnswer.Reach.NOT_SO_SOON);
+    assertThat(soon.half().value()).isCloseTo(InverseQuestions.MOST_STARTER_PERCENT, within(1e-9));
+    assertThat(late.half().reach()).isEqualTo(InverseAnswer.Reach.NOT_SO_LATE);
+    assertThat(late.half().value()).isCloseTo(InverseQuestions.LEAST_STARTER_PERCENT, within(1e-9));
   }
 
   @Test
-  void latestMixingLeavesTimeForTheSlowDough() {
+  void aRiseThatFewDoughsReachHasNoShareForNineInTen() {
+    BulkEnd high = BulkEnd.atRise(Rise.ofPercent(230));
+
+    assertThat(ASK.starterShareFor(12, high, DOUGH, WARM).nineInTen()).isEmpty();
+  }
+
+  @Test
+  void noShareIsGivenWhereYeastDoesNotGrow() {
+    DoughTemperature hot = DoughTemperature.steady(Temperature.ofCelsius(38));
+
+    assertThatThrownBy(() -> ASK.starterShareFor(6, END, DOUGH, hot))
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining("38 °C");
+  }
+
+  @Test
+  void mixingEarlyLeavesTimeForTheSlowDough() {
     double late = FORECASTER.forecast(DOUGH, WARM).hoursToRise(RISE).late().orElseThrow();
 
-    assertThat(ASK.latestMixing(20, RISE, DOUGH, WARM).orElseThrow())
+    assertThat(ASK.mixingFor(20, END, DOUGH, WARM).hours().early().orElseThrow())
         .isCloseTo(20 - late, within(1e-9));
   }
 
