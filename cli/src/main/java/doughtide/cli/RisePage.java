@@ -12,7 +12,7 @@ import java.util.stream.Collectors;
 final class RisePage {
 
   private static final int LABEL = 15;
-  private static final int NARROW = 13;
+  private static final int NARROW = 14;
   private static final int CLOCK = 11;
 
   private final RiseAnswer answer;

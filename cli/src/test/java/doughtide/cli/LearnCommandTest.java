@@ -53,6 +53,17 @@ class LearnCommandTest {
   }
 
   @Test
+  void todaysReadingsAreDrawnOnItsChart() throws IOException {
+    DemoReadings.learnedIn(folder);
+    String call = "rise --readings quayside-today.csv --members 32 --chart today.svg";
+    assertThat(run(call.split(" ")).out()).contains("Chart: today.svg");
+    assertThat(Files.readString(folder.resolve("today.svg")))
+        .contains("Crosses: your readings.", "How far is today", "14:00");
+    assertThat(run("rise", "--readings", "quayside-today.csv", "--title", "x").refusal())
+        .contains("--title says nothing without --chart");
+  }
+
+  @Test
   void whatWasLearnedAlsoComesAsJson() throws IOException {
     DemoReadings.learnedIn(folder);
     String json = run("learn", "quayside-bakes", "--format", "json").out();

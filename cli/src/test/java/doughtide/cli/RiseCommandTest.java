@@ -162,7 +162,8 @@ class RiseCommandTest {
             .findFirst()
             .orElseThrow();
     String json = CliRun.of(with("--format", "json")).out();
-    String likely = json.replaceAll("(?s).*\"risePercent\": 50,.*?\"hoursLikely\": ([0-9.]+).*", "$1");
+    String likely =
+        json.replaceAll("(?s).*\"risePercent\": 50,.*?\"hoursLikely\": ([0-9.]+).*", "$1");
     assertThat(half).isCloseTo(Double.parseDouble(likely), within(0.2));
   }
 

@@ -95,14 +95,15 @@ public final class ShapeForecaster {
    * the members of the ensemble are shaped at the same rise as the likely dough.
    *
    * @param bulkEndHours 0 to the end of the forecast less the bench rest
-   * @return the night; empty if no hours can be given at these temperatures
+   * @return the night; empty if no hours can be given at these temperatures, or if the cold is
+   *     never colder than the dough and so holds nothing back
    */
   public Optional<ShapeForecast.Night> nightIfShapedAt(double bulkEndHours) {
     Checks.inRange(
         "end of bulk fermentation", bulkEndHours, 0, bulk.hours() - proof.restHours(), "h");
     boolean forbidden =
         ProofWarnings.of(bulk, proof).stream().anyMatch(TemperatureWarnings::forbidsHours);
-    if (!bulk.isPossible() || forbidden) {
+    if (!bulk.isPossible() || forbidden || isColdWarmerThanDough()) {
       return Optional.empty();
     }
     RiseCurve likelyBulk = bulk.typical().runFast(bulk.hours());

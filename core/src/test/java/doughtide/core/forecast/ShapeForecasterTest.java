@@ -118,6 +118,13 @@ class ShapeForecasterTest {
   }
 
   @Test
+  void noNightIsMadeUpForAColdAsWarmAsTheDough() {
+    Proof proof = Proof.inCold(Temperature.ofCelsius(14), 2);
+    assertThat(ShapeForecaster.of(bulkAt(14), proof).nightIfShapedAt(4)).isEmpty();
+    assertThat(ShapeForecaster.of(bulkAt(16), proof).nightIfShapedAt(4)).isPresent();
+  }
+
+  @Test
   void smallPiecesCoolFasterAndAreShapedHigher() {
     Proof loaf = Proof.inCold(FRIDGE, 12);
     ShapeForecast small = shape(25, loaf.withPiece(Mass.ofGrams(250), PieceForm.BAGUETTE));
