@@ -9,6 +9,9 @@ handout() {
 java -jar ../../cli/target/doughtide.jar rise --dough-temp 25C --starter 20% \
   --starter-hydration 100% --hydration 72% --salt 2% --mixed-at 2027-03-06T09:30 \
   --zone Europe/Lisbon --paper A5 --chart rise.png --overwrite
+java -jar ../../cli/target/doughtide.jar bake-day --ready-at 2027-03-14T12:00 \
+  --at-the-bench 06:30-08:30,17:00-22:30 --room 21C --cold 4C --loaves 2 --plans 1 \
+  --zone Europe/London --paper A5 --chart bake-day.png --overwrite
 dough=(--flour "strong white:80%,wholemeal rye:20%" --hydration 72%)
 handout bake-sheet --out bake-sheet.pdf --title "Quayside bread class: country dough" \
   "${dough[@]}" --dough-temp 24C --mixed-at 2027-03-06T09:30 --zone Europe/London \
