@@ -209,7 +209,7 @@ public final class RiseCurve {
    */
   public synchronized OptionalDouble hoursToPeak() {
     if (peak == null) {
-      peak = firstUpCrossing(hours -> -netGasMolPerHour(hours));
+      peak = firstUpCrossing(hours -> -netGasMolPerHour(hours), startHours(), looks);
     }
     return peak;
   }
@@ -218,10 +218,22 @@ public final class RiseCurve {
    * Hour at which the strength index falls below {@link #WEAK}; empty if it does not in this run.
    */
   public OptionalDouble hoursToWeak() {
-    if (strengthAt(endHours()) > WEAK) {
-      return OptionalDouble.empty(); // strength only falls
+    int strong = -1; // strength only falls: halve the looks
+    int weak = looks.length;
+    while (weak - strong > 1) {
+      int middle = (strong + weak) >>> 1;
+      if (WEAK - strengthAt(looks[middle]) >= 0) {
+        weak = middle;
+      } else {
+        strong = middle;
+      }
     }
-    return firstUpCrossing(hours -> WEAK - strengthAt(hours));
+    if (weak == looks.length) {
+      return OptionalDouble.empty();
+    }
+    return strong < 0
+        ? OptionalDouble.of(looks[weak])
+        : crossing(hours -> WEAK - strengthAt(hours), looks[strong], looks[weak]);
   }
 
   /**
@@ -276,10 +288,6 @@ public final class RiseCurve {
           DoubleStream.concat(Arrays.stream(looks), hoursToPeak().stream()).sorted().toArray();
     }
     return looksWithPeak;
-  }
-
-  private OptionalDouble firstUpCrossing(DoubleUnaryOperator event) {
-    return firstUpCrossing(event, startHours(), looks);
   }
 
   /**

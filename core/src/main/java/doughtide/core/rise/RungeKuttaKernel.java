@@ -170,9 +170,13 @@ final class RungeKuttaKernel implements DenseSolution {
   public void stateAt(double hours, double[] state) {
     int found = Arrays.binarySearch(mesh, 0, steps + 1, hours);
     int step = Math.min(Math.max(found >= 0 ? found : -found - 2, 0), steps - 1);
+    int row = step * ROW;
+    if (hours == mesh[step]) {
+      System.arraycopy(rows, row, state, 0, N);
+      return;
+    }
     double x = (hours - mesh[step]) / (mesh[step + 1] - mesh[step]);
     double rest = 1 - x;
-    int row = step * ROW;
     for (int i = 0; i < N; i++) {
       state[i] =
           rows[row + i]
