@@ -43,7 +43,7 @@ final class LeaveCommand implements Command {
                         + " --readings"))
         .options(ProofOptions.specs())
         .options(StarterOptions.specs())
-        .options(OutputOptions.format())
+        .options(OutputOptions.formatWithoutCsv())
         .example(
             "Leaving at three, baking tomorrow",
             "--dough-temp",
@@ -89,7 +89,7 @@ final class LeaveCommand implements Command {
   public void run(Arguments arguments, Session session) {
     OutputOptions.Format format = OutputOptions.format(arguments);
     if (format == OutputOptions.Format.CSV) {
-      throw new InputException("--format csv is not written by leave: use text or json");
+      throw OutputOptions.noCsv("leave");
     }
     RiseForecaster forecaster = StarterOptions.forecaster(arguments, session.environment());
     Rising rising =

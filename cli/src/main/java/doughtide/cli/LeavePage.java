@@ -58,7 +58,7 @@ final class LeavePage {
             || option.kind() == LeaveOption.Kind.TUB_IN_COLD_LONGER;
     return words
         .append(byJar ? ", likely in the baskets by " : ", in the baskets by ")
-        .append(clock.at(option.shapedHours()))
+        .append(byJar ? clock.about(option.shapedHours()) : clock.at(option.shapedHours()))
         .toString();
   }
 
@@ -72,9 +72,9 @@ final class LeavePage {
       return "It is likely not risen enough a day after the oven's hour.";
     }
     return "Good to bake likely from "
-        + clock.at(from.likely().getAsDouble())
+        + clock.about(from.likely().getAsDouble())
         + (until.likely().isPresent()
-            ? " until " + clock.at(until.likely().getAsDouble()) + "."
+            ? " until " + clock.about(until.likely().getAsDouble()) + "."
             : ", for a day and more.");
   }
 
@@ -93,7 +93,8 @@ final class LeavePage {
     json.beginObject().field("schema", "doughtide/leave/1").field("now", clock.iso(now));
     json.name("options").beginArray();
     for (LeaveOption option : options) {
-      json.beginObject().field("kind", option.kind().name().toLowerCase(Locale.ROOT));
+      json.beginObject()
+          .field("kind", option.kind().name().toLowerCase(Locale.ROOT).replace('_', '-'));
       if (option.tubIntoColdHours().isPresent()) {
         json.field("tubIntoColdAt", clock.iso(option.tubIntoColdHours().getAsDouble()));
       }
@@ -108,6 +109,7 @@ final class LeavePage {
           .field("goodShare", option.goodShare(), 3)
           .endObject();
     }
-    json.endArray().endObject();
+    json.endArray().name("cautions").beginArray();
+    json.value(BakeDayCommand.CAUTION.replaceFirst("^Caution: ", "")).endArray().endObject();
   }
 }

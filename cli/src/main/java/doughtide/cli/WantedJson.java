@@ -42,7 +42,8 @@ final class WantedJson {
     weigh();
     widens();
     warnings();
-    json.field("caution", WantedCommand.CAUTION).endObject();
+    json.name("cautions").beginArray();
+    json.value(WantedCommand.CAUTION.replaceFirst("^Caution: ", "")).endArray().endObject();
   }
 
   private void understood() {

@@ -59,7 +59,7 @@ class LeaveCommandTest {
     assertThat(text.out()).contains("now Sat 12:30").contains("With 5 readings");
     double low = json.number("options.0.riseWhenShapedLowPercent");
     double high = json.number("options.0.riseWhenShapedHighPercent");
-    assertThat(json.text("options.0.kind")).isEqualTo("shape_before_leaving");
+    assertThat(json.text("options.0.kind")).isEqualTo("shape-before-leaving");
     assertThat(high - low).isPositive().isLessThan(30);
   }
 
@@ -106,7 +106,7 @@ class LeaveCommandTest {
         "--now 13:00 --leave-at 15:00 | --back-at is missing",
         "--now 16:00 --leave-at 15:00 --back-at 19:30 | --now lies after --leave-at",
         "--now 13:00 --leave-at soon --back-at 19:30 | is not a time",
-        "--now 13:00 --leave-at 15:00 --back-at 19:30 --format csv | use text or json",
+        "--now 13:00 --leave-at 15:00 --back-at 19:30 --format csv | leave has no csv form",
         "--now 13:00 --leave-at 15:00 --back-at 19:30 --vessel bowl | nothing without --room",
       })
   void isRefusedInOneLine(String words, String part) {

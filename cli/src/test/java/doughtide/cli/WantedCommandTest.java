@@ -40,7 +40,7 @@ class WantedCommandTest {
     JsonAnswer rise =
         JsonAnswer.of(
             run("rise --dough-temp 24C --hydration 72% --format json --starter " + starter));
-    assertThat(rise.number("rises.2.percent")).isEqualTo(50);
+    assertThat(rise.number("rises.2.risePercent")).isEqualTo(50);
     assertThat(rise.number("rises.2.hoursLikely")).isCloseTo(6, within(0.03));
     assertThat(answer.number("answers.0.hoursLikely")).isCloseTo(6, within(0.03));
     assertThat(answer.number("answers.1.hoursLate")).isCloseTo(6, within(0.03));
@@ -54,7 +54,7 @@ class WantedCommandTest {
 
     JsonAnswer rise =
         JsonAnswer.of(run("rise --starter 15% --rise 60% --format json --dough-temp " + celsius));
-    assertThat(rise.number("rises.3.percent")).isEqualTo(60);
+    assertThat(rise.number("rises.3.risePercent")).isEqualTo(60);
     assertThat(rise.number("rises.3.hoursLikely")).isCloseTo(7, within(0.04));
   }
 

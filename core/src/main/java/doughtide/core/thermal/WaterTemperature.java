@@ -253,7 +253,7 @@ public final class WaterTemperature {
     add(terms, WaterTerm.Kind.STARTER, starterHeat(aim) / water, starterRule);
     add(terms, WaterTerm.Kind.ROOM, 0, aim - rule.room().celsius());
     add(terms, WaterTerm.Kind.SALT, saltHeat(aim) / water, 0);
-    add(terms, WaterTerm.Kind.VESSEL, vesselHeat(aim) / water, 0);
+    add(terms, WaterTerm.Kind.BOWL, vesselHeat(aim) / water, 0);
     add(terms, WaterTerm.Kind.WETTING, -wettingHeat() / water, 0);
     double work = mixing.kelvin() * allHeat() / water;
     add(terms, WaterTerm.Kind.MIXING, -work, -rule.mixingKelvin());

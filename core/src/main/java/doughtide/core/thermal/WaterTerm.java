@@ -20,7 +20,7 @@ public record WaterTerm(Kind kind, double balanceKelvin, double ruleKelvin) {
     /** Salt: left out of the rule. */
     SALT("the rule leaves the salt out"),
     /** Bowl: left out of the rule. */
-    VESSEL("the rule leaves the bowl out"),
+    BOWL("the rule leaves the bowl out"),
     /** Heat of wetting: left out of the rule. */
     WETTING("the rule leaves out the heat that flour sets free when it is wetted"),
     /** Mixing: as the friction factor stands for it. */
