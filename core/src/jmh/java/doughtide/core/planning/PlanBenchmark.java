@@ -4,6 +4,7 @@ import doughtide.core.dough.DoughFormula;
 import doughtide.core.forecast.Proof;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
+import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.DoughTemperature;
 import java.util.List;
@@ -44,6 +45,6 @@ public class PlanBenchmark {
   /** The ways out of a running bulk of which a forecast is there. */
   @Benchmark
   public List<LeaveOption> leave() {
-    return InverseQuestions.leaveAt(bulk, 3, 5.5, 12, night);
+    return InverseQuestions.leaveAt(bulk, 3, 5.5, 12, night, Mass.ofGrams(850));
   }
 }
