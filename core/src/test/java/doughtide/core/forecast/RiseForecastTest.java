@@ -169,4 +169,21 @@ class RiseForecastTest {
     DoughTemperature hot = DoughTemperature.steady(Temperature.ofCelsius(41));
     assertThat(RiseForecaster.standard().forecast(formula, hot).toString()).endsWith("no hours");
   }
+
+  @Test
+  void theSameDoughsAtAnotherTemperatureKeepTheirDraws() {
+    DoughTemperature cool = DoughTemperature.steady(Temperature.ofCelsius(20));
+    RiseForecast cooler = WARM.at(cool);
+
+    assertThat(cooler.ensemble()).isSameAs(WARM.ensemble());
+    assertThat(cooler.hours()).isEqualTo(WARM.hours());
+    Rise rise = Rise.ofPercent(50);
+    for (int i = 0; i < WARM.curves().size(); i++) {
+      assertThat(or(cooler.curves().get(i).hoursToRise(rise)))
+          .as("member %d", i)
+          .isEqualTo(or(at(20).at(cool).curves().get(i).hoursToRise(rise)))
+          .isGreaterThan(or(WARM.curves().get(i).hoursToRise(rise)));
+    }
+    assertThat(WARM.at(DoughTemperature.steady(Temperature.ofCelsius(41))).isPossible()).isFalse();
+  }
 }

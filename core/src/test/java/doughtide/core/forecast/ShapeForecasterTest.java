@@ -11,6 +11,7 @@ import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Share;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.DoughTemperature;
+import doughtide.core.thermal.TemperatureTrace;
 import org.junit.jupiter.api.Test;
 
 class ShapeForecasterTest {
@@ -163,5 +164,21 @@ class ShapeForecasterTest {
         .hasMessageContaining("mass of the piece 5 g");
     assertThatThrownBy(() -> PieceForm.named("plait"))
         .hasMessage("form 'plait' is not known: use one of round, oval, tin, baguette, tub");
+  }
+
+  @Test
+  void aDoughThatWasInTheSameColdBeforeHasAShapePoint() {
+    DoughTemperature tub =
+        DoughTemperature.steady(Temperature.ofCelsius(24))
+            .then(3, TemperatureTrace.steady(FRIDGE), 3, 4000)
+            .then(9, TemperatureTrace.steady(Temperature.ofCelsius(22)), 3, 4000);
+    RiseForecast bulk =
+        RiseForecaster.standard().withMembers(32).forecast(DoughFormula.builder().build(), tub, 30);
+
+    ShapeForecast shape = ShapeForecaster.of(bulk, Proof.inColdUntil(FRIDGE, 34)).forecast();
+
+    assertThat(shape.isPossible()).isTrue();
+    assertThat(shape.warnings()).noneMatch(each -> each.kind() == Warning.Kind.NOT_COOLING);
+    assertThat(shape.hours().likely().orElseThrow()).isGreaterThan(3);
   }
 }
