@@ -8,11 +8,15 @@ import java.util.OptionalDouble;
 final class FittingFolds {
   static final Rise LAST_RISE = new Rise(StrengthPlan.LAST_FOLD_RISE);
 
+  /** As close as folds come where the baker must leave (common practice, no source). */
+  private static final double CLOSE_HOURS = 20.0 / 60;
+
   private FittingFolds() {}
 
   /**
    * Empty if the dough is too quick for the folds it cannot do without. Where only the hours at the
-   * bench are in the way these folds stay, and the plan is told not to fit.
+   * bench are in the way they come closer together; if that does not help they stay, and the plan
+   * is told not to fit.
    */
   static Optional<StrengthPlan> of(
       StrengthPlan wanted, BenchHours bench, BakeRoute route, OptionalDouble hoursToLastRise) {
@@ -24,17 +28,27 @@ final class FittingFolds {
     if (route.coldFrom().isPresent()) {
       latest = Math.min(latest, route.coldFrom().getAsDouble() - mix - 0.25);
     }
-    int folds = 0;
-    while (folds < wanted.folds()
-        && fits(bench, mix, (folds + 1) * wanted.spacingHours())
-        && (folds + 1) * wanted.spacingHours() <= latest) {
-      folds++;
-    }
     if (wanted.leastFolds() * wanted.spacingHours() > latest) {
       return Optional.empty();
     }
-    StrengthPlan plan = wanted.withFolds(folds);
+    StrengthPlan close = wanted.withSpacing(Math.min(CLOSE_HOURS, wanted.spacingHours()));
+    boolean closer =
+        number(wanted, bench, mix, latest) < wanted.leastFolds()
+            && number(close, bench, mix, latest) >= wanted.leastFolds();
+    StrengthPlan spaced = closer ? close : wanted;
+    StrengthPlan plan = spaced.withFolds(number(spaced, bench, mix, latest));
     return Optional.of(autolyse ? plan : plan.withoutAutolyse());
+  }
+
+  /** How many folds come before an hour, at the bench. */
+  private static int number(StrengthPlan plan, BenchHours bench, double mix, double latest) {
+    int folds = 0;
+    while (folds < plan.folds()
+        && fits(bench, mix, (folds + 1) * plan.spacingHours())
+        && (folds + 1) * plan.spacingHours() <= latest) {
+      folds++;
+    }
+    return folds;
   }
 
   private static boolean fits(BenchHours bench, double mix, double after) {

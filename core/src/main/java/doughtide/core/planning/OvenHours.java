@@ -27,9 +27,23 @@ final class OvenHours {
       addSome(hours, possible);
     }
     if (hours.isEmpty()) {
-      hours.add(last);
+      addMissed(hours, day, last);
     }
     return hours.stream().mapToDouble(Double::doubleValue).sorted().distinct().toArray();
+  }
+
+  /**
+   * Where nothing fits: the last hour of all, and the first of every stretch, which a longer stay
+   * would make possible.
+   */
+  private static void addMissed(List<Double> hours, BakeDay day, double last) {
+    hours.add(last);
+    for (BenchInterval at : day.bench().intervals()) {
+      double from = fiveMinutesUp(at.fromHour() + day.oven().preheatHours() + Work.SWITCH_HOURS);
+      if (from <= last && from >= last - DraftSearch.OLDEST_BREAD_HOURS) {
+        hours.add(from);
+      }
+    }
   }
 
   private static double fiveMinutesUp(double hour) {

@@ -90,6 +90,11 @@ public record StrengthPlan(
     return new StrengthPlan(0, folds, leastFolds, spacingHours, reason);
   }
 
+  /** The same with folds so far apart. */
+  StrengthPlan withSpacing(double hours) {
+    return new StrengthPlan(autolyseHours, folds, leastFolds, hours, reason);
+  }
+
   /** The same with fewer folds, not fewer than it needs. */
   StrengthPlan withFolds(int number) {
     return new StrengthPlan(

@@ -1,6 +1,7 @@
 package doughtide.core.planning;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import doughtide.core.dough.FlourClass;
 import doughtide.core.quantity.Share;
@@ -43,5 +44,23 @@ class StrengthPlanTest {
     assertThat(FittingFolds.of(wanted, bench, route, OptionalDouble.of(1.6)).orElseThrow().folds())
         .isEqualTo(3);
     assertThat(FittingFolds.of(wanted, bench, route, OptionalDouble.of(0.7))).isEmpty();
+  }
+
+  @Test
+  void foldsComeCloserWhereTheBakerMustLeave() {
+    StrengthPlan wanted = new StrengthPlan(0, 4, 3, 0.5, "test");
+    BenchHours hour = new BenchHours(List.of(new BenchInterval(0, 1.2)));
+    BakeRoute route = BakeRoute.inRoom(20, 24, 0);
+
+    StrengthPlan close = FittingFolds.of(wanted, hour, route, OptionalDouble.of(3)).orElseThrow();
+    assertThat(close.folds()).isEqualTo(3);
+    assertThat(close.spacingHours()).isCloseTo(1.0 / 3, within(1e-9));
+
+    BenchHours long4 = new BenchHours(List.of(new BenchInterval(0, 4)));
+    assertThat(
+            FittingFolds.of(wanted, long4, route, OptionalDouble.of(3))
+                .orElseThrow()
+                .spacingHours())
+        .isEqualTo(0.5);
   }
 }
