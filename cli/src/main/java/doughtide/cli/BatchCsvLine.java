@@ -1,5 +1,6 @@
 package doughtide.cli;
 
+import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import doughtide.core.quantity.InputException;
@@ -55,6 +56,12 @@ final class BatchCsvLine implements BatchLineReader {
     }
     CsvReader<CsvRecord> reader =
         CsvReader.builder().fieldSeparator(separator).skipEmptyLines(false).ofCsvRecord(line);
-    return reader.iterator().next().getFields();
+    try {
+      return reader.iterator().next().getFields();
+    } catch (CsvParseException e) {
+      throw new InputException(
+          "text stands after a closing quote: put the whole cell in quotes, and write each quote"
+              + " inside it twice");
+    }
   }
 }

@@ -50,7 +50,8 @@ final class BatchInput implements Closeable {
     return line.orElseThrow(
         () ->
             new InputException(
-                "there are no rows to read: the first line names the columns, for example"
+                lines.quotedName()
+                    + " has no rows to read: the first line names the columns, for example"
                     + " id,dough_temp,hydration"));
   }
 
@@ -64,6 +65,11 @@ final class BatchInput implements Closeable {
     } catch (InputException e) {
       throw lines.problem(first, String.valueOf(e.getMessage()));
     }
+  }
+
+  /** The name of the file for messages, in quotes. */
+  String quotedName() {
+    return lines.quotedName();
   }
 
   /** How the rows are written down. */

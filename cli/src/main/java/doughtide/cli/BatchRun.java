@@ -84,7 +84,14 @@ final class BatchRun {
       progress.end();
       session
           .err()
-          .println(OneLine.of("doughtide: line " + answer.row().line() + ": " + answer.error()));
+          .println(
+              OneLine.of(
+                  "doughtide: "
+                      + input.quotedName()
+                      + " line "
+                      + answer.row().line()
+                      + ": "
+                      + answer.error()));
     }
   }
 
@@ -104,7 +111,9 @@ final class BatchRun {
           bad
               + " of the "
               + rows
-              + " rows could not be used, the first on line "
+              + " rows of "
+              + input.quotedName()
+              + " could not be used, the first on line "
               + firstBad
               + ": see the column error of the output");
     }

@@ -59,7 +59,8 @@ final class CsvOutput {
   }
 
   private static String defused(String text) {
-    boolean formula = !text.isEmpty() && "=+-@\t\r\n".indexOf(text.charAt(0)) >= 0;
+    // The wide forms of East Asian keyboards open a formula in some spreadsheets, too.
+    boolean formula = !text.isEmpty() && "=+-@\t\r\n＝＋－＠".indexOf(text.charAt(0)) >= 0;
     return formula ? "'" + text : text;
   }
 }

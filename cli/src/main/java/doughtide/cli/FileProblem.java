@@ -30,7 +30,7 @@ final class FileProblem {
   }
 
   static String quoted(String file) {
-    return "'" + Shorten.to(file, 200) + "'";
+    return "'" + OneLine.harmless(Shorten.to(file, 200)) + "'";
   }
 
   private static String words(Exception e) {

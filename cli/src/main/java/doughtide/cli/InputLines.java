@@ -99,6 +99,11 @@ final class InputLines implements Closeable {
     }
   }
 
+  /** The name for messages, in quotes. */
+  String quotedName() {
+    return FileProblem.quoted(shown);
+  }
+
   /** What is wrong with a line, as an exception that names file and line. */
   InputException problem(Line line, String what) {
     return problem(line.number(), what);

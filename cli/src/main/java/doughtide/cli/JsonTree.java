@@ -40,7 +40,10 @@ final class JsonTree {
    */
   static JsonTree read(String shown, InputStream in) throws IOException {
     try (JsonParser parser = FACTORY.createParser(in)) {
-      parser.nextToken();
+      if (parser.nextToken() == null) {
+        throw new InputException(
+            FileProblem.quoted(shown) + " is no JSON, it is empty: is this the right file?");
+      }
       Object root = value(shown, parser, 0);
       if (parser.nextToken() != null) {
         throw new InputException(

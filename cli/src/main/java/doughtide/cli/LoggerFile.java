@@ -1,5 +1,6 @@
 package doughtide.cli;
 
+import de.siegmar.fastcsv.reader.CsvParseException;
 import de.siegmar.fastcsv.reader.CsvReader;
 import de.siegmar.fastcsv.reader.CsvRecord;
 import doughtide.core.forecast.Warning;
@@ -99,7 +100,7 @@ final class LoggerFile {
   }
 
   private void add(Columns columns, LogTimes times, InputLines.Line line) {
-    List<String> cells = columns.cells(line.text());
+    List<String> cells = cells(line, columns.separator());
     if (cells.size() <= Math.max(columns.time(), columns.temperature())) {
       throw lines.problem(
           line, "only " + cells.size() + " columns: a time and a temperature are needed");
@@ -128,6 +129,15 @@ final class LoggerFile {
       throw lines.problem(line, String.valueOf(e.getMessage()));
     }
     lastLine = line.number();
+  }
+
+  private List<String> cells(InputLines.Line line, char separator) {
+    try {
+      return Columns.split(line.text(), separator);
+    } catch (CsvParseException e) {
+      throw lines.problem(
+          line, "the quotation marks of the line do not pair: correct them or leave them out");
+    }
   }
 
   private void checkOrder(double hours) {
@@ -169,7 +179,7 @@ final class LoggerFile {
     static Columns of(LoggerFile file, InputLines.Line header) {
       char separator = separator(header.text());
       List<String> names =
-          split(header.text(), separator).stream()
+          file.cells(header, separator).stream()
               .map(name -> Quantities.clean(name).toLowerCase(Locale.ROOT))
               .toList();
       int time = -1;
@@ -233,10 +243,6 @@ final class LoggerFile {
         return ';';
       }
       return header.indexOf('\t') >= 0 ? '\t' : ',';
-    }
-
-    List<String> cells(String line) {
-      return split(line, separator);
     }
 
     private static List<String> split(String line, char separator) {

@@ -1,6 +1,7 @@
 package doughtide.cli;
 
 import doughtide.core.learning.LearnedStarter;
+import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.thermal.Warming;
 import java.io.IOException;
@@ -15,6 +16,9 @@ final class MixerOptions {
   private static final String MIXER = "mixer";
   private static final String SAVE = "save";
   private static final double DECIMALS = 100;
+
+  /** As {@link LearnedStarter} allows. */
+  private static final double MOST_KELVIN = 30;
 
   private MixerOptions() {}
 
@@ -80,6 +84,14 @@ final class MixerOptions {
                     new InputException(
                         "--save needs the mixer's name: add for example --mixer spiral"));
     LearnedStarter starter = starter(arguments, environment);
+    if (!(mixing.kelvin() >= 0 && mixing.kelvin() <= MOST_KELVIN)) {
+      throw new InputException(
+          "--save keeps a mixer that warms a dough by 0…"
+              + Checks.plain(MOST_KELVIN)
+              + " °C; by --pour, --got and --room this one did "
+              + Checks.plain(Math.rint(mixing.kelvin() * DECIMALS) / DECIMALS)
+              + " °C: measure again, or leave --save out");
+    }
     Map<String, Double> mixers = new TreeMap<>(starter.mixerFrictionCelsius());
     mixers.put(mixer, Math.rint(mixing.kelvin() * DECIMALS) / DECIMALS);
     StarterFile.write(starter.withMixerFriction(mixers), file.get());

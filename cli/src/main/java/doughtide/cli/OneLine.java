@@ -12,9 +12,18 @@ final class OneLine {
    * and marks that turn the writing direction.
    */
   static String of(String message) {
-    StringBuilder line = new StringBuilder(message.length());
-    message.codePoints().forEach(c -> line.appendCodePoint(harmless(c)));
-    return Shorten.to(line.toString().strip(), LONGEST);
+    return Shorten.to(harmless(message).strip(), LONGEST);
+  }
+
+  /**
+   * The same, however long.
+   *
+   * @param text one line, of which a part may come from outside
+   */
+  static String harmless(String text) {
+    StringBuilder line = new StringBuilder(text.length());
+    text.codePoints().forEach(c -> line.appendCodePoint(harmless(c)));
+    return line.toString();
   }
 
   private static int harmless(int c) {

@@ -10,9 +10,9 @@ final class TextPage {
 
   private final List<String> lines = new ArrayList<>();
 
-  /** A line as it is. */
+  /** A line; what could command a terminal is taken out of it. */
   TextPage line(String text) {
-    lines.add(text.stripTrailing());
+    lines.add(OneLine.harmless(text).stripTrailing());
     return this;
   }
 

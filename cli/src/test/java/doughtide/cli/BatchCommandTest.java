@@ -101,7 +101,9 @@ class BatchCommandTest {
             c -> assertThat(c).contains("line 5: dough_temp 25 has no unit: write dough_temp 25C"),
             d -> assertThat(d).contains("line 6: the row has 2 cells and the header 7"),
             sum ->
-                assertThat(sum).contains("3 of the 5 rows could not be used, the first on line 3"));
+                assertThat(sum)
+                    .contains(
+                        "3 of the 5 rows of 'doughs.csv' could not be used, the first on line 3"));
     List<String> lines = read("out.csv").lines().toList();
     assertThat(lines).hasSize(6);
     assertThat(lines.get(2)).startsWith("3,B,,,").contains("240C");
@@ -183,7 +185,7 @@ class BatchCommandTest {
     assertThat(batch("wrong.csv").refusal())
         .contains("column 'dough_tmp' is not known here: did you mean dough_temp?");
     write("empty.csv", "\n \n");
-    assertThat(batch("empty.csv").refusal()).contains("there are no rows to read");
+    assertThat(batch("empty.csv").refusal()).contains("'empty.csv' has no rows to read");
   }
 
   @Test

@@ -2,23 +2,26 @@ package doughtide.cli;
 
 import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.junit.jupiter.api.Assumptions.assumeTrue;
 
 import java.io.IOException;
 import java.io.RandomAccessFile;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Random;
 import java.util.concurrent.TimeUnit;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
-import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
-/** What happens to files when a process is killed and when the disk does not play along. */
+/** What happens to files when the disk does not play along. */
 @DisabledOnOs(OS.WINDOWS)
 class FaultIT {
 
@@ -66,81 +69,6 @@ class FaultIT {
       text.append('D').append(i).append(',').append(18 + i % 10).append("C\n");
     }
     Files.writeString(folder.resolve("doughs.csv"), text.toString());
-  }
-
-  @Test
-  void killedAtAFewMomentsAChartIsOldOrNew() throws Exception {
-    killedAChartIsOldOrNew(3, 5);
-  }
-
-  @Test
-  @Tag("long")
-  void killedAtManyMomentsAChartIsOldOrNew() throws Exception {
-    killedAChartIsOldOrNew(4, 100);
-  }
-
-  private void killedAChartIsOldOrNew(long seed, int times) throws Exception {
-    Path chart = folder.resolve("rise chart.svg");
-    long begin = System.nanoTime();
-    run(chart("rise chart.svg"));
-    long took = (System.nanoTime() - begin) / 1_000_000;
-    String whole = Files.readString(chart);
-    assertThat(whole).contains("</svg");
-    Files.writeString(chart, "old");
-    Random random = new Random(seed);
-    for (int i = 0; i < times; i++) {
-      Process process = start(chart("rise chart.svg"));
-      if (!process.waitFor(
-          (long) (took * (0.5 + 0.6 * random.nextDouble())), TimeUnit.MILLISECONDS)) {
-        process.destroyForcibly().waitFor();
-      }
-      assertThat(Files.readString(chart)).as("kill %d", i).isIn("old", whole);
-    }
-  }
-
-  @Test
-  void killedAtAFewMomentsABatchGoesOnToTheSameBytes() throws Exception {
-    killedABatchGoesOn(5, 5);
-  }
-
-  @Test
-  @Tag("long")
-  void killedAtManyMomentsABatchGoesOnToTheSameBytes() throws Exception {
-    killedABatchGoesOn(6, 100);
-  }
-
-  private void killedABatchGoesOn(long seed, int times) throws Exception {
-    doughs(400);
-    long begin = System.nanoTime();
-    run("batch", "doughs.csv", "--members", "64", "--out", "whole.csv");
-    long took = (System.nanoTime() - begin) / 1_000_000;
-    String whole = Files.readString(folder.resolve("whole.csv"));
-    assertThat(whole.lines()).hasSize(401);
-    Random random = new Random(seed);
-    Path out = folder.resolve("out.csv");
-    Files.writeString(out, "old");
-    for (int i = 0; i < times; i++) {
-      String[] words = {
-        "batch", "doughs.csv", "--members", "64", "--out", "out.csv", "--resume", "--overwrite"
-      };
-      Process process = start(words);
-      if (!process.waitFor((long) (took * random.nextDouble()), TimeUnit.MILLISECONDS)) {
-        process.destroyForcibly().waitFor();
-      }
-      assertThat(Files.readString(out)).as("kill %d", i).isIn("old", whole);
-    }
-    Ended last =
-        run(
-            "batch",
-            "doughs.csv",
-            "--members",
-            "64",
-            "--out",
-            "out.csv",
-            "--resume",
-            "--overwrite");
-    assertThat(last.err()).isEmpty();
-    assertThat(Files.readString(out)).isEqualTo(whole);
   }
 
   @Test
@@ -223,20 +151,168 @@ class FaultIT {
         .allSatisfy(line -> assertThat(line).endsWith(line.startsWith("line") ? "error" : ","));
   }
 
+  /** As another user: permissions do not hold for root. */
+  private Ended asNobody(String... words) throws Exception {
+    Path jar = folder.resolve("doughtide.jar");
+    Files.copy(Path.of(JAR), jar, StandardCopyOption.REPLACE_EXISTING);
+    for (Path path = folder; path != null && isOurs(path); path = path.getParent()) {
+      path.toFile().setExecutable(true, false);
+      path.toFile().setReadable(true, false);
+    }
+    List<String> command =
+        new ArrayList<>(
+            List.of("setpriv", "--reuid=65534", "--regid=65534", "--clear-groups", JAVA, "-jar"));
+    command.add(jar.toString());
+    command.addAll(List.of(words));
+    int code =
+        new ProcessBuilder(command)
+            .directory(folder.toFile())
+            .redirectOutput(folder.resolve("stdout").toFile())
+            .redirectError(folder.resolve("stderr").toFile())
+            .start()
+            .waitFor();
+    return new Ended(
+        code,
+        Files.readString(folder.resolve("stdout"), UTF_8),
+        Files.readString(folder.resolve("stderr"), UTF_8));
+  }
+
+  private static boolean isOurs(Path path) {
+    return path.toString().contains("junit");
+  }
+
+  private static boolean root() {
+    return System.getProperty("user.name").equals("root");
+  }
+
+  private int shell(String command) throws Exception {
+    return new ProcessBuilder("sh", "-c", command)
+        .directory(folder.toFile())
+        .redirectErrorStream(true)
+        .redirectOutput(folder.resolve("shell").toFile())
+        .start()
+        .waitFor();
+  }
+
   @Test
-  void textNeverBecomesMarkup() throws Exception {
-    Ended run =
-        run(
-            "rise",
-            "--dough-temp",
-            "25C",
-            "--members",
-            "8",
-            "--chart",
-            "x.svg",
-            "--title",
-            "<script>alert(1)</script>&\"");
-    assertThat(run.code()).isZero();
-    assertThat(Files.readString(folder.resolve("x.svg"))).doesNotContain("<script");
+  void aClosedFileAndFolderForOneWhoIsNotRoot() throws Exception {
+    assumeTrue(
+        root() && shell("setpriv --reuid=65534 --regid=65534 --clear-groups true") == 0,
+        "needs root and setpriv to become another user");
+    Files.createDirectory(folder.resolve("closed"));
+    Files.writeString(folder.resolve("closed/old.svg"), "old");
+    Files.writeString(folder.resolve("secret.csv"), "id\n");
+    assertThat(shell("chmod 755 closed; chmod 600 secret.csv")).isZero();
+    refused(asNobody(chart("closed/x.svg")), "check the permissions");
+    refused(asNobody(chart("closed/old.svg")), "check the permissions");
+    refused(asNobody("batch", "secret.csv"), "check the permissions");
+    refused(asNobody("batch", "closed/none.csv"), "does not exist");
+    assertThat(Files.readString(folder.resolve("closed/old.svg"))).isEqualTo("old");
+    assertThat(closedHolds()).containsExactly("old.svg");
+  }
+
+  private List<String> closedHolds() throws IOException {
+    try (Stream<Path> all = Files.list(folder.resolve("closed"))) {
+      return all.map(each -> each.getFileName().toString()).sorted().toList();
+    }
+  }
+
+  /** A file system of 128 kB that fills while a chart, a starter and a batch are written. */
+  @Test
+  void aDiskThatFillsLeavesTheOldFile() throws Exception {
+    Path small = Files.createDirectory(folder.resolve("closed"));
+    assumeTrue(
+        root() && shell("mount -t tmpfs -o size=128k tmpfs closed") == 0,
+        "needs root and the right to mount a small file system");
+    try {
+      DemoReadings.copyTo(folder);
+      doughs(2000);
+      Files.write(small.resolve("filler"), new byte[98_304]);
+      for (String name : List.of("old.svg", "old.pdf", "old.json", "old.csv")) {
+        Files.writeString(small.resolve(name), "old");
+      }
+      refused(run(chart("closed/old.svg")), "the disk is full");
+      refused(run(chart("closed/old.pdf")), "the disk is full");
+      assertThat(closedHolds())
+          .containsExactly("filler", "old.csv", "old.json", "old.pdf", "old.svg");
+      Ended batch =
+          run("batch", "doughs.csv", "--members", "8", "--out", "closed/old.csv", "--overwrite");
+      refused(batch, "the disk is full");
+      refused(batch, "stays for --resume");
+      for (String name : List.of("old.svg", "old.pdf", "old.json", "old.csv")) {
+        assertThat(small.resolve(name)).content().isEqualTo("old");
+      }
+      Files.delete(small.resolve("filler"));
+      Files.delete(small.resolve("old.csv.part"));
+      assertThat(run(chart("closed/old.svg")).err()).isEmpty();
+    } finally {
+      assertThat(shell("umount closed")).isZero();
+    }
+  }
+
+  @Test
+  void aReadOnlyDisk() throws Exception {
+    Files.createDirectory(folder.resolve("closed"));
+    assumeTrue(
+        root() && shell("mount -t tmpfs -o ro,size=64k tmpfs closed") == 0,
+        "needs root and the right to mount a file system");
+    try {
+      Ended run = run(chart("closed/x.svg"));
+      assertThat(run.err().lines()).hasSize(1);
+      assertThat(run.code()).isEqualTo(Main.BAD_INPUT);
+      assertThat(run.err()).containsPattern("read-only|check the permissions");
+    } finally {
+      assertThat(shell("umount closed")).isZero();
+    }
+  }
+
+  @Test
+  void devicesAndPipesAreNoPlaceForAFile() throws Exception {
+    assertThat(shell("mkfifo pipe.svg; ln -s /dev/full full.svg; ln -s loop.svg loop.svg"))
+        .isZero();
+    refused(run(chart("pipe.svg")), "'pipe.svg' is not an ordinary file");
+    refused(run(chart("full.svg")), "'full.svg' is not an ordinary file");
+    refused(run(chart("loop.svg")), "'loop.svg'");
+    refused(run("batch", "loop.svg"), "'loop.svg'");
+  }
+
+  @Test
+  void aPipeIsReadLikeAFile() throws Exception {
+    doughs(3);
+    assertThat(shell("mkfifo pipe.csv")).isZero();
+    String command = "cat doughs.csv >pipe.csv & \"" + JAVA + "\" -jar \"" + JAR + "\" batch";
+    assertThat(shell(command + " pipe.csv --members 8")).isZero();
+    assertThat(Files.readAllLines(folder.resolve("shell"))).hasSize(4);
+  }
+
+  /** Java 17 takes the letters of file names from the locale; either it can or it says so. */
+  @ParameterizedTest
+  @ValueSource(strings = {"C", "POSIX", "C.UTF-8", "de_DE.ISO-8859-1"})
+  void namesWithSpacesAndOtherLetters(String locale) throws Exception {
+    String java = "LC_ALL=" + locale + " \"" + JAVA + "\" -jar \"" + JAR + "\" ";
+    String rise = java + "rise --dough-temp 25C --members 8 --chart ";
+    assertThat(shell("mkdir 'a b'; cd 'a b'; " + rise + "'my chart.svg'")).isZero();
+    assertThat(folder.resolve("a b/my chart.svg")).content().contains("</svg");
+    int code = shell("cd 'a b'; " + rise + "\"$(printf 'r\\303\\266st.svg')\"");
+    if (code == Main.BAD_INPUT) {
+      assertThat(Files.readAllLines(folder.resolve("shell")))
+          .singleElement()
+          .satisfies(line -> assertThat(line).contains("LC_ALL=C.UTF-8"));
+    } else {
+      assertThat(code).isZero();
+      assertThat(shell("cd 'a b'; test -s \"$(printf 'r\\303\\266st.svg')\"")).isZero();
+    }
+    assertThat(code).isEqualTo(locale.equals("C.UTF-8") ? Main.OK : code);
+  }
+
+  @Test
+  void aLearnedStarterThatShrinksWhileItIsRead() throws Exception {
+    DemoReadings.learnedIn(folder);
+    byte[] whole = Files.readAllBytes(folder.resolve("starter.json"));
+    for (int share = 1; share < 4; share++) {
+      Files.write(
+          folder.resolve("cut.json"), java.util.Arrays.copyOf(whole, whole.length * share / 4));
+      refused(run("rise", "--dough-temp", "25C", "--starter-file", "cut.json"), "'cut.json'");
+    }
   }
 }
