@@ -1,6 +1,5 @@
 package doughtide.cli;
 
-import doughtide.core.dough.Ingredients;
 import doughtide.core.planning.BakeDayAnswer;
 import doughtide.core.planning.BakePlan;
 import doughtide.core.planning.BakeStep;
@@ -67,14 +66,7 @@ final class BakeDayJson {
   }
 
   private void amounts(BakePlan plan) {
-    Ingredients weigh = plan.ingredients();
-    json.name("ingredients")
-        .beginObject()
-        .field("flourGrams", weigh.flourGrams(), 1)
-        .field("waterGrams", weigh.waterGrams(), 1)
-        .field("starterGrams", weigh.starterGrams(), 1)
-        .field("saltGrams", weigh.saltGrams(), 1)
-        .endObject();
+    JsonParts.ingredients(json, plan.ingredients());
     FeedAmounts feed = plan.feedAmounts();
     json.name("feed")
         .beginObject()

@@ -1,6 +1,5 @@
 package doughtide.cli;
 
-import doughtide.core.dough.Ingredients;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.planning.BakeDay;
 import doughtide.core.planning.BakeDayAnswer;
@@ -128,17 +127,10 @@ final class BakeDayPage {
   }
 
   private void ingredients(BakePlan plan) {
-    Ingredients weigh = plan.ingredients();
     page.sentence(
-        "  Weigh: flour "
-            + Words.grams(weigh.flourGrams())
-            + ", water "
-            + Words.grams(weigh.waterGrams())
-            + ", starter "
-            + Words.grams(weigh.starterGrams())
-            + ", salt "
-            + Words.grams(weigh.saltGrams())
-            + ". Starter "
+        "  "
+            + Words.weigh(plan.ingredients())
+            + " Starter "
             + Words.percent(plan.starterPercent())
             + " of the flour added = "
             + Words.percent(100 * plan.dough().prefermentedFlour())

@@ -1,7 +1,6 @@
 package doughtide.cli;
 
 import doughtide.core.forecast.TimeWindow;
-import doughtide.core.forecast.Warning;
 import doughtide.core.planning.FeedAmounts;
 import doughtide.core.planning.FeedRatio;
 import doughtide.core.planning.Feeding;
@@ -180,19 +179,11 @@ final class FeedJson {
   }
 
   private void warnings(RefreshmentPlan plan) {
-    json.name("warnings").beginArray();
-    plan.steps().stream()
-        .flatMap(step -> step.forecast().warnings().stream())
-        .distinct()
-        .forEach(this::warning);
-    json.endArray();
-  }
-
-  private void warning(Warning warning) {
-    json.beginObject()
-        .field("kind", Arguments.word(warning.kind()))
-        .field("text", warning.text())
-        .field("remedy", warning.remedy())
-        .endObject();
+    JsonParts.warnings(
+        json,
+        plan.steps().stream()
+            .flatMap(step -> step.forecast().warnings().stream())
+            .distinct()
+            .toList());
   }
 }

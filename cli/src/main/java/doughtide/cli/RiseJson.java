@@ -5,9 +5,7 @@ import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.SampleJar;
 import doughtide.core.forecast.ShapeForecast;
 import doughtide.core.forecast.TimeWindow;
-import doughtide.core.forecast.Warning;
 import doughtide.core.quantity.Temperature;
-import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
@@ -40,8 +38,8 @@ final class RiseJson {
     window(answer.over());
     json.endObject();
     curve();
-    warnings();
-    widens();
+    JsonParts.warnings(json, answer.warnings());
+    JsonParts.widens(json, answer.widens());
     warmth();
     loaf();
     jar();
@@ -115,32 +113,6 @@ final class RiseJson {
           .field("riseLikelyPercent", point.riseLikelyPercent(), RISE_DECIMALS)
           .field("riseLatePercent", point.riseLatePercent(), RISE_DECIMALS)
           .field("pH", point.ph(), 2)
-          .endObject();
-    }
-    json.endArray();
-  }
-
-  private void warnings() {
-    json.name("warnings").beginArray();
-    for (Warning warning : answer.warnings()) {
-      json.beginObject()
-          .field("kind", word(warning.kind()))
-          .field("text", warning.text())
-          .field("remedy", warning.remedy())
-          .endObject();
-    }
-    json.endArray();
-  }
-
-  private void widens() {
-    json.name("widens").beginArray();
-    for (RiseAnswer.Widening each : answer.widens()) {
-      json.beginObject()
-          .field("unknown", word(each.unknown()))
-          .field("share", each.share(), 3)
-          .field("risePercent", each.at().percent(), RISE_DECIMALS)
-          .field("text", each.unknown().words())
-          .field("remedy", each.unknown().remedy())
           .endObject();
     }
     json.endArray();
@@ -259,9 +231,5 @@ final class RiseJson {
 
   private static <T> OptionalDouble number(Optional<T> from, Function<T, OptionalDouble> number) {
     return from.map(number).orElse(OptionalDouble.empty());
-  }
-
-  private static String word(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 }

@@ -21,7 +21,7 @@ final class WantedCsv {
         };
     csv.header("doughs_in_time", value, "reach", "hours_early", "hours_likely", "hours_late");
     for (WantedAnswer.Row row : answer.rows()) {
-      csv.text(WantedJson.word(row.doughs()));
+      csv.text(JsonParts.word(row.doughs()));
       if (options.question() == WantedOptions.Question.MIX_AT) {
         csv.text(
             row.value().isPresent()
@@ -30,7 +30,7 @@ final class WantedCsv {
       } else {
         number(csv, row.value());
       }
-      csv.text(WantedJson.word(row.reach()));
+      csv.text(JsonParts.word(row.reach()));
       number(csv, row.window().early());
       number(csv, row.window().likely());
       number(csv, row.window().late());

@@ -1,10 +1,7 @@
 package doughtide.cli;
 
 import doughtide.core.dough.DoughFormula;
-import doughtide.core.dough.Ingredients;
-import doughtide.core.forecast.Warning;
 import java.io.PrintStream;
-import java.util.Locale;
 import java.util.OptionalDouble;
 
 /** The answer as one JSON object of the schema {@code doughtide/wanted/1}. */
@@ -29,10 +26,10 @@ final class WantedJson {
   private void object() {
     json.beginObject()
         .field("schema", "doughtide/wanted/1")
-        .field("asked", word(options.question()));
+        .field("asked", JsonParts.word(options.question()));
     understood();
     json.field("wantedHours", options.bulkHours(), HOUR_DECIMALS);
-    json.field("reach", word(answer.half().reach()));
+    json.field("reach", JsonParts.word(answer.half().reach()));
     json.name("answers").beginArray();
     answer.rows().forEach(this::row);
     json.endArray();
@@ -40,8 +37,8 @@ final class WantedJson {
         .field("shapeRiseLowPercent", answer.rise().low(), 2)
         .field("shapeRiseHighPercent", answer.rise().high(), 2);
     weigh();
-    widens();
-    warnings();
+    JsonParts.widens(json, answer.widens());
+    JsonParts.warnings(json, answer.forecast().warnings());
     json.name("cautions").beginArray();
     json.value(WantedCommand.CAUTION.replaceFirst("^Caution: ", "")).endArray().endObject();
   }
@@ -77,7 +74,7 @@ final class WantedJson {
   }
 
   private void row(WantedAnswer.Row row) {
-    json.beginObject().field("doughsInTime", word(row.doughs()));
+    json.beginObject().field("doughsInTime", JsonParts.word(row.doughs()));
     boolean mixing = options.question() == WantedOptions.Question.MIX_AT;
     switch (options.question()) {
       case STARTER -> {
@@ -92,7 +89,7 @@ final class WantedJson {
       case DOUGH_TEMP -> json.field("doughCelsius", row.value(), 2);
       case MIX_AT -> clock("mixAt", row.value());
     }
-    json.field("reach", word(row.reach()))
+    json.field("reach", JsonParts.word(row.reach()))
         .field("hoursEarly", row.window().early(), HOUR_DECIMALS)
         .field("hoursLikely", row.window().likely(), HOUR_DECIMALS)
         .field("hoursLate", row.window().late(), HOUR_DECIMALS);
@@ -123,43 +120,6 @@ final class WantedJson {
     if (options.amount().isEmpty()) {
       return;
     }
-    Ingredients weigh = options.amount().get().ingredients(answer.formula());
-    json.name("ingredients")
-        .beginObject()
-        .field("flourGrams", weigh.flourGrams(), 1)
-        .field("waterGrams", weigh.waterGrams(), 1)
-        .field("starterGrams", weigh.starterGrams(), 1)
-        .field("saltGrams", weigh.saltGrams(), 1)
-        .endObject();
-  }
-
-  private void widens() {
-    json.name("widens").beginArray();
-    for (RiseAnswer.Widening each : answer.widens()) {
-      json.beginObject()
-          .field("unknown", word(each.unknown()))
-          .field("share", each.share(), 3)
-          .field("risePercent", each.at().percent(), 2)
-          .field("text", each.unknown().words())
-          .field("remedy", each.unknown().remedy())
-          .endObject();
-    }
-    json.endArray();
-  }
-
-  private void warnings() {
-    json.name("warnings").beginArray();
-    for (Warning warning : answer.forecast().warnings()) {
-      json.beginObject()
-          .field("kind", word(warning.kind()))
-          .field("text", warning.text())
-          .field("remedy", warning.remedy())
-          .endObject();
-    }
-    json.endArray();
-  }
-
-  static String word(Enum<?> constant) {
-    return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
+    JsonParts.ingredients(json, options.amount().get().ingredients(answer.formula()));
   }
 }

@@ -1,7 +1,6 @@
 package doughtide.cli;
 
 import doughtide.core.dough.DoughFormula;
-import doughtide.core.dough.Ingredients;
 import doughtide.core.dough.Starter;
 import doughtide.core.forecast.Warning;
 import doughtide.core.planning.InverseAnswer.Reach;
@@ -218,20 +217,7 @@ final class WantedPage {
   private void weigh() {
     options
         .amount()
-        .ifPresent(
-            amount -> {
-              Ingredients weigh = amount.ingredients(answer.formula());
-              page.sentence(
-                  "Weigh: flour "
-                      + Words.grams(weigh.flourGrams())
-                      + ", water "
-                      + Words.grams(weigh.waterGrams())
-                      + ", starter "
-                      + Words.grams(weigh.starterGrams())
-                      + ", salt "
-                      + Words.grams(weigh.saltGrams())
-                      + ".");
-            });
+        .ifPresent(amount -> page.sentence(Words.weigh(amount.ingredients(answer.formula()))));
   }
 
   private void table() {

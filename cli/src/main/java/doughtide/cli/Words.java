@@ -1,5 +1,6 @@
 package doughtide.cli;
 
+import doughtide.core.dough.Ingredients;
 import doughtide.core.quantity.Altitude;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Share;
@@ -62,5 +63,18 @@ final class Words {
   static String rounded(double value, int decimals) {
     double scale = Math.pow(10, decimals);
     return Checks.plain(Math.round(value * scale) / scale);
+  }
+
+  /** What to weigh, as a sentence. */
+  static String weigh(Ingredients weigh) {
+    return "Weigh: flour "
+        + grams(weigh.flourGrams())
+        + ", water "
+        + grams(weigh.waterGrams())
+        + ", starter "
+        + grams(weigh.starterGrams())
+        + ", salt "
+        + grams(weigh.saltGrams())
+        + ".";
   }
 }
