@@ -181,7 +181,7 @@ class FeedCommandTest {
 
     assertThat(feed.text("ripe.hoursLikely")).isEqualTo("null");
     assertThat(feed.text("heightTimes")).isEqualTo("null");
-    assertThat(feed.text("warnings.0.kind")).isEqualTo("outside growth");
+    assertThat(feed.text("warnings.0.kind")).isEqualTo("outside-growth");
     assertThat(feed("--ratio", "1:5:5", "--starter-temp", "41C").out())
         .contains("no hours are given");
   }
