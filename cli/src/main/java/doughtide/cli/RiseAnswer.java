@@ -26,7 +26,6 @@ import java.util.stream.IntStream;
  * @param forecast the rise with its uncertainty
  * @param passings when each rise is passed, ascending
  * @param over from when the dough is past its best
- * @param curve the band over time; no points if no hours can be given
  * @param widens what makes the window wide, largest first
  * @param warmth the likely dough's own temperature at round hours
  * @param proof what happens after bulk fermentation, if that was asked
@@ -41,7 +40,6 @@ record RiseAnswer(
     RiseForecast forecast,
     List<Passing> passings,
     TimeWindow over,
-    List<RiseForecast.BandPoint> curve,
     List<Widening> widens,
     List<Warmth> warmth,
     Optional<Loaf> proof,
@@ -55,7 +53,6 @@ record RiseAnswer(
 
   RiseAnswer {
     passings = List.copyOf(passings);
-    curve = List.copyOf(curve);
     widens = List.copyOf(widens);
     warmth = List.copyOf(warmth);
     warnings = List.copyOf(warnings);
@@ -118,7 +115,6 @@ record RiseAnswer(
         forecast,
         passings,
         forecast.hoursToOver(),
-        forecast.band(CURVE_POINTS),
         widens(forecast),
         warmth(forecast),
         loaf,
@@ -161,6 +157,14 @@ record RiseAnswer(
       }
     }
     return List.of();
+  }
+
+  /**
+   * The band over time, worked out when asked for, which a page of text does not; no points if no
+   * hours can be given.
+   */
+  List<RiseForecast.BandPoint> curve() {
+    return forecast.band(CURVE_POINTS);
   }
 
   /** Whether the dough's temperature changes. */

@@ -59,7 +59,7 @@ public class TrajectoryBenchmark {
     start = dynamics.startState();
     double[] exact = start.clone();
     new DormandPrince853Integrator(1e-12, LARGEST_STEP, 1e-13, 1e-12)
-        .integrate(equations, 0, start, HOURS, exact);
+        .integrate(CommonsMathSolution.asCommonsMath(equations), 0, start, HOURS, exact);
     double ours = error(kernelEnd(), exact);
     tolerance853 = tolerance(ours, t -> error(commons853(t), exact));
     tolerance54 = tolerance(ours, t -> error(commons54(t), exact));
@@ -161,7 +161,7 @@ public class TrajectoryBenchmark {
   }
 
   private double[] integrated(FirstOrderIntegrator integrator) {
-    FirstOrderDifferentialEquations same = equations;
+    FirstOrderDifferentialEquations same = CommonsMathSolution.asCommonsMath(equations);
     integrator.integrate(same, 0, start, HOURS, state);
     return state;
   }

@@ -2,6 +2,10 @@ package doughtide.core.forecast;
 
 import doughtide.core.quantity.Checks;
 import doughtide.core.rise.Unknowns;
+import java.io.ByteArrayInputStream;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.math3.distribution.NormalDistribution;
@@ -20,6 +24,23 @@ public final class Ensemble {
   private static final int SEED = 20_260_301;
   private static final double TWO_TO_52 = 0x1p52;
   private static final long MASK = (1L << 52) - 1;
+
+  /**
+   * Direction numbers of Joe &amp; Kuo 2008 (SIAM J Sci Comput 30:2635–2654), the lines of
+   * commons-math3's own file for these dimensions; the file has a thousand, and to read it costs a
+   * cold start more than all the draws.
+   */
+  private static final String DIRECTIONS =
+      """
+      d s a m_i
+      2 1 0 1
+      3 2 1 1 3
+      4 3 1 1 3 1
+      5 3 2 1 1 1
+      6 4 1 1 1 3 3
+      7 4 4 1 3 5 13
+      """;
+
   private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
 
   private final List<Unknowns> members;
@@ -39,7 +60,7 @@ public final class Ensemble {
   public static Ensemble of(Belief belief, int size) {
     Checks.inRange("ensemble size", size, 8, 65_536, "members");
     long[] shift = shift();
-    SobolSequenceGenerator sobol = new SobolSequenceGenerator(DIMENSIONS);
+    SobolSequenceGenerator sobol = sobol();
     List<Unknowns> members = new ArrayList<>(size);
     double[][] ranks = new double[DIMENSIONS][size];
     for (int m = 0; m < size; m++) {
@@ -54,6 +75,15 @@ public final class Ensemble {
       members.add(belief.unknowns(normal, point[Belief.SIZE]));
     }
     return new Ensemble(List.copyOf(members), ranks);
+  }
+
+  static SobolSequenceGenerator sobol() {
+    byte[] directions = DIRECTIONS.getBytes(StandardCharsets.US_ASCII);
+    try {
+      return new SobolSequenceGenerator(DIMENSIONS, new ByteArrayInputStream(directions));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
   }
 
   private static long[] shift() {

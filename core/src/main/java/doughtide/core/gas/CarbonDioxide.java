@@ -1,8 +1,5 @@
 package doughtide.core.gas;
 
-import org.apache.commons.math3.analysis.interpolation.SplineInterpolator;
-import org.apache.commons.math3.analysis.polynomials.PolynomialFunction;
-
 /**
  * Solubility of carbon dioxide in water and the vapour pressure of water.
  *
@@ -22,22 +19,33 @@ public final class CarbonDioxide {
 
   private CarbonDioxide() {}
 
+  /**
+   * The natural cubic spline through the logarithms, as commons-math3 makes it, without the thirty
+   * classes that would cost every start of a program.
+   */
   private static double[][] spline() {
-    int n = HENRY_MOL_PER_M3_PA.length;
-    double[] celsius = new double[n];
-    double[] logarithm = new double[n];
-    for (int i = 0; i < n; i++) {
-      celsius[i] = i * STEP_CELSIUS;
-      logarithm[i] = Math.log(HENRY_MOL_PER_M3_PA[i]);
+    int n = HENRY_MOL_PER_M3_PA.length - 1;
+    double[] y = new double[n + 1];
+    for (int i = 0; i <= n; i++) {
+      y[i] = Math.log(HENRY_MOL_PER_M3_PA[i]);
     }
-    PolynomialFunction[] pieces =
-        new SplineInterpolator().interpolate(celsius, logarithm).getPolynomials();
-    double[][] coefficients = new double[pieces.length][];
-    for (int i = 0; i < pieces.length; i++) {
-      double[] own = pieces[i].getCoefficients();
-      coefficients[i] = java.util.Arrays.copyOf(own, 4);
+    double h = STEP_CELSIUS;
+    double[] mu = new double[n + 1];
+    double[] z = new double[n + 1];
+    for (int i = 1; i < n; i++) {
+      double g = 2 * (2 * h) - h * mu[i - 1];
+      mu[i] = h / g;
+      z[i] = (3 * (y[i + 1] * h - y[i] * (2 * h) + y[i - 1] * h) / (h * h) - h * z[i - 1]) / g;
     }
-    return coefficients;
+    double[][] pieces = new double[n][];
+    double next = 0; // nothing bends at the ends
+    for (int i = n - 1; i >= 0; i--) {
+      double c = z[i] - mu[i] * next;
+      double b = (y[i + 1] - y[i]) / h - h * (next + 2 * c) / 3;
+      pieces[i] = new double[] {y[i], b, c, (next - c) / (3 * h)};
+      next = c;
+    }
+    return pieces;
   }
 
   /**

@@ -1,5 +1,9 @@
 package doughtide.core.kinetics;
 
+import java.util.ArrayList;
+import java.util.List;
+import java.util.function.Function;
+
 /**
  * The published forms of the rate curve, fitted in this project. Yeast: the first three to the
  * rates that M. Gänzle gave bakers (fastest at 28 °C, half at 20 and 32, a quarter at 14 and 34,
@@ -30,6 +34,9 @@ public enum RateForm {
       RateCurve.powerExponential(3.0110, 0.3369, 36.0440, 2, 34),
       RateCurve.powerExponential(3.3367, 0.2671, 42.9499, 4, 41));
 
+  private static final RateCurve MEAN_YEAST = mean(RateForm::yeast);
+  private static final RateCurve MEAN_BACTERIA = mean(RateForm::bacteria);
+
   private final RateCurve yeast;
   private final RateCurve bacteria;
 
@@ -46,5 +53,36 @@ public enum RateForm {
   /** Rate curve of sourdough lactic bacteria. */
   public RateCurve bacteria() {
     return bacteria;
+  }
+
+  private static RateCurve mean(Function<RateForm, RateCurve> microbe) {
+    List<RateCurve> curves = new ArrayList<>();
+    for (RateForm form : values()) {
+      curves.add(microbe.apply(form));
+    }
+    return RateCurve.mean(curves);
+  }
+
+  /** Mean of the forms' rate curves of sourdough yeast. */
+  public static RateCurve meanYeast() {
+    return MEAN_YEAST;
+  }
+
+  /** Mean of the forms' rate curves of sourdough lactic bacteria. */
+  public static RateCurve meanBacteria() {
+    return MEAN_BACTERIA;
+  }
+
+  /**
+   * Whether a curve is one of those made here, which are known to be sound at every temperature of
+   * the model.
+   */
+  public static boolean isPublished(RateCurve curve) {
+    for (RateForm form : values()) {
+      if (curve == form.yeast || curve == form.bacteria) {
+        return true;
+      }
+    }
+    return curve == MEAN_YEAST || curve == MEAN_BACTERIA;
   }
 }

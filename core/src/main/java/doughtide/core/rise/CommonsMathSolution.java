@@ -3,6 +3,7 @@ package doughtide.core.rise;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.math3.ode.ContinuousOutputModel;
+import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
 import org.apache.commons.math3.ode.nonstiff.DormandPrince853Integrator;
 import org.apache.commons.math3.ode.sampling.StepHandler;
 import org.apache.commons.math3.ode.sampling.StepInterpolator;
@@ -18,14 +19,30 @@ final class CommonsMathSolution implements DenseSolution {
   private final List<Double> mesh = new ArrayList<>();
 
   /** Integrates one segment from {@code state}, which receives the state at its end. */
-  void integrate(SegmentDynamics equations, double from, double to, double[] state) {
+  void integrate(SegmentDynamics equations, double[] state) {
     DormandPrince853Integrator integrator =
         new DormandPrince853Integrator(SMALLEST_STEP_HOURS, LARGEST_STEP_HOURS, ABSOLUTE, RELATIVE);
     ContinuousOutputModel part = new ContinuousOutputModel();
     integrator.addStepHandler(part);
     integrator.addStepHandler(new MeshCollector());
-    integrator.integrate(equations, from, state, to, state);
+    integrator.integrate(
+        asCommonsMath(equations), equations.fromHours(), state, equations.toHours(), state);
     dense.append(part);
+  }
+
+  /** The dynamics as commons-math3 wants them. */
+  static FirstOrderDifferentialEquations asCommonsMath(SegmentDynamics equations) {
+    return new FirstOrderDifferentialEquations() {
+      @Override
+      public int getDimension() {
+        return RiseDynamics.SIZE;
+      }
+
+      @Override
+      public void computeDerivatives(double hours, double[] state, double[] derivative) {
+        equations.computeDerivatives(hours, state, derivative);
+      }
+    };
   }
 
   private final class MeshCollector implements StepHandler {

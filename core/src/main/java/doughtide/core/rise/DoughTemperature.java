@@ -9,6 +9,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Where the dough's temperature comes from: stated (steady, steps, a logger's readings), or
@@ -25,6 +26,7 @@ public final class DoughTemperature implements Serializable {
   public static final double HIGHEST_CELSIUS = 45;
 
   private final List<Stage> stages;
+  private transient volatile @Nullable Course lastCourse;
 
   private DoughTemperature(List<Stage> stages) {
     this.stages = List.copyOf(stages);
@@ -148,18 +150,14 @@ public final class DoughTemperature implements Serializable {
         Segment.of(this, hours).stream().flatMapToDouble(Segment::celsiusSeen));
   }
 
-  /**
-   * Whether the dough keeps one temperature between breakpoints, so that rates need computing only
-   * there.
-   */
-  boolean isStepwise(double hours) {
-    return Segment.of(this, hours).stream()
-        .allMatch(
-            segment ->
-                !segment.stage().inRoom()
-                    && segment.celsius(segment.fromHours()) == segment.celsius(segment.atPart(0.37))
-                    && segment.celsius(segment.fromHours())
-                        == segment.celsius(segment.atPart(0.83)));
+  /** The course of a run; the last one is kept, because all members of an ensemble ask for it. */
+  Course course(double hours) {
+    Course course = lastCourse;
+    if (course == null || course.hours() != hours) {
+      course = Course.of(this, hours);
+      lastCourse = course;
+    }
+    return course;
   }
 
   /** In a line, for logs: each stage's temperature at its start. */

@@ -3,11 +3,9 @@ package doughtide.core.rise;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Rise;
 import java.util.Arrays;
-import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Supplier;
-import java.util.stream.DoubleStream;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.jspecify.annotations.Nullable;
 
@@ -33,7 +31,6 @@ public final class RiseCurve {
 
   private final RiseDynamics dynamics;
   private final Supplier<RiseDynamics> changing;
-  private final List<Segment> segments;
   private final SegmentDynamics[] equations;
   private final double[] scratch = new double[RiseDynamics.SIZE];
   private final double[] slope = new double[RiseDynamics.SIZE];
@@ -47,28 +44,27 @@ public final class RiseCurve {
   RiseCurve(
       RiseDynamics dynamics,
       Supplier<RiseDynamics> changing,
-      List<Segment> segments,
+      SegmentDynamics[] equations,
       DenseSolution solution) {
     this.dynamics = dynamics;
     this.changing = changing;
-    this.segments = segments;
-    this.equations =
-        segments.stream()
-            .map(segment -> new SegmentDynamics(dynamics, segment))
-            .toArray(SegmentDynamics[]::new);
+    this.equations = equations;
     this.solution = solution;
     this.mesh = solution.mesh();
-    this.looks = withEndsOfSegments(mesh, segments);
+    this.looks = withEndsOfSegments(mesh, equations);
   }
 
   /**
    * At the end of a segment the temperature may jump, and the volume with it, so that what was
    * reached before is undone: look just before, too.
    */
-  private static double[] withEndsOfSegments(double[] mesh, List<Segment> segments) {
-    DoubleStream ends =
-        segments.stream().skip(1).mapToDouble(segment -> segment.fromHours() - BEFORE_JUMP_HOURS);
-    return DoubleStream.concat(Arrays.stream(mesh), ends).sorted().toArray();
+  private static double[] withEndsOfSegments(double[] mesh, SegmentDynamics[] equations) {
+    double[] looks = Arrays.copyOf(mesh, mesh.length + equations.length - 1);
+    for (int i = 1; i < equations.length; i++) {
+      looks[mesh.length + i - 1] = equations[i].fromHours() - BEFORE_JUMP_HOURS;
+    }
+    Arrays.sort(looks);
+    return looks;
   }
 
   /** First hour of the run, 0. */
@@ -106,10 +102,10 @@ public final class RiseCurve {
 
   private SegmentDynamics segmentAt(double hours) {
     int low = 0;
-    int high = segments.size() - 1;
+    int high = equations.length - 1;
     while (low < high) {
       int middle = (low + high) >>> 1;
-      if (hours >= segments.get(middle).toHours()) {
+      if (hours >= equations[middle].toHours()) {
         low = middle + 1;
       } else {
         high = middle;
@@ -198,7 +194,12 @@ public final class RiseCurve {
   /** Many rises are asked of one curve. */
   private synchronized double[] risesAtLooks() {
     if (risesAtLooks == null) {
-      risesAtLooks = Arrays.stream(looksWithPeak()).map(this::riseFraction).toArray();
+      double[] at = looksWithPeak();
+      double[] rises = new double[at.length];
+      for (int i = 0; i < at.length; i++) {
+        rises[i] = riseFraction(at[i]);
+      }
+      risesAtLooks = rises;
     }
     return risesAtLooks;
   }
@@ -284,10 +285,19 @@ public final class RiseCurve {
   /** A step may hold the greatest height, so that a rise is passed up and down inside it. */
   private synchronized double[] looksWithPeak() {
     if (looksWithPeak == null) {
-      looksWithPeak =
-          DoubleStream.concat(Arrays.stream(looks), hoursToPeak().stream()).sorted().toArray();
+      looksWithPeak = with(hoursToPeak(), looks);
     }
     return looksWithPeak;
+  }
+
+  private static double[] with(OptionalDouble one, double[] ascending) {
+    if (one.isEmpty()) {
+      return ascending;
+    }
+    double[] all = Arrays.copyOf(ascending, ascending.length + 1);
+    all[ascending.length] = one.getAsDouble();
+    Arrays.sort(all);
+    return all;
   }
 
   /**

@@ -1,10 +1,6 @@
 package doughtide.core.rise;
 
-import doughtide.core.dough.Composition;
 import doughtide.core.dough.DoughFormula;
-import doughtide.core.dough.DoughProperties;
-import doughtide.core.dough.Flour;
-import doughtide.core.gas.CarbonDioxide;
 import doughtide.core.gas.GasCells;
 import doughtide.core.kinetics.AcidBuffer;
 import java.util.List;
@@ -25,22 +21,13 @@ final class RiseDynamics {
   static final int SIZE = 8;
 
   private static final double LN_10 = Math.log(10);
-  private static final double RIPE_PH = 3.9; // ripe sourdough 3.9–4.1 (Kline et al. 1970)
-  private static final double USUAL_WATER_PHASE = 0.86; // h + m at which the salt constants hold
-  private static final double USUAL_HYDRATION = 0.70;
-  private static final double WHITE_ASH = 0.005;
-  private static final double GAS_CONSTANT_KJ = GasCells.GAS_CONSTANT / 1000;
   private static final double LOWEST_GROWTH_PH = 3.8; // Gänzle 1998
   private static final double BEST_GROWTH_PH = 5.25; // middle of the range (starting value)
   private static final double HIGHEST_GROWTH_PH = 6.7; // Gänzle et al. 1998
   private static final double LOWEST_ACID_PH = 3.6; // acid is made down to 3.6 (Gänzle)
   private static final double PROTEASE_PH = 4.2; // wheat's own proteases work in acid (from memory)
   private static final double PROTEASE_GAIN = 8; // starting value
-  private static final double PROTEASE_ACTIVATION_KJ = 50; // starting value
   private static final double HEAT_J_PER_MOL_CO2 = 50_200; // Colombié et al. 2007
-  private static final double SLACK_HYDRATION = 0.90; // where water loosens gluten (starting value)
-  private static final double SLACK_WIDTH = 0.06;
-  private static final double SLACK_DROP = 0.08; // 0.70 dough, 0.62 liquid starter
   private static final double LOWEST_RETENTION = 0.15;
 
   private final RiseParameters parameters;
@@ -72,97 +59,61 @@ final class RiseDynamics {
   /** The dynamics with everything computed at each temperature. */
   RiseDynamics(
       DoughFormula formula, RiseParameters parameters, Unknowns unknowns, double startCelsius) {
-    this(
-        formula,
-        parameters,
-        unknowns,
-        startCelsius,
-        source(formula, parameters, parameters.forms().get(formOf(parameters, unknowns))));
+    this(new DoughBasis(formula, parameters), unknowns, startCelsius);
+  }
+
+  /** The same for one of many runs of a dough. */
+  RiseDynamics(DoughBasis basis, Unknowns unknowns, double startCelsius) {
+    this(basis, unknowns, startCelsius, basis.sources().get(formOf(basis, unknowns)));
   }
 
   /**
-   * The dynamics with tables made by {@link #tables}, for temperatures that change all the time.
+   * The dynamics with tables made from the sources of {@code basis}, for temperatures that change
+   * all the time.
    */
   RiseDynamics(
-      DoughFormula formula,
-      RiseParameters parameters,
-      Unknowns unknowns,
-      double startCelsius,
-      List<TemperatureTable> tables) {
-    this(formula, parameters, unknowns, startCelsius, tables.get(formOf(parameters, unknowns))::at);
+      DoughBasis basis, Unknowns unknowns, double startCelsius, List<TemperatureTable> tables) {
+    this(basis, unknowns, startCelsius, tables.get(formOf(basis, unknowns))::at);
   }
 
   private RiseDynamics(
-      DoughFormula formula,
-      RiseParameters parameters,
+      DoughBasis basis,
       Unknowns unknowns,
       double startCelsius,
       TemperatureTable.Source byTemperature) {
-    this.parameters = parameters;
-    Flour flour = formula.flour();
-    Composition composition = flour.composition();
-    double h = formula.hydration().fraction();
-    double salt = formula.salt().fraction();
+    this.parameters = basis.parameters();
     this.byTemperature = byTemperature;
-    this.buffer = AcidBuffer.of(flour);
-    double waterLitres = waterLitres(formula);
-    double phase = salt / waterLitres * USUAL_WATER_PHASE;
-    double activity = 1 + parameters.ashActivity() * (composition.ash() - WHITE_ASH);
-    double common = unknowns.rateScale() * Math.max(activity, 0.5) * freeWaterFactor(waterLitres);
-    double yeastSalt = Math.exp(-parameters.yeastSalt() * phase);
-    double bacteriaSalt = inhibited(salt / waterLitres, parameters.bacteriaSaltLimit());
-    this.yeastScale = parameters.yeastRatePerHour() * common * yeastSalt;
-    this.bacteriaScale = parameters.bacteriaRatePerHour() * common * bacteriaSalt;
-    this.restingScale = parameters.restingGasMolPerHour() * common * yeastSalt;
-    this.acidScale = parameters.restingAcidMolPerHour() * common * bacteriaSalt;
+    this.buffer = basis.buffer();
+    double common = unknowns.rateScale() * basis.activity() * basis.freeWater();
+    this.yeastScale = parameters.yeastRatePerHour() * common * basis.yeastSalt();
+    this.bacteriaScale = parameters.bacteriaRatePerHour() * common * basis.bacteriaSalt();
+    this.restingScale = parameters.restingGasMolPerHour() * common * basis.yeastSalt();
+    this.acidScale = parameters.restingAcidMolPerHour() * common * basis.bacteriaSalt();
     this.ceilingMol = parameters.gasCeilingMol();
     this.temperatureError = unknowns.temperatureErrorCelsius();
-    this.retention = retention(flour, h) + unknowns.retentionShift();
+    this.retention = basis.retention() + unknowns.retentionShift();
     double celsius = startCelsius + temperatureError;
-    this.doughLitres = DoughProperties.of(formula).litresPerKgFlour(celsius);
+    this.doughLitres = basis.litresPerKgFlour(celsius);
     double air = unknowns.startingAir();
     double airLitres = doughLitres * air / (1 - air);
-    this.airMol = airLitres / GasCells.litresPerMol(celsius, formula.altitude().pressurePa());
+    this.airMol = airLitres / GasCells.litresPerMol(celsius, basis.pressurePa());
     this.startLitres = doughLitres + airLitres;
-    this.start = startState(formula, unknowns, celsius);
+    this.start = startState(basis, unknowns, celsius);
   }
 
-  private static int formOf(RiseParameters parameters, Unknowns unknowns) {
-    int n = parameters.forms().size();
+  private static int formOf(DoughBasis basis, Unknowns unknowns) {
+    int n = basis.sources().size();
     return Math.min((int) (unknowns.formQuantile() * n), n - 1);
   }
 
-  /** Inhibitor form 1 − (S/Smax)^a, nothing from the limit on. */
-  private static double inhibited(double saltInWater, double limit) {
-    double part = saltInWater / limit;
-    return Math.max(0, 1 - part * part * part);
-  }
-
-  private double freeWaterFactor(double water) {
-    double usual = USUAL_HYDRATION + 0.14;
-    return saturation(water) / saturation(usual);
-  }
-
-  private double saturation(double water) {
-    double free = Math.max(water - parameters.boundWater(), 0.02);
-    return free / (free + parameters.freeWaterHalf());
-  }
-
-  private static double retention(Flour flour, double hydration) {
-    double slack = 1 / (1 + Math.exp(-(hydration - SLACK_HYDRATION) / SLACK_WIDTH));
-    return flour.retention() - SLACK_DROP * flour.gluten() * slack;
-  }
-
-  private double[] startState(DoughFormula formula, Unknowns unknowns, double celsius) {
-    double p = formula.prefermentedFlour();
-    double condition = formula.starter().condition().vigour();
-    double population = Math.min(p * unknowns.vigour() * condition, 0.999);
-    double lag = formula.starter().condition().lagHours() * unknowns.lagFactor();
+  private double[] startState(DoughBasis basis, Unknowns unknowns, double celsius) {
+    double population = Math.min(basis.prefermented() * unknowns.vigour() * basis.vigour(), 0.999);
+    double lag = basis.lagHours() * unknowns.lagFactor();
     double[] state = new double[SIZE];
     state[YEAST] = Math.log(population);
     state[READINESS] = -Math.log(Math.expm1(parameters.yeastRatePerHour() * lag));
     state[BACTERIA] = state[YEAST];
-    state[ACID] = p * AcidBuffer.of(formula.starter().flour()).acidAt(RIPE_PH);
+    state[ACID] = basis.startAcidMol();
     state[CELSIUS] = celsius;
     return state;
   }
@@ -188,38 +139,6 @@ final class RiseDynamics {
     proteaseRate = parameters.strengthLossPerHour() * row[TemperatureTable.PROTEASE];
     litresPerMol = row[TemperatureTable.LITRES_PER_MOL];
     capacityMol = row[TemperatureTable.CAPACITY];
-  }
-
-  private static TemperatureTable.Source source(
-      DoughFormula formula, RiseParameters parameters, RiseParameters.RateCurves curves) {
-    double pressurePa = formula.altitude().pressurePa();
-    double water = waterLitres(formula);
-    double saltFactor = CarbonDioxide.saltFactor(formula.salt().fraction() / water);
-    return (celsius, row) -> {
-      row[TemperatureTable.YEAST] = curves.yeast().rate(celsius);
-      row[TemperatureTable.BACTERIA] = curves.bacteria().rate(celsius);
-      row[TemperatureTable.RESTING] = arrhenius(parameters.restingActivationKJPerMol(), celsius);
-      row[TemperatureTable.PROTEASE] = arrhenius(PROTEASE_ACTIVATION_KJ, celsius);
-      row[TemperatureTable.LITRES_PER_MOL] = GasCells.litresPerMol(celsius, pressurePa);
-      double dryPa = pressurePa - CarbonDioxide.waterVapourPa(celsius);
-      row[TemperatureTable.CAPACITY] =
-          CarbonDioxide.henryMolPerM3Pa(celsius) * saltFactor * dryPa * water / 1000;
-    };
-  }
-
-  private static double waterLitres(DoughFormula formula) {
-    return formula.hydration().fraction() + formula.flour().composition().moisture();
-  }
-
-  /** The tables of a dough, one for each pair of rate curves. */
-  static List<TemperatureTable> tables(DoughFormula formula, RiseParameters parameters) {
-    return parameters.forms().stream()
-        .map(curves -> new TemperatureTable(source(formula, parameters, curves)))
-        .toList();
-  }
-
-  private static double arrhenius(double energyKJ, double celsius) {
-    return Math.exp(energyKJ / GAS_CONSTANT_KJ * (1 / 298.15 - 1 / (celsius + 273.15)));
   }
 
   /**

@@ -3,7 +3,6 @@ package doughtide.core.rise;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.quantity.Checks;
 import java.io.Serializable;
-import java.util.List;
 
 /**
  * The rise model of one dough, or of one starter after feeding: growth, gas, acid and heat.
@@ -30,24 +29,24 @@ public final class RiseModel implements Serializable {
   private final DoughTemperature temperature;
   private final RiseParameters parameters;
   private final Unknowns unknowns;
-  private final LazyTables tables;
+  private final LazyBasis basis;
 
   private RiseModel(
       DoughFormula formula,
       DoughTemperature temperature,
       RiseParameters parameters,
       Unknowns unknowns,
-      LazyTables tables) {
+      LazyBasis basis) {
     this.formula = formula;
     this.temperature = temperature;
     this.parameters = parameters;
     this.unknowns = unknowns;
-    this.tables = tables;
+    this.basis = basis;
   }
 
   private static RiseModel of(
       DoughFormula formula, DoughTemperature temperature, RiseParameters parameters, Unknowns u) {
-    return new RiseModel(formula, temperature, parameters, u, new LazyTables(formula, parameters));
+    return new RiseModel(formula, temperature, parameters, u, new LazyBasis(formula, parameters));
   }
 
   /** A model with the standard parameters and every unknown at its middle. */
@@ -62,12 +61,12 @@ public final class RiseModel implements Serializable {
 
   /** The same dough with other unknowns. */
   public RiseModel with(Unknowns newUnknowns) {
-    return new RiseModel(formula, temperature, parameters, newUnknowns, tables);
+    return new RiseModel(formula, temperature, parameters, newUnknowns, basis);
   }
 
   /** The same dough at another temperature. */
   public RiseModel with(DoughTemperature newTemperature) {
-    return new RiseModel(formula, newTemperature, parameters, unknowns, tables);
+    return new RiseModel(formula, newTemperature, parameters, unknowns, basis);
   }
 
   /** The dough. */
@@ -96,16 +95,15 @@ public final class RiseModel implements Serializable {
    * @param hours length of the run, 0.001…240 h
    */
   public RiseCurve run(double hours) {
-    List<Segment> segments = segments(hours);
     RiseDynamics dynamics = dynamics();
+    SegmentDynamics[] equations = equations(dynamics, course(hours));
     CommonsMathSolution solution = new CommonsMathSolution();
     double[] state = dynamics.startState();
-    for (Segment segment : segments) {
-      SegmentDynamics equations = new SegmentDynamics(dynamics, segment);
-      equations.enter(state);
-      solution.integrate(equations, segment.fromHours(), segment.toHours(), state);
+    for (SegmentDynamics each : equations) {
+      each.enter(state);
+      solution.integrate(each, state);
     }
-    return new RiseCurve(dynamics, this::changing, segments, solution);
+    return new RiseCurve(dynamics, this::changing, equations, solution);
   }
 
   /**
@@ -115,31 +113,36 @@ public final class RiseModel implements Serializable {
    * @param hours length of the run, 0.001…240 h
    */
   public RiseCurve runFast(double hours) {
-    List<Segment> segments = segments(hours);
-    RiseDynamics dynamics = temperature.isStepwise(hours) ? dynamics() : changing();
+    Course course = course(hours);
+    RiseDynamics dynamics = course.stepwise() ? dynamics() : changing();
+    SegmentDynamics[] equations = equations(dynamics, course);
     RungeKuttaKernel kernel = new RungeKuttaKernel();
     double[] state = dynamics.startState();
-    for (Segment segment : segments) {
-      SegmentDynamics equations = new SegmentDynamics(dynamics, segment);
-      equations.enter(state);
-      kernel.integrate(equations, segment.fromHours(), segment.toHours(), state);
+    for (SegmentDynamics each : equations) {
+      each.enter(state);
+      kernel.integrate(each, each.fromHours(), each.toHours(), state);
     }
-    return new RiseCurve(dynamics, this::changing, segments, kernel);
+    return new RiseCurve(dynamics, this::changing, equations, kernel);
   }
 
-  private List<Segment> segments(double hours) {
+  private Course course(double hours) {
     Checks.inRange("length of the run", hours, 0.001, LONGEST_HOURS, "h");
-    List<Segment> segments = Segment.of(temperature, hours);
-    segments.forEach(Segment::checkCelsius);
-    return segments;
+    return temperature.course(hours);
+  }
+
+  private static SegmentDynamics[] equations(RiseDynamics dynamics, Course course) {
+    SegmentDynamics[] equations = new SegmentDynamics[course.segments().size()];
+    for (int i = 0; i < equations.length; i++) {
+      equations[i] = new SegmentDynamics(dynamics, course.segments().get(i));
+    }
+    return equations;
   }
 
   private RiseDynamics changing() {
-    return new RiseDynamics(
-        formula, parameters, unknowns, temperature.startCelsius(), tables.get());
+    return new RiseDynamics(basis.basis(), unknowns, temperature.startCelsius(), basis.tables());
   }
 
   private RiseDynamics dynamics() {
-    return new RiseDynamics(formula, parameters, unknowns, temperature.startCelsius());
+    return new RiseDynamics(basis.basis(), unknowns, temperature.startCelsius());
   }
 }

@@ -2,7 +2,6 @@ package doughtide.core.rise;
 
 import doughtide.core.quantity.Checks;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.TreeSet;
 import java.util.stream.DoubleStream;
@@ -30,10 +29,12 @@ record Segment(double fromHours, double toHours, DoughTemperature.Stage stage) {
   private static void addCut(List<Segment> segments, DoughTemperature.Stage stage, double end) {
     double begin = Math.max(stage.fromHours(), 0);
     TreeSet<Double> cuts = new TreeSet<>(List.of(begin, end));
-    Arrays.stream(stage.trace().breakpoints())
-        .map(at -> at + stage.fromHours())
-        .filter(at -> at > begin && at < end)
-        .forEach(cuts::add);
+    for (double breakpoint : stage.trace().breakpoints()) {
+      double at = breakpoint + stage.fromHours();
+      if (at > begin && at < end) {
+        cuts.add(at);
+      }
+    }
     double from = begin;
     for (double cut : cuts) {
       if (cut - from > SHORTEST_HOURS) {
@@ -51,7 +52,17 @@ record Segment(double fromHours, double toHours, DoughTemperature.Stage stage) {
 
   /** Stated or surrounding temperature at evenly spaced hours, both ends included. */
   DoubleStream celsiusSeen() {
-    return IntStream.rangeClosed(0, LOOKS).mapToDouble(i -> celsius(atPart((double) i / LOOKS)));
+    return IntStream.rangeClosed(0, LOOKS).mapToDouble(this::celsiusAtLook);
+  }
+
+  private double celsiusAtLook(int look) {
+    return celsius(atPart((double) look / LOOKS));
+  }
+
+  /** Whether the dough's temperature is stated and the same from start to end. */
+  boolean keepsOneTemperature() {
+    double first = celsius(fromHours);
+    return !stage.inRoom() && first == celsius(atPart(0.37)) && first == celsius(atPart(0.83));
   }
 
   /**
@@ -61,7 +72,9 @@ record Segment(double fromHours, double toHours, DoughTemperature.Stage stage) {
    *     °C, or the one around it outside −40…60 °C
    */
   void checkCelsius() {
-    celsiusSeen().forEach(this::checkCelsius);
+    for (int i = 0; i <= LOOKS; i++) {
+      checkCelsius(celsiusAtLook(i));
+    }
   }
 
   private void checkCelsius(double celsius) {

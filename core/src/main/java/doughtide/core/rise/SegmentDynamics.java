@@ -1,9 +1,7 @@
 package doughtide.core.rise;
 
-import org.apache.commons.math3.ode.FirstOrderDifferentialEquations;
-
 /** The dynamics in one segment: adds where the temperature comes from. */
-final class SegmentDynamics implements FirstOrderDifferentialEquations, RungeKuttaKernel.Equations {
+final class SegmentDynamics implements RungeKuttaKernel.Equations {
   private final RiseDynamics dynamics;
   private final Segment segment;
   private final double offset;
@@ -29,11 +27,6 @@ final class SegmentDynamics implements FirstOrderDifferentialEquations, RungeKut
   }
 
   @Override
-  public int getDimension() {
-    return RiseDynamics.SIZE;
-  }
-
-  @Override
   public void computeDerivatives(double hours, double[] state, double[] derivative) {
     double outside = segment.celsius(hours) + offset;
     if (segment.stage().inRoom()) {
@@ -46,6 +39,14 @@ final class SegmentDynamics implements FirstOrderDifferentialEquations, RungeKut
       dynamics.derivatives(outside, state, derivative);
       derivative[RiseDynamics.CELSIUS] = statedDriftPerHour;
     }
+  }
+
+  double fromHours() {
+    return segment.fromHours();
+  }
+
+  double toHours() {
+    return segment.toHours();
   }
 
   /** Dough temperature at an hour of the segment. */

@@ -4,6 +4,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import java.util.Random;
+import org.apache.commons.math3.analysis.UnivariateFunction;
+import org.apache.commons.math3.analysis.interpolation.SplineInterpolator;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -13,6 +15,21 @@ class GasTest {
   @CsvSource({"0, 7.430e-4", "5, 6.240e-4", "20, 3.904e-4", "25, 3.400e-4", "40, 2.375e-4"})
   void solubilityPassesThroughItsTable(double celsius, double henry) {
     assertThat(CarbonDioxide.henryMolPerM3Pa(celsius)).isCloseTo(henry, within(1e-12));
+  }
+
+  /** Ours is made without commons-math3, but to the same numbers. */
+  @Test
+  void solubilityIsTheNaturalSplineOfCommonsMath() {
+    double[] celsius = {0, 5, 10, 15, 20, 25, 30, 35, 40};
+    double[] logarithm = new double[celsius.length];
+    for (int i = 0; i < celsius.length; i++) {
+      logarithm[i] = Math.log(CarbonDioxide.henryMolPerM3Pa(celsius[i]));
+    }
+    UnivariateFunction theirs = new SplineInterpolator().interpolate(celsius, logarithm);
+    for (double at = 0; at <= 40; at += 0.1) {
+      double expected = Math.exp(theirs.value(at));
+      assertThat(CarbonDioxide.henryMolPerM3Pa(at)).isCloseTo(expected, within(1e-14));
+    }
   }
 
   @Test

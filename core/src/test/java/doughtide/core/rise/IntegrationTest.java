@@ -259,7 +259,7 @@ class IntegrationTest {
         200,
         new BrentSolver(1e-10));
     double[] state = dynamics.startState();
-    integrator.integrate(equations, 0, state, HOURS, state);
+    integrator.integrate(CommonsMathSolution.asCommonsMath(equations), 0, state, HOURS, state);
     return hours;
   }
 

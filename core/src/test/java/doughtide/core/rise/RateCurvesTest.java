@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import doughtide.core.kinetics.RateCurve;
+import doughtide.core.kinetics.RateForm;
 import doughtide.core.quantity.InputException;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
@@ -49,5 +50,20 @@ class RateCurvesTest {
     assertThatThrownBy(() -> pair(celsius -> 3))
         .isInstanceOf(InputException.class)
         .hasMessageContaining("rate curve of the yeast at 25 °C 3 is outside");
+  }
+
+  /** At run time they are taken on trust. */
+  @Test
+  void thePublishedOnesAreRates() {
+    assertThat(RiseParameters.standard().forms())
+        .hasSize(RateForm.values().length + 1)
+        .allSatisfy(
+            form -> {
+              assertThat(RateForm.isPublished(form.yeast())).isTrue();
+              assertThat(RateForm.isPublished(form.bacteria())).isTrue();
+              RiseParameters.RateCurves.check("yeast", form.yeast());
+              RiseParameters.RateCurves.check("bacteria", form.bacteria());
+            });
+    assertThat(RateForm.isPublished(RateCurve.schoolfield(83, 524, 30, 8, 35))).isFalse();
   }
 }
