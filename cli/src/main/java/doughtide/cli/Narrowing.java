@@ -4,7 +4,6 @@ import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.Unknown;
 import doughtide.core.quantity.Rise;
 import java.util.ArrayList;
-import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 
@@ -21,7 +20,7 @@ final class Narrowing {
     Map<Unknown, Double> shares = forecast.whatWidens(at);
     List<RiseAnswer.Widening> widens = new ArrayList<>();
     shares.forEach((unknown, share) -> widens.add(new RiseAnswer.Widening(unknown, share, at)));
-    widens.sort(Comparator.comparingDouble(RiseAnswer.Widening::share).reversed());
+    widens.sort((one, other) -> Double.compare(other.share(), one.share()));
     return widens;
   }
 

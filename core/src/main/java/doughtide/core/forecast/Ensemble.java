@@ -2,46 +2,31 @@ package doughtide.core.forecast;
 
 import doughtide.core.quantity.Checks;
 import doughtide.core.rise.Unknowns;
-import java.io.ByteArrayInputStream;
-import java.io.IOException;
-import java.io.UncheckedIOException;
-import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
-import org.apache.commons.math3.distribution.NormalDistribution;
-import org.apache.commons.math3.random.SobolSequenceGenerator;
-import org.apache.commons.math3.random.Well19937c;
+import org.apache.commons.math3.special.Erf;
 
 /**
- * A set of draws from a belief that fills it evenly: a Sobol sequence (commons-math3) under a fixed
- * random digital shift, so that the same belief gives the same draws.
+ * A set of draws from a belief that fills it evenly: a Sobol sequence under a fixed random digital
+ * shift, so that the same belief gives the same draws.
  */
 public final class Ensemble {
   /** Members unless asked otherwise. */
   public static final int USUAL_SIZE = 512;
 
   private static final int DIMENSIONS = Unknown.values().length;
-  private static final int SEED = 20_260_301;
   private static final double TWO_TO_52 = 0x1p52;
-  private static final long MASK = (1L << 52) - 1;
 
-  /**
-   * Direction numbers of Joe &amp; Kuo 2008 (SIAM J Sci Comput 30:2635–2654), the lines of
-   * commons-math3's own file for these dimensions; the file has a thousand, and to read it costs a
-   * cold start more than all the draws.
-   */
-  private static final String DIRECTIONS =
-      """
-      d s a m_i
-      2 1 0 1
-      3 2 1 1 3
-      4 3 1 1 3 1
-      5 3 2 1 1 1
-      6 4 1 1 1 3 3
-      7 4 4 1 3 5 13
-      """;
-
-  private static final NormalDistribution NORMAL = new NormalDistribution(null, 0, 1);
+  /** The digital shift, drawn once from commons-math3's Well19937c with the seed 20260301. */
+  private static final long[] SHIFT = {
+    0xedb6510e3f7f3L,
+    0xf20aeabe8cb24L,
+    0x6d56e30aa6b04L,
+    0x0a81c2546e8e7L,
+    0x6c9107b66b306L,
+    0x345fbe5b61019L,
+    0x1095711ba78f8L
+  };
 
   private final List<Unknowns> members;
   private final double[][] ranks;
@@ -59,15 +44,14 @@ public final class Ensemble {
    */
   public static Ensemble of(Belief belief, int size) {
     Checks.inRange("ensemble size", size, 8, 65_536, "members");
-    long[] shift = shift();
-    SobolSequenceGenerator sobol = sobol();
+    SobolPoints sobol = new SobolPoints();
     List<Unknowns> members = new ArrayList<>(size);
     double[][] ranks = new double[DIMENSIONS][size];
     for (int m = 0; m < size; m++) {
-      double[] point = shifted(sobol.nextVector(), shift);
+      double[] point = shifted(sobol.next());
       double[] normal = new double[Belief.SIZE];
       for (int i = 0; i < Belief.SIZE; i++) {
-        normal[i] = NORMAL.inverseCumulativeProbability(point[i]);
+        normal[i] = normalScore(point[i]);
       }
       for (int i = 0; i < DIMENSIONS; i++) {
         ranks[i][m] = point[i];
@@ -77,29 +61,19 @@ public final class Ensemble {
     return new Ensemble(List.copyOf(members), ranks);
   }
 
-  static SobolSequenceGenerator sobol() {
-    byte[] directions = DIRECTIONS.getBytes(StandardCharsets.US_ASCII);
-    try {
-      return new SobolSequenceGenerator(DIMENSIONS, new ByteArrayInputStream(directions));
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
+  /** Normal score of a rank, as commons-math3's normal distribution gives it. */
+  static double normalScore(double rank) {
+    return Math.sqrt(2) * Erf.erfInv(2 * rank - 1);
   }
 
-  private static long[] shift() {
-    Well19937c random = new Well19937c(SEED);
-    long[] shift = new long[DIMENSIONS];
+  static long[] shift() {
+    return SHIFT.clone();
+  }
+
+  private static double[] shifted(long[] point) {
+    double[] moved = new double[DIMENSIONS];
     for (int i = 0; i < DIMENSIONS; i++) {
-      shift[i] = random.nextLong() & MASK;
-    }
-    return shift;
-  }
-
-  private static double[] shifted(double[] point, long[] shift) {
-    double[] moved = new double[point.length];
-    for (int i = 0; i < point.length; i++) {
-      long bits = (long) (point[i] * TWO_TO_52) ^ shift[i];
-      moved[i] = (bits + 0.5) / TWO_TO_52;
+      moved[i] = ((point[i] ^ SHIFT[i]) + 0.5) / TWO_TO_52;
     }
     return moved;
   }

@@ -182,12 +182,19 @@ public final class RiseForecast {
   public Map<Unknown, Double> whatWidens(Rise rise) {
     Map<Unknown, Double> shares = new EnumMap<>(Unknown.class);
     double[] at = curves.isEmpty() ? new double[0] : hoursOf(c -> c.hoursToRise(rise));
-    long never = Arrays.stream(at).filter(Double::isInfinite).count();
+    int never = 0;
+    double latest = Double.NEGATIVE_INFINITY;
+    for (double each : at) {
+      never += Double.isInfinite(each) ? 1 : 0;
+      latest = Double.isInfinite(each) ? latest : Math.max(latest, each);
+    }
     if (at.length == 0 || never * 10 > at.length) {
       return shares;
     }
-    double latest = Arrays.stream(at).filter(Double::isFinite).max().orElse(0);
-    double[] held = Arrays.stream(at).map(each -> Math.min(each, latest)).toArray();
+    double[] held = new double[at.length];
+    for (int m = 0; m < at.length; m++) {
+      held[m] = Math.min(at[m], latest);
+    }
     double[] byUnknown = ensemble.varianceShares(held);
     for (Unknown unknown : Unknown.values()) {
       shares.put(unknown, byUnknown[unknown.ordinal()]);

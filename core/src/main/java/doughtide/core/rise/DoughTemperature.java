@@ -8,7 +8,6 @@ import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
-import java.util.stream.DoubleStream;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -132,7 +131,11 @@ public final class DoughTemperature implements Serializable {
    * @param hours how far to look
    */
   public double lowestCelsius(double hours) {
-    return celsiusSeen(hours).min().orElseThrow();
+    double lowest = startCelsius();
+    for (Segment segment : Segment.of(this, hours)) {
+      lowest = Math.min(lowest, segment.lowestCelsius());
+    }
+    return lowest;
   }
 
   /**
@@ -141,13 +144,11 @@ public final class DoughTemperature implements Serializable {
    * @param hours how far to look
    */
   public double highestCelsius(double hours) {
-    return celsiusSeen(hours).max().orElseThrow();
-  }
-
-  private DoubleStream celsiusSeen(double hours) {
-    return DoubleStream.concat(
-        DoubleStream.of(startCelsius()),
-        Segment.of(this, hours).stream().flatMapToDouble(Segment::celsiusSeen));
+    double highest = startCelsius();
+    for (Segment segment : Segment.of(this, hours)) {
+      highest = Math.max(highest, segment.highestCelsius());
+    }
+    return highest;
   }
 
   /** The course of a run; the last one is kept, because all members of an ensemble ask for it. */

@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.Supplier;
+import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 import org.jspecify.annotations.Nullable;
 
@@ -328,6 +329,14 @@ public final class RiseCurve {
     }
     return OptionalDouble.of(
         new BrentSolver(HOURS_ACCURACY)
-            .solve(LARGEST_EVALUATIONS, event::applyAsDouble, before, after));
+            .solve(LARGEST_EVALUATIONS, new Event(event), before, after));
+  }
+
+  /** A class of its own: a lambda of this old library's type is in no archive of loaded classes. */
+  private record Event(DoubleUnaryOperator function) implements UnivariateFunction {
+    @Override
+    public double value(double hours) {
+      return function.applyAsDouble(hours);
+    }
   }
 }

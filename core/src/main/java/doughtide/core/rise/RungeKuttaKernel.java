@@ -102,40 +102,55 @@ final class RungeKuttaKernel implements DenseSolution {
     return Math.min(h * Math.min(5, Math.max(0.2, factor)), LARGEST_STEP_HOURS);
   }
 
+  /** Reads the fields once: before it is compiled, a program's first run feels every access. */
   private double attempt(Equations equations, double t, double h, double[] y) {
+    double[] a = k1;
+    double[] b = k2;
+    double[] c = k3;
+    double[] d = k4;
+    double[] e = k5;
+    double[] f = k6;
+    double[] next = trial;
     for (int i = 0; i < N; i++) {
-      trial[i] = y[i] + h * (A21 * k1[i]);
+      next[i] = y[i] + h * (A21 * a[i]);
     }
-    equations.computeDerivatives(t + C2 * h, trial, k2);
+    equations.computeDerivatives(t + C2 * h, next, b);
     for (int i = 0; i < N; i++) {
-      trial[i] = y[i] + h * (A31 * k1[i] + A32 * k2[i]);
+      next[i] = y[i] + h * (A31 * a[i] + A32 * b[i]);
     }
-    equations.computeDerivatives(t + C3 * h, trial, k3);
+    equations.computeDerivatives(t + C3 * h, next, c);
     for (int i = 0; i < N; i++) {
-      trial[i] = y[i] + h * (A41 * k1[i] + A42 * k2[i] + A43 * k3[i]);
+      next[i] = y[i] + h * (A41 * a[i] + A42 * b[i] + A43 * c[i]);
     }
-    equations.computeDerivatives(t + C4 * h, trial, k4);
+    equations.computeDerivatives(t + C4 * h, next, d);
     for (int i = 0; i < N; i++) {
-      trial[i] = y[i] + h * (A51 * k1[i] + A52 * k2[i] + A53 * k3[i] + A54 * k4[i]);
+      next[i] = y[i] + h * (A51 * a[i] + A52 * b[i] + A53 * c[i] + A54 * d[i]);
     }
-    equations.computeDerivatives(t + C5 * h, trial, k5);
+    equations.computeDerivatives(t + C5 * h, next, e);
     for (int i = 0; i < N; i++) {
-      trial[i] = y[i] + h * (A61 * k1[i] + A62 * k2[i] + A63 * k3[i] + A64 * k4[i] + A65 * k5[i]);
+      next[i] = y[i] + h * (A61 * a[i] + A62 * b[i] + A63 * c[i] + A64 * d[i] + A65 * e[i]);
     }
-    equations.computeDerivatives(t + h, trial, k6);
+    equations.computeDerivatives(t + h, next, f);
     for (int i = 0; i < N; i++) {
-      trial[i] = y[i] + h * (B1 * k1[i] + B3 * k3[i] + B4 * k4[i] + B5 * k5[i] + B6 * k6[i]);
+      next[i] = y[i] + h * (B1 * a[i] + B3 * c[i] + B4 * d[i] + B5 * e[i] + B6 * f[i]);
     }
-    equations.computeDerivatives(t + h, trial, k7);
+    equations.computeDerivatives(t + h, next, k7);
     return error(h, y);
   }
 
   private double error(double h, double[] state) {
+    double[] a = k1;
+    double[] c = k3;
+    double[] d = k4;
+    double[] e = k5;
+    double[] f = k6;
+    double[] g = k7;
+    double[] next = trial;
     double sum = 0;
     for (int i = 0; i < N; i++) {
-      double e = E1 * k1[i] + E3 * k3[i] + E4 * k4[i] + E5 * k5[i] + E6 * k6[i] + E7 * k7[i];
-      double scale = ABSOLUTE + RELATIVE * Math.max(Math.abs(state[i]), Math.abs(trial[i]));
-      double ratio = h * e / scale;
+      double off = E1 * a[i] + E3 * c[i] + E4 * d[i] + E5 * e[i] + E6 * f[i] + E7 * g[i];
+      double scale = ABSOLUTE + RELATIVE * Math.max(Math.abs(state[i]), Math.abs(next[i]));
+      double ratio = h * off / scale;
       sum += ratio * ratio;
     }
     return Math.sqrt(sum / N);

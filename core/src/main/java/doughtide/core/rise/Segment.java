@@ -4,8 +4,6 @@ import doughtide.core.quantity.Checks;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeSet;
-import java.util.stream.DoubleStream;
-import java.util.stream.IntStream;
 
 /** A stretch of time in which the temperature is smooth and its source the same. */
 record Segment(double fromHours, double toHours, DoughTemperature.Stage stage) {
@@ -50,9 +48,22 @@ record Segment(double fromHours, double toHours, DoughTemperature.Stage stage) {
     return stage.trace().celsius(inside - stage.fromHours());
   }
 
-  /** Stated or surrounding temperature at evenly spaced hours, both ends included. */
-  DoubleStream celsiusSeen() {
-    return IntStream.rangeClosed(0, LOOKS).mapToDouble(this::celsiusAtLook);
+  /** Lowest stated or surrounding temperature at evenly spaced hours, both ends included. */
+  double lowestCelsius() {
+    double lowest = celsiusAtLook(0);
+    for (int i = 1; i <= LOOKS; i++) {
+      lowest = Math.min(lowest, celsiusAtLook(i));
+    }
+    return lowest;
+  }
+
+  /** Highest stated or surrounding temperature at evenly spaced hours, both ends included. */
+  double highestCelsius() {
+    double highest = celsiusAtLook(0);
+    for (int i = 1; i <= LOOKS; i++) {
+      highest = Math.max(highest, celsiusAtLook(i));
+    }
+    return highest;
   }
 
   private double celsiusAtLook(int look) {

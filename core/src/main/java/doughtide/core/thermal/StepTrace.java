@@ -16,8 +16,13 @@ final class StepTrace implements TemperatureTrace {
       throw new InputException(
           "a temperature trace needs at least one step, for example 0 h 24 °C");
     }
-    this.fromHours = TraceHours.ascending(steps.stream().mapToDouble(Step::hours).toArray());
-    this.celsius = steps.stream().mapToDouble(step -> step.temperature().celsius()).toArray();
+    double[] hours = new double[steps.size()];
+    this.celsius = new double[steps.size()];
+    for (int i = 0; i < hours.length; i++) {
+      hours[i] = steps.get(i).hours();
+      celsius[i] = steps.get(i).temperature().celsius();
+    }
+    this.fromHours = TraceHours.ascending(hours);
   }
 
   @Override
