@@ -7,11 +7,13 @@ import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Share;
 import doughtide.core.quantity.Temperature;
 import java.util.Arrays;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /** What was given to a command: by option name, as text or as a quantity. */
 final class Arguments {
@@ -19,6 +21,7 @@ final class Arguments {
   private final CommandSpec spec;
   private final Map<String, List<String>> values;
   private final List<String> operands;
+  private final Set<String> asked = new HashSet<>();
 
   Arguments(CommandSpec spec, Map<String, List<String>> values, List<String> operands) {
     this.spec = spec;
@@ -33,6 +36,7 @@ final class Arguments {
 
   /** Whether the option was given. */
   boolean has(String option) {
+    asked.add(option);
     return values.containsKey(spec.option(option).name());
   }
 
@@ -43,6 +47,7 @@ final class Arguments {
 
   /** All values of an option that may be repeated. */
   List<String> all(String option) {
+    asked.add(option);
     return values.getOrDefault(spec.option(option).name(), List.of());
   }
 
@@ -134,6 +139,21 @@ final class Arguments {
     OptionSpec missing = spec.option(option);
     return new InputException(
         missing.typed() + " is missing: write for example " + missing.typedExample());
+  }
+
+  /**
+   * Refuses options that were given and that nothing has asked for: they would change nothing, and
+   * their values have not been checked.
+   *
+   * @param what to which they say nothing
+   * @throws InputException if there is one
+   */
+  void refuseUnasked(String what) {
+    for (OptionSpec option : spec.options()) {
+      if (values.containsKey(option.name()) && !asked.contains(option.name())) {
+        throw new InputException(option.typed() + " says nothing to " + what + ": leave it out");
+      }
+    }
   }
 
   private String typed(String option) {

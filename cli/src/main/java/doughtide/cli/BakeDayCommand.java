@@ -56,6 +56,7 @@ final class BakeDayCommand implements Command {
     Environment environment = session.environment();
     OutputOptions.Format format = OutputOptions.format(arguments);
     Optional<OutputFile> chart = OutputOptions.chart(arguments, environment);
+    OutputOptions.Paper paper = OutputOptions.paper(arguments);
     Optional<OutputFile> calendar = OutputOptions.file(CALENDAR, arguments, environment);
     calendar.ifPresent(BakeDayCommand::checkEnding);
     BakeDayOptions options = BakeDayOptions.read(arguments, environment);
@@ -65,8 +66,7 @@ final class BakeDayCommand implements Command {
     if (answer.plans().isEmpty()) {
       throw new InputException(BakeDayWords.hindrance(answer, options.clock().times()));
     }
-    chart.ifPresent(
-        file -> BakeDayPicture.write(answer, options, file, OutputOptions.paper(arguments)));
+    chart.ifPresent(file -> BakeDayPicture.write(answer, options, file, paper));
     calendar.ifPresent(
         file -> BakeDayCalendar.write(answer.plans().get(0), options, file, environment.now()));
     switch (format) {

@@ -1,8 +1,5 @@
 package doughtide.cli;
 
-import de.siegmar.fastcsv.reader.CsvParseException;
-import de.siegmar.fastcsv.reader.CsvReader;
-import de.siegmar.fastcsv.reader.CsvRecord;
 import doughtide.core.quantity.InputException;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -51,17 +48,6 @@ final class BatchCsvLine implements BatchLineReader {
   }
 
   private List<String> cells(String line) {
-    if (line.chars().filter(c -> c == '"').count() % 2 != 0) {
-      throw new InputException("a quote is not closed: each row must stand on one line");
-    }
-    CsvReader<CsvRecord> reader =
-        CsvReader.builder().fieldSeparator(separator).skipEmptyLines(false).ofCsvRecord(line);
-    try {
-      return reader.iterator().next().getFields();
-    } catch (CsvParseException e) {
-      throw new InputException(
-          "text stands after a closing quote: put the whole cell in quotes, and write each quote"
-              + " inside it twice");
-    }
+    return CsvCells.of(line, separator);
   }
 }

@@ -116,7 +116,9 @@ final class FlourCommand implements Command {
                 arguments.share(FlourOptions.STEP).orElse(Share.ofPercent(4)),
                 scale)
             .withRest(arguments.hours(FlourOptions.BOWL_REST).orElse(0.5) * 60);
-    if (OutputOptions.format(arguments) == OutputOptions.Format.JSON) {
+    OutputOptions.Format format = OutputOptions.format(arguments);
+    arguments.refuseUnasked("flour plan");
+    if (format == OutputOptions.Format.JSON) {
       FlourJson.plan(record, plan, session.out());
     } else {
       FlourPage.plan(record, plan).forEach(session.out()::println);
@@ -130,12 +132,14 @@ final class FlourCommand implements Command {
     List<GradedBowl> bowls = FlourOptions.grades("flour read", name, session.environment());
     FlourRecord record = FlourOptions.record(arguments, session.environment()).withBowls(bowls);
     AbsorptionFit fit = record.fit().orElseThrow();
+    var experience = FlourOptions.experience(arguments);
+    OutputOptions.Format format = OutputOptions.format(arguments);
+    arguments.refuseUnasked("flour read");
     chart.ifPresent(file -> draw(record, fit, file));
-    if (OutputOptions.format(arguments) == OutputOptions.Format.JSON) {
-      FlourJson.read(record, fit, FlourOptions.experience(arguments), session.out());
+    if (format == OutputOptions.Format.JSON) {
+      FlourJson.read(record, fit, experience, session.out());
     } else {
-      FlourPage.read(record, fit, FlourOptions.experience(arguments))
-          .forEach(session.out()::println);
+      FlourPage.read(record, fit, experience).forEach(session.out()::println);
       OutputOptions.sayChart(chart, session.out());
     }
   }
@@ -164,6 +168,8 @@ final class FlourCommand implements Command {
         .ifPresent(
             trial -> bowls.addAll(FlourOptions.grades("--trial", trial, session.environment())));
     FlourRecord graded = described.withBowls(bowls);
+    var experience = FlourOptions.experience(arguments);
+    OutputOptions.Format format = OutputOptions.format(arguments);
     FlourRecord record =
         arguments
             .share(FlourOptions.HYDRATION)
@@ -172,12 +178,13 @@ final class FlourCommand implements Command {
                 () ->
                     graded
                         .fit()
-                        .map(fit -> fit.workingHydration(FlourOptions.experience(arguments)))
+                        .map(fit -> fit.workingHydration(experience))
                         .map(share -> Math.rint(share.percent())))
             .map(graded::withHydrationPercent)
             .orElse(graded);
+    arguments.refuseUnasked("flour save");
     file.write(FlourFile.text(record));
-    if (OutputOptions.format(arguments) == OutputOptions.Format.JSON) {
+    if (format == OutputOptions.Format.JSON) {
       FlourJson.saved(record, file.shown(), session.out());
     } else {
       session.out().println("Saved in " + FileProblem.quoted(file.shown()) + ":");

@@ -89,6 +89,7 @@ final class HandoutCommand implements Command {
     options
         .chartFormat()
         .ifPresent(format -> charts(handout, format, options, arguments, environment, files));
+    arguments.refuseUnasked(options.kind().typed());
     write(files, session);
   }
 

@@ -1,8 +1,5 @@
 package doughtide.cli;
 
-import de.siegmar.fastcsv.reader.CsvParseException;
-import de.siegmar.fastcsv.reader.CsvReader;
-import de.siegmar.fastcsv.reader.CsvRecord;
 import doughtide.core.forecast.Warning;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
@@ -133,10 +130,9 @@ final class LoggerFile {
 
   private List<String> cells(InputLines.Line line, char separator) {
     try {
-      return Columns.split(line.text(), separator);
-    } catch (CsvParseException e) {
-      throw lines.problem(
-          line, "the quotation marks of the line do not pair: correct them or leave them out");
+      return CsvCells.of(line.text(), separator);
+    } catch (InputException e) {
+      throw lines.problem(line, String.valueOf(e.getMessage()));
     }
   }
 
@@ -243,25 +239,6 @@ final class LoggerFile {
         return ';';
       }
       return header.indexOf('\t') >= 0 ? '\t' : ',';
-    }
-
-    private static List<String> split(String line, char separator) {
-      if (line.indexOf('"') >= 0) {
-        try (CsvReader<CsvRecord> csv =
-            CsvReader.builder().fieldSeparator(separator).ofCsvRecord(line)) {
-          return csv.stream().findFirst().map(CsvRecord::getFields).orElse(List.of());
-        } catch (java.io.IOException e) {
-          throw new java.io.UncheckedIOException(e);
-        }
-      }
-      List<String> cells = new ArrayList<>(4);
-      int from = 0;
-      for (int at = line.indexOf(separator); at >= 0; at = line.indexOf(separator, from)) {
-        cells.add(line.substring(from, at));
-        from = at + 1;
-      }
-      cells.add(line.substring(from));
-      return cells;
     }
 
     double celsius(String cell) {

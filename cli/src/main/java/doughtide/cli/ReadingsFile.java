@@ -1,13 +1,9 @@
 package doughtide.cli;
 
-import de.siegmar.fastcsv.reader.CsvParseException;
-import de.siegmar.fastcsv.reader.CsvReader;
-import de.siegmar.fastcsv.reader.CsvRecord;
 import doughtide.core.learning.Bake;
 import doughtide.core.learning.Reading;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Rise;
-import java.io.IOException;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -121,7 +117,7 @@ record ReadingsFile(
       InputLines.Line heading = readHead();
       char separator = ReadingsColumns.separator(heading.text());
       ReadingsColumns columns =
-          at(heading, () -> ReadingsColumns.of(cells(heading.text(), separator)));
+          at(heading, () -> ReadingsColumns.of(CsvCells.of(heading.text(), separator)));
       ReadingsClock clock = at(heading, () -> ReadingsClock.of(head, session.environment().zone()));
       OptionalDouble startMm = head.startHeightMm();
       Optional<InputLines.Line> next = lines.next();
@@ -207,7 +203,7 @@ record ReadingsFile(
         return;
       }
       try {
-        grid.add(reading(cells(line.text(), separator), columns, clock, startMm));
+        grid.add(reading(CsvCells.of(line.text(), separator), columns, clock, startMm));
       } catch (InputException e) {
         refusedCount++;
         if (refused.size() < MOST_NAMED) {
@@ -237,32 +233,6 @@ record ReadingsFile(
       new Reading(0, rise, celsius, ph);
       return new Reading(
           clock.hours(columns.cell(cells, ReadingsColumns.Kind.TIME)), rise, celsius, ph);
-    }
-
-    private static List<String> cells(String text, char separator) {
-      if (text.indexOf('"') < 0) {
-        return split(text, separator);
-      }
-      if (text.chars().filter(c -> c == '"').count() % 2 != 0) {
-        throw new InputException("a quotation mark is not closed: close it or leave it out");
-      }
-      try (CsvReader<CsvRecord> csv =
-          CsvReader.builder().fieldSeparator(separator).ofCsvRecord(text)) {
-        return csv.stream().findFirst().map(CsvRecord::getFields).orElse(List.of());
-      } catch (CsvParseException | IOException e) {
-        throw new InputException("the quotation marks of the line do not pair: correct them");
-      }
-    }
-
-    private static List<String> split(String text, char separator) {
-      List<String> cells = new ArrayList<>();
-      int from = 0;
-      for (int to = text.indexOf(separator); to >= 0; to = text.indexOf(separator, from)) {
-        cells.add(text.substring(from, to));
-        from = to + 1;
-      }
-      cells.add(text.substring(from));
-      return cells;
     }
   }
 }

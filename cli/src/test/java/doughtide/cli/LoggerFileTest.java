@@ -71,6 +71,8 @@ class LoggerFileTest {
         "time,temperature C/25:00,25 | is no time on any clock",
         "when,what/1,2 | line 1: the first line must name a column time or hours",
         "hours,temp C,temp F/1,2,3 | line 1: two columns for the temperature",
+        "hours,temperature C/0,\"25/1,24 | line 2: a quotation mark is not closed",
+        "hours,temperature C/0,25/\"1\"x,24\" | line 3: a quotation mark is not closed",
       })
   void whatCannotBeReadIsToldByLine(String text, String part) {
     assertThatThrownBy(() -> read(text.replace("/", "\n"), Optional.empty()))
