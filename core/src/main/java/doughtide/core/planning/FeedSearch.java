@@ -52,12 +52,21 @@ final class FeedSearch {
         .max(Comparator.comparingDouble(FeedChoice::slackHours));
   }
 
-  /** A feeding that is done for another dough anyway, if its starter is well ripe then. */
   private Optional<FeedChoice> shared(double mixHour) {
-    return model.day().otherFeedings().stream()
-        .map(other -> choice(other.feedHour(), mixHour, other.ratio().flourPerStarter()))
+    return sharedWith(mixHour, model.day().otherFeedings());
+  }
+
+  /** A feeding that is done for another dough anyway, if its starter is well ripe then. */
+  Optional<FeedChoice> sharedWith(double mixHour, List<FeedChoice> others) {
+    return others.stream()
+        .map(other -> at(other.feedHour(), mixHour, other.ratio()))
         .filter(choice -> choice.slackHours() > WELL_RIPE_HOURS)
         .max(Comparator.comparingDouble(FeedChoice::slackHours));
+  }
+
+  /** A feeding at an hour with a ratio. */
+  FeedChoice at(double feedHour, double mixHour, FeedRatio ratio) {
+    return choice(feedHour, mixHour, ratio.flourPerStarter());
   }
 
   private void addBestRatio(List<FeedChoice> all, double feedHour, double mixHour) {

@@ -1,111 +1,237 @@
 package doughtide.core.planning;
 
+import doughtide.core.planning.SharedAnswer.Change;
 import doughtide.core.quantity.Checks;
+import doughtide.core.quantity.InputException;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
 
 /**
- * Several doughs on one day that share one oven and one pair of hands: no two hands-on steps
- * overlap, and the oven bakes one dough at a time. A feeding may serve several doughs.
+ * Several doughs on one day that share one oven and some pairs of hands: nobody has to do two
+ * things at once, and never more loaves are in the oven than it holds. Loaves of several doughs go
+ * into the oven together where they fit, and a feeding may serve several doughs. The same doughs
+ * give the same plan.
  *
- * <p>Doughs are placed one after the other in the hours the others leave. A dough that finds no
- * place goes to the head of the line and the day is begun again, so that the hardest to place
- * chooses first.
+ * <pre>{@code
+ * SharedAnswer answer = SharedDay.plan(List.of(white, rye), 1, SearchProgress.none());
+ * }</pre>
+ *
+ * <p>Each dough's own plans are found first; then one dough after the other takes the best of its
+ * plans that goes with the others, the dough with the fewest first. A dough that finds no place
+ * goes to the head of the line and the day is begun again; at last each dough may choose once more.
  */
 public final class SharedDay {
-  private static final int MOST_DOUGHS = 12;
+  private static final int MOST_DOUGHS = 16;
+  private static final int MOST_HANDS = 20;
+  private static final double[] LONGER_HOURS = {0.5, 1, 2, 3};
+  private static final double[] LATER_HOURS = {1, 2, 4};
 
   private final List<BakeDay> doughs;
+  private final int hands;
 
-  private SharedDay(List<BakeDay> doughs) {
+  private SharedDay(List<BakeDay> doughs, int hands) {
     this.doughs = doughs;
-  }
-
-  /**
-   * The outcome.
-   *
-   * @param plans one for each dough in the order given; empty if they do not all fit
-   * @param misfit number of the dough that found no place, from 0
-   */
-  public record Answer(List<BakePlan> plans, Optional<Integer> misfit) {
-    /** Keeps its own copy. */
-    public Answer {
-      plans = List.copyOf(plans);
-    }
+    this.hands = hands;
   }
 
   /**
    * Plans all doughs.
    *
-   * @param doughs 1…12 doughs with the same oven; each says when the baker is at the bench
+   * @param doughs 1…16 doughs with the same oven and the same hours at the bench
+   * @param hands how many persons work, 1…20
    * @param progress is told how far the search has come
+   * @throws InputException if oven or hours at the bench differ
    */
-  public static Answer plan(List<BakeDay> doughs, SearchProgress progress) {
+  public static SharedAnswer plan(List<BakeDay> doughs, int hands, SearchProgress progress) {
     Checks.inRange("doughs", doughs.size(), 1, MOST_DOUGHS, "");
-    return new SharedDay(List.copyOf(doughs)).plan(progress);
+    Checks.inRange("persons", hands, 1, MOST_HANDS, "");
+    BakeDay first = doughs.get(0);
+    for (BakeDay each : doughs) {
+      if (!each.oven().equals(first.oven()) || !each.bench().equals(first.bench())) {
+        throw new InputException(
+            "the doughs of one day share one oven and the hours at the bench: give all the same");
+      }
+    }
+    return new SharedDay(List.copyOf(doughs), hands).plan(progress);
   }
 
-  private Answer plan(SearchProgress progress) {
-    List<Integer> order = new ArrayList<>();
-    for (int i = 0; i < doughs.size(); i++) {
-      order.add(i);
+  private SharedAnswer plan(SearchProgress progress) {
+    List<DoughChoices> choices = choices(doughs, progress);
+    Tried tried = place(choices, hands);
+    if (tried.misfit().isEmpty()) {
+      progress.at(1);
+      return answer(choices, tried.placed(), hands, Optional.empty());
     }
-    Optional<Integer> misfit = Optional.empty();
-    for (int attempt = 0; attempt < doughs.size(); attempt++) {
-      List<Placed> placed = new ArrayList<>();
-      misfit = place(order, placed, progress);
-      if (misfit.isEmpty()) {
-        placed.sort(Comparator.comparingInt(Placed::number));
-        return new Answer(placed.stream().map(Placed::plan).toList(), Optional.empty());
+    int misfit = tried.misfit().get();
+    SharedAnswer.Misfit why =
+        new SharedAnswer.Misfit(
+            misfit, choices.get(misfit).size() == 0, change(choices, misfit, progress));
+    progress.at(1);
+    return new SharedAnswer(List.of(), List.of(), List.of(), hands, Optional.of(why));
+  }
+
+  private static List<DoughChoices> choices(List<BakeDay> days, SearchProgress progress) {
+    List<DoughChoices> choices = new ArrayList<>();
+    for (BakeDay day : days) {
+      choices.add(new DoughChoices(day));
+      progress.at(0.7 * choices.size() / days.size());
+    }
+    return choices;
+  }
+
+  private SharedAnswer answer(
+      List<DoughChoices> choices,
+      SortedMap<Integer, Draft> placed,
+      int persons,
+      Optional<SharedAnswer.Misfit> misfit) {
+    SharedTimetable table = SharedTimetable.of(doughs, placed, persons).orElseThrow();
+    List<BakePlan> plans =
+        placed.entrySet().stream()
+            .map(each -> choices.get(each.getKey()).plan(each.getValue()))
+            .toList();
+    return new SharedAnswer(plans, table.steps(), table.loads(), persons, misfit);
+  }
+
+  /**
+   * An attempt.
+   *
+   * @param placed the plan of each dough
+   * @param misfit the dough that found no place
+   */
+  private record Tried(SortedMap<Integer, Draft> placed, Optional<Integer> misfit) {}
+
+  private Tried place(List<DoughChoices> choices, int persons) {
+    List<Integer> order = new ArrayList<>(IntStream.range(0, doughs.size()).boxed().toList());
+    order.sort(Comparator.comparingInt(number -> choices.get(number).size()));
+    Tried tried = new Tried(Collections.emptySortedMap(), Optional.empty());
+    for (int attempt = 0; attempt <= doughs.size(); attempt++) {
+      tried = placeInOrder(order, choices, persons);
+      if (tried.misfit().isEmpty()) {
+        return new Tried(again(tried.placed(), choices, persons), Optional.empty());
       }
-      Integer hard = misfit.get();
+      Integer hard = tried.misfit().get();
       if (order.get(0).equals(hard)) {
-        break;
+        return tried;
       }
       order.remove(hard);
       order.add(0, hard);
     }
-    return new Answer(List.of(), misfit);
+    return tried;
   }
 
-  private record Placed(int number, BakePlan plan) {}
-
-  private Optional<Integer> place(
-      List<Integer> order, List<Placed> placed, SearchProgress progress) {
+  private Tried placeInOrder(List<Integer> order, List<DoughChoices> choices, int persons) {
+    SortedMap<Integer, Draft> placed = new TreeMap<>();
     for (int number : order) {
-      Optional<BakePlan> plan = beside(doughs.get(number), placed);
-      if (plan.isEmpty()) {
-        return Optional.of(number);
+      Optional<Draft> draft = beside(number, placed, choices, persons);
+      if (draft.isEmpty()) {
+        return new Tried(placed, Optional.of(number));
       }
-      placed.add(new Placed(number, plan.get()));
-      progress.at((double) placed.size() / order.size());
+      placed.put(number, draft.get());
+    }
+    return new Tried(placed, Optional.empty());
+  }
+
+  /** Each dough chooses once more, now that all others have a place. */
+  private SortedMap<Integer, Draft> again(
+      SortedMap<Integer, Draft> first, List<DoughChoices> choices, int persons) {
+    SortedMap<Integer, Draft> placed = new TreeMap<>(first);
+    for (int number = 0; number < doughs.size(); number++) {
+      Draft before = placed.remove(number);
+      Draft now = beside(number, placed, choices, persons).orElse(before);
+      DoughChoices own = choices.get(number);
+      placed.put(number, own.marginHours(now) > own.marginHours(before) ? now : before);
+    }
+    return placed;
+  }
+
+  private Optional<Draft> beside(
+      int number, SortedMap<Integer, Draft> placed, List<DoughChoices> choices, int persons) {
+    List<OvenLoad> loads =
+        SharedTimetable.of(doughs, placed, persons).map(SharedTimetable::loads).orElse(List.of());
+    List<FeedChoice> feedings =
+        placed.entrySet().stream()
+            .filter(
+                each ->
+                    doughs
+                        .get(each.getKey())
+                        .dough()
+                        .starter()
+                        .equals(doughs.get(number).dough().starter()))
+            .map(each -> each.getValue().feed())
+            .toList();
+    SortedMap<Integer, Draft> with = new TreeMap<>(placed);
+    return choices
+        .get(number)
+        .best(
+            loads,
+            feedings,
+            draft -> {
+              with.put(number, draft);
+              return SharedTimetable.of(doughs, with, persons).isPresent();
+            });
+  }
+
+  /** The smallest change tried that makes the day possible, the smallest first. */
+  private Optional<Change> change(
+      List<DoughChoices> choices, int misfit, SearchProgress progress) {
+    if (hands < MOST_HANDS && place(choices, hands + 1).misfit().isEmpty()) {
+      Optional<Change> bench = longer(LONGER_HOURS[0], progress);
+      return bench.or(() -> Optional.of(new Change(Change.Kind.HANDS, hands + 1, misfit)));
+    }
+    for (double hours : LONGER_HOURS) {
+      Optional<Change> longer = longer(hours, progress);
+      if (longer.isPresent()) {
+        return longer;
+      }
+      Optional<Change> oven = hours == LONGER_HOURS[0] ? largerOven() : Optional.empty();
+      if (oven.isPresent()) {
+        return oven;
+      }
+    }
+    return later(misfit);
+  }
+
+  private Optional<Change> longer(double hours, SearchProgress progress) {
+    List<BenchInterval> longer =
+        doughs.get(0).bench().intervals().stream()
+            .map(at -> new BenchInterval(at.fromHour(), at.toHour() + hours))
+            .toList();
+    BenchHours bench = new BenchHours(longer);
+    progress.at(0.8);
+    return possible(doughs.stream().map(each -> each.toBuilder().bench(bench).build()).toList())
+        ? Optional.of(new Change(Change.Kind.EVERY_TIME_LONGER, hours, -1))
+        : Optional.empty();
+  }
+
+  private Optional<Change> largerOven() {
+    int loaves = doughs.get(0).oven().loaves() * 2;
+    Oven larger = doughs.get(0).oven().withLoaves(Math.min(loaves, 500));
+    return possible(doughs.stream().map(each -> each.toBuilder().oven(larger).build()).toList())
+        ? Optional.of(new Change(Change.Kind.OVEN_CAPACITY, larger.loaves(), -1))
+        : Optional.empty();
+  }
+
+  /** The dough that found no place, wanted later. */
+  private Optional<Change> later(int misfit) {
+    for (double hours : LATER_HOURS) {
+      List<BakeDay> changed = new ArrayList<>(doughs);
+      BakeDay day = doughs.get(misfit);
+      changed.set(misfit, day.toBuilder().readyAt(day.readyHour() + hours).build());
+      if (possible(changed)) {
+        return Optional.of(new Change(Change.Kind.READY_LATER, hours, misfit));
+      }
     }
     return Optional.empty();
   }
 
-  private static Optional<BakePlan> beside(BakeDay dough, List<Placed> placed) {
-    List<BenchInterval> busy = new ArrayList<>();
-    List<BenchInterval> oven = new ArrayList<>(dough.ovenTaken());
-    List<FeedChoice> feedings = new ArrayList<>(dough.otherFeedings());
-    for (Placed other : placed) {
-      BakePlan plan = other.plan();
-      plan.steps().stream()
-          .filter(step -> step.toHour() > step.fromHour())
-          .forEach(step -> busy.add(new BenchInterval(step.fromHour(), step.toHour())));
-      oven.add(plan.draft().ovenTime(plan.day()));
-      if (plan.dough().starter().equals(dough.dough().starter())) {
-        feedings.add(plan.feed());
-      }
-    }
-    Optional<BenchHours> left = dough.bench().without(busy);
-    if (left.isEmpty()) {
-      return Optional.empty();
-    }
-    BakeDay rest =
-        dough.toBuilder().bench(left.get()).ovenTaken(oven).otherFeedings(feedings).build();
-    return BakeDayPlanner.plansBeside(dough.toBuilder().plans(1).build(), rest).stream()
-        .findFirst();
+  private boolean possible(List<BakeDay> changed) {
+    SharedDay day = new SharedDay(changed, hands);
+    return day.place(choices(changed, SearchProgress.none()), hands).misfit().isEmpty();
   }
 }

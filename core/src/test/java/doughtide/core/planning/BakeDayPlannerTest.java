@@ -76,7 +76,7 @@ class BakeDayPlannerTest {
   }
 
   /** By the forecaster of shape points, which the planner does not use. */
-  private static void checkReplay(String name, BakePlan plan) {
+  static void checkReplay(String name, BakePlan plan) {
     RiseForecast bulk =
         plan.day().forecaster().withMembers(64).forecast(plan.dough(), plan.temperature(), 48);
     double bulkHours = plan.bulkEndHour() - plan.mixHour();
@@ -238,46 +238,5 @@ class BakeDayPlannerTest {
         .hasMessageContaining("bench");
     assertThatThrownBy(() -> new BenchInterval(5, 5)).isInstanceOf(InputException.class);
     assertThatThrownBy(() -> new BenchHours(List.of())).isInstanceOf(InputException.class);
-  }
-
-  @Test
-  void severalDoughsShareHandsAndOven() {
-    List<BenchInterval> bench =
-        List.of(new BenchInterval(-7, -1.5), new BenchInterval(7, 22), new BenchInterval(31, 44));
-    BakeDay day = Weeks.dayWorker().bench(new BenchHours(bench)).readyAt(43).build();
-    SharedDay.Answer answer = SharedDay.plan(List.of(day, day, day), SearchProgress.none());
-
-    assertThat(answer.misfit()).isEmpty();
-    assertThat(answer.plans()).hasSize(3);
-    checkApart(answer.plans());
-  }
-
-  private static void checkApart(List<BakePlan> plans) {
-    for (int a = 0; a < plans.size(); a++) {
-      for (int b = a + 1; b < plans.size(); b++) {
-        BenchInterval one = plans.get(a).draft().ovenTime(plans.get(a).day());
-        BenchInterval two = plans.get(b).draft().ovenTime(plans.get(b).day());
-        assertThat(one.toHour() <= two.fromHour() + 1e-6 || two.toHour() <= one.fromHour() + 1e-6)
-            .as("oven %s and %s", one, two)
-            .isTrue();
-        for (BakeStep first : plans.get(a).steps()) {
-          for (BakeStep second : plans.get(b).steps()) {
-            assertThat(clash(first, second)).as("%s and %s", first, second).isFalse();
-          }
-        }
-      }
-    }
-  }
-
-  private static boolean clash(BakeStep one, BakeStep two) {
-    boolean sameFeed =
-        one.kind() == BakeStep.Kind.FEED
-            && two.kind() == BakeStep.Kind.FEED
-            && one.fromHour() == two.fromHour();
-    return !sameFeed
-        && one.kind().handsOn()
-        && two.kind().handsOn()
-        && one.fromHour() < two.toHour() - 1e-6
-        && two.fromHour() < one.toHour() - 1e-6;
   }
 }
