@@ -38,7 +38,7 @@ final class BakeDayCalendar {
   }
 
   /** Its writer closes what it writes to. */
-  private static byte[] bytes(Calendar calendar) throws IOException {
+  static byte[] bytes(Calendar calendar) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     new CalendarOutputter(false).output(calendar, bytes);
     return bytes.toByteArray();
@@ -56,26 +56,30 @@ final class BakeDayCalendar {
   }
 
   private static VEvent event(BakePlan plan, BakeStep step, ClockTimes times, Instant now) {
+    return event(step, step.words(), BakeDayWords.detail(plan, step), times, now);
+  }
+
+  /** An entry with an alarm. */
+  static VEvent event(BakeStep step, String summary, String detail, ClockTimes times, Instant now) {
     Instant from = instant(times, step.fromHour());
     Instant to = instant(times, Math.max(step.toHour(), step.fromHour() + 1.0 / 60));
     VEvent event = new VEvent(new PropertyList());
-    event.add(new Uid(id(step, from)));
+    event.add(new Uid(id(summary, from)));
     event.add(new DtStamp(now.truncatedTo(ChronoUnit.SECONDS)));
     event.add(new DtStart<>(from));
     event.add(new DtEnd<>(to));
-    event.add(new Summary(step.words()));
-    String detail = BakeDayWords.detail(plan, step);
+    event.add(new Summary(summary));
     if (!detail.isEmpty()) {
       event.add(new Description(detail));
     }
-    event.add(alarm(step));
+    event.add(alarm(summary));
     return event;
   }
 
-  private static VAlarm alarm(BakeStep step) {
+  private static VAlarm alarm(String summary) {
     VAlarm alarm = new VAlarm(BEFORE);
     alarm.add(ImmutableAction.DISPLAY);
-    alarm.add(new Description(step.words()));
+    alarm.add(new Description(summary));
     return alarm;
   }
 
@@ -83,8 +87,8 @@ final class BakeDayCalendar {
     return times.after(hour).plusSeconds(30).truncatedTo(ChronoUnit.MINUTES).toInstant();
   }
 
-  private static String id(BakeStep step, Instant from) {
-    byte[] name = (step.words() + from).getBytes(StandardCharsets.UTF_8);
+  private static String id(String summary, Instant from) {
+    byte[] name = (summary + from).getBytes(StandardCharsets.UTF_8);
     return UUID.nameUUIDFromBytes(name) + "@doughtide";
   }
 }

@@ -76,7 +76,7 @@ final class BakeDayCommand implements Command {
     }
   }
 
-  private static void checkEnding(OutputFile file) {
+  static void checkEnding(OutputFile file) {
     if (!file.ending().equals("ics")) {
       throw new InputException(
           "--calendar "

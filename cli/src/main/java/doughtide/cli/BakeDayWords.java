@@ -35,7 +35,11 @@ final class BakeDayWords {
   }
 
   private static String feed(BakePlan plan) {
-    FeedAmounts amounts = plan.feedAmounts();
+    return feed(plan, plan.feedAmounts());
+  }
+
+  /** A feeding that may serve other doughs too. */
+  static String feed(BakePlan plan, FeedAmounts amounts) {
     return plan.feed().ratio().words()
         + ": "
         + Words.grams(amounts.starterGrams())

@@ -13,6 +13,7 @@ final class Commands {
           "wanted",
           "feed",
           "bake-day",
+          "class-day",
           "leave",
           "water",
           "flour",
@@ -33,6 +34,7 @@ final class Commands {
       case "wanted" -> new WantedCommand();
       case "feed" -> new FeedCommand();
       case "bake-day" -> new BakeDayCommand();
+      case "class-day" -> new ClassDayCommand();
       case "leave" -> new LeaveCommand();
       case "water" -> new WaterCommand();
       case "flour" -> new FlourCommand();

@@ -21,6 +21,9 @@ class CommandHelpTest {
   @BeforeEach
   void makeTheFilesThatExamplesRead() throws IOException {
     Files.writeString(folder.resolve("doughs.csv"), "id,dough_temp,salt\nA,25C,2%\nB,70F,\n");
+    Files.writeString(
+        folder.resolve("class.csv"),
+        "name,loaves,hydration,starter,dough_temp\nwhite,2,70%,20%,24C\nbowl,2,72%,10%,24C\n");
   }
 
   @TestFactory

@@ -242,11 +242,15 @@ public final class BakePlan {
 
   /** What to weigh for the feeding, with 20 g kept back, more where the starter weighs little. */
   public FeedAmounts feedAmounts() {
+    return feedAmounts(ingredients().starterGrams());
+  }
+
+  /** The same where the starter is for other doughs too. */
+  FeedAmounts feedAmounts(double use) {
     Feeding feeding =
         Feeding.of(draft.feed().ratio())
             .withStarter(day.dough().starter())
             .withFlour(day.dough().starter().flour());
-    double use = ingredients().starterGrams();
     double keep = Math.max(KEEP_GRAMS, LEAST_STARTER_GRAMS * draft.feed().ratio().growth() - use);
     return feeding.amounts(Mass.ofGrams(use), Mass.ofGrams(keep));
   }

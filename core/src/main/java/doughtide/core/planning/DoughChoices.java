@@ -9,7 +9,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
-import java.util.function.Predicate;
 
 /**
  * What can be done with one dough of a day that is shared: its plans on the likely path, each of
@@ -22,6 +21,7 @@ final class DoughChoices {
   private static final int DRAFTS_OF_A_HOUR = 6;
   private static final int WEIGHED = 3;
   private static final int MOST_WEIGHED = 12;
+  private static final int MOST_TESTS_OF_A_DRAFT = 60;
   private static final double LEAST_GOOD_SHARE = 0.5; // as for a day alone
   private static final double FIVE_MINUTES = 1.0 / 12;
   private static final int[] MOVES = {0, 1, -1, 2, -2, 3, -3, 4, -4, 5, -5};
@@ -30,6 +30,15 @@ final class DoughChoices {
   private static final double LARGEST_MOVE_HOURS = 1.5;
   private static final double SHORTEST_COLD_HOURS = 5;
   private static final double LONGEST_COLD_HOURS = 20;
+
+  /** Whether a plan goes with those of the other doughs. */
+  interface Fits {
+    /** All of it. */
+    boolean fed(Draft draft);
+
+    /** All but its feeding. */
+    boolean unfed(Draft draft);
+  }
 
   private final BakeDay day;
   private final DraftSearch search;
@@ -59,8 +68,7 @@ final class DoughChoices {
     for (DraftSearch.Scored each : fitting) {
       Draft draft = each.draft();
       String kind = draft.proof() + " " + draft.route().coldFrom() + " " + draft.mixHour();
-      if (some.size() < MOST_DRAFTS
-          && counts.merge(kind, 1, Integer::sum) <= DRAFTS_OF_A_HOUR) {
+      if (some.size() < MOST_DRAFTS && counts.merge(kind, 1, Integer::sum) <= DRAFTS_OF_A_HOUR) {
         some.add(each);
       }
     }
@@ -77,18 +85,17 @@ final class DoughChoices {
    *
    * @param loads what the oven bakes already
    * @param feedings of the same starter that are done anyway
-   * @param possible whether a plan goes with the others
+   * @param fits whether a plan goes with the others
    */
-  Optional<Draft> best(
-      List<OvenLoad> loads, List<FeedChoice> feedings, Predicate<Draft> possible) {
+  Optional<Draft> best(List<OvenLoad> loads, List<FeedChoice> feedings, Fits fits) {
     List<Draft> good = new ArrayList<>();
     Set<Draft> tried = new LinkedHashSet<>();
     for (DraftSearch.Scored each : drafts) {
-      Optional<Draft> moved = moved(each.draft(), loads, feedings, possible);
+      Optional<Draft> moved = moved(each.draft(), loads, feedings, fits);
       if (moved.isEmpty()) {
         continue;
       }
-      Draft middle = middle(moved.get(), possible);
+      Draft middle = middle(moved.get(), fits);
       if (tried.add(middle) && isGood(middle)) {
         good.add(middle);
       }
@@ -102,9 +109,9 @@ final class DoughChoices {
     return good.stream().filter(this::isGoodForMany).findFirst();
   }
 
-  private Draft middle(Draft draft, Predicate<Draft> possible) {
+  private Draft middle(Draft draft, Fits fits) {
     Draft moved = centred.computeIfAbsent(draft, few::centred);
-    return search.miss(moved) == 0 && possible.test(moved) ? moved : draft;
+    return search.miss(moved) == 0 && fits.fed(moved) ? moved : draft;
   }
 
   private boolean isGood(Draft draft) {
@@ -133,13 +140,20 @@ final class DoughChoices {
   }
 
   private Optional<Draft> moved(
-      Draft draft, List<OvenLoad> loads, List<FeedChoice> feedings, Predicate<Draft> possible) {
+      Draft draft, List<OvenLoad> loads, List<FeedChoice> feedings, Fits fits) {
+    int tests = 0;
     for (double by : moves(draft, loads)) {
       for (double oven : ovenHours(draft, by, loads)) {
         Draft moved = moved(draft, by, oven);
+        if (tests++ > MOST_TESTS_OF_A_DRAFT) {
+          return Optional.empty();
+        }
+        if (!fits.unfed(moved)) {
+          continue;
+        }
         for (FeedChoice feed : feedings(moved, by, feedings)) {
           Draft fed = with(moved, feed);
-          if (search.miss(fed) == 0 && possible.test(fed)) {
+          if (search.miss(fed) == 0 && fits.fed(fed)) {
             return Optional.of(fed);
           }
         }

@@ -26,6 +26,24 @@ public record SharedAnswer(
   }
 
   /**
+   * What to weigh for a feeding that serves several doughs.
+   *
+   * @param step a feeding
+   */
+  public FeedAmounts feedAmounts(SharedStep step) {
+    double use =
+        step.doughs().stream()
+            .mapToDouble(number -> plans.get(number).ingredients().starterGrams())
+            .sum();
+    return plans.get(step.doughs().get(0)).feedAmounts(use);
+  }
+
+  /** The least margin of all doughs, hours. */
+  public double marginHours() {
+    return plans.stream().mapToDouble(BakePlan::marginHours).min().orElse(0);
+  }
+
+  /**
    * Why the doughs do not all fit.
    *
    * @param dough the dough that finds no place, from 0

@@ -171,48 +171,62 @@ public final class SharedDay {
         .best(
             loads,
             feedings,
-            draft -> {
-              with.put(number, draft);
-              return SharedTimetable.of(doughs, with, persons).isPresent();
+            new DoughChoices.Fits() {
+              @Override
+              public boolean fed(Draft draft) {
+                with.put(number, draft);
+                return SharedTimetable.of(doughs, with, persons).isPresent();
+              }
+
+              @Override
+              public boolean unfed(Draft draft) {
+                with.put(number, draft);
+                return SharedTimetable.fitsUnfed(doughs, with, persons, number);
+              }
             });
   }
 
   /** The smallest change tried that makes the day possible, the smallest first. */
-  private Optional<Change> change(
-      List<DoughChoices> choices, int misfit, SearchProgress progress) {
-    if (hands < MOST_HANDS && place(choices, hands + 1).misfit().isEmpty()) {
-      Optional<Change> bench = longer(LONGER_HOURS[0], progress);
-      return bench.or(() -> Optional.of(new Change(Change.Kind.HANDS, hands + 1, misfit)));
+  private Optional<Change> change(List<DoughChoices> choices, int misfit, SearchProgress progress) {
+    boolean alone = choices.get(misfit).size() == 0;
+    Optional<Change> soon = longer(LONGER_HOURS[0], misfit, progress);
+    if (soon.isPresent()) {
+      return soon;
     }
-    for (double hours : LONGER_HOURS) {
-      Optional<Change> longer = longer(hours, progress);
+    if (!alone && hands < MOST_HANDS && place(choices, hands + 1).misfit().isEmpty()) {
+      return Optional.of(new Change(Change.Kind.HANDS, hands + 1, -1));
+    }
+    Optional<Change> oven = largerOven(misfit);
+    if (oven.isPresent()) {
+      return oven;
+    }
+    for (int i = 1; i < LONGER_HOURS.length; i++) {
+      Optional<Change> longer = longer(LONGER_HOURS[i], misfit, progress);
       if (longer.isPresent()) {
         return longer;
-      }
-      Optional<Change> oven = hours == LONGER_HOURS[0] ? largerOven() : Optional.empty();
-      if (oven.isPresent()) {
-        return oven;
       }
     }
     return later(misfit);
   }
 
-  private Optional<Change> longer(double hours, SearchProgress progress) {
+  private Optional<Change> longer(double hours, int misfit, SearchProgress progress) {
     List<BenchInterval> longer =
         doughs.get(0).bench().intervals().stream()
             .map(at -> new BenchInterval(at.fromHour(), at.toHour() + hours))
             .toList();
     BenchHours bench = new BenchHours(longer);
     progress.at(0.8);
-    return possible(doughs.stream().map(each -> each.toBuilder().bench(bench).build()).toList())
+    return possible(
+            doughs.stream().map(each -> each.toBuilder().bench(bench).build()).toList(), misfit)
         ? Optional.of(new Change(Change.Kind.EVERY_TIME_LONGER, hours, -1))
         : Optional.empty();
   }
 
-  private Optional<Change> largerOven() {
+  private Optional<Change> largerOven(int misfit) {
     int loaves = doughs.get(0).oven().loaves() * 2;
     Oven larger = doughs.get(0).oven().withLoaves(Math.min(loaves, 500));
-    return possible(doughs.stream().map(each -> each.toBuilder().oven(larger).build()).toList())
+    return possible(
+            doughs.stream().map(each -> each.toBuilder().oven(larger).build()).toList(), misfit)
         ? Optional.of(new Change(Change.Kind.OVEN_CAPACITY, larger.loaves(), -1))
         : Optional.empty();
   }
@@ -223,14 +237,17 @@ public final class SharedDay {
       List<BakeDay> changed = new ArrayList<>(doughs);
       BakeDay day = doughs.get(misfit);
       changed.set(misfit, day.toBuilder().readyAt(day.readyHour() + hours).build());
-      if (possible(changed)) {
+      if (possible(changed, misfit)) {
         return Optional.of(new Change(Change.Kind.READY_LATER, hours, misfit));
       }
     }
     return Optional.empty();
   }
 
-  private boolean possible(List<BakeDay> changed) {
+  private boolean possible(List<BakeDay> changed, int misfit) {
+    if (new DoughChoices(changed.get(misfit)).size() == 0) {
+      return false;
+    }
     SharedDay day = new SharedDay(changed, hands);
     return day.place(choices(changed, SearchProgress.none()), hands).misfit().isEmpty();
   }

@@ -53,6 +53,20 @@ record SharedTimetable(List<SharedStep> steps, List<OvenLoad> loads) {
     return Optional.of(new SharedTimetable(assigned(steps, hands), loads));
   }
 
+  /** Whether oven and hands are enough, one dough's feeding left out. */
+  static boolean fitsUnfed(
+      List<BakeDay> doughs, SortedMap<Integer, Draft> placed, int hands, int unfed) {
+    List<OvenLoad> loads = loads(doughs, placed);
+    if (!fit(loads, doughs.get(0).oven().loaves())) {
+      return false;
+    }
+    List<SharedStep> steps = ownSteps(doughs, placed);
+    steps.removeIf(each -> each.step().kind() == Kind.FEED && each.doughs().equals(List.of(unfed)));
+    addOven(steps, loads);
+    sort(steps);
+    return enough(steps, hands);
+  }
+
   private static List<OvenLoad> loads(List<BakeDay> doughs, SortedMap<Integer, Draft> placed) {
     TreeMap<Long, OvenLoad> byHour = new TreeMap<>();
     for (Map.Entry<Integer, Draft> each : placed.entrySet()) {
@@ -81,8 +95,7 @@ record SharedTimetable(List<SharedStep> steps, List<OvenLoad> loads) {
   private static boolean fit(List<OvenLoad> loads, int capacity) {
     for (int i = 0; i < loads.size(); i++) {
       boolean tooMany = loads.get(i).loaves() > capacity;
-      boolean tooSoon =
-          i > 0 && loads.get(i).fromHour() < loads.get(i - 1).toHour() - SAME_HOURS;
+      boolean tooSoon = i > 0 && loads.get(i).fromHour() < loads.get(i - 1).toHour() - SAME_HOURS;
       if (tooMany || tooSoon) {
         return false;
       }
@@ -90,8 +103,7 @@ record SharedTimetable(List<SharedStep> steps, List<OvenLoad> loads) {
     return true;
   }
 
-  private static List<SharedStep> ownSteps(
-      List<BakeDay> doughs, SortedMap<Integer, Draft> placed) {
+  private static List<SharedStep> ownSteps(List<BakeDay> doughs, SortedMap<Integer, Draft> placed) {
     List<SharedStep> steps = new ArrayList<>();
     for (Map.Entry<Integer, Draft> each : placed.entrySet()) {
       int number = each.getKey();
@@ -144,8 +156,7 @@ record SharedTimetable(List<SharedStep> steps, List<OvenLoad> loads) {
       int number = loads.size() == 1 ? 0 : i + 1;
       double in = load.fromHour();
       steps.add(
-          new SharedStep(
-              new BakeStep(Kind.BAKE, in, in + Work.LOAD_HOURS, number), doughs, -1));
+          new SharedStep(new BakeStep(Kind.BAKE, in, in + Work.LOAD_HOURS, number), doughs, -1));
       // The next load goes in while the one before is put down to cool.
       boolean next =
           i + 1 < loads.size() && loads.get(i + 1).fromHour() - load.toHour() < SAME_HOURS;
@@ -204,8 +215,7 @@ record SharedTimetable(List<SharedStep> steps, List<OvenLoad> loads) {
   }
 
   /** As late as a pair of hands is free for it, and not more than an hour too early. */
-  private static boolean addSwitch(
-      List<SharedStep> steps, OvenLoad load, BakeDay day, int hands) {
+  private static boolean addSwitch(List<SharedStep> steps, OvenLoad load, BakeDay day, int hands) {
     double latest = load.fromHour() - day.oven().preheatHours();
     List<Double> hours = new ArrayList<>(List.of(latest));
     steps.stream()
@@ -219,8 +229,7 @@ record SharedTimetable(List<SharedStep> steps, List<OvenLoad> loads) {
         continue;
       }
       SharedStep step =
-          new SharedStep(
-              new BakeStep(Kind.PREHEAT, hour, hour + Work.SWITCH_HOURS, 0), doughs, -1);
+          new SharedStep(new BakeStep(Kind.PREHEAT, hour, hour + Work.SWITCH_HOURS, 0), doughs, -1);
       steps.add(step);
       sort(steps);
       if (enough(steps, hands)) {

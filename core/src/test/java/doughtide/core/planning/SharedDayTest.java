@@ -93,12 +93,54 @@ class SharedDayTest {
     check(List.of(day, day, day), 1);
   }
 
+  @Test
+  void loavesOfSeveralDoughsGoIntoTheOvenTogetherAndOneFeedingServesSeveral() {
+    SharedAnswer answer = SharedDay.plan(classOfEight(), 2, SearchProgress.none());
+
+    assertThat(answer.loads()).anyMatch(load -> load.portions().size() > 1);
+    SharedStep shared =
+        answer.steps().stream()
+            .filter(each -> each.step().kind() == BakeStep.Kind.FEED && each.doughs().size() > 1)
+            .findFirst()
+            .orElseThrow();
+    FeedAmounts amounts = answer.feedAmounts(shared);
+    double used =
+        shared.doughs().stream()
+            .mapToDouble(each -> answer.plans().get(each).ingredients().starterGrams())
+            .sum();
+    assertThat(amounts.starterGrams() + amounts.flourGrams() + amounts.waterGrams())
+        .isGreaterThan(used);
+    assertThat(SharedDay.plan(classOfEight(), 2, SearchProgress.none()).steps())
+        .isEqualTo(answer.steps());
+  }
+
+  @Test
+  void aDayThatIsTooShortIsSaidWithWhatMakesItPossible() {
+    BakeDay one =
+        day(12, 1, -3, 11)
+            .starterPercents(List.of(20.0))
+            .doughCelsius(List.of(25.0))
+            .loaves(4, Mass.ofGrams(850), PieceForm.ROUND)
+            .build();
+
+    SharedAnswer answer = SharedDay.plan(List.of(one, one, one), 1, SearchProgress.none());
+
+    assertThat(answer.plans()).isEmpty();
+    assertThat(answer.misfit()).isPresent();
+  }
+
+  @Test
+  void otherOvensOrOtherHoursAtTheBenchAreRefused() {
+    List<BakeDay> doughs = new ArrayList<>(stall());
+    doughs.set(0, doughs.get(0).toBuilder().oven(Oven.usual()).build());
+
+    assertThatThrownBy(() -> SharedDay.plan(doughs, 1, SearchProgress.none()))
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining("share one oven");
+  }
+
   private static void check(List<BakeDay> doughs, int hands) {
-    long t = System.nanoTime();
     SharedAnswer answer = SharedDay.plan(doughs, hands, SearchProgress.none());
-    System.out.println("TIME " + (System.nanoTime() - t) / 1e9 + " " + answer.misfit());
-    for (SharedStep s : answer.steps()) System.out.println(s);
-    for (BakePlan p : answer.plans()) System.out.println(p.goodShare() + " " + p.marginHours() + " " + p.proofKind());
 
     assertThat(answer.misfit()).isEmpty();
     assertThat(answer.plans()).hasSameSizeAs(doughs);
@@ -140,8 +182,7 @@ class SharedDayTest {
       for (OvenLoad.Portion portion : load.portions()) {
         baked[portion.dough()] += portion.loaves();
         BakePlan plan = answer.plans().get(portion.dough());
-        double in =
-            plan.ovenHour() + (portion.batch() - 1) * (oven.bakeHours() + Work.LOAD_HOURS);
+        double in = plan.ovenHour() + (portion.batch() - 1) * (oven.bakeHours() + Work.LOAD_HOURS);
         assertThat(load.fromHour()).isCloseTo(in, within(1e-3));
       }
       boolean heated =
