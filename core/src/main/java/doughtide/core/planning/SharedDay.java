@@ -7,6 +7,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -142,7 +143,7 @@ public final class SharedDay {
       SortedMap<Integer, Draft> first, List<DoughChoices> choices, int persons) {
     SortedMap<Integer, Draft> placed = new TreeMap<>(first);
     for (int number = 0; number < doughs.size(); number++) {
-      Draft before = placed.remove(number);
+      Draft before = Objects.requireNonNull(placed.remove(number));
       Draft now = beside(number, placed, choices, persons).orElse(before);
       DoughChoices own = choices.get(number);
       placed.put(number, own.marginHours(now) > own.marginHours(before) ? now : before);

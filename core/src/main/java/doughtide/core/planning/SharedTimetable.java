@@ -6,6 +6,7 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
@@ -141,8 +142,8 @@ record SharedTimetable(List<SharedStep> steps, List<OvenLoad> loads) {
 
   private static boolean sameFeed(
       int a, int b, List<BakeDay> doughs, SortedMap<Integer, Draft> placed) {
-    FeedChoice first = placed.get(a).feed();
-    FeedChoice second = placed.get(b).feed();
+    FeedChoice first = Objects.requireNonNull(placed.get(a)).feed();
+    FeedChoice second = Objects.requireNonNull(placed.get(b)).feed();
     return Math.abs(first.feedHour() - second.feedHour()) < SAME_HOURS
         && first.ratio().equals(second.ratio())
         && doughs.get(a).dough().starter().equals(doughs.get(b).dough().starter());
