@@ -48,6 +48,10 @@ final class FuzzSamples {
           Reader.of("doughs.csv", "batch doughs.csv --threads 1"),
           Reader.of("doughs.jsonl", "batch doughs.jsonl --threads 1"),
           Reader.of("doughs.csv", "batch doughs.csv --format jsonl --threads 1"),
+          Reader.of(
+              "class.csv",
+              "class-day class.csv --ready-at 2027-03-14T12:00 --at-the-bench 07:00-22:00"
+                  + " --cold 4C"),
           Reader.of("trial.csv", "flour read trial.csv --format json"),
           Reader.of("trial.csv", "flour save new.txt --flour-name N --trial trial.csv"),
           Reader.of("part.csv.part", "batch doughs.csv --threads 1 --out part.csv --resume"),
@@ -60,6 +64,8 @@ final class FuzzSamples {
               "id,dough_temp,salt\nA,25C,2%\nB,70F,\nC,4C,1.8%\n",
               "doughs.jsonl",
               "{\"id\":\"A\",\"dough_temp\":\"25C\"}\n{\"id\":\"B\",\"dough_temp\":\"18C\"}\n",
+              "class.csv",
+              "name,loaves,starter,dough_temp\nwheat,1,20%,24C\nrye mix,2,10%,24C\n",
               "trial.csv",
               "trial,person,hydration,grade\n1,Ann,60%,no window\n1,Ann,66%,thin window\n"
                   + "1,Ann,72%,thin window\n1,Ann,78%,tears\n",

@@ -252,6 +252,24 @@ class MarkupTest {
     assertThat(folder.resolve("k.json")).doesNotExist();
   }
 
+  /** The names of a class's doughs stand in a file and go into every form of the day. */
+  @Test
+  void theNamesOfDoughsStayText() throws Exception {
+    Files.writeString(
+        folder.resolve("class.csv"),
+        "name,loaves,starter,dough_temp\n=1+1,1,20%,24C\n\"<b>,;:\\n\",1,20%,24C\n");
+    String call =
+        "class-day class.csv --ready-at 2027-03-14T12:00 --at-the-bench 07:00-22:00 --cold 4C"
+            + " --hands 2 --zone Europe/Berlin --calendar x.ics --chart x.svg --format ";
+    assertNoFormula(run((call + "csv").split(" ")).out());
+    Document svg = svg("x.svg");
+    assertThat(svg.getElementsByTagNameNS("*", "b").getLength()).isZero();
+    String calendar = Files.readString(folder.resolve("x.ics")).replace("\r\n ", "");
+    assertThat(calendar).contains("<b>\\,\\;:\\\\n");
+    String json = run((call + "json --overwrite").split(" ")).out();
+    assertThat(texts(json, null)).contains("=1+1", "<b>,;:\\n");
+  }
+
   /** RFC 5545: lines of at most 75 octets, folded; commas, semicolons and line ends escaped. */
   @Test
   void aCalendarIsFoldedAndEscaped() throws IOException {

@@ -30,6 +30,9 @@ class ReaderFaultsTest {
     BATCH_JSON(
         "batch FILE --members 8 --format jsonl",
         "{\"id\":\"A\",\"dough_temp\":\"25C\"}\n{\"id\":\"B\",\"dough_temp\":\"18C\"}\n"),
+    CLASS_DAY(
+        "class-day FILE --ready-at 2027-03-14T12:00 --at-the-bench 07:00-22:00 --cold 4C",
+        "name,loaves,starter,dough_temp\nwheat,1,20%,24C\n"),
     LOGGER(
         "rise --members 8 --temps FILE",
         "time,temperature C\n2027-03-06 08:00,25.1\n2027-03-06 09:00,24.9\n"),
