@@ -112,4 +112,16 @@ class LeaveCommandTest {
   void isRefusedInOneLine(String words, String part) {
     assertThat(leave(words).refusal()).contains(part);
   }
+
+  /** Below freezing the model gives no hours, so no tub is put there. */
+  @Test
+  void aColdBelowFreezingIsNoFault(@org.junit.jupiter.api.io.TempDir java.nio.file.Path place)
+      throws java.io.IOException {
+    DemoReadings.copyTo(place);
+    String call =
+        "leave --readings quayside-today.csv --leave-at 14:00 --back-at 18:00 --cold -1C"
+            + " --bake-at 07:00";
+    CliRun run = CliRun.in(TestEnvironment.in(place), call.split(" "));
+    assertThat(run.code()).as(run.err()).isIn(Main.OK, Main.BAD_INPUT);
+  }
 }

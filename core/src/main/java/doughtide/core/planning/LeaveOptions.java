@@ -181,7 +181,8 @@ final class LeaveOptions {
         Kind kind, double likelyEnd, ToDoubleFunction<RiseCurve> bulkEnd) {
       double rest = proof.restHours();
       double likely = likelyEnd + rest;
-      if (likely > bulk.hours() || ovenHour(likely) <= likely) {
+      boolean noHours = forecast.curves().isEmpty(); // too cold for the model
+      if (noHours || likely > bulk.hours() || ovenHour(likely) <= likely) {
         return Optional.empty();
       }
       double longest = ovenHour(likely) - Math.min(nowHours + rest, likely) + FOLLOW_HOURS;
