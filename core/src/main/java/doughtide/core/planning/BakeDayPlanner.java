@@ -47,14 +47,9 @@ public final class BakeDayPlanner {
   private final List<Unknowns> members;
 
   private BakeDayPlanner(BakeDay day) {
-    this(day, new DraftSearch(new DayModel(day)));
-  }
-
-  /** Drafts come from a search that may know fewer hours at the bench than the day has. */
-  private BakeDayPlanner(BakeDay day, DraftSearch search) {
     this.day = day;
     this.model = new DayModel(day);
-    this.search = search;
+    this.search = new DraftSearch(model);
     this.members = day.forecaster().withMembers(MEMBERS).ensemble().members();
   }
 
@@ -88,17 +83,6 @@ public final class BakeDayPlanner {
   static List<BakePlan> plansFrom(BakeDay day, DraftSearch.Found found) {
     BakeDayPlanner planner = new BakeDayPlanner(day);
     return planner.best(found.nearFor(planner.search), SearchProgress.none());
-  }
-
-  /**
-   * The best plan where other doughs take some of the hours: its steps keep clear of them, while
-   * its margins are those of the whole day.
-   */
-  static List<BakePlan> plansBeside(BakeDay day, BakeDay left) {
-    BakeDayPlanner planner = new BakeDayPlanner(day, new DraftSearch(new DayModel(left)));
-    DraftSearch.Found found =
-        planner.search.search(planner.search.routes(GRID_HOURS), SearchProgress.none());
-    return planner.best(found.fitting(), SearchProgress.none());
   }
 
   private record Candidate(Draft draft, BakePlan.Weighed weighed) {}

@@ -91,31 +91,4 @@ public record BenchHours(List<BenchInterval> intervals) {
     all.set(interval, changed);
     return new BenchHours(all);
   }
-
-  /**
-   * What is left of these hours when some work of another dough is taken out.
-   *
-   * @param busy hours already taken
-   * @return empty if nothing is left
-   */
-  Optional<BenchHours> without(List<BenchInterval> busy) {
-    List<BenchInterval> left = intervals;
-    for (BenchInterval taken : busy) {
-      left = left.stream().flatMap(each -> cut(each, taken).stream()).toList();
-    }
-    return left.isEmpty() ? Optional.empty() : Optional.of(new BenchHours(left));
-  }
-
-  private static List<BenchInterval> cut(BenchInterval each, BenchInterval taken) {
-    List<BenchInterval> rest = new ArrayList<>();
-    double before = Math.min(each.toHour(), taken.fromHour());
-    double after = Math.max(each.fromHour(), taken.toHour());
-    if (before - each.fromHour() > SAME_HOURS) {
-      rest.add(new BenchInterval(each.fromHour(), before));
-    }
-    if (each.toHour() - after > SAME_HOURS) {
-      rest.add(new BenchInterval(after, each.toHour()));
-    }
-    return rest;
-  }
 }
