@@ -1,5 +1,6 @@
 package doughtide.cli;
 
+import doughtide.cli.session.Environment;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStream;

@@ -1,13 +1,27 @@
 package doughtide.cli;
 
+import doughtide.cli.batch.BatchCommand;
+import doughtide.cli.command.BakeDayCommand;
+import doughtide.cli.command.ClassDayCommand;
+import doughtide.cli.command.Command;
+import doughtide.cli.command.FeedCommand;
+import doughtide.cli.command.FlourCommand;
+import doughtide.cli.command.HandoutCommand;
+import doughtide.cli.command.LearnCommand;
+import doughtide.cli.command.LeaveCommand;
+import doughtide.cli.command.RiseCommand;
+import doughtide.cli.command.WantedCommand;
+import doughtide.cli.command.WaterCommand;
+import doughtide.cli.text.Nearest;
+import doughtide.cli.text.Shorten;
 import doughtide.core.quantity.InputException;
 import java.util.List;
 
 /** The commands by name. A new command is one name and one case here. */
-final class Commands {
+public final class Commands {
 
   /** In the order help lists them. */
-  static final List<String> NAMES =
+  public static final List<String> NAMES =
       List.of(
           "rise",
           "wanted",
@@ -28,7 +42,7 @@ final class Commands {
    *
    * @throws InputException if there is none
    */
-  static Command named(String name) {
+  public static Command named(String name) {
     return switch (name) {
       case "rise" -> new RiseCommand();
       case "wanted" -> new WantedCommand();

@@ -1,5 +1,17 @@
 package doughtide.cli;
 
+import doughtide.cli.args.ArgumentParser;
+import doughtide.cli.args.CommandSpec;
+import doughtide.cli.args.HelpPage;
+import doughtide.cli.command.Command;
+import doughtide.cli.file.FileProblem;
+import doughtide.cli.session.Environment;
+import doughtide.cli.session.OutputClosedException;
+import doughtide.cli.session.Session;
+import doughtide.cli.session.StandardOutput;
+import doughtide.cli.session.SystemEnvironment;
+import doughtide.cli.text.OneLine;
+import doughtide.cli.text.Shorten;
 import doughtide.core.quantity.InputException;
 import java.io.IOException;
 import java.io.InputStream;
@@ -17,13 +29,13 @@ import java.util.jar.Manifest;
 public final class Main {
 
   /** All is well. */
-  static final int OK = 0;
+  public static final int OK = 0;
 
   /** What was given cannot be used; one line says why. */
-  static final int BAD_INPUT = 2;
+  public static final int BAD_INPUT = 2;
 
   /** The program is at fault. */
-  static final int FAULT = 70;
+  public static final int FAULT = 70;
 
   private Main() {}
 
@@ -43,7 +55,7 @@ public final class Main {
    *
    * @return the exit code
    */
-  static int run(String[] args, PrintStream out, PrintStream err, Environment environment) {
+  public static int run(String[] args, PrintStream out, PrintStream err, Environment environment) {
     try {
       dispatch(Arrays.asList(args), new Session(out, err, environment));
       out.flush();
@@ -153,12 +165,12 @@ public final class Main {
   }
 
   /** Name and version, as the manifest of the jar gives it. */
-  static String versionLine() {
+  public static String versionLine() {
     return "doughtide " + version();
   }
 
   /** The version, as the manifest of the jar gives it. */
-  static String version() {
+  public static String version() {
     String version = Main.class.getPackage().getImplementationVersion();
     return version != null ? version : versionOfModule().orElse("(unpackaged)");
   }

@@ -31,6 +31,8 @@ import java.util.stream.Stream;
 class ArchitectureTest {
 
   private static final String CORE = "doughtide.core.";
+  private static final String REPORT = "doughtide.report.";
+  private static final String CLI = "doughtide.cli.";
 
   @ArchTest
   static final ArchRule coreDependsOnCommonsMathOnly =
@@ -153,9 +155,17 @@ class ArchitectureTest {
       coreRoom("learning", "quantity", "dough", "kinetics", "gas", "thermal", "rise", "forecast");
 
   @ArchTest
-  static final ArchRule planningUses =
+  static final ArchRule feedingUses =
+      coreRoom("feeding", "quantity", "dough", "kinetics", "gas", "thermal", "rise", "forecast");
+
+  @ArchTest
+  static final ArchRule loafUses =
+      coreRoom("loaf", "quantity", "dough", "kinetics", "gas", "thermal", "rise", "forecast");
+
+  @ArchTest
+  static final ArchRule dayUses =
       coreRoom(
-          "planning",
+          "day",
           "quantity",
           "dough",
           "kinetics",
@@ -163,23 +173,63 @@ class ArchitectureTest {
           "thermal",
           "rise",
           "forecast",
+          "loaf",
+          "feeding",
           "flourtrial");
 
   @ArchTest static final ArchRule flourTrialUses = coreRoom("flourtrial", "quantity", "dough");
 
-  /** A package of core may use itself, the packages named and whatever is not core. */
+  @ArchTest static final ArchRule wordsUse = room(REPORT, "words");
+
+  @ArchTest static final ArchRule typeUses = room(REPORT, "type", "words");
+
+  @ArchTest static final ArchRule chartUses = room(REPORT, "chart", "words", "type");
+
+  @ArchTest static final ArchRule pageUses = room(REPORT, "page", "words", "type", "chart");
+
+  @ArchTest
+  static final ArchRule handoutUses = room(REPORT, "handout", "words", "type", "chart", "page");
+
+  @ArchTest static final ArchRule sessionUses = room(CLI, "session");
+
+  @ArchTest static final ArchRule answerUses = room(CLI, "answer", "session", "text", "args");
+
+  @ArchTest
+  static final ArchRule batchUses =
+      room(CLI, "batch", "session", "text", "args", "answer", "file", "options", "command");
+
+  @ArchTest
+  static final ArchRule commandUses =
+      noClasses()
+          .that()
+          .resideInAnyPackage(
+              "doughtide.cli.session..",
+              "doughtide.cli.text..",
+              "doughtide.cli.args..",
+              "doughtide.cli.answer..",
+              "doughtide.cli.file..",
+              "doughtide.cli.options..")
+          .should()
+          .dependOnClassesThat()
+          .resideInAnyPackage("doughtide.cli.command..", "doughtide.cli.batch..");
+
   private static ArchRule coreRoom(String room, String... usable) {
+    return room(CORE, room, usable);
+  }
+
+  /** A package may use itself, the packages named, and whatever is outside its module. */
+  private static ArchRule room(String module, String room, String... usable) {
     String[] allowed =
         Stream.concat(Stream.of(room), Arrays.stream(usable))
-            .map(name -> CORE + name + "..")
+            .map(name -> module + name + "..")
             .toArray(String[]::new);
     return classes()
         .that()
-        .resideInAPackage(CORE + room + "..")
+        .resideInAPackage(module + room + "..")
         .should()
         .onlyDependOnClassesThat(
             resideInAnyPackage(allowed)
-                .or(not(resideInAPackage("doughtide..")))
+                .or(not(resideInAPackage(module + ".")))
                 .as("of " + String.join(", ", usable) + " or outside"))
         .allowEmptyShould(true);
   }

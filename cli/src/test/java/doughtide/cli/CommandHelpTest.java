@@ -2,6 +2,7 @@ package doughtide.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import doughtide.cli.args.CommandSpec;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

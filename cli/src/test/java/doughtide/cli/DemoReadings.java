@@ -8,12 +8,12 @@ import java.util.List;
 import java.util.stream.Stream;
 
 /** Puts the invented readings of the bread class into a folder, as a newcomer would have them. */
-final class DemoReadings {
+public final class DemoReadings {
   private static final Path TESTDATA = Path.of(System.getProperty("doughtide.testdata"));
 
   private DemoReadings() {}
 
-  static void copyTo(Path folder) throws IOException {
+  public static void copyTo(Path folder) throws IOException {
     Path bakes = Files.createDirectories(folder.resolve("quayside-bakes"));
     for (Path file : files(TESTDATA.resolve("quayside-bakes"))) {
       Files.copy(
@@ -26,7 +26,7 @@ final class DemoReadings {
   }
 
   /** The same, and what was learned from them as {@code starter.json}. */
-  static void learnedIn(Path folder) throws IOException {
+  public static void learnedIn(Path folder) throws IOException {
     copyTo(folder);
     CliRun run =
         CliRun.in(

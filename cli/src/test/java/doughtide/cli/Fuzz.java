@@ -1,5 +1,7 @@
 package doughtide.cli;
 
+import doughtide.cli.args.CommandSpec;
+import doughtide.cli.args.OptionSpec;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;

@@ -11,9 +11,9 @@ import java.util.HashMap;
 import java.util.Map;
 
 /** A JSON answer by paths such as {@code ripe.hoursEarly} and {@code warnings.0.kind}. */
-record JsonAnswer(Map<String, String> values) {
+public record JsonAnswer(Map<String, String> values) {
 
-  static JsonAnswer of(CliRun run) {
+  public static JsonAnswer of(CliRun run) {
     assertThat(run.err()).isEmpty();
     assertThat(run.code()).isZero();
     Map<String, String> values = new HashMap<>();
@@ -47,12 +47,12 @@ record JsonAnswer(Map<String, String> values) {
     values.put(before + "size", Integer.toString(count));
   }
 
-  String text(String path) {
+  public String text(String path) {
     assertThat(values).containsKey(path);
     return values.get(path);
   }
 
-  double number(String path) {
+  public double number(String path) {
     return Double.parseDouble(text(path));
   }
 }

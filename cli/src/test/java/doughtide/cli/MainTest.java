@@ -2,6 +2,7 @@ package doughtide.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import doughtide.cli.session.StandardOutput;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.io.OutputStream;

@@ -4,7 +4,7 @@ import static java.nio.charset.StandardCharsets.UTF_8;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import doughtide.core.rise.RiseParameters;
-import doughtide.report.ChartFormat;
+import doughtide.report.chart.ChartFormat;
 import java.lang.module.Configuration;
 import java.lang.module.ModuleFinder;
 import java.net.URISyntaxException;

@@ -2,6 +2,8 @@ package doughtide.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import doughtide.cli.args.CommandSpec;
+import doughtide.cli.args.OptionSpec;
 import java.math.BigDecimal;
 import java.nio.file.Path;
 import java.util.ArrayList;

@@ -3,6 +3,8 @@ package doughtide.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
+import doughtide.cli.command.RiseCommandTest;
+import doughtide.cli.text.Paragraph;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;

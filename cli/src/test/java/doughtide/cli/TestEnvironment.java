@@ -1,5 +1,6 @@
 package doughtide.cli;
 
+import doughtide.cli.session.Environment;
 import java.io.ByteArrayInputStream;
 import java.io.InputStream;
 import java.nio.file.Path;
@@ -8,21 +9,21 @@ import java.time.ZoneId;
 import java.util.function.Supplier;
 
 /** Surroundings that are the same on every machine. */
-record TestEnvironment(Path directory, Supplier<Instant> clock, boolean trace)
+public record TestEnvironment(Path directory, Supplier<Instant> clock, boolean trace)
     implements Environment {
 
-  static final Instant NOW = Instant.parse("2027-03-06T08:00:00Z");
+  public static final Instant NOW = Instant.parse("2027-03-06T08:00:00Z");
 
-  static TestEnvironment in(Path directory) {
+  public static TestEnvironment in(Path directory) {
     return new TestEnvironment(directory, () -> NOW, false);
   }
 
-  static TestEnvironment plain() {
+  public static TestEnvironment plain() {
     return in(Path.of("target"));
   }
 
   /** A program whose clock fails, to see what the outermost layer makes of it. */
-  static TestEnvironment failingWith(Supplier<Instant> clock, boolean trace) {
+  public static TestEnvironment failingWith(Supplier<Instant> clock, boolean trace) {
     return new TestEnvironment(Path.of("target"), clock, trace);
   }
 

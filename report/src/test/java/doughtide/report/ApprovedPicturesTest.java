@@ -2,6 +2,15 @@ package doughtide.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import doughtide.report.chart.ChartFormat;
+import doughtide.report.chart.ChartOutput;
+import doughtide.report.chart.ChartSize;
+import doughtide.report.chart.RiseChart;
+import doughtide.report.chart.RiseChartData;
+import doughtide.report.page.Page;
+import doughtide.report.page.PageFormat;
+import doughtide.report.words.Language;
+import doughtide.report.words.Words;
 import java.awt.Color;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;

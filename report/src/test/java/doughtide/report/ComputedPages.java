@@ -4,16 +4,26 @@ import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.Flour;
 import doughtide.core.dough.FlourClass;
 import doughtide.core.dough.StarterShare;
+import doughtide.core.feeding.FeedRatio;
+import doughtide.core.feeding.Feeding;
 import doughtide.core.flourtrial.BowlPlan;
 import doughtide.core.flourtrial.Scale;
-import doughtide.core.forecast.Proof;
 import doughtide.core.forecast.RiseForecaster;
-import doughtide.core.planning.FeedRatio;
-import doughtide.core.planning.Feeding;
+import doughtide.core.loaf.Proof;
 import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Share;
 import doughtide.core.quantity.Temperature;
+import doughtide.report.handout.BakeSheet;
+import doughtide.report.handout.BlankForm;
+import doughtide.report.handout.Comparison;
+import doughtide.report.handout.ComparisonPage;
+import doughtide.report.handout.Handout;
+import doughtide.report.handout.HandoutDough;
+import doughtide.report.handout.Handouts;
+import doughtide.report.handout.HoursTable;
+import doughtide.report.handout.StarterPage;
+import doughtide.report.words.Words;
 import java.time.ZonedDateTime;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -22,17 +32,17 @@ import java.util.Optional;
 import java.util.stream.DoubleStream;
 
 /** Pages computed by the model. */
-final class ComputedPages {
+public final class ComputedPages {
 
   private ComputedPages() {}
 
   private static final RiseForecaster FORECASTER = RiseForecaster.standard().withMembers(64);
 
-  static Handouts handouts(Words words) {
+  public static Handouts handouts(Words words) {
     return Handouts.in(words).with(FORECASTER);
   }
 
-  static DoughFormula formula() {
+  public static DoughFormula formula() {
     return DoughFormula.builder()
         .flour(
             Flour.mix(
@@ -43,7 +53,7 @@ final class ComputedPages {
         .build();
   }
 
-  static HandoutDough dough() {
+  public static HandoutDough dough() {
     return HandoutDough.steady(formula(), Temperature.ofCelsius(24.5));
   }
 
@@ -66,12 +76,12 @@ final class ComputedPages {
             Rise.ofPercent(50));
   }
 
-  static ComparisonPage comparison(Words words, double... celsius) {
+  public static ComparisonPage comparison(Words words, double... celsius) {
     return handouts(words)
         .comparison(Comparison.ofTemperatures(dough(), celsius(celsius)), Rise.ofPercent(50));
   }
 
-  static List<Temperature> celsius(double... values) {
+  public static List<Temperature> celsius(double... values) {
     return DoubleStream.of(values).mapToObj(Temperature::ofCelsius).toList();
   }
 
@@ -95,7 +105,7 @@ final class ComputedPages {
   }
 
   /** Every kind of page. */
-  static Map<String, Handout> handoutsByName(Words words) {
+  public static Map<String, Handout> handoutsByName(Words words) {
     ComparisonPage comparison = comparison(words, 20, 23, 26);
     Map<String, Handout> pages = new LinkedHashMap<>();
     pages.put("bake-sheet", bakeSheet(words));

@@ -2,6 +2,12 @@ package doughtide.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import doughtide.report.handout.Handout;
+import doughtide.report.page.PageFormat;
+import doughtide.report.page.PageTest;
+import doughtide.report.page.PaperSize;
+import doughtide.report.words.Language;
+import doughtide.report.words.Words;
 import java.io.IOException;
 import java.util.Map;
 import org.apache.pdfbox.Loader;

@@ -10,9 +10,9 @@ import org.apache.pdfbox.text.PDFTextStripper;
 import org.apache.pdfbox.text.TextPosition;
 
 /** The characters of a page with the area that each covers, from the upper left corner. */
-final class PageText extends PDFTextStripper {
+public final class PageText extends PDFTextStripper {
 
-  record Glyph(String text, Rectangle2D area, double sizePt) {}
+  public record Glyph(String text, Rectangle2D area, double sizePt) {}
 
   private final List<Glyph> characters = new ArrayList<>();
 
@@ -20,7 +20,7 @@ final class PageText extends PDFTextStripper {
     setSuppressDuplicateOverlappingText(false);
   }
 
-  static List<Glyph> of(PDDocument document, int page) throws IOException {
+  public static List<Glyph> of(PDDocument document, int page) throws IOException {
     PageText stripper = new PageText();
     stripper.setStartPage(page);
     stripper.setEndPage(page);

@@ -1,5 +1,20 @@
 package doughtide.report;
 
+import doughtide.report.chart.LineSeries;
+import doughtide.report.chart.PassingPoint;
+import doughtide.report.chart.RiseChartData;
+import doughtide.report.chart.Series;
+import doughtide.report.handout.BakeSheet;
+import doughtide.report.handout.BlankForm;
+import doughtide.report.handout.ComparisonPage;
+import doughtide.report.handout.Handout;
+import doughtide.report.handout.HoursTable;
+import doughtide.report.handout.StarterPage;
+import doughtide.report.handout.WhyItRisesPage;
+import doughtide.report.page.Page;
+import doughtide.report.page.PageFormat;
+import doughtide.report.words.TimeSpan;
+import doughtide.report.words.Words;
 import java.time.LocalDate;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
@@ -9,11 +24,11 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Invented doughs for trying charts and pages; the curves are plain logistic curves. */
-final class Samples {
+public final class Samples {
 
   private Samples() {}
 
-  static RiseChartData plain() {
+  public static RiseChartData plain() {
     return rise(6.2, 12, Optional.empty(), Optional.empty(), Optional.empty(), Optional.empty());
   }
 
@@ -27,7 +42,7 @@ final class Samples {
         Optional.empty());
   }
 
-  static RiseChartData cold() {
+  public static RiseChartData cold() {
     double[] hours = Series.evenly(30, 121);
     double[] celsius = new double[hours.length];
     for (int i = 0; i < hours.length; i++) {
@@ -91,9 +106,9 @@ final class Samples {
     return middle - Math.log(120 / raised - 1) / s;
   }
 
-  static final LocalDate DATE = LocalDate.of(2026, 5, 1);
+  public static final LocalDate DATE = LocalDate.of(2026, 5, 1);
 
-  static BakeSheet bakeSheet(Words words) {
+  public static BakeSheet bakeSheet(Words words) {
     return new BakeSheet(
         cold(),
         List.of(

@@ -2,6 +2,9 @@ package doughtide.report;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import doughtide.report.type.Fonts;
+import doughtide.report.words.Language;
+import doughtide.report.words.Words;
 import java.io.IOException;
 import java.io.InputStream;
 import java.nio.charset.StandardCharsets;
@@ -11,7 +14,7 @@ import org.junit.jupiter.api.Test;
 class VocabularyTest {
 
   private static List<String[]> rows() throws IOException {
-    try (InputStream in = Words.class.getResourceAsStream("vocabulary.csv")) {
+    try (InputStream in = Words.class.getResourceAsStream("/doughtide/report/vocabulary.csv")) {
       return new String(in.readAllBytes(), StandardCharsets.UTF_8)
           .lines()
           .map(line -> line.split(",", -1))

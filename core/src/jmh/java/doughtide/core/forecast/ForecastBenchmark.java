@@ -1,6 +1,9 @@
 package doughtide.core.forecast;
 
 import doughtide.core.dough.DoughFormula;
+import doughtide.core.loaf.Proof;
+import doughtide.core.loaf.ShapeForecast;
+import doughtide.core.loaf.ShapeForecaster;
 import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.DoughTemperature;

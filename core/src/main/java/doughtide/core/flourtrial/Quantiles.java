@@ -1,7 +1,7 @@
 package doughtide.core.flourtrial;
 
 /** Points of the standard normal distribution. */
-final class Quantiles {
+public final class Quantiles {
   /**
    * One tenth of a normal distribution lies above its mean by more than this many standard
    * deviations.

@@ -5,7 +5,7 @@ import java.util.OptionalDouble;
 /**
  * Quantiles of a sorted sample, linear between order statistics (type 7 of Hyndman &amp; Fan 1996).
  */
-final class Quantiles {
+public final class Quantiles {
   private Quantiles() {}
 
   static double of(double[] sorted, double level) {
@@ -20,7 +20,7 @@ final class Quantiles {
   }
 
   /** The quantile, or empty if it is infinite. */
-  static OptionalDouble finite(double[] sorted, double level) {
+  public static OptionalDouble finite(double[] sorted, double level) {
     double value = of(sorted, level);
     return Double.isFinite(value) ? OptionalDouble.of(value) : OptionalDouble.empty();
   }

@@ -6,12 +6,12 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** What has to be said about the dough's temperature. */
-final class TemperatureWarnings {
+public final class TemperatureWarnings {
   /** Sourdough yeast does not grow from here on (Gänzle's figures for bakers). */
-  static final double WARMEST_GROWTH_CELSIUS = 35;
+  public static final double WARMEST_GROWTH_CELSIUS = 35;
 
   /** Dough begins to freeze a little below this; no hours are given from here down. */
-  static final double FREEZING_CELSIUS = 0;
+  public static final double FREEZING_CELSIUS = 0;
 
   private static final double THIN_BELOW_CELSIUS = 12;
   private static final double THIN_ABOVE_CELSIUS = 30;
@@ -19,11 +19,11 @@ final class TemperatureWarnings {
 
   private TemperatureWarnings() {}
 
-  static boolean forbidsHours(Warning warning) {
+  public static boolean forbidsHours(Warning warning) {
     return warning.kind() == Warning.Kind.OUTSIDE_GROWTH || warning.kind() == Warning.Kind.FREEZING;
   }
 
-  static List<Warning> of(DoughTemperature temperature, double hours) {
+  public static List<Warning> of(DoughTemperature temperature, double hours) {
     double low = temperature.lowestCelsius(hours);
     double high = temperature.highestCelsius(hours);
     List<Warning> warnings = new ArrayList<>();
@@ -37,7 +37,7 @@ final class TemperatureWarnings {
     return warnings;
   }
 
-  static Warning tooWarm(double high) {
+  public static Warning tooWarm(double high) {
     return new Warning(
         Warning.Kind.OUTSIDE_GROWTH,
         "At "
@@ -46,7 +46,7 @@ final class TemperatureWarnings {
         "Cool the dough below 30 °C; colder water is the quickest way.");
   }
 
-  static Warning freezing(double low) {
+  public static Warning freezing(double low) {
     return new Warning(
         Warning.Kind.FREEZING,
         "At " + degrees(low) + " the dough freezes and does not ferment: no hours are given.",

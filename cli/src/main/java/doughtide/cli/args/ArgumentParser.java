@@ -1,0 +1,170 @@
+package doughtide.cli.args;
+
+import doughtide.cli.text.Nearest;
+import doughtide.cli.text.Shorten;
+import doughtide.core.quantity.InputException;
+import java.util.ArrayList;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import org.apache.commons.cli.CommandLine;
+import org.apache.commons.cli.DefaultParser;
+import org.apache.commons.cli.MissingArgumentException;
+import org.apache.commons.cli.Option;
+import org.apache.commons.cli.Options;
+import org.apache.commons.cli.ParseException;
+import org.apache.commons.cli.UnrecognizedOptionException;
+
+/** Turns the words after a command's name into {@link Arguments}. */
+public final class ArgumentParser {
+
+  private static final int LONGEST_SHOWN = 60;
+  private static final int MOST_SUGGESTED = 3;
+
+  /** What people call a thing, and the option that means it. */
+  private static final Map<String, String> OTHER_WORDS =
+      Map.ofEntries(
+          Map.entry("fridge", "cold"),
+          Map.entry("refrigerator", "cold"),
+          Map.entry("retard", "cold"),
+          Map.entry("kitchen", "room"),
+          Map.entry("ambient", "room"),
+          Map.entry("vessel", "bowl"),
+          Map.entry("held", "proofer"),
+          Map.entry("from", "driest"),
+          Map.entry("to", "wettest"),
+          Map.entry("flour-per-bowl", "bowl-flour"),
+          Map.entry("water", "hydration"),
+          Map.entry("levain", "starter"),
+          Map.entry("sourdough", "starter"),
+          Map.entry("output", "out"),
+          Map.entry("lang", "language"));
+
+  private final CommandSpec spec;
+
+  public ArgumentParser(CommandSpec spec) {
+    this.spec = spec;
+  }
+
+  /**
+   * Reads the words.
+   *
+   * @throws InputException for an unknown, repeated, incomplete or missing option, and for words
+   *     too many or too few
+   */
+  public Arguments parse(List<String> words) {
+    try {
+      CommandLine line =
+          DefaultParser.builder()
+              .setAllowPartialMatching(false)
+              .setStripLeadingAndTrailingQuotes(false)
+              .get()
+              .parse(options(), words.toArray(String[]::new));
+      return checked(line);
+    } catch (UnrecognizedOptionException e) {
+      throw unknown(e.getOption());
+    } catch (MissingArgumentException e) {
+      throw withoutValue(e.getOption().getLongOpt());
+    } catch (ParseException e) {
+      throw new InputException(e.getMessage() + ": " + seeHelp());
+    }
+  }
+
+  private Options options() {
+    Options options = new Options();
+    for (OptionSpec option : spec.options()) {
+      options.addOption(Option.builder().longOpt(option.name()).hasArg(option.takesValue()).get());
+    }
+    return options;
+  }
+
+  private Arguments checked(CommandLine line) {
+    Map<String, List<String>> values = new LinkedHashMap<>();
+    for (OptionSpec option : spec.options()) {
+      if (line.hasOption(option.name())) {
+        values.put(option.name(), valuesOf(line, option));
+      } else if (option.use() == OptionSpec.Use.REQUIRED) {
+        throw missing(option);
+      }
+    }
+    checkOperands(line.getArgList());
+    return new Arguments(spec, values, line.getArgList());
+  }
+
+  private static List<String> valuesOf(CommandLine line, OptionSpec option) {
+    if (!option.takesValue()) {
+      return List.of("");
+    }
+    List<String> values = List.of(line.getOptionValues(option.name()));
+    if (values.size() > 1 && option.use() != OptionSpec.Use.REPEATABLE) {
+      throw new InputException(
+          option.typed() + " is given " + values.size() + " times: give it once");
+    }
+    return values;
+  }
+
+  private void checkOperands(List<String> operands) {
+    CommandSpec.Operands allowed = spec.operands();
+    if (operands.size() > allowed.most()) {
+      String extra = Shorten.to(operands.get(allowed.most()), LONGEST_SHOWN);
+      throw new InputException("'" + extra + "' has no option before it" + dashes(extra));
+    }
+    if (operands.size() < allowed.least()) {
+      throw new InputException(
+          spec.name() + " needs " + allowed.words() + " after the options: " + seeHelp());
+    }
+  }
+
+  /** A value whose quotes were forgotten, or an option whose dashes were. */
+  private String dashes(String word) {
+    return meant(word)
+        .map(hint -> ": " + hint)
+        .orElse(": put a value that holds spaces in quotes, or " + seeHelp());
+  }
+
+  private InputException unknown(String typed) {
+    String name = typed.replaceFirst("^-+", "").replaceFirst("=.*", "");
+    return new InputException(
+        spec.name()
+            + " has no option "
+            + Shorten.to(typed, LONGEST_SHOWN)
+            + ": "
+            + meant(name).orElse(seeHelp()));
+  }
+
+  /** The options a word may stand for, by another word of the kitchen or by its letters. */
+  private Optional<String> meant(String word) {
+    List<String> names = optionNames();
+    Optional<String> other =
+        Optional.ofNullable(OTHER_WORDS.get(word.toLowerCase(Locale.ROOT))).filter(names::contains);
+    List<String> near = other.map(List::of).orElseGet(() -> Nearest.allTo(word, names));
+    if (near.isEmpty() || near.size() > MOST_SUGGESTED) {
+      return near.stream().findFirst().map(first -> "did you mean --" + first + "?");
+    }
+    return Optional.of("did you mean --" + String.join(" or --", near) + "?");
+  }
+
+  private InputException withoutValue(String name) {
+    OptionSpec option = spec.option(name);
+    return new InputException(
+        option.typed() + " needs a value: write for example " + option.typedExample());
+  }
+
+  private static InputException missing(OptionSpec option) {
+    return new InputException(
+        option.typed() + " is missing: write for example " + option.typedExample());
+  }
+
+  private List<String> optionNames() {
+    List<String> names = new ArrayList<>();
+    spec.options().forEach(option -> names.add(option.name()));
+    names.add("help");
+    return names;
+  }
+
+  private String seeHelp() {
+    return "see doughtide " + spec.name() + " --help";
+  }
+}

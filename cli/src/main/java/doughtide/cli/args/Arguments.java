@@ -1,0 +1,165 @@
+package doughtide.cli.args;
+
+import doughtide.cli.text.Nearest;
+import doughtide.cli.text.ShellWord;
+import doughtide.cli.text.Shorten;
+import doughtide.core.quantity.Altitude;
+import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Mass;
+import doughtide.core.quantity.Rise;
+import doughtide.core.quantity.Share;
+import doughtide.core.quantity.Temperature;
+import java.util.Arrays;
+import java.util.HashSet;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Set;
+
+/** What was given to a command: by option name, as text or as a quantity. */
+public final class Arguments {
+
+  private final CommandSpec spec;
+  private final Map<String, List<String>> values;
+  private final List<String> operands;
+  private final Set<String> asked = new HashSet<>();
+
+  public Arguments(CommandSpec spec, Map<String, List<String>> values, List<String> operands) {
+    this.spec = spec;
+    this.values = Map.copyOf(values);
+    this.operands = List.copyOf(operands);
+  }
+
+  /** The words after the options. */
+  public List<String> operands() {
+    return operands;
+  }
+
+  /** Whether the option was given. */
+  public boolean has(String option) {
+    asked.add(option);
+    return values.containsKey(spec.option(option).name());
+  }
+
+  /** Whether the command has the option at all. */
+  public boolean offers(String option) {
+    return spec.options().stream().anyMatch(each -> each.name().equals(option));
+  }
+
+  /** All values of an option that may be repeated. */
+  public List<String> all(String option) {
+    asked.add(option);
+    return values.getOrDefault(spec.option(option).name(), List.of());
+  }
+
+  /** The value as typed. */
+  public Optional<String> text(String option) {
+    return all(option).stream().findFirst();
+  }
+
+  public Optional<Temperature> temperature(String option) {
+    return text(option).map(text -> Quantities.temperature(typed(option), text));
+  }
+
+  public Optional<TemperatureSteps> temperatureSteps(String option) {
+    return text(option).map(text -> TemperatureSteps.parse(typed(option), text));
+  }
+
+  public Optional<Share> share(String option) {
+    return text(option).map(text -> Quantities.share(typed(option), text));
+  }
+
+  public Optional<Rise> rise(String option) {
+    return text(option).map(text -> Quantities.rise(typed(option), text));
+  }
+
+  public Optional<Mass> mass(String option) {
+    return text(option).map(text -> Quantities.mass(typed(option), text));
+  }
+
+  public Optional<Altitude> altitude(String option) {
+    return text(option).map(text -> Quantities.altitude(typed(option), text));
+  }
+
+  /** A duration in hours. */
+  public OptionalDouble hours(String option) {
+    Optional<String> text = text(option);
+    return text.isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(Quantities.hours(typed(option), text.get()));
+  }
+
+  /** A whole number inside a range. */
+  public Optional<Integer> count(String option, int least, int most) {
+    return text(option).map(text -> Quantities.count(typed(option), text, least, most));
+  }
+
+  /**
+   * One of several words, upper or lower case, with a space, dash or underscore between words.
+   *
+   * @param option its name
+   * @param choices the enum whose constants are the words
+   */
+  public <E extends Enum<E>> Optional<E> choice(String option, Class<E> choices) {
+    return text(option).map(text -> chosen(option, text, choices));
+  }
+
+  private <E extends Enum<E>> E chosen(String option, String text, Class<E> choices) {
+    String wanted = Quantities.clean(text).toLowerCase(Locale.ROOT).replaceAll("[\\s_-]+", " ");
+    E[] constants = choices.getEnumConstants();
+    List<String> words = Arrays.stream(constants).map(Arguments::word).toList();
+    int index = words.indexOf(wanted);
+    if (index >= 0) {
+      return constants[index];
+    }
+    String hint = Nearest.to(wanted, words).map(near -> " (did you mean " + near + "?)").orElse("");
+    throw new InputException(
+        typed(option)
+            + " "
+            + ShellWord.of(Shorten.to(text, 40))
+            + " is not known: use "
+            + String.join(", ", words)
+            + hint);
+  }
+
+  /** A constant as a person types it. */
+  public static String word(Enum<?> constant) {
+    return constant.name().toLowerCase(Locale.ROOT).replace('_', ' ');
+  }
+
+  /** Refuses two options that say the same thing. */
+  public void exclusive(String first, String second) {
+    if (has(first) && has(second)) {
+      throw new InputException(
+          typed(first) + " and " + typed(second) + " exclude each other: give one of them");
+    }
+  }
+
+  /** The value of an option without which the command makes no sense. */
+  public InputException missing(String option) {
+    OptionSpec missing = spec.option(option);
+    return new InputException(
+        missing.typed() + " is missing: write for example " + missing.typedExample());
+  }
+
+  /**
+   * Refuses options that were given and that nothing has asked for: they would change nothing, and
+   * their values have not been checked.
+   *
+   * @param what to which they say nothing
+   * @throws InputException if there is one
+   */
+  public void refuseUnasked(String what) {
+    for (OptionSpec option : spec.options()) {
+      if (values.containsKey(option.name()) && !asked.contains(option.name())) {
+        throw new InputException(option.typed() + " says nothing to " + what + ": leave it out");
+      }
+    }
+  }
+
+  private String typed(String option) {
+    return spec.option(option).typed();
+  }
+}

@@ -1,0 +1,66 @@
+package doughtide.cli.args;
+
+import doughtide.cli.text.ShellWord;
+import java.util.Optional;
+
+/**
+ * One option of a command.
+ *
+ * @param name without the two dashes
+ * @param word what stands for the value in help, empty if the option takes none
+ * @param example a value that is accepted, empty if the option takes none
+ * @param description one sentence, with units
+ * @param defaultText what applies when the option is not given
+ * @param use whether it must, may or may repeatedly be given
+ */
+public record OptionSpec(
+    String name,
+    String word,
+    String example,
+    String description,
+    Optional<String> defaultText,
+    Use use) {
+
+  /** How often an option is given. */
+  public enum Use {
+    OPTIONAL,
+    REQUIRED,
+    REPEATABLE
+  }
+
+  /** An option with a value. */
+  public static OptionSpec value(String name, String word, String example, String description) {
+    return new OptionSpec(name, word, example, description, Optional.empty(), Use.OPTIONAL);
+  }
+
+  /** An option without a value. */
+  public static OptionSpec flag(String name, String description) {
+    return new OptionSpec(name, "", "", description, Optional.empty(), Use.OPTIONAL);
+  }
+
+  public OptionSpec withDefault(String text) {
+    return new OptionSpec(name, word, example, description, Optional.of(text), use);
+  }
+
+  public OptionSpec required() {
+    return new OptionSpec(name, word, example, description, defaultText, Use.REQUIRED);
+  }
+
+  public OptionSpec repeatable() {
+    return new OptionSpec(name, word, example, description, defaultText, Use.REPEATABLE);
+  }
+
+  public boolean takesValue() {
+    return !word.isEmpty();
+  }
+
+  /** The option as typed, with two dashes. */
+  public String typed() {
+    return "--" + name;
+  }
+
+  /** The option with its example value, ready to copy. */
+  public String typedExample() {
+    return takesValue() ? typed() + " " + ShellWord.of(example) : typed();
+  }
+}

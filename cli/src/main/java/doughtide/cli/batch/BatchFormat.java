@@ -1,0 +1,9 @@
+package doughtide.cli.batch;
+
+/** How the rows of a batch are written down. */
+public enum BatchFormat {
+  /** A header, then one row a line. */
+  CSV,
+  /** One object a line. */
+  JSONL
+}

@@ -1,0 +1,5 @@
+/** Many doughs, one a row. */
+@NullMarked
+package doughtide.cli.batch;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,216 @@
+package doughtide.cli.command;
+
+import doughtide.cli.args.Arguments;
+import doughtide.cli.args.FlourMix;
+import doughtide.cli.args.OptionSpec;
+import doughtide.cli.args.Quantities;
+import doughtide.cli.file.FlourFile;
+import doughtide.cli.options.StarterOptions;
+import doughtide.cli.session.Environment;
+import doughtide.core.day.BakeDay;
+import doughtide.core.day.Oven;
+import doughtide.core.dough.DoughFormula;
+import doughtide.core.dough.FlourClass;
+import doughtide.core.dough.Starter;
+import doughtide.core.flourtrial.AbsorptionFit;
+import doughtide.core.flourtrial.AbsorptionPrior;
+import doughtide.core.flourtrial.FlourRecord;
+import doughtide.core.flourtrial.HydrationEstimate;
+import doughtide.core.loaf.PieceForm;
+import doughtide.core.loaf.StrengthPlan;
+import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Mass;
+import doughtide.core.quantity.Share;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What a day is planned from.
+ *
+ * @param day as the planner takes it
+ * @param clock its hours as clock times
+ * @param kitchen the kitchen as typed
+ */
+public record BakeDayOptions(BakeDay day, PlanClock clock, String kitchen) {
+
+  private static final String COLD = "cold";
+  private static final String LOAVES = "loaves";
+  private static final String PIECE = "piece";
+  private static final String FORM = "form";
+  private static final String FLOUR = "flour";
+  private static final String HYDRATION = "hydration";
+  private static final String SALT = "salt";
+  private static final String STARTER_HYDRATION = "starter-hydration";
+  private static final String STARTER = "starter";
+  private static final String DOUGH_TEMP = "dough-temp";
+  private static final String PROOFER = "proofer";
+  private static final String TARGET = "target";
+  private static final String ALTITUDE = "altitude";
+  private static final String OVEN_CAPACITY = "oven-capacity";
+  private static final String PREHEAT = "preheat";
+  private static final String BAKE = "bake";
+  private static final String COOL = "cool";
+  private static final String PLANS = "plans";
+  private static final String USUAL_KITCHEN = "21C";
+
+  public static List<OptionSpec> specs() {
+    return List.of(
+        OptionSpec.value(
+                PlanClock.READY_AT,
+                "TIME",
+                "2027-03-07T12:00",
+                "When the bread must be cool enough to slice: a date and time, or a time of today.")
+            .required(),
+        OptionSpec.value(
+                PlanClock.BENCH,
+                "HOURS",
+                "06:30-08:30,17:00-22:30",
+                "When you can be at the bench: every day, or dated such as"
+                    + " 2027-03-05T17:00/2027-03-05T22:30; several with commas.")
+            .required(),
+        OptionSpec.value(PlanClock.ZONE, "ZONE", "Europe/Berlin", "The place whose clock is meant.")
+            .withDefault("the zone of this computer"),
+        OptionSpec.value(
+                PlanClock.ROOM,
+                "TEMP",
+                "21C,22:00-06:00:18C",
+                "The kitchen; other temperatures by the clock with commas.")
+            .withDefault(USUAL_KITCHEN),
+        OptionSpec.value(COLD, "TEMP", "4C", "The refrigerator; without it nothing is chilled."),
+        OptionSpec.value(LOAVES, "COUNT", "2", "How many loaves, 1 to 500.").withDefault("1"),
+        OptionSpec.value(PIECE, "MASS", "850g", "Dough of one loaf.").withDefault("850g"),
+        OptionSpec.value(
+                FORM, "WORD", "round", "What a loaf proofs as: round, oval, tin, baguette.")
+            .withDefault("round"),
+        OptionSpec.value(
+                FLOUR,
+                "FLOUR",
+                "white:80%,wholemeal wheat:20%",
+                "All flour: " + FlourClass.names() + ".")
+            .withDefault("white"),
+        FlourFile.option(),
+        StarterOptions.file(),
+        OptionSpec.value(HYDRATION, "SHARE", "72%", "All water in per cent of all flour.")
+            .withDefault("70%"),
+        OptionSpec.value(SALT, "SHARE", "2%", "Salt in per cent of all flour.").withDefault("2%"),
+        OptionSpec.value(STARTER_HYDRATION, "SHARE", "100%", "Water over flour in the starter.")
+            .withDefault("100%"),
+        OptionSpec.value(
+            STARTER,
+            "SHARE",
+            "20%",
+            "Plans with this starter share only, per cent of the flour added."),
+        OptionSpec.value(
+            DOUGH_TEMP, "TEMP", "25C", "Plans with this dough temperature after mixing only."),
+        OptionSpec.flag(
+            PROOFER, "The dough is held at its temperature (a proofer), not at the kitchen's."),
+        OptionSpec.value(TARGET, "RISE", "90%", "The rise wanted at the oven.")
+            .withDefault("by flour"),
+        OptionSpec.value(ALTITUDE, "HEIGHT", "1500m", "Height of the kitchen above the sea.")
+            .withDefault("sea level"),
+        OptionSpec.value(OVEN_CAPACITY, "COUNT", "2", "Loaves in the oven at once.")
+            .withDefault("2"),
+        OptionSpec.value(PREHEAT, "TIME", "45min", "From switching on to the first loaf.")
+            .withDefault("45min"),
+        OptionSpec.value(BAKE, "TIME", "45min", "One batch in the oven.").withDefault("45min"),
+        OptionSpec.value(COOL, "TIME", "90min", "From the oven to the first slice.")
+            .withDefault("90min"),
+        OptionSpec.value(PLANS, "COUNT", "3", "How many plans to show, 1 to 20.").withDefault("3"));
+  }
+
+  public static BakeDayOptions read(Arguments arguments, Environment environment) {
+    PlanClock clock = PlanClock.read(arguments, environment);
+    String bench =
+        arguments.text(PlanClock.BENCH).orElseThrow(() -> arguments.missing(PlanClock.BENCH));
+    String kitchen = arguments.text(PlanClock.ROOM).orElse(USUAL_KITCHEN);
+    arguments.exclusive(FLOUR, FlourFile.OPTION);
+    Optional<FlourRecord> record = FlourFile.read(arguments, environment);
+    DoughFormula dough = dough(arguments, record);
+    BakeDay.Builder day =
+        BakeDay.builder()
+            .readyAt(clock.readyHour())
+            .bench(clock.bench(bench))
+            .kitchen(clock.kitchen(kitchen))
+            .dough(dough)
+            .oven(oven(arguments))
+            .forecaster(StarterOptions.forecaster(arguments, environment))
+            .strength(strength(record, dough));
+    loaves(arguments, day);
+    arguments.temperature(COLD).ifPresent(at -> named(arguments, COLD, () -> day.fridge(at)));
+    arguments.rise(TARGET).ifPresent(rise -> named(arguments, TARGET, () -> day.target(rise)));
+    narrowed(arguments, day);
+    arguments.count(PLANS, 1, 20).ifPresent(day::plans);
+    return new BakeDayOptions(day.build(), clock, kitchen);
+  }
+
+  private static void named(Arguments arguments, String option, Runnable set) {
+    String text = arguments.text(option).orElse("");
+    Quantities.named(
+        "--" + option,
+        text,
+        () -> {
+          set.run();
+          return text;
+        });
+  }
+
+  private static DoughFormula dough(Arguments arguments, Optional<FlourRecord> record) {
+    DoughFormula.Builder builder = DoughFormula.builder();
+    record.ifPresent(
+        flour -> {
+          builder.flour(flour.toFlour());
+          flour.hydration().ifPresent(builder::hydration);
+        });
+    arguments.text(FLOUR).map(text -> FlourMix.parse("--" + FLOUR, text)).ifPresent(builder::flour);
+    arguments.share(HYDRATION).ifPresent(builder::hydration);
+    arguments.share(SALT).ifPresent(builder::salt);
+    arguments.altitude(ALTITUDE).ifPresent(builder::altitude);
+    arguments.share(STARTER_HYDRATION).map(Starter::ripe).ifPresent(builder::starter);
+    return builder.build();
+  }
+
+  /** Folds by the limit that graded bowls of this flour gave, or by the one expected of it. */
+  private static StrengthPlan strength(Optional<FlourRecord> record, DoughFormula dough) {
+    HydrationEstimate limit =
+        record
+            .flatMap(FlourRecord::fit)
+            .map(AbsorptionFit::limit)
+            .orElseGet(() -> AbsorptionPrior.of(dough.flour()).limit());
+    return StrengthPlan.of(
+        dough.flour(), dough.hydration(), Share.ofPercent(limit.likelyPercent()));
+  }
+
+  private static Oven oven(Arguments arguments) {
+    Oven usual = Oven.usual();
+    return new Oven(
+        arguments.hours(PREHEAT).orElse(usual.preheatHours()),
+        arguments.hours(BAKE).orElse(usual.bakeHours()),
+        arguments.hours(COOL).orElse(usual.coolHours()),
+        arguments.count(OVEN_CAPACITY, 1, 500).orElse(usual.loaves()));
+  }
+
+  private static void loaves(Arguments arguments, BakeDay.Builder day) {
+    Mass piece = arguments.mass(PIECE).orElse(Mass.ofGrams(850));
+    if (piece.grams() < 20 || piece.grams() > 5000) {
+      throw new InputException(
+          "--piece is the dough of one loaf, 20…5000 g: write for example --piece 850g");
+    }
+    PieceForm form = arguments.choice(FORM, PieceForm.class).orElse(PieceForm.ROUND);
+    day.loaves(arguments.count(LOAVES, 1, 500).orElse(1), piece, form);
+  }
+
+  private static void narrowed(Arguments arguments, BakeDay.Builder day) {
+    arguments
+        .share(STARTER)
+        .ifPresent(
+            share ->
+                named(arguments, STARTER, () -> day.starterPercents(List.of(share.percent()))));
+    arguments
+        .temperature(DOUGH_TEMP)
+        .ifPresent(
+            at -> named(arguments, DOUGH_TEMP, () -> day.doughCelsius(List.of(at.celsius()))));
+    if (arguments.has(PROOFER)) {
+      day.bulkPlace(BakeDay.BulkPlace.HELD);
+    }
+  }
+}

@@ -1,0 +1,104 @@
+package doughtide.cli.command;
+
+import doughtide.cli.args.Arguments;
+import doughtide.cli.args.ClockTimes;
+import doughtide.cli.args.OptionSpec;
+import doughtide.cli.args.Quantities;
+import doughtide.cli.session.Environment;
+import doughtide.core.quantity.InputException;
+import java.time.Duration;
+import java.time.Instant;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * When the starter is fed and when it is wanted, as far as that was said. A clock time without a
+ * date is today's for feeding, and the next one after that for ready.
+ *
+ * @param fedAt first feeding
+ * @param readyAt when it is wanted
+ */
+public record FeedClock(Optional<ZonedDateTime> fedAt, Optional<ZonedDateTime> readyAt) {
+
+  public static final String FED_AT = "fed-at";
+  public static final String READY_AT = "ready-at";
+  private static final String ZONE = "zone";
+
+  public static List<OptionSpec> specs() {
+    return List.of(
+        OptionSpec.value(
+            READY_AT,
+            "TIME",
+            "07:00",
+            "When it is wanted ripe: the next time the clock shows this, or a full date such as"
+                + " 2027-03-07T07:00. With --fed-at gives the ratio, with --ratio the hour to feed."),
+        OptionSpec.value(
+            FED_AT,
+            "TIME",
+            "21:30",
+            "When it is first fed: a time of today or a full date; hours are then shown as clock"
+                + " times too."),
+        OptionSpec.value(
+                ZONE, "ZONE", "Europe/Berlin", "The place whose clock is meant by these times.")
+            .withDefault("the zone of this computer"));
+  }
+
+  public static FeedClock read(Arguments arguments, Environment environment) {
+    boolean clock = arguments.has(FED_AT) || arguments.has(READY_AT);
+    if (arguments.has(ZONE) && !clock) {
+      throw new InputException(
+          "--zone says nothing without --fed-at or --ready-at: add for example --fed-at 21:30");
+    }
+    ZoneId zone =
+        arguments
+            .text(ZONE)
+            .map(name -> ClockTimes.zone("--" + ZONE, name))
+            .orElseGet(environment::zone);
+    Instant now = environment.now();
+    Optional<ZonedDateTime> fed =
+        arguments
+            .text(FED_AT)
+            .map(text -> ClockTimes.parse("--" + FED_AT, text, zone, now).start());
+    Instant earliest = fed.map(ZonedDateTime::toInstant).orElse(now);
+    Optional<ZonedDateTime> ready =
+        arguments.text(READY_AT).map(text -> after(text, zone, earliest));
+    return new FeedClock(fed, ready);
+  }
+
+  private static ZonedDateTime after(String text, ZoneId zone, Instant earliest) {
+    String name = "--" + READY_AT;
+    ZonedDateTime ready = ClockTimes.parse(name, text, zone, earliest).start();
+    if (ready.toInstant().isAfter(earliest)) {
+      return ready;
+    }
+    Instant tomorrow = earliest.atZone(zone).plusDays(1).toInstant();
+    ZonedDateTime next = ClockTimes.parse(name, text, zone, tomorrow).start();
+    if (next.equals(ready)) {
+      throw new InputException(
+          Quantities.shown(name, text)
+              + " lies before "
+              + ClockTimes.from(earliest.atZone(zone)).startInWords()
+              + ": give a later time");
+    }
+    return next;
+  }
+
+  /** Real hours from feeding to ready, where both are known. */
+  public OptionalDouble hours() {
+    return fedAt.isEmpty() || readyAt.isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(hoursBetween(fedAt.get(), readyAt.get()));
+  }
+
+  public static double hoursBetween(ZonedDateTime from, ZonedDateTime to) {
+    return Duration.between(from, to).toSeconds() / 3600.0;
+  }
+
+  /** The first feeding so many hours before it is wanted, to the minute. */
+  public Optional<ZonedDateTime> feedingBefore(double hours) {
+    return readyAt.map(ready -> ready.minusMinutes(Math.round(hours * 60)));
+  }
+}

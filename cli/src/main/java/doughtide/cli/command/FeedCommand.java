@@ -1,0 +1,170 @@
+package doughtide.cli.command;
+
+import doughtide.cli.args.Arguments;
+import doughtide.cli.args.ClockTimes;
+import doughtide.cli.args.CommandSpec;
+import doughtide.cli.file.OutputFile;
+import doughtide.cli.options.OutputOptions;
+import doughtide.cli.session.Environment;
+import doughtide.cli.session.Session;
+import doughtide.core.feeding.FeedAmounts;
+import doughtide.core.feeding.FeedingPlanner;
+import doughtide.core.feeding.RatioAnswer;
+import doughtide.core.feeding.RefreshmentPlan;
+import doughtide.core.quantity.InputException;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** When a fed starter is ripe, and the ratio or the hour for a wanted time. */
+public final class FeedCommand implements Command {
+
+  @Override
+  public CommandSpec spec() {
+    CommandSpec.Builder spec =
+        CommandSpec.named("feed", "when a fed starter is ripe, or what to feed for a wanted hour")
+            .options(FeedOptions.specs())
+            .options(FeedClock.specs())
+            .options(
+                OutputOptions.format(), OutputOptions.chart("feed.pdf"), OutputOptions.overwrite())
+            .example("When is it ripe", "--ratio", "1:5:5", "--starter-temp", "22C")
+            .example(
+                "What to feed tonight for the morning",
+                "--ready-at",
+                "07:00",
+                "--fed-at",
+                "21:30",
+                "--starter-temp",
+                "20C",
+                "--amount",
+                "120g")
+            .example(
+                "When to feed",
+                "--ratio",
+                "1:2:1",
+                "--starter-hydration",
+                "50%",
+                "--ready-at",
+                "2027-03-07T06:00",
+                "--zone",
+                "Europe/Berlin",
+                "--starter-temp",
+                "72F")
+            .example(
+                "From the cold, two feeds",
+                "--ratio",
+                "1:2:2",
+                "--starter-condition",
+                "from cold",
+                "--refreshments",
+                "2",
+                "--starter-temp",
+                "24C",
+                "--flour",
+                "rye",
+                "--amount",
+                "100g")
+            .note(
+                "Ripe: within 5 % of its greatest height and not yet falling. Ready is planned for"
+                    + " the middle of the likely ripe time.");
+    FeedResult.CAUTIONS.forEach(spec::note);
+    return spec.build();
+  }
+
+  @Override
+  public void run(Arguments arguments, Session session) {
+    Environment environment = session.environment();
+    OutputOptions.Format format = OutputOptions.format(arguments);
+    Optional<OutputFile> chart = OutputOptions.chart(arguments, environment);
+    FeedOptions options = FeedOptions.read(arguments, environment);
+    FeedClock clock = FeedClock.read(arguments, environment);
+    FeedResult result = result(options, clock, arguments, environment);
+    chart.ifPresent(file -> FeedPicture.write(result, file));
+    switch (format) {
+      case TEXT -> {
+        FeedPage.of(result).forEach(session.out()::println);
+        OutputOptions.sayChart(chart, session.out());
+      }
+      case JSON -> FeedJson.write(result, session.out());
+      case CSV -> FeedCsv.write(result, session.out());
+    }
+  }
+
+  private static FeedResult result(
+      FeedOptions options, FeedClock clock, Arguments arguments, Environment environment) {
+    FeedingPlanner planner = FeedingPlanner.standard();
+    if (options.ratioGiven().isEmpty() && clock.hours().isEmpty()) {
+      throw ratioOrHours(clock, arguments);
+    }
+    Optional<RatioAnswer> answer =
+        options.ratioGiven().isPresent()
+            ? Optional.empty()
+            : Optional.of(
+                planner.ratioFor(
+                    clock.hours().orElseThrow(),
+                    options.feeding(),
+                    options.refreshments(),
+                    options.temperature().trace()));
+    RefreshmentPlan plan =
+        answer
+            .map(RatioAnswer::plan)
+            .orElseGet(
+                () ->
+                    planner.refresh(
+                        options.feeding(), options.refreshments(), options.temperature().trace()));
+    Optional<ZonedDateTime> start =
+        clock.fedAt().isPresent() || plan.readyHours().isEmpty()
+            ? clock.fedAt()
+            : clock.feedingBefore(plan.readyHours().getAsDouble());
+    Optional<ClockTimes> times = start.map(ClockTimes::from);
+    return new FeedResult(
+        options,
+        plan,
+        answer,
+        times,
+        clock.readyAt(),
+        amounts(options, plan),
+        remarks(clock, times, plan, environment));
+  }
+
+  private static List<String> remarks(
+      FeedClock clock, Optional<ClockTimes> times, RefreshmentPlan plan, Environment environment) {
+    List<String> remarks = new ArrayList<>();
+    if (clock.fedAt().isEmpty()
+        && times.isPresent()
+        && times.get().start().toInstant().isBefore(environment.now())) {
+      remarks.add(
+          "Note: the hour to feed has passed already. Use more starter, keep it warmer, or be ready"
+              + " later.");
+    }
+    double until = plan.readyHours().orElse(0);
+    times
+        .flatMap(from -> from.clockChange(until))
+        .ifPresent(said -> remarks.add("Note: " + said + "."));
+    return remarks;
+  }
+
+  private static InputException ratioOrHours(FeedClock clock, Arguments arguments) {
+    if (clock.readyAt().isPresent()) {
+      return new InputException(
+          "--ready-at needs --fed-at to find the ratio, or --ratio to find the hour to feed: add for"
+              + " example --fed-at 21:30");
+    }
+    return new InputException(
+        arguments.missing(FeedOptions.RATIO).getMessage()
+            + ", or give --fed-at and --ready-at to find it");
+  }
+
+  private static List<FeedAmounts> amounts(FeedOptions options, RefreshmentPlan plan) {
+    return options
+        .amount()
+        .map(
+            use ->
+                options
+                    .keep()
+                    .map(keep -> plan.amounts(use, keep))
+                    .orElseGet(() -> plan.amounts(use)))
+        .orElse(List.of());
+  }
+}

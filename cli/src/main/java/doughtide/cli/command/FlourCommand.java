@@ -1,0 +1,213 @@
+package doughtide.cli.command;
+
+import doughtide.cli.args.Arguments;
+import doughtide.cli.args.CommandSpec;
+import doughtide.cli.file.FileProblem;
+import doughtide.cli.file.FlourFile;
+import doughtide.cli.file.OutputFile;
+import doughtide.cli.options.OutputOptions;
+import doughtide.cli.session.Session;
+import doughtide.core.flourtrial.AbsorptionFit;
+import doughtide.core.flourtrial.BowlPlan;
+import doughtide.core.flourtrial.FlourRecord;
+import doughtide.core.flourtrial.GradedBowl;
+import doughtide.core.flourtrial.Scale;
+import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Mass;
+import doughtide.core.quantity.Share;
+import doughtide.report.chart.ChartFormat;
+import doughtide.report.chart.ChartOutput;
+import doughtide.report.chart.ChartSize;
+import doughtide.report.chart.FlourTrialChart;
+import doughtide.report.words.Language;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The trial in small bowls that tells how much water a new flour takes. */
+public final class FlourCommand implements Command {
+
+  public static final List<String> CAUTIONS =
+      List.of(
+          "Raw flour and raw dough are not for tasting; wash your hands after the trial.",
+          "Keep the flour's cereal away from people who must avoid it.");
+
+  @Override
+  public CommandSpec spec() {
+    CommandSpec.Builder spec =
+        CommandSpec.named("flour", "how much water a flour takes, by a trial in small bowls")
+            .operands("plan | read FILE | save FILE", 0, 2)
+            .options(FlourOptions.specs())
+            .options(
+                OutputOptions.formatWithoutCsv(),
+                OutputOptions.chart("bowls.pdf"),
+                OutputOptions.overwrite())
+            .example(
+                "Plan the bowls",
+                "plan",
+                "--bowl-flour",
+                "50g",
+                "--driest",
+                "60%",
+                "--wettest",
+                "80%",
+                "--step",
+                "4%")
+            .example(
+                "Keep a flour's record",
+                "save",
+                "harrow.txt",
+                "--flour-name",
+                "Harrow strong white",
+                "--flour",
+                "strong white",
+                "--protein",
+                "12.4%",
+                "--hydration",
+                "71%")
+            .note(
+                "read takes a file with one grade a line: trial, person, hydration, grade; for example"
+                    + " \"6 March, Ann, 72%, thin window\". save writes a record that rise, feed and"
+                    + " water take with --flour-file.");
+    CAUTIONS.forEach(caution -> spec.note("Caution: " + caution));
+    return spec.build();
+  }
+
+  @Override
+  public void run(Arguments arguments, Session session) {
+    List<String> words = arguments.operands();
+    String action = words.isEmpty() ? "" : words.get(0);
+    if (OutputOptions.format(arguments) == OutputOptions.Format.CSV) {
+      throw OutputOptions.noCsv("flour");
+    }
+    switch (action) {
+      case "plan" -> plan(arguments, session);
+      case "read" -> read(file(words, "read", "trial.csv"), arguments, session);
+      case "save" -> save(file(words, "save", "harrow.txt"), arguments, session);
+      default ->
+          throw new InputException(
+              "flour needs one of plan, read FILE or save FILE: write for example doughtide flour"
+                  + " plan");
+    }
+  }
+
+  private static String file(List<String> words, String action, String example) {
+    if (words.size() < 2) {
+      throw new InputException(
+          "flour "
+              + action
+              + " needs a file: write for example doughtide flour "
+              + action
+              + " "
+              + example);
+    }
+    return words.get(1);
+  }
+
+  private static void plan(Arguments arguments, Session session) {
+    if (arguments.operands().size() > 1) {
+      throw new InputException("flour plan takes no file: leave out what follows plan");
+    }
+    FlourOptions.refuse(arguments, "plan", "chart", FlourOptions.TRIAL, FlourOptions.HYDRATION);
+    FlourRecord record = FlourOptions.record(arguments, session.environment());
+    Scale scale =
+        arguments
+            .mass(FlourOptions.SCALE)
+            .map(mass -> new Scale(mass.grams()))
+            .orElse(Scale.ONE_GRAM);
+    BowlPlan plan =
+        BowlPlan.of(
+                arguments.mass(FlourOptions.BOWL_FLOUR).orElse(Mass.ofGrams(50)),
+                arguments.share(FlourOptions.DRIEST).orElse(Share.ofPercent(60)),
+                arguments.share(FlourOptions.WETTEST).orElse(Share.ofPercent(80)),
+                arguments.share(FlourOptions.STEP).orElse(Share.ofPercent(4)),
+                scale)
+            .withRest(arguments.hours(FlourOptions.BOWL_REST).orElse(0.5) * 60);
+    OutputOptions.Format format = OutputOptions.format(arguments);
+    arguments.refuseUnasked("flour plan");
+    if (format == OutputOptions.Format.JSON) {
+      FlourJson.plan(record, plan, session.out());
+    } else {
+      FlourPage.plan(record, plan).forEach(session.out()::println);
+    }
+  }
+
+  private static void read(String name, Arguments arguments, Session session) {
+    refusePlanning(arguments, "read");
+    FlourOptions.refuse(arguments, "read", FlourOptions.TRIAL, FlourOptions.HYDRATION);
+    Optional<OutputFile> chart = OutputOptions.chart(arguments, session.environment());
+    List<GradedBowl> bowls = FlourOptions.grades("flour read", name, session.environment());
+    FlourRecord record = FlourOptions.record(arguments, session.environment()).withBowls(bowls);
+    AbsorptionFit fit = record.fit().orElseThrow();
+    var experience = FlourOptions.experience(arguments);
+    OutputOptions.Format format = OutputOptions.format(arguments);
+    arguments.refuseUnasked("flour read");
+    chart.ifPresent(file -> draw(record, fit, file));
+    if (format == OutputOptions.Format.JSON) {
+      FlourJson.read(record, fit, experience, session.out());
+    } else {
+      FlourPage.read(record, fit, experience).forEach(session.out()::println);
+      OutputOptions.sayChart(chart, session.out());
+    }
+  }
+
+  private static void draw(FlourRecord record, AbsorptionFit fit, OutputFile file) {
+    doughtide.report.words.Words words = doughtide.report.words.Words.in(Language.ENGLISH);
+    byte[] bytes =
+        ChartOutput.bytes(
+            FlourTrialChart.of(record.name() + ": water it takes", List.of(), fit, words),
+            ChartFormat.ofFileName(file.shown()),
+            ChartSize.A5_LANDSCAPE,
+            FlourTrialChart.caption(record.name(), fit, words));
+    file.write(out -> out.write(bytes));
+  }
+
+  private static void save(String name, Arguments arguments, Session session) {
+    refusePlanning(arguments, "save");
+    FlourOptions.refuse(arguments, "save", "chart");
+    OutputFile.Existing existing =
+        arguments.has("overwrite") ? OutputFile.Existing.REPLACE : OutputFile.Existing.KEEP;
+    OutputFile file = OutputFile.of("flour save", name, existing, session.environment());
+    FlourRecord described = FlourOptions.record(arguments, session.environment());
+    List<GradedBowl> bowls = new ArrayList<>(described.bowls());
+    arguments
+        .text(FlourOptions.TRIAL)
+        .ifPresent(
+            trial -> bowls.addAll(FlourOptions.grades("--trial", trial, session.environment())));
+    FlourRecord graded = described.withBowls(bowls);
+    var experience = FlourOptions.experience(arguments);
+    OutputOptions.Format format = OutputOptions.format(arguments);
+    FlourRecord record =
+        arguments
+            .share(FlourOptions.HYDRATION)
+            .map(Share::percent)
+            .or(
+                () ->
+                    graded
+                        .fit()
+                        .map(fit -> fit.workingHydration(experience))
+                        .map(share -> Math.rint(share.percent())))
+            .map(graded::withHydrationPercent)
+            .orElse(graded);
+    arguments.refuseUnasked("flour save");
+    file.write(FlourFile.text(record));
+    if (format == OutputOptions.Format.JSON) {
+      FlourJson.saved(record, file.shown(), session.out());
+    } else {
+      session.out().println("Saved in " + FileProblem.quoted(file.shown()) + ":");
+      session.out().print(FlourFile.text(record));
+    }
+  }
+
+  private static void refusePlanning(Arguments arguments, String action) {
+    FlourOptions.refuse(
+        arguments,
+        action,
+        FlourOptions.BOWL_FLOUR,
+        FlourOptions.DRIEST,
+        FlourOptions.WETTEST,
+        FlourOptions.STEP,
+        FlourOptions.SCALE,
+        FlourOptions.BOWL_REST);
+  }
+}

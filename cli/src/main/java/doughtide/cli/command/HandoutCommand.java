@@ -1,0 +1,161 @@
+package doughtide.cli.command;
+
+import doughtide.cli.args.Arguments;
+import doughtide.cli.args.CommandSpec;
+import doughtide.cli.file.OutputFile;
+import doughtide.cli.options.ClockOptions;
+import doughtide.cli.options.DoughOptions;
+import doughtide.cli.options.OutputOptions;
+import doughtide.cli.options.ProofOptions;
+import doughtide.cli.session.Environment;
+import doughtide.cli.session.Session;
+import doughtide.cli.text.OneLine;
+import doughtide.core.quantity.InputException;
+import doughtide.report.chart.ChartFormat;
+import doughtide.report.chart.ChartOutput;
+import doughtide.report.chart.ChartSize;
+import doughtide.report.handout.ComparisonPage;
+import doughtide.report.handout.Handout;
+import doughtide.report.page.Page;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/** Pages for the wall and for the class. */
+public final class HandoutCommand implements Command {
+
+  @Override
+  public CommandSpec spec() {
+    CommandSpec.Builder spec =
+        CommandSpec.named("handout", "a page for the wall or the class, as PDF")
+            .operands("KIND", 1, 1)
+            .options(HandoutOptions.specs())
+            .options(HandoutPages.specs())
+            .options(DoughOptions.specs())
+            .options(ClockOptions.specs())
+            .options(ProofOptions.specs())
+            .example(
+                "The day of one dough, with a night in the cold",
+                "bake-sheet",
+                "--out",
+                "bake-sheet.pdf",
+                "--dough-temp",
+                "25C",
+                "--mixed-at",
+                "2027-03-06T09:30",
+                "--zone",
+                "Europe/Berlin",
+                "--cold",
+                "4C",
+                "--hold",
+                "14h")
+            .example(
+                "An exercise for a class, with the teacher's answers",
+                "comparison",
+                "--out",
+                "warmth.pdf",
+                "--vary",
+                "dough-temp:20C,23C,26C",
+                "--students",
+                "--language",
+                "fr")
+            .example("For the wall", "hours-table", "--out", "hours.pdf", "--paper", "letter")
+            .note(
+                "KIND is one of "
+                    + Arrays.stream(HandoutKind.values())
+                        .map(kind -> kind.typed() + " (" + kind.summary() + ")")
+                        .collect(Collectors.joining("; "))
+                    + ".")
+            .note("Clock times, cold and proof are for the bake-sheet.")
+            .note("Caution: raw flour and raw dough are not for eating.");
+    return spec.build();
+  }
+
+  @Override
+  public void run(Arguments arguments, Session session) {
+    Environment environment = session.environment();
+    HandoutOptions options = HandoutOptions.read(arguments, environment);
+    boolean forStudents = arguments.has(HandoutOptions.STUDENTS);
+    if (forStudents && options.kind() != HandoutKind.COMPARISON) {
+      throw new InputException(
+          "--" + HandoutOptions.STUDENTS + " is for comparison only: leave it out");
+    }
+    HandoutPages pages = new HandoutPages(arguments, environment, options);
+    List<Printed> files = new ArrayList<>();
+    Handout handout;
+    if (forStudents) {
+      OutputFile answers = beside(options, "answers", "pdf", arguments, environment);
+      ComparisonPage comparison = pages.comparison();
+      handout = comparison;
+      Handout exercise = comparison.exercise(ComparisonPage.Edition.STUDENT);
+      Handout answered = comparison.exercise(ComparisonPage.Edition.TEACHER);
+      files.add(printed(exercise, options.out(), options));
+      files.add(printed(answered, answers, options));
+    } else {
+      handout = pages.handout();
+      files.add(printed(handout, options.out(), options));
+    }
+    options
+        .chartFormat()
+        .ifPresent(format -> charts(handout, format, options, arguments, environment, files));
+    arguments.refuseUnasked(options.kind().typed());
+    write(files, session);
+  }
+
+  /**
+   * A file to write.
+   *
+   * @param sides how many sides of paper it takes
+   */
+  @SuppressWarnings("ArrayRecordComponent") // only read, in this class
+  private record Printed(OutputFile file, byte[] bytes, int sides) {
+    String words() {
+      return OneLine.of(file.shown()) + (sides > 1 ? ", " + sides + " sides" : "");
+    }
+  }
+
+  private static Printed printed(Handout handout, OutputFile file, HandoutOptions options) {
+    List<Page> pages = handout.pages(options.format(), options.words(), options.date());
+    return new Printed(file, Page.together(pages), pages.size());
+  }
+
+  private static OutputFile beside(
+      HandoutOptions options,
+      String suffix,
+      String ending,
+      Arguments arguments,
+      Environment environment) {
+    OutputFile.Existing existing =
+        arguments.has(OutputOptions.OVERWRITE)
+            ? OutputFile.Existing.REPLACE
+            : OutputFile.Existing.KEEP;
+    return OutputFile.of("--out", options.beside(suffix, ending), existing, environment);
+  }
+
+  private static void charts(
+      Handout handout,
+      ChartFormat format,
+      HandoutOptions options,
+      Arguments arguments,
+      Environment environment,
+      List<Printed> files) {
+    List<Handout.NamedChart> charts = handout.charts(options.words());
+    if (charts.isEmpty()) {
+      throw new InputException(options.kind().typed() + " has no chart: leave --charts-as out");
+    }
+    String ending = Arguments.word(format);
+    for (Handout.NamedChart chart : charts) {
+      files.add(
+          new Printed(
+              beside(options, chart.name(), ending, arguments, environment),
+              ChartOutput.bytes(chart.chart(), format, ChartSize.A5_LANDSCAPE, chart.caption()),
+              1));
+    }
+  }
+
+  private static void write(List<Printed> files, Session session) {
+    files.forEach(printed -> printed.file().write(out -> out.write(printed.bytes())));
+    files.forEach(printed -> session.out().println("Written: " + printed.words()));
+  }
+}

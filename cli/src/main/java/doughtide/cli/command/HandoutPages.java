@@ -1,0 +1,255 @@
+package doughtide.cli.command;
+
+import doughtide.cli.args.Arguments;
+import doughtide.cli.args.ClockTimes;
+import doughtide.cli.args.OptionSpec;
+import doughtide.cli.args.Variation;
+import doughtide.cli.options.ClockOptions;
+import doughtide.cli.options.DoughOptions;
+import doughtide.cli.options.ProofOptions;
+import doughtide.cli.session.Environment;
+import doughtide.core.dough.StarterShare;
+import doughtide.core.feeding.FeedRatio;
+import doughtide.core.feeding.Feeding;
+import doughtide.core.flourtrial.BowlPlan;
+import doughtide.core.flourtrial.Scale;
+import doughtide.core.forecast.RiseForecaster;
+import doughtide.core.loaf.Proof;
+import doughtide.core.quantity.Checks;
+import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Mass;
+import doughtide.core.quantity.Rise;
+import doughtide.core.quantity.Share;
+import doughtide.core.quantity.Temperature;
+import doughtide.report.handout.BlankForm;
+import doughtide.report.handout.Comparison;
+import doughtide.report.handout.Handout;
+import doughtide.report.handout.HandoutDough;
+import doughtide.report.handout.Handouts;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.DoubleStream;
+
+/** Reads what a page is about and asks for the page. */
+public final class HandoutPages {
+
+  private static final String TITLE = "title";
+  private static final String FLOUR_NAME = "flour-name";
+  private static final String VARY = "vary";
+  private static final String RISE = "rise";
+  private static final String LINES = "lines";
+  private static final int TABLE_MEMBERS = 128;
+
+  private final Arguments arguments;
+  private final Environment environment;
+  private final HandoutOptions options;
+  private final DoughOptions dough;
+
+  public HandoutPages(Arguments arguments, Environment environment, HandoutOptions options) {
+    this.arguments = arguments;
+    this.environment = environment;
+    this.options = options;
+    this.dough = DoughOptions.read(arguments, environment);
+  }
+
+  public static List<OptionSpec> specs() {
+    return List.of(
+        OptionSpec.value(
+            TITLE, "TEXT", "Quayside bread class", "The heading, instead of the usual."),
+        OptionSpec.value(
+            FLOUR_NAME, "TEXT", "Harrow white", "What the flour is called on the page."),
+        OptionSpec.value(
+                VARY,
+                "LIST",
+                "dough-temp:20C,23C,26C",
+                "What is changed: dough-temp, starter, prefermented, hydration or flour (flours"
+                    + " apart by semicolons) for comparison; rows and columns of hours-table"
+                    + " (dough-temp, starter) and starter-page (dough-temp, ratio).")
+            .repeatable(),
+        OptionSpec.value(RISE, "RISE", "75%", "The rise that comparison, table and why tell of.")
+            .withDefault("50%"),
+        OptionSpec.value(LINES, "COUNT", "10", "readings-log: how many lines, 1 to 30.")
+            .withDefault("12"),
+        OptionSpec.value(
+                FlourOptions.BOWL_FLOUR, "MASS", "50g", "bowl-worksheet: flour in each bowl.")
+            .withDefault("50g"),
+        OptionSpec.value(
+                FlourOptions.DRIEST,
+                "SHARE",
+                "55%",
+                "bowl-worksheet: hydration of the driest bowl.")
+            .withDefault("60%"),
+        OptionSpec.value(
+                FlourOptions.WETTEST,
+                "SHARE",
+                "90%",
+                "bowl-worksheet: hydration of the wettest bowl.")
+            .withDefault("80%"),
+        OptionSpec.value(FlourOptions.STEP, "SHARE", "4%", "bowl-worksheet: step between bowls.")
+            .withDefault("4%"),
+        OptionSpec.value(
+                FlourOptions.SCALE,
+                "MASS",
+                "0.1g",
+                "bowl-worksheet: the smallest step of the scale.")
+            .withDefault("1g"));
+  }
+
+  /** The page asked for. */
+  public Handout handout() {
+    return switch (options.kind()) {
+      case BAKE_SHEET -> bakeSheet();
+      case COMPARISON -> comparison();
+      case HOURS_TABLE -> hoursTable();
+      case WHY_IT_RISES -> handouts().whyItRises(withTemperature(), rise());
+      case BOWL_WORKSHEET -> bowls();
+      case READINGS_LOG ->
+          BlankForm.readingsLog(
+              options.words(), Optional.of(named()), arguments.count(LINES, 1, 30).orElse(12));
+      case STARTER_PAGE -> starterPage();
+    };
+  }
+
+  /** The page for students and the one for the teacher. */
+  public doughtide.report.handout.ComparisonPage comparison() {
+    List<Variation> variations = variations(1, "one --vary");
+    Variation vary =
+        variations.isEmpty() ? Variation.parse("dough-temp:20C,23C,26C") : variations.get(0);
+    Comparison comparison =
+        switch (vary.subject()) {
+          case DOUGH_TEMP -> {
+            HandoutDough base = named();
+            yield Comparison.ofTemperatures(base, vary.temperatures());
+          }
+          case STARTER, PREFERMENTED ->
+              Comparison.ofStarterShares(withTemperature(), vary.starterShares());
+          case HYDRATION -> Comparison.ofHydrations(withTemperature(), vary.shares());
+          case FLOUR -> Comparison.ofFlours(withTemperature(), vary.flours());
+          case RATIO -> throw notHere(vary.subject());
+        };
+    return handouts().comparison(comparison, rise());
+  }
+
+  private InputException notHere(Variation.Subject subject) {
+    return new InputException(
+        options.kind().typed()
+            + " cannot change "
+            + subject.typed()
+            + ": see doughtide handout --help for what it can");
+  }
+
+  private List<Variation> variations(int most, String words) {
+    List<Variation> variations = arguments.all(VARY).stream().map(Variation::parse).toList();
+    if (variations.size() > most) {
+      throw new InputException(
+          options.kind().typed() + " takes " + words + ", " + variations.size() + " were given");
+    }
+    return variations;
+  }
+
+  private Handouts handouts() {
+    Handouts handouts = Handouts.in(options.words());
+    return arguments.text(TITLE).map(handouts::titled).orElse(handouts);
+  }
+
+  private Rise rise() {
+    Rise rise = arguments.rise(RISE).orElse(Rise.ofPercent(50));
+    Checks.inRange("--" + RISE, rise.percent(), 1, 1000, "%");
+    return rise;
+  }
+
+  /** The dough; without a temperature it has one that is not looked at. */
+  private HandoutDough named() {
+    doughtide.core.dough.DoughFormula formula =
+        arguments
+            .text(FLOUR_NAME)
+            .map(
+                name ->
+                    dough.formula().toBuilder()
+                        .flour(dough.formula().flour().withName(name))
+                        .build())
+            .orElse(dough.formula());
+    return dough
+        .temperature()
+        .map(steps -> new HandoutDough(formula, steps.steps()))
+        .orElseGet(() -> HandoutDough.steady(formula, Temperature.ofCelsius(24)));
+  }
+
+  private HandoutDough withTemperature() {
+    dough.doughTemperature(arguments);
+    return named();
+  }
+
+  private Handout bakeSheet() {
+    Optional<ClockTimes> clock = ClockOptions.read(arguments, environment);
+    Optional<ProofOptions> proof = ProofOptions.read(arguments, clock);
+    HandoutDough about = withTemperature();
+    Optional<Proof> chosen =
+        proof.map(
+            each ->
+                each.chosen(
+                    RiseForecaster.standard().forecast(about.formula(), about.doughTemperature())));
+    return handouts().bakeSheet(about, clock.map(ClockTimes::start), chosen);
+  }
+
+  private Handout hoursTable() {
+    List<Temperature> temperatures = celsius(18, 20, 22, 24, 26, 28, 30);
+    List<StarterShare> shares =
+        DoubleStream.of(5, 10, 20, 30)
+            .mapToObj(percent -> StarterShare.ofAddedFlour(Share.ofPercent(percent)))
+            .toList();
+    for (Variation vary : variations(2, "at most two --vary")) {
+      switch (vary.subject()) {
+        case DOUGH_TEMP -> temperatures = vary.temperatures();
+        case STARTER, PREFERMENTED -> shares = vary.starterShares();
+        default -> throw notHere(vary.subject());
+      }
+    }
+    return handouts()
+        .with(RiseForecaster.standard().withMembers(TABLE_MEMBERS))
+        .hoursTable(named().formula(), temperatures, shares, rise());
+  }
+
+  private static List<Temperature> celsius(double... values) {
+    return DoubleStream.of(values).mapToObj(Temperature::ofCelsius).toList();
+  }
+
+  private Handout starterPage() {
+    List<Temperature> temperatures = celsius(18, 20, 22, 25, 28);
+    double water = dough.formula().starter().hydration().fraction();
+    List<FeedRatio> ratios = new ArrayList<>();
+    for (double flour : new double[] {1, 2, 5, 10}) {
+      ratios.add(FeedRatio.oneTo(flour, Share.ofFraction(water)));
+    }
+    for (Variation vary : variations(2, "at most two --vary")) {
+      switch (vary.subject()) {
+        case DOUGH_TEMP -> temperatures = vary.temperatures();
+        case RATIO -> ratios = vary.ratios();
+        default -> throw notHere(vary.subject());
+      }
+    }
+    Feeding feeding =
+        Feeding.of(new FeedRatio(1, 1, water))
+            .withStarter(dough.formula().starter())
+            .withFlour(named().formula().flour())
+            .withAltitude(dough.formula().altitude());
+    return handouts()
+        .with(RiseForecaster.standard().withMembers(TABLE_MEMBERS))
+        .starterPage(feeding, temperatures, ratios);
+  }
+
+  private Handout bowls() {
+    BowlPlan plan =
+        BowlPlan.of(
+            arguments.mass(FlourOptions.BOWL_FLOUR).orElse(Mass.ofGrams(50)),
+            arguments.share(FlourOptions.DRIEST).orElse(Share.ofPercent(60)),
+            arguments.share(FlourOptions.WETTEST).orElse(Share.ofPercent(80)),
+            arguments.share(FlourOptions.STEP).orElse(Share.ofPercent(4)),
+            arguments
+                .mass(FlourOptions.SCALE)
+                .map(mass -> new Scale(mass.grams()))
+                .orElse(Scale.ONE_GRAM));
+    return BlankForm.bowls(options.words(), named().formula().flour(), plan);
+  }
+}

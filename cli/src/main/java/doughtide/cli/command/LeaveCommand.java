@@ -1,0 +1,233 @@
+package doughtide.cli.command;
+
+import doughtide.cli.args.Arguments;
+import doughtide.cli.args.ClockTimes;
+import doughtide.cli.args.CommandSpec;
+import doughtide.cli.args.OptionSpec;
+import doughtide.cli.args.Quantities;
+import doughtide.cli.options.ClockOptions;
+import doughtide.cli.options.DoughOptions;
+import doughtide.cli.options.OutputOptions;
+import doughtide.cli.options.ProofOptions;
+import doughtide.cli.options.StarterOptions;
+import doughtide.cli.options.TemperatureOptions;
+import doughtide.cli.session.Environment;
+import doughtide.cli.session.Session;
+import doughtide.core.day.InverseQuestions;
+import doughtide.core.day.LeaveOption;
+import doughtide.core.forecast.RiseForecast;
+import doughtide.core.forecast.RiseForecaster;
+import doughtide.core.learning.Reading;
+import doughtide.core.loaf.Proof;
+import doughtide.core.quantity.InputException;
+import java.time.Duration;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** What can be done when the baker must leave during bulk fermentation. */
+public final class LeaveCommand implements Command {
+
+  private static final String LEAVE_AT = "leave-at";
+  private static final String BACK_AT = "back-at";
+  private static final String NOW = "now";
+
+  /** Past the greatest height, by which the end of a loaf's best time is told. */
+  private static final double RUN_HOURS = 72;
+
+  private static final double LATEST_HOURS = 48;
+
+  @Override
+  public CommandSpec spec() {
+    return CommandSpec.named("leave", "what to do when you must leave during bulk fermentation")
+        .options(DoughOptions.specs())
+        .options(TemperatureOptions.withoutJar())
+        .options(ClockOptions.specs())
+        .options(
+            OptionSpec.value(LEAVE_AT, "TIME", "15:00", "When you must leave: a time after mixing.")
+                .required(),
+            OptionSpec.value(
+                    BACK_AT, "TIME", "19:00", "When you are back: a time after --leave-at.")
+                .required(),
+            OptionSpec.value(NOW, "TIME", "13:00", "What the clock says now.")
+                .withDefault(
+                    "the time now, where that is between mixing and leaving, or the last of the"
+                        + " --readings"))
+        .options(ProofOptions.specs())
+        .options(StarterOptions.specs())
+        .options(OutputOptions.formatWithoutCsv())
+        .example(
+            "Leaving at three, baking tomorrow",
+            "--dough-temp",
+            "25C",
+            "--mixed-at",
+            "2027-03-06T10:00",
+            "--now",
+            "13:00",
+            "--leave-at",
+            "15:00",
+            "--back-at",
+            "19:30",
+            "--cold",
+            "4C",
+            "--bake-at",
+            "07:30",
+            "--zone",
+            "Europe/Berlin")
+        .example(
+            "The dough in hand, with its readings so far",
+            "--readings",
+            "quayside-today.csv",
+            "--leave-at",
+            "14:00",
+            "--back-at",
+            "18:00",
+            "--cold",
+            "4C",
+            "--bake-at",
+            "07:00")
+        .note(
+            "Right at the oven: from 85 % of the rise wanted there until nine tenths of the greatest"
+                + " height of its own dough, and neither fallen nor weak.")
+        .note(BakeDayCommand.CAUTION)
+        .build();
+  }
+
+  /** A dough that is rising, with its clock. */
+  private record Rising(
+      ClockTimes clock, RiseForecast bulk, OptionalDouble lastReadingHours, List<String> words) {}
+
+  @Override
+  public void run(Arguments arguments, Session session) {
+    OutputOptions.Format format = OutputOptions.format(arguments);
+    if (format == OutputOptions.Format.CSV) {
+      throw OutputOptions.noCsv("leave");
+    }
+    RiseForecaster forecaster = StarterOptions.forecaster(arguments, session.environment());
+    Rising rising =
+        arguments.has(StarterOptions.READINGS)
+            ? inHand(arguments, forecaster, session)
+            : described(arguments, forecaster, session.environment());
+    ClockTimes clock = rising.clock();
+    double leave = hour(arguments, LEAVE_AT, clock, 0);
+    double back = hour(arguments, BACK_AT, clock, leave);
+    double now = now(arguments, rising, leave, session.environment());
+    Proof proof =
+        ProofOptions.read(arguments, Optional.of(clock))
+            .orElseThrow(
+                () ->
+                    new InputException(
+                        "how the loaves wait is missing: add --cold 4C --bake-at 07:30, or"
+                            + " --proof-temp 24C"))
+            .chosen(rising.bulk());
+    List<LeaveOption> options =
+        InverseQuestions.leaveAt(
+            rising.bulk(), now, leave, back, proof, TemperatureOptions.doughMass(arguments));
+    if (options.isEmpty()) {
+      throw new InputException(nothing(rising.bulk()));
+    }
+    if (format == OutputOptions.Format.JSON) {
+      LeavePage.json(options, clock, now, session.out());
+    } else {
+      LeavePage.text(rising.words(), options, clock, now).forEach(session.out()::println);
+    }
+  }
+
+  private static String nothing(RiseForecast bulk) {
+    if (bulk.isPossible()) {
+      return "nothing can be done in these hours: the oven's hour comes before the loaves are"
+          + " shaped, bake later";
+    }
+    return bulk.warnings().get(0).text() + " " + bulk.warnings().get(0).remedy();
+  }
+
+  private static Rising described(
+      Arguments arguments, RiseForecaster forecaster, Environment environment) {
+    ClockTimes clock =
+        ClockOptions.read(arguments, environment).orElseThrow(() -> arguments.missing("mixed-at"));
+    DoughOptions dough = DoughOptions.read(arguments, environment);
+    TemperatureOptions temperature =
+        TemperatureOptions.readWithMass(arguments, dough, Optional.of(clock), environment);
+    RiseForecast bulk = forecaster.forecast(dough.formula(), temperature.dough(), RUN_HOURS);
+    List<String> words =
+        temperature.vessel().isPresent() || arguments.has(TemperatureOptions.TEMPS)
+            ? List.of("Dough: " + temperature.words() + ".")
+            : List.of();
+    return new Rising(clock, bulk, OptionalDouble.empty(), words);
+  }
+
+  private static Rising inHand(Arguments arguments, RiseForecaster forecaster, Session session) {
+    List<OptionSpec> replaced = new ArrayList<>(DoughOptions.specs());
+    replaced.addAll(ClockOptions.specs());
+    TemperatureOptions.withoutJar().stream()
+        .filter(option -> !option.name().equals(TemperatureOptions.DOUGH_MASS))
+        .forEach(replaced::add);
+    DoughInHand dough = DoughInHand.read(arguments, forecaster, replaced, session);
+    ClockTimes clock =
+        dough
+            .file()
+            .clock()
+            .orElseThrow(
+                () ->
+                    new InputException(
+                        "the file of --readings does not say when the dough was mixed: add a line"
+                            + " at its top, for example mixed at: 2027-03-06T10:00"));
+    RiseForecast bulk =
+        dough
+            .update()
+            .forecaster()
+            .forecast(dough.file().bake().formula(), dough.file().bake().temperature(), RUN_HOURS);
+    List<Reading> readings = dough.file().bake().readings();
+    OptionalDouble last =
+        readings.isEmpty()
+            ? OptionalDouble.empty()
+            : OptionalDouble.of(readings.get(readings.size() - 1).hours());
+    return new Rising(
+        clock,
+        bulk,
+        last,
+        List.of(
+            "With "
+                + LearnCommand.counted(dough.file().given(), "reading")
+                + dough.file().refused().words()
+                + "; the dough is taken to keep its last temperature."));
+  }
+
+  private static double now(
+      Arguments arguments, Rising rising, double leave, Environment environment) {
+    ClockTimes clock = rising.clock();
+    if (arguments.has(NOW)) {
+      double now = hour(arguments, NOW, clock, -1);
+      if (now > leave) {
+        throw new InputException("--now lies after --leave-at: give the earlier time first");
+      }
+      return now;
+    }
+    double now =
+        Duration.between(clock.start().toInstant(), environment.now()).toSeconds() / 3600.0;
+    if (now >= 0 && now <= leave) {
+      return now;
+    }
+    double last = rising.lastReadingHours().orElse(Double.NaN);
+    if (last >= 0 && last <= leave) {
+      return last;
+    }
+    throw new InputException(
+        "the time now is not between mixing and leaving: give it, for example --now 13:00");
+  }
+
+  /** The first such time after the one before it. */
+  private static double hour(Arguments arguments, String option, ClockTimes clock, double after) {
+    String text = arguments.text(option).orElseThrow(() -> arguments.missing(option));
+    return clock.hoursUntil("--" + option, text, 0).stream()
+        .filter(hours -> hours > after)
+        .filter(hours -> hours <= LATEST_HOURS)
+        .findFirst()
+        .orElseThrow(
+            () ->
+                new InputException(
+                    Quantities.shown("--" + option, text)
+                        + " must come later, and within two days after mixing: check the times"));
+  }
+}

@@ -1,0 +1,240 @@
+package doughtide.cli.command;
+
+import doughtide.cli.args.Arguments;
+import doughtide.cli.args.ClockTimes;
+import doughtide.cli.args.CommandSpec;
+import doughtide.cli.args.OptionSpec;
+import doughtide.cli.args.Quantities;
+import doughtide.cli.file.OutputFile;
+import doughtide.cli.options.ClockOptions;
+import doughtide.cli.options.DoughOptions;
+import doughtide.cli.options.OutputOptions;
+import doughtide.cli.options.ProofOptions;
+import doughtide.cli.options.StarterOptions;
+import doughtide.cli.options.TemperatureOptions;
+import doughtide.cli.session.Environment;
+import doughtide.cli.session.Session;
+import doughtide.core.forecast.RiseForecast;
+import doughtide.core.forecast.RiseForecaster;
+import doughtide.core.quantity.Checks;
+import doughtide.core.quantity.Rise;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.SortedSet;
+import java.util.TreeSet;
+
+/** When a dough has risen how far, and when it is past its best. */
+public final class RiseCommand implements Command {
+
+  public static final String CAUTION = "raw flour and raw dough are not for eating.";
+
+  private static final String RISE = "rise";
+  private static final String MEMBERS = "members";
+  private static final String TITLE = "title";
+  private static final double[] USUAL_PERCENT = {25, 30, 50, 75, 100};
+  private static final int MOST_RISES = 20;
+
+  @Override
+  public CommandSpec spec() {
+    return CommandSpec.named("rise", "when the dough has risen how far")
+        .options(DoughOptions.specs())
+        .options(TemperatureOptions.specs())
+        .options(ProofOptions.specs())
+        .options(ClockOptions.specs())
+        .options(StarterOptions.specs())
+        .options(
+            OptionSpec.value(
+                    RISE,
+                    "RISE",
+                    "60%",
+                    "Another rise whose time is wanted, in per cent of the volume after mixing.")
+                .repeatable(),
+            OptionSpec.value(
+                    MEMBERS, "COUNT", "256", "How many doughs the window is made from, 8 to 65536.")
+                .withDefault("512"),
+            OutputOptions.format(),
+            OutputOptions.chart("rise.pdf"),
+            OutputOptions.paper(),
+            OptionSpec.value(TITLE, "TEXT", "Quayside bread class", "The heading of the chart."),
+            OutputOptions.overwrite())
+        .example(
+            "A dough at 25 °C",
+            "--dough-temp",
+            "25C",
+            "--starter",
+            "20%",
+            "--starter-hydration",
+            "100%",
+            "--hydration",
+            "72%",
+            "--salt",
+            "2%")
+        .example(
+            "Warm, then cooler, with clock times",
+            "--dough-temp",
+            "78F,3h:22C",
+            "--prefermented",
+            "9.1%",
+            "--flour",
+            "white:80%,wholemeal wheat:20%",
+            "--mixed-at",
+            "2027-03-06T09:30",
+            "--zone",
+            "Europe/Berlin")
+        .example(
+            "A tub in a cool kitchen, with a sample jar beside it",
+            "--dough-temp",
+            "26C",
+            "--room",
+            "19C",
+            "--dough-mass",
+            "1.7kg",
+            "--jar",
+            "50g")
+        .example(
+            "Shaped in the evening, a night in the cold, baked at seven",
+            "--dough-temp",
+            "24C",
+            "--mixed-at",
+            "2027-03-06T14:00",
+            "--cold",
+            "4C",
+            "--bake-at",
+            "07:00")
+        .example(
+            "A chart to pin to the wall",
+            "--dough-temp",
+            "25C",
+            "--chart",
+            "rise.pdf",
+            "--paper",
+            "A5",
+            "--title",
+            "Quayside bread class")
+        .example(
+            "Your own starter, learned before",
+            "--dough-temp",
+            "25C",
+            "--starter-file",
+            "starter.json")
+        .example(
+            "The dough in hand",
+            "--readings",
+            "quayside-today.csv",
+            "--starter-file",
+            "starter.json")
+        .note("Caution: " + CAUTION)
+        .build();
+  }
+
+  @Override
+  public void run(Arguments arguments, Session session) {
+    if (arguments.has(StarterOptions.READINGS)) {
+      today(arguments, session);
+      return;
+    }
+    DoughOptions dough = DoughOptions.read(arguments, session.environment());
+    Optional<ClockTimes> clock = ClockOptions.read(arguments, session.environment());
+    Optional<ProofOptions> proof = ProofOptions.read(arguments, clock);
+    OutputOptions.Format format = OutputOptions.format(arguments);
+    OutputOptions.Paper paper = OutputOptions.paper(arguments);
+    OutputOptions.onlyWithChart(TITLE, arguments);
+    Optional<OutputFile> chart = OutputOptions.chart(arguments, session.environment());
+    SortedSet<Rise> rises = rises(arguments);
+    RiseForecaster forecaster = forecaster(arguments, session.environment());
+    TemperatureOptions temperature =
+        TemperatureOptions.read(arguments, dough, clock, session.environment());
+    RiseForecast forecast = forecaster.forecast(dough.formula(), temperature.dough());
+    RiseAnswer answer =
+        RiseAnswer.of(
+            dough,
+            arguments.text(TITLE),
+            temperature,
+            clock,
+            forecast,
+            rises,
+            proof.map(each -> each.chosen(forecast)));
+    print(answer, format, session);
+    chart.ifPresent(file -> draw(answer, file, paper, format, session));
+  }
+
+  private static RiseForecaster forecaster(Arguments arguments, Environment environment) {
+    RiseForecaster learned = StarterOptions.forecaster(arguments, environment);
+    return arguments.count(MEMBERS, 8, 65_536).map(learned::withMembers).orElse(learned);
+  }
+
+  /** The dough in hand, described by its file of readings. */
+  private static void today(Arguments arguments, Session session) {
+    OutputOptions.Format format = OutputOptions.format(arguments);
+    OutputOptions.Paper paper = OutputOptions.paper(arguments);
+    OutputOptions.onlyWithChart(TITLE, arguments);
+    Optional<OutputFile> chart = OutputOptions.chart(arguments, session.environment());
+    SortedSet<Rise> rises = rises(arguments);
+    RiseForecaster forecaster = forecaster(arguments, session.environment());
+    List<OptionSpec> described = new ArrayList<>(DoughOptions.specs());
+    described.addAll(TemperatureOptions.specs());
+    described.addAll(ProofOptions.specs());
+    described.addAll(ClockOptions.specs());
+    TodayPage page = new TodayPage(DoughInHand.read(arguments, forecaster, described, session));
+    page.print(rises, format, session.out());
+    if (chart.isPresent()) {
+      TodayChart drawn = page.chart();
+      if (drawn.isPossible()) {
+        String title = arguments.text(TITLE).orElse("How far is today's dough?");
+        drawn.write(title, rises, chart.get(), paper);
+        sayDrawn(chart.get(), format, session);
+      } else {
+        sayNothingDrawn(session);
+      }
+    }
+  }
+
+  private static SortedSet<Rise> rises(Arguments arguments) {
+    SortedSet<Rise> rises = new TreeSet<>();
+    for (double percent : USUAL_PERCENT) {
+      rises.add(Rise.ofPercent(percent));
+    }
+    Checks.inRange("number of --rise", arguments.all(RISE).size(), 0, MOST_RISES, "");
+    for (String text : arguments.all(RISE)) {
+      Rise rise = Quantities.rise("--" + RISE, text);
+      Checks.inRange("--" + RISE, rise.percent(), 1, 1000, "%");
+      rises.add(rise);
+    }
+    return rises;
+  }
+
+  private static void print(RiseAnswer answer, OutputOptions.Format format, Session session) {
+    switch (format) {
+      case TEXT -> RisePage.of(answer).forEach(session.out()::println);
+      case JSON -> RiseJson.write(answer, session.out());
+      case CSV -> RiseTable.write(answer, session.out());
+    }
+  }
+
+  private static void draw(
+      RiseAnswer answer,
+      OutputFile file,
+      OutputOptions.Paper paper,
+      OutputOptions.Format format,
+      Session session) {
+    if (!answer.isPossible()) {
+      sayNothingDrawn(session);
+      return;
+    }
+    RiseChartFile.write(answer, file, paper);
+    sayDrawn(file, format, session);
+  }
+
+  private static void sayNothingDrawn(Session session) {
+    session
+        .err()
+        .println("doughtide: no chart is drawn, because no hours can be given for this dough");
+  }
+
+  private static void sayDrawn(OutputFile file, OutputOptions.Format format, Session session) {
+    if (format == OutputOptions.Format.TEXT) {
+      OutputOptions.sayChart(Optional.of(file), session.out());
+    }
+  }
+}

@@ -1,0 +1,5 @@
+/** The commands. */
+@NullMarked
+package doughtide.cli.command;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,153 @@
+package doughtide.cli.file;
+
+import doughtide.cli.args.ClockTimes;
+import doughtide.cli.args.Quantities;
+import doughtide.cli.text.Shorten;
+import doughtide.core.quantity.InputException;
+import java.time.DateTimeException;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.time.ZonedDateTime;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/**
+ * The times of a logger as hours since mixing: hours, minutes, dates with clock times (ISO 8601,
+ * with or without offset) or clock times alone.
+ */
+public final class LogTimes {
+
+  private static final Pattern CLOCK =
+      Pattern.compile("([0-9]{1,2}):([0-9]{2})(?::([0-9]{2})(?:[.,][0-9]+)?)?");
+  private static final Pattern DAY_FIRST = Pattern.compile("[0-9]{1,2}[./-][0-9]{1,2}[./-].*");
+  private static final double HALF_A_DAY = 12;
+
+  private final Kind kind;
+  private final Optional<ClockTimes> clock;
+  private final ZoneId zone;
+  private Optional<ZonedDateTime> zero;
+  private double clockShift;
+  private Optional<Double> firstClock = Optional.empty();
+
+  /**
+   * @param kind what the column holds
+   * @param clock the moment of mixing; without it the first time of the file is hour 0
+   */
+  public LogTimes(Kind kind, Optional<ClockTimes> clock) {
+    this.kind = kind;
+    this.clock = clock;
+    this.zero = clock.map(ClockTimes::start);
+    this.zone = clock.map(times -> times.start().getZone()).orElse(ZoneOffset.UTC);
+  }
+
+  /** What a column of times holds. */
+  public enum Kind {
+    TIME,
+    HOURS,
+    MINUTES;
+
+    /** By the name of the column, in small letters. */
+    static Optional<Kind> of(String name) {
+      if (name.matches("(hours?|h|elapsed hours?)\\b.*")) {
+        return Optional.of(HOURS);
+      }
+      if (name.matches("(minutes?|mins?|elapsed minutes?)\\b.*")) {
+        return Optional.of(MINUTES);
+      }
+      return name.matches("(time|date|clock|timestamp|when)\\b.*")
+          ? Optional.of(TIME)
+          : Optional.empty();
+    }
+  }
+
+  /**
+   * Hours since mixing.
+   *
+   * @param cell as the logger wrote it
+   * @param before hours of the reading before, negative infinity for the first
+   * @throws InputException if it is no time
+   */
+  public double hours(String cell, double before) {
+    String text = cell.strip();
+    return switch (kind) {
+      case HOURS -> elapsed("hours", text, 1);
+      case MINUTES -> elapsed("minutes", text, 60);
+      case TIME -> time(text, before);
+    };
+  }
+
+  private static double elapsed(String name, String text, double perHour) {
+    return Quantities.number(name, text, -100_000, 500_000) / perHour;
+  }
+
+  private double time(String text, double before) {
+    Matcher clockOnly = CLOCK.matcher(text);
+    if (clockOnly.matches()) {
+      return clockHours(clockOnly, before);
+    }
+    if (DAY_FIRST.matcher(text).matches()) {
+      throw new InputException(
+          "'"
+              + Shorten.to(text, 40)
+              + "' can be read two ways: write the year first, such as 2027-03-06T12:00");
+    }
+    try {
+      return since(moment(text.replace(' ', 'T'), before));
+    } catch (DateTimeException e) {
+      throw new InputException(
+          "'"
+              + Shorten.to(text, 40)
+              + "' is not a time: write 2027-03-06T12:00 or 12:00, or name the column hours");
+    }
+  }
+
+  private ZonedDateTime moment(String iso, double before) {
+    int afterDate = Math.min(iso.length(), 11);
+    boolean hasOffset =
+        iso.endsWith("Z") || iso.indexOf('+', afterDate) > 0 || iso.indexOf('-', afterDate) > 0;
+    if (hasOffset) {
+      return OffsetDateTime.parse(iso).atZoneSameInstant(zone);
+    }
+    ZonedDateTime moment = LocalDateTime.parse(iso).atZone(zone);
+    boolean again = zero.isPresent() && since(moment) <= before;
+    return again ? moment.withLaterOffsetAtOverlap() : moment;
+  }
+
+  private double since(ZonedDateTime moment) {
+    if (zero.isEmpty()) {
+      zero = Optional.of(moment);
+    }
+    return Duration.between(zero.get(), moment).toMillis() / 3_600_000.0;
+  }
+
+  /** A step back of more than half a day is midnight. */
+  private double clockHours(Matcher parts, double before) {
+    String seconds = parts.group(3);
+    double ofDay =
+        Integer.parseInt(parts.group(1))
+            + Integer.parseInt(parts.group(2)) / 60.0
+            + (seconds == null ? 0 : Integer.parseInt(seconds) / 3600.0);
+    if (ofDay >= 24) {
+      throw new InputException("'" + parts.group() + "' is no time on any clock");
+    }
+    if (firstClock.isEmpty()) {
+      firstClock = Optional.of(ofDay);
+      clockShift = clock.map(times -> nearest(ofDay, times)).orElse(-ofDay);
+    } else if (ofDay + clockShift < before - HALF_A_DAY) {
+      clockShift += 24;
+    }
+    return ofDay + clockShift;
+  }
+
+  /** What turns the first time of day into hours since mixing, the nearest such time to mixing. */
+  private static double nearest(double ofDay, ClockTimes times) {
+    double mixed = times.start().toLocalTime().toSecondOfDay() / 3600.0;
+    double off = ofDay - mixed;
+    double days = off > HALF_A_DAY ? -24 : off < -HALF_A_DAY ? 24 : 0;
+    return days - mixed;
+  }
+}

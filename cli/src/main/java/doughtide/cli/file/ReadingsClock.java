@@ -1,0 +1,184 @@
+package doughtide.cli.file;
+
+import doughtide.cli.args.ClockTimes;
+import doughtide.cli.args.Quantities;
+import doughtide.cli.text.Shorten;
+import doughtide.core.quantity.Checks;
+import doughtide.core.quantity.InputException;
+import java.time.DateTimeException;
+import java.time.Duration;
+import java.time.LocalDate;
+import java.time.LocalDateTime;
+import java.time.LocalTime;
+import java.time.OffsetDateTime;
+import java.time.ZoneId;
+import java.time.ZoneOffset;
+import java.time.ZonedDateTime;
+import java.time.zone.ZoneOffsetTransition;
+import java.util.Optional;
+import java.util.regex.Pattern;
+import org.jspecify.annotations.Nullable;
+
+/**
+ * Turns the times of one file into hours since mixing: ISO 8601 with or without offset, a clock
+ * time (a time earlier than the one before it is of the next day), or a duration such as 1h30.
+ */
+public final class ReadingsClock {
+
+  private static final Pattern CLOCK = Pattern.compile("[0-9]{1,2}:[0-9]{2}(:[0-9]{2})?");
+  private static final Pattern DATED = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}[T ].*");
+  private static final LocalDate SOME_DAY = LocalDate.of(2000, 1, 1);
+  private static final double LONGEST_GAP_HOURS = 16;
+
+  private final ZoneId zone;
+  private final @Nullable LocalTime mixedClock;
+  private @Nullable ZonedDateTime mixed;
+  private double lastHours = -1;
+
+  private ReadingsClock(
+      ZoneId zone, @Nullable LocalTime mixedClock, @Nullable ZonedDateTime mixed) {
+    this.zone = zone;
+    this.mixedClock = mixedClock;
+    this.mixed = mixed;
+  }
+
+  /** The clock of a file whose head is known. */
+  public static ReadingsClock of(ReadingsHead head, ZoneId usual) {
+    ZoneId zone = head.zone().map(text -> ClockTimes.zone("zone:", text)).orElse(usual);
+    Optional<String> text = head.mixedAt().map(Quantities::clean);
+    if (text.isEmpty()) {
+      return new ReadingsClock(zone, null, null);
+    }
+    if (CLOCK.matcher(text.get()).matches()) {
+      return new ReadingsClock(zone, clock("mixed at:", text.get()), null);
+    }
+    return new ReadingsClock(zone, null, dated("mixed at:", text.get(), zone));
+  }
+
+  /**
+   * Hours since mixing.
+   *
+   * @param text a time as typed
+   * @throws InputException if it is no time, lies before mixing or not after the one before
+   */
+  public double hours(String text) {
+    String clean = text.strip();
+    double hours = CLOCK.matcher(clean).matches() ? ofClock(clean) : ofOther(clean);
+    if (hours < 0) {
+      throw new InputException("time " + clean + " lies before mixing: correct it or 'mixed at:'");
+    }
+    if (hours <= lastHours) {
+      throw new InputException(
+          "time " + clean + " is not later than the reading before it: put the lines in order");
+    }
+    Checks.inRange("time since mixing", hours, 0, 240, "h");
+    lastHours = hours;
+    return hours;
+  }
+
+  /** The moment of mixing, if a date is known. */
+  public Optional<ClockTimes> clockTimes() {
+    ZonedDateTime start = mixed;
+    return start == null || start.toLocalDate().equals(SOME_DAY)
+        ? Optional.empty()
+        : Optional.of(ClockTimes.from(start));
+  }
+
+  private double ofOther(String text) {
+    if (DATED.matcher(text).matches()) {
+      ZonedDateTime when = dated("time", text, zone);
+      ZonedDateTime start = start(when);
+      double hours = between(start, when);
+      return hours > lastHours ? hours : between(start, when.withLaterOffsetAtOverlap());
+    }
+    if (text.chars().anyMatch(Character::isLetter)) {
+      return Quantities.hours("time", text);
+    }
+    throw new InputException(
+        "time '"
+            + Shorten.to(text, 40)
+            + "' is no time: write 10:30, 2027-03-06T10:30 or, since mixing, 1h30");
+  }
+
+  private double ofClock(String text) {
+    LocalTime time = clock("time", text);
+    ZonedDateTime start = mixed;
+    if (start == null) {
+      LocalTime clock = mixedClock;
+      if (clock == null) {
+        throw noStart();
+      }
+      start = SOME_DAY.atTime(clock).atZone(ZoneOffset.UTC);
+      mixed = start;
+    }
+    ZonedDateTime before = start.plusSeconds(Math.round(Math.max(lastHours, 0) * 3600));
+    ZonedDateTime when = before.with(time);
+    if (when.isBefore(before)) {
+      when = before.plusDays(1).with(time);
+    }
+    if (between(before, when) > LONGEST_GAP_HOURS) {
+      throw new InputException(
+          "time "
+              + text
+              + " is earlier than the reading before it: put the lines in order, or write date and"
+              + " time for a reading of the next day");
+    }
+    return between(start, when);
+  }
+
+  private ZonedDateTime start(ZonedDateTime firstReading) {
+    ZonedDateTime start = mixed;
+    if (start != null) {
+      return start;
+    }
+    LocalTime clock = mixedClock;
+    if (clock == null) {
+      throw noStart();
+    }
+    ZonedDateTime sameDay = firstReading.with(clock);
+    ZonedDateTime found = sameDay.isAfter(firstReading) ? sameDay.minusDays(1) : sameDay;
+    mixed = found;
+    return found;
+  }
+
+  private static InputException noStart() {
+    return new InputException(
+        "the file does not say when the dough was mixed: add a line such as 'mixed at: 09:30' at"
+            + " the top");
+  }
+
+  private static double between(ZonedDateTime from, ZonedDateTime to) {
+    return Duration.between(from, to).toSeconds() / 3600.0;
+  }
+
+  private static LocalTime clock(String name, String text) {
+    try {
+      return LocalTime.parse(text.indexOf(':') == 1 ? "0" + text : text);
+    } catch (DateTimeException e) {
+      throw new InputException(name + " " + text + " is no time on any clock: write 10:30");
+    }
+  }
+
+  private static ZonedDateTime dated(String name, String text, ZoneId zone) {
+    String iso = text.replace(' ', 'T');
+    try {
+      boolean offset = iso.endsWith("Z") || iso.indexOf('+') > 0 || iso.lastIndexOf('-') > 10;
+      if (offset) {
+        return OffsetDateTime.parse(iso).atZoneSameInstant(zone);
+      }
+      LocalDateTime local = LocalDateTime.parse(iso);
+      ZoneOffsetTransition change = zone.getRules().getTransition(local);
+      if (change != null && change.isGap()) {
+        throw new InputException(
+            name + " " + text + " does not exist in " + zone.getId() + ": the clocks skip it");
+      }
+      return local.atZone(zone);
+    } catch (DateTimeException e) {
+      throw new InputException(
+          name
+              + " "
+              + Shorten.to(text, 40)
+              + " is no date and time: write for example 2027-03-06T10:30");
+    }
+  }
+}

@@ -1,0 +1,227 @@
+package doughtide.cli.file;
+
+import doughtide.cli.args.Quantities;
+import doughtide.cli.text.Measure;
+import doughtide.cli.text.Shorten;
+import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Rise;
+import doughtide.core.quantity.Temperature;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** The columns of a table of readings, and what their cells mean. */
+public final class ReadingsColumns {
+
+  private static final String LAYOUT =
+      "the table begins with a line such as 'time;rise %;dough temp C;pH;note'";
+
+  /** What a column holds. */
+  public enum Kind {
+    TIME,
+    RISE,
+    HEIGHT,
+    TEMPERATURE,
+    PH,
+    NOTE
+  }
+
+  /**
+   * One column.
+   *
+   * @param kind what it holds
+   * @param unit the unit in its heading, empty if none
+   */
+  public record Column(Kind kind, String unit) {}
+
+  private final List<Column> columns;
+
+  private ReadingsColumns(List<Column> columns) {
+    this.columns = columns;
+  }
+
+  /** Whether a line is the heading of the table. */
+  public static boolean isHeading(String line) {
+    String start = line.strip().toLowerCase(Locale.ROOT).replace("\"", "");
+    return start.matches("time ?[;,\\t].*|time");
+  }
+
+  /** The separator of a heading. */
+  public static char separator(String heading) {
+    if (heading.indexOf(';') >= 0) {
+      return ';';
+    }
+    return heading.indexOf('\t') >= 0 ? '\t' : ',';
+  }
+
+  /**
+   * Reads the heading.
+   *
+   * @throws InputException if a column is not known or given twice, or there is nothing to learn
+   *     from
+   */
+  public static ReadingsColumns of(List<String> cells) {
+    List<Column> columns = new ArrayList<>();
+    for (String cell : cells) {
+      columns.add(column(cell));
+    }
+    for (Kind kind : List.of(Kind.TIME, Kind.RISE, Kind.HEIGHT, Kind.TEMPERATURE, Kind.PH)) {
+      if (columns.stream().filter(each -> each.kind() == kind).count() > 1) {
+        throw new InputException("the table has two columns for one thing: leave one out");
+      }
+    }
+    boolean rise = columns.stream().anyMatch(each -> each.kind() == Kind.RISE);
+    boolean height = columns.stream().anyMatch(each -> each.kind() == Kind.HEIGHT);
+    if (rise == height) {
+      throw new InputException(
+          rise
+              ? "the table has both rise and height: leave one out"
+              : "the table has no column 'rise' or 'height': " + LAYOUT);
+    }
+    return new ReadingsColumns(List.copyOf(columns));
+  }
+
+  private static Column column(String cell) {
+    String words = Quantities.clean(cell).toLowerCase(Locale.ROOT).replaceAll("[()\\[\\]_]", " ");
+    String name = words.replaceAll(" in ", " ").replaceAll("\\s+", " ").strip();
+    String unit = "";
+    int space = name.lastIndexOf(' ');
+    if (space > 0 && name.substring(space + 1).matches("%|mm|cm|°?c|°?f")) {
+      unit = name.substring(space + 1).replace("°", "");
+      name = name.substring(0, space).strip();
+    }
+    Kind kind =
+        switch (name) {
+          case "time" -> Kind.TIME;
+          case "rise" -> Kind.RISE;
+          case "height" -> Kind.HEIGHT;
+          case "dough temp", "dough temperature", "temp", "temperature" -> Kind.TEMPERATURE;
+          case "ph" -> Kind.PH;
+          case "note", "notes", "" -> Kind.NOTE;
+          default ->
+              throw new InputException(
+                  "the column '" + Shorten.to(cell, 40) + "' is not known: " + LAYOUT);
+        };
+    return new Column(kind, unit);
+  }
+
+  public int size() {
+    return columns.size();
+  }
+
+  /** The cell of a kind, empty if there is no such column or nothing in it. */
+  public String cell(List<String> cells, Kind kind) {
+    for (int i = 0; i < columns.size() && i < cells.size(); i++) {
+      if (columns.get(i).kind() == kind) {
+        return cells.get(i).strip();
+      }
+    }
+    return "";
+  }
+
+  private String unit(Kind kind) {
+    return columns.stream()
+        .filter(each -> each.kind() == kind)
+        .map(Column::unit)
+        .findFirst()
+        .orElse("");
+  }
+
+  /**
+   * The rise a line tells.
+   *
+   * @param startMm height at the start, if it is known
+   */
+  public Optional<Rise> rise(List<String> cells, OptionalDouble startMm) {
+    String rise = cell(cells, Kind.RISE);
+    String height = cell(cells, Kind.HEIGHT);
+    if (!height.isEmpty()) {
+      double times = millimetres("height", height, unit(Kind.HEIGHT)) / start(startMm);
+      return Optional.of(new Rise(times - 1));
+    }
+    if (rise.isEmpty()) {
+      return Optional.empty();
+    }
+    return Optional.of(risen(rise, unit(Kind.RISE), startMm));
+  }
+
+  private static Rise risen(String cell, String unit, OptionalDouble startMm) {
+    OptionalDouble plain = plainNumber(cell);
+    boolean length = unit.equals("mm") || unit.equals("cm") || cell.endsWith("m");
+    if (length) {
+      return new Rise(millimetres("rise", cell, unit) / start(startMm));
+    }
+    if (plain.isPresent() && unit.equals("%")) {
+      return Rise.ofPercent(plain.getAsDouble());
+    }
+    return Quantities.rise("rise", withUnit("rise", cell, unit));
+  }
+
+  private static double start(OptionalDouble startMm) {
+    return startMm.orElseThrow(
+        () ->
+            new InputException(
+                "heights need the starting height: add a line such as 'start height: 52 mm' at the"
+                    + " top"));
+  }
+
+  private static double millimetres(String name, String cell, String unit) {
+    OptionalDouble plain = plainNumber(cell);
+    if (plain.isPresent() && unit.equals("mm")) {
+      return plain.getAsDouble();
+    }
+    Measure given = Quantities.measure(name, withUnit(name, cell, unit), "a height", "78 mm");
+    return switch (given.unit().toLowerCase(Locale.ROOT)) {
+      case "mm" -> given.value();
+      case "cm" -> given.value() * 10;
+      default ->
+          throw new InputException(
+              name + " " + cell + " needs a unit: write " + given.number() + " mm");
+    };
+  }
+
+  /** The dough temperature a line tells, °C. */
+  public OptionalDouble celsius(List<String> cells) {
+    String cell = cell(cells, Kind.TEMPERATURE);
+    String unit = unit(Kind.TEMPERATURE);
+    if (cell.isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    OptionalDouble plain = plainNumber(cell);
+    if (plain.isPresent() && unit.equals("c")) {
+      return plain;
+    }
+    Temperature given = Quantities.temperature("dough temp", withUnit("dough temp", cell, unit));
+    return OptionalDouble.of(given.celsius());
+  }
+
+  /** The pH a line tells. */
+  public OptionalDouble ph(List<String> cells) {
+    String cell = cell(cells, Kind.PH);
+    return cell.isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(Quantities.number("pH", cell, 3, 7.5));
+  }
+
+  private static String withUnit(String name, String cell, String unit) {
+    Measure given = Quantities.measure(name, cell, "a number", "45%");
+    return given.unit().isEmpty() ? cell + unit : cell;
+  }
+
+  /** A number of plain digits with at most one point, read without the cost of the general way. */
+  private static OptionalDouble plainNumber(String cell) {
+    int points = 0;
+    for (int i = 0; i < cell.length(); i++) {
+      char c = cell.charAt(i);
+      if (c == '.') {
+        points++;
+      } else if (c < '0' || c > '9') {
+        return OptionalDouble.empty();
+      }
+    }
+    boolean number = !cell.isEmpty() && cell.length() < 16 && points < 2 && cell.length() > points;
+    return number ? OptionalDouble.of(Double.parseDouble(cell)) : OptionalDouble.empty();
+  }
+}

@@ -1,0 +1,200 @@
+package doughtide.cli.options;
+
+import doughtide.cli.args.Arguments;
+import doughtide.cli.args.FlourMix;
+import doughtide.cli.args.OptionSpec;
+import doughtide.cli.args.Quantities;
+import doughtide.cli.args.TemperatureSteps;
+import doughtide.cli.args.Words;
+import doughtide.cli.file.FlourFile;
+import doughtide.cli.session.Environment;
+import doughtide.cli.text.Understood;
+import doughtide.core.dough.DoughFormula;
+import doughtide.core.dough.Flour;
+import doughtide.core.dough.FlourClass;
+import doughtide.core.dough.Starter;
+import doughtide.core.dough.StarterCondition;
+import doughtide.core.dough.StarterShare;
+import doughtide.core.flourtrial.FlourRecord;
+import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Share;
+import doughtide.core.rise.DoughTemperature;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The options that describe a dough, and the dough they describe.
+ *
+ * @param formula flour, water, salt, starter, altitude
+ * @param temperature the dough's own, if given
+ * @param starterWord how the share of the starter was said, for the page
+ */
+public record DoughOptions(
+    DoughFormula formula, Optional<TemperatureSteps> temperature, StarterWord starterWord) {
+
+  public static final String DOUGH_TEMP = "dough-temp";
+  private static final String STARTER = "starter";
+  private static final String PREFERMENTED = "prefermented";
+  private static final String STARTER_HYDRATION = "starter-hydration";
+  private static final String STARTER_CONDITION = "starter-condition";
+  private static final String STARTER_FLOUR = "starter-flour";
+  private static final String FLOUR = "flour";
+  private static final String HYDRATION = "hydration";
+  private static final String DOUGH_YIELD = "dough-yield";
+  private static final String SALT = "salt";
+  private static final String ALTITUDE = "altitude";
+
+  /** Whether the share of the starter was said or assumed. */
+  public enum StarterWord {
+    GIVEN,
+    ASSUMED
+  }
+
+  /** The options, in the order of help. */
+  public static List<OptionSpec> specs() {
+    return List.of(
+        OptionSpec.value(
+            DOUGH_TEMP,
+            "TEMP",
+            "25C",
+            "The dough's own temperature, °C or °F, measured in the dough. If it changes:"
+                + " 25C,3h:22C is 25 °C for three hours after mixing, then 22 °C."),
+        OptionSpec.value(
+                STARTER, "SHARE", "20%", "Starter in per cent of the flour added to the dough.")
+            .withDefault("20%"),
+        OptionSpec.value(
+            PREFERMENTED,
+            "SHARE",
+            "9.1%",
+            "Instead of --starter: flour in the starter in per cent of all flour."),
+        OptionSpec.value(
+                STARTER_HYDRATION, "SHARE", "100%", "Water over flour in the starter, 40 to 300%.")
+            .withDefault("100%"),
+        OptionSpec.value(
+                STARTER_CONDITION,
+                "WORD",
+                "ripe",
+                "How the starter is when it goes in: ripe, young, past best or from cold.")
+            .withDefault("ripe"),
+        OptionSpec.value(STARTER_FLOUR, "FLOUR", "rye", "The flour the starter is kept on.")
+            .withDefault("white"),
+        OptionSpec.value(
+                FLOUR,
+                "FLOUR",
+                "white:80%,wholemeal wheat:20%",
+                "All flour of the dough, the starter's included: " + FlourClass.names() + ".")
+            .withDefault("white"),
+        FlourFile.option(),
+        OptionSpec.value(
+                HYDRATION,
+                "SHARE",
+                "72%",
+                "All water in per cent of all flour, the starter's included, 45 to 200%.")
+            .withDefault("70%"),
+        OptionSpec.value(
+            DOUGH_YIELD,
+            "NUMBER",
+            "170",
+            "Instead of --hydration: dough yield, 100 plus the hydration."),
+        OptionSpec.value(SALT, "SHARE", "2%", "Salt in per cent of all flour, 0 to 4%.")
+            .withDefault("2%"),
+        OptionSpec.value(
+                ALTITUDE, "HEIGHT", "1500m", "Height of the kitchen above the sea, m or ft.")
+            .withDefault("sea level"));
+  }
+
+  /** The dough that was described; a flour's record also gives the hydration chosen for it. */
+  public static DoughOptions read(Arguments arguments, Environment environment) {
+    arguments.exclusive(FLOUR, FlourFile.OPTION);
+    arguments.exclusive(STARTER, PREFERMENTED);
+    arguments.exclusive(HYDRATION, DOUGH_YIELD);
+    DoughFormula.Builder builder = DoughFormula.builder().starter(starter(arguments));
+    arguments.share(STARTER).map(StarterShare::ofAddedFlour).ifPresent(builder::starterShare);
+    arguments.share(PREFERMENTED).map(StarterShare::prefermented).ifPresent(builder::starterShare);
+    flour(arguments, FLOUR).ifPresent(builder::flour);
+    FlourFile.read(arguments, environment).ifPresent(record -> take(record, builder));
+    arguments.share(HYDRATION).ifPresent(builder::hydration);
+    arguments.text(DOUGH_YIELD).map(DoughOptions::doughYield).ifPresent(builder::doughYield);
+    arguments.share(SALT).ifPresent(builder::salt);
+    arguments.altitude(ALTITUDE).ifPresent(builder::altitude);
+    boolean said = arguments.has(STARTER) || arguments.has(PREFERMENTED);
+    return new DoughOptions(
+        builder.build(),
+        arguments.temperatureSteps(DOUGH_TEMP),
+        said ? StarterWord.GIVEN : StarterWord.ASSUMED);
+  }
+
+  private static void take(FlourRecord record, DoughFormula.Builder builder) {
+    builder.flour(record.toFlour());
+    record.hydration().ifPresent(builder::hydration);
+  }
+
+  private static double doughYield(String text) {
+    return Quantities.number("--" + DOUGH_YIELD, text, 145, 300);
+  }
+
+  private static Optional<Flour> flour(Arguments arguments, String option) {
+    return arguments.text(option).map(text -> FlourMix.parse("--" + option, text));
+  }
+
+  private static Starter starter(Arguments arguments) {
+    Starter usual = Starter.ripe();
+    Share hydration = arguments.share(STARTER_HYDRATION).orElse(usual.hydration());
+    Flour flour = flour(arguments, STARTER_FLOUR).orElse(usual.flour());
+    StarterCondition condition =
+        arguments.choice(STARTER_CONDITION, StarterCondition.class).orElse(usual.condition());
+    return new Starter(hydration, flour, condition);
+  }
+
+  /**
+   * The temperature, for commands that cannot do without.
+   *
+   * @throws InputException if it was not given or no dough has it
+   */
+  public DoughTemperature doughTemperature(Arguments arguments) {
+    return temperature.orElseThrow(() -> arguments.missing(DOUGH_TEMP)).dough("--" + DOUGH_TEMP);
+  }
+
+  /** Adds what was understood, both conventions of starter share side by side. */
+  public void describe(Understood page) {
+    describe(page, temperature.map(TemperatureSteps::words));
+  }
+
+  /**
+   * Adds what was understood.
+   *
+   * @param temperatureWords where the dough's temperature comes from, in words
+   */
+  public void describe(Understood page, String temperatureWords) {
+    describe(page, Optional.of(temperatureWords));
+  }
+
+  private void describe(Understood page, Optional<String> temperatureWords) {
+    page.add(
+        "Dough",
+        formula.flour().name()
+            + "; hydration "
+            + Words.percent(formula.hydration())
+            + " (dough yield "
+            + Words.rounded(formula.doughYield(), 1)
+            + "); salt "
+            + Words.percent(formula.salt()));
+    Starter starter = formula.starter();
+    page.add(
+        "Starter",
+        Words.percent(100 * formula.starterOfAddedFlour())
+            + " of the flour added = "
+            + Words.percent(100 * formula.prefermentedFlour())
+            + " prefermented flour"
+            + (starterWord == StarterWord.ASSUMED ? " (assumed, say --starter)" : ""));
+    page.add(
+        "",
+        Arguments.word(starter.condition())
+            + ", "
+            + starter.flour().name()
+            + ", hydration "
+            + Words.percent(starter.hydration()));
+    temperatureWords.ifPresent(words -> page.add("Dough temperature", words));
+    page.add("Kitchen", Words.altitude(formula.altitude()));
+  }
+}

@@ -1,0 +1,208 @@
+package doughtide.cli.options;
+
+import doughtide.cli.args.Arguments;
+import doughtide.cli.args.ClockTimes;
+import doughtide.cli.args.OptionSpec;
+import doughtide.cli.args.Words;
+import doughtide.core.forecast.RiseForecast;
+import doughtide.core.loaf.PieceForm;
+import doughtide.core.loaf.Proof;
+import doughtide.core.loaf.ShapeForecaster;
+import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Mass;
+import doughtide.core.quantity.Rise;
+import doughtide.core.quantity.Temperature;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+
+/**
+ * The options for what happens after bulk fermentation.
+ *
+ * @param ways the proof, once for each hour at which the oven may be hot; the first that leads to a
+ */
+public record ProofOptions(List<Proof> ways) {
+
+  private static final String COLD = "cold";
+  private static final String HOLD = "hold";
+  private static final String BAKE_AT = "bake-at";
+  private static final String PROOF_TEMP = "proof-temp";
+  private static final String PROOF = "proof";
+  private static final String REST = "rest";
+  private static final String PIECE = "piece";
+  private static final String FORM = "form";
+  private static final String TARGET = "target";
+  private static final double USUAL_PROOF_HOURS = 1.5;
+
+  public ProofOptions {
+    ways = List.copyOf(ways);
+  }
+
+  public static List<OptionSpec> specs() {
+    return List.of(
+        OptionSpec.value(
+            COLD, "TEMP", "4C", "The loaf proofs in a refrigerator of this temperature."),
+        OptionSpec.value(HOLD, "TIME", "12h", "With --cold: how long, then into the oven."),
+        OptionSpec.value(
+            BAKE_AT,
+            "TIME",
+            "07:00",
+            "With --cold and --mixed-at, instead of --hold: when it goes into the oven, the next"
+                + " such clock time that leaves time for bulk fermentation, or a full date."),
+        OptionSpec.value(
+            PROOF_TEMP,
+            "TEMP",
+            "24C",
+            "The loaf proofs in a room of this temperature; with --cold, before the cold."),
+        OptionSpec.value(PROOF, "TIME", "90min", "With --proof-temp: how long.")
+            .withDefault("90min"),
+        OptionSpec.value(
+                REST, "TIME", "30min", "Dividing, bench rest and shaping between bulk and proof.")
+            .withDefault("30min"),
+        OptionSpec.value(PIECE, "MASS", "850g", "The mass of one loaf.").withDefault("850g"),
+        OptionSpec.value(
+                FORM, "WORD", "round", "What it proofs as: round, oval, tin, baguette or tub.")
+            .withDefault("round"),
+        OptionSpec.value(
+                TARGET,
+                "RISE",
+                "90%",
+                "The rise wanted at the oven, as an undisturbed jar would show it.")
+            .withDefault("by flour"));
+  }
+
+  /** The proof asked for, if any. */
+  public static Optional<ProofOptions> read(Arguments arguments, Optional<ClockTimes> clock) {
+    arguments.exclusive(HOLD, BAKE_AT);
+    needs(arguments, PROOF, PROOF_TEMP);
+    needs(arguments, HOLD, COLD);
+    needs(arguments, BAKE_AT, COLD);
+    if (!arguments.has(COLD) && !arguments.has(PROOF_TEMP)) {
+      for (String option : List.of(REST, PIECE, FORM, TARGET)) {
+        refuseAlone(arguments, option);
+      }
+      return Optional.empty();
+    }
+    UnaryOperator<Proof> details = details(arguments);
+    if (!arguments.has(COLD)) {
+      return Optional.of(new ProofOptions(List.of(details.apply(room(arguments)))));
+    }
+    List<Proof> ways = cold(arguments, clock).stream().map(details).toList();
+    return Optional.of(new ProofOptions(ways));
+  }
+
+  private static void needs(Arguments arguments, String option, String other) {
+    if (arguments.has(option) && !arguments.has(other)) {
+      String example = other.equals(COLD) ? "4C" : "24C";
+      throw new InputException(
+          "--"
+              + option
+              + " says nothing without --"
+              + other
+              + ": add for example --"
+              + other
+              + " "
+              + example);
+    }
+  }
+
+  private static void refuseAlone(Arguments arguments, String option) {
+    if (arguments.has(option)) {
+      throw new InputException(
+          "--"
+              + option
+              + " is about the loaf after shaping: add how it proofs, for example --cold 4C --hold"
+              + " 12h or --proof-temp 24C");
+    }
+  }
+
+  private static Proof room(Arguments arguments) {
+    return Proof.inRoom(arguments.temperature(PROOF_TEMP).orElseThrow(), proofHours(arguments));
+  }
+
+  private static double proofHours(Arguments arguments) {
+    return arguments.hours(PROOF).orElse(USUAL_PROOF_HOURS);
+  }
+
+  private static List<Proof> cold(Arguments arguments, Optional<ClockTimes> clock) {
+    Temperature cold = arguments.temperature(COLD).orElseThrow();
+    if (arguments.has(HOLD)) {
+      return List.of(Proof.inCold(cold, arguments.hours(HOLD).orElseThrow()));
+    }
+    String bakeAt =
+        arguments
+            .text(BAKE_AT)
+            .orElseThrow(
+                () ->
+                    new InputException(
+                        "--cold needs to know how long: add --hold 12h, or --bake-at 07:00 with"
+                            + " --mixed-at"));
+    ClockTimes times =
+        clock.orElseThrow(
+            () ->
+                new InputException(
+                    "--bake-at needs the time of mixing: add for example --mixed-at 09:30"));
+    List<Proof> ways = new ArrayList<>();
+    for (double hours : times.hoursUntil("--" + BAKE_AT, bakeAt)) {
+      ways.add(Proof.inColdUntil(cold, hours));
+    }
+    return ways;
+  }
+
+  private static UnaryOperator<Proof> details(Arguments arguments) {
+    PieceForm form = arguments.choice(FORM, PieceForm.class).orElse(PieceForm.ROUND);
+    Optional<Mass> mass = arguments.mass(PIECE);
+    Optional<Rise> target = arguments.rise(TARGET);
+    return plain -> {
+      Proof proof = plain.withPiece(mass.orElse(plain.mass()), form);
+      if (arguments.has(REST)) {
+        proof = proof.withRest(arguments.hours(REST).orElseThrow());
+      }
+      if (arguments.has(COLD) && arguments.has(PROOF_TEMP)) {
+        proof =
+            proof.afterRoom(arguments.temperature(PROOF_TEMP).orElseThrow(), proofHours(arguments));
+      }
+      return target.isPresent() ? proof.withTarget(target.get()) : proof;
+    };
+  }
+
+  /**
+   * The proof that is meant: of several mornings the first at which a loaf can be ready.
+   *
+   * @param bulk the dough
+   */
+  public Proof chosen(RiseForecast bulk) {
+    return ways.stream()
+        .filter(way -> ways.size() == 1 || ShapeForecaster.of(bulk, way).forecast().isPossible())
+        .findFirst()
+        .orElse(ways.get(0));
+  }
+
+  /** The proof in words, for the page. */
+  public static String words(Proof proof) {
+    StringBuilder words = new StringBuilder();
+    words.append(Words.grams(proof.mass().grams())).append(", ").append(proof.form().words());
+    words.append("; rest and shaping ").append(Words.duration(proof.restHours()));
+    proof
+        .room()
+        .ifPresent(
+            room ->
+                words
+                    .append("; ")
+                    .append(Words.duration(proof.roomHours()))
+                    .append(" in a room of ")
+                    .append(Words.temperature(room)));
+    proof
+        .cold()
+        .ifPresent(
+            cold -> {
+              words.append("; ");
+              if (proof.ovenHour().isEmpty()) {
+                words.append(Words.duration(proof.holdHours())).append(' ');
+              }
+              words.append("in the cold at ").append(Words.temperature(cold));
+            });
+    return words.toString();
+  }
+}

@@ -1,0 +1,56 @@
+package doughtide.cli.options;
+
+import doughtide.cli.args.Arguments;
+import doughtide.cli.args.OptionSpec;
+import doughtide.cli.file.ReadingsFile;
+import doughtide.cli.file.StarterFile;
+import doughtide.cli.session.Environment;
+import doughtide.core.forecast.RiseForecaster;
+import doughtide.core.learning.LearnedStarter;
+import java.util.List;
+import java.util.Optional;
+
+/** The options that bring in what is known of a starter, and of the dough in hand. */
+public final class StarterOptions {
+
+  public static final String STARTER_FILE = "starter-file";
+  public static final String READINGS = "readings";
+
+  private StarterOptions() {}
+
+  public static List<OptionSpec> specs() {
+    return List.of(
+        file(),
+        OptionSpec.value(
+            READINGS,
+            "FILE",
+            "today.csv",
+            "The readings of the dough in hand: a file as for doughtide learn, which describes the"
+                + " dough itself, so leave the options of the dough out."),
+        ReadingsFile.skipOption());
+  }
+
+  /** The learned starter alone, for commands that take no readings. */
+  public static OptionSpec file() {
+    return OptionSpec.value(
+        STARTER_FILE,
+        "FILE",
+        "starter.json",
+        "What doughtide learn kept of your starter: the window becomes yours, and narrower.");
+  }
+
+  /** The starter, if a file was given. */
+  public static Optional<LearnedStarter> starter(Arguments arguments, Environment environment) {
+    return arguments
+        .text(STARTER_FILE)
+        .map(name -> StarterFile.read("--" + STARTER_FILE, name, environment));
+  }
+
+  /** A forecaster that believes what was learned, or the standard one. */
+  public static RiseForecaster forecaster(Arguments arguments, Environment environment) {
+    RiseForecaster standard = RiseForecaster.standard();
+    return starter(arguments, environment)
+        .map(starter -> standard.with(starter.posterior()))
+        .orElse(standard);
+  }
+}

@@ -1,0 +1,28 @@
+package doughtide.cli.session;
+
+import java.io.InputStream;
+import java.nio.file.Path;
+import java.time.Instant;
+import java.time.ZoneId;
+
+/** The surroundings of one call: everything that would make two runs differ. */
+public interface Environment {
+
+  /** The zone that applies when none is given. */
+  ZoneId zone();
+
+  /** The time now. */
+  Instant now();
+
+  /** The folder that relative file names start from. */
+  Path directory();
+
+  /** Standard input. */
+  InputStream in();
+
+  /** Whether a person watches, so that progress may be shown. */
+  boolean terminal();
+
+  /** Whether faults of the program are printed with their stack, for developers. */
+  boolean trace();
+}

@@ -1,0 +1,10 @@
+package doughtide.cli.text;
+
+/**
+ * A number and the unit written behind it.
+ *
+ * @param number the number as typed, with a decimal point
+ * @param value its value
+ * @param unit the unit as typed, empty if there is none
+ */
+public record Measure(String number, double value, String unit) {}

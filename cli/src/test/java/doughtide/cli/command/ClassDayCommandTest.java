@@ -1,0 +1,93 @@
+package doughtide.cli.command;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import doughtide.cli.CliRun;
+import doughtide.cli.JsonAnswer;
+import doughtide.cli.TestEnvironment;
+import java.io.IOException;
+import java.io.StringReader;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import net.fortuna.ical4j.data.CalendarBuilder;
+import net.fortuna.ical4j.model.Calendar;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class ClassDayCommandTest {
+  private static final String DAY =
+      "class.csv --ready-at 2027-03-14T12:00 --at-the-bench 07:00-22:00 --cold 4C"
+          + " --oven-capacity 4 --hands 2 --zone Europe/Berlin";
+  private static final String DOUGHS =
+      "name,loaves,piece,flour,hydration,starter,dough_temp,ready_at\n"
+          + "Harrow white,2,850g,white,70%,20%,24C,\n"
+          + "Fenside,2,800g,\"white:80%,rye:20%\",72%,10%,24C,\n"
+          + "Spelt,2,750g,\"spelt:50%,white:50%\",68%,20%,22C,13:00\n";
+
+  @TempDir Path folder;
+
+  private CliRun run(String doughs, String words) throws IOException {
+    Files.writeString(folder.resolve("class.csv"), doughs);
+    List<String> all = new ArrayList<>(List.of("class-day"));
+    all.addAll(Arrays.asList((DAY + " " + words).strip().split(" ")));
+    return CliRun.in(TestEnvironment.in(folder), all.toArray(String[]::new));
+  }
+
+  @Test
+  void thePageHasOneTimelineTheOvenAndEveryDough() throws IOException {
+    CliRun run = run(DOUGHS, "");
+
+    assertThat(run.err()).isEmpty();
+    assertThat(run.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
+    assertThat(run.out())
+        .contains("Harrow white", "Fenside", "Spelt", "Oven:", "6 loaves in all", "2 persons")
+        .contains("Caution: raw flour");
+  }
+
+  @Test
+  void jsonNamesEveryStepItsDoughsAndThePerson() throws IOException {
+    JsonAnswer answer = JsonAnswer.of(run(DOUGHS, "--format json"));
+
+    assertThat(answer.text("schema")).isEqualTo("doughtide/class-day/1");
+    assertThat(answer.number("doughs.size")).isEqualTo(3);
+    assertThat(answer.text("steps.0.step")).isEqualTo("feed the starter");
+    assertThat(answer.text("steps.0.person")).isIn("A", "B");
+    for (int i = 0; i < answer.number("ovenLoads.size"); i++) {
+      assertThat(answer.number("ovenLoads." + i + ".loaves")).isLessThanOrEqualTo(4);
+    }
+  }
+
+  @Test
+  void csvChartAndCalendarAreWritten() throws Exception {
+    CliRun run = run(DOUGHS, "--format csv --chart day.svg --calendar day.ics");
+
+    assertThat(run.err()).isEmpty();
+    long handsOn = run.out().lines().filter(line -> line.contains(",yes,")).count();
+    assertThat(run.out()).startsWith("step,doughs,person,from,to,hands_on,detail\n");
+    assertThat(Files.readString(folder.resolve("day.svg"))).contains("Fenside", "Hands A");
+    Calendar calendar =
+        new CalendarBuilder().build(new StringReader(Files.readString(folder.resolve("day.ics"))));
+    assertThat(calendar.getComponents("VEVENT")).hasSize((int) handsOn);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "name,loave;A,2 | line 1: column 'loave' is not known here: did you mean loaves?",
+        "name,loaves;A,two | line 2: loaves",
+        "name,hydration;A,72 | line 2: hydration 72 has no unit",
+        "name,loaves;A,2;A,3 | line 3: the name 'A' stands there twice",
+        "name,loaves | has no doughs",
+        "name,ready_at;A,2027-03-18T12:00 | line 2: ready_at",
+      })
+  void aFileThatCannotBeUsedIsRefusedInOneLine(String file, String part) throws IOException {
+    assertThat(run(file.replace(';', '\n') + "\n", "").refusal()).contains(part);
+  }
+}

@@ -1,0 +1,356 @@
+package doughtide.core.day;
+
+import doughtide.core.dough.DoughFormula;
+import doughtide.core.dough.StarterShare;
+import doughtide.core.feeding.FeedChoice;
+import doughtide.core.forecast.RiseForecaster;
+import doughtide.core.loaf.PieceForm;
+import doughtide.core.loaf.StrengthPlan;
+import doughtide.core.quantity.Checks;
+import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Mass;
+import doughtide.core.quantity.Rise;
+import doughtide.core.quantity.Share;
+import doughtide.core.quantity.Temperature;
+import doughtide.core.thermal.TemperatureTrace;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * What is given when a day is planned backward from the bread: when it must be ready, when the
+ * baker is at the bench, kitchen, cold, oven, dough and loaves. Immutable; hours count along an
+ * axis whose zero is the caller's choice.
+ *
+ * <pre>{@code
+ * BakeDay day = BakeDay.builder()
+ *     .readyAt(36)
+ *     .bench(new BenchHours(List.of(new BenchInterval(-7, -1.5), new BenchInterval(6.5, 8.5),
+ *         new BenchInterval(17, 22.5), new BenchInterval(30.5, 32.5))))
+ *     .kitchen(TemperatureTrace.steady(Temperature.ofCelsius(21)))
+ *     .fridge(Temperature.ofCelsius(4))
+ *     .build();
+ * }</pre>
+ */
+public final class BakeDay {
+  /** What keeps the dough during bulk fermentation. */
+  public enum BulkPlace {
+    /** It stands in the kitchen and drifts towards its temperature. */
+    KITCHEN,
+    /** A proofer or the like holds it at its temperature after mixing. */
+    HELD
+  }
+
+  private static final int MOST_LOAVES = 500;
+
+  private final Builder given;
+
+  private BakeDay(Builder given) {
+    this.given = given;
+  }
+
+  /**
+   * A builder with a kitchen at 21 °C, no refrigerator, the usual oven, the usual dough and one
+   * loaf of 850 g; hours ready and at the bench must be given.
+   */
+  public static Builder builder() {
+    return new Builder();
+  }
+
+  /** A builder that starts from this day. */
+  public Builder toBuilder() {
+    return new Builder(given);
+  }
+
+  /** When the bread must be cool enough to slice. */
+  public double readyHour() {
+    return given.readyHour;
+  }
+
+  /** When the baker is at the bench. */
+  public BenchHours bench() {
+    return given.bench.orElseThrow();
+  }
+
+  /** The kitchen over the axis. */
+  public TemperatureTrace kitchen() {
+    return given.kitchen;
+  }
+
+  /** The refrigerator, if there is one. */
+  public Optional<Temperature> fridge() {
+    return given.fridge;
+  }
+
+  /** The oven. */
+  public Oven oven() {
+    return given.oven;
+  }
+
+  /** Hours in which the oven is taken by other doughs, without preheating. */
+  public List<BenchInterval> ovenTaken() {
+    return given.ovenTaken;
+  }
+
+  /** Feedings of other doughs whose starter can be used as well. */
+  public List<FeedChoice> otherFeedings() {
+    return given.otherFeedings;
+  }
+
+  /** The dough; its starter share is not used. */
+  public DoughFormula dough() {
+    return given.dough;
+  }
+
+  /** The dough with a share of starter, in per cent of the flour added. */
+  DoughFormula dough(double starterPercent) {
+    return given.dough.toBuilder()
+        .starterShare(StarterShare.ofAddedFlour(Share.ofPercent(starterPercent)))
+        .build();
+  }
+
+  /** Number of loaves. */
+  public int loaves() {
+    return given.loaves;
+  }
+
+  /** Dough of one loaf. */
+  public Mass piece() {
+    return given.piece;
+  }
+
+  /** All dough. */
+  public Mass allDough() {
+    return Mass.ofGrams(given.piece.grams() * given.loaves);
+  }
+
+  /** Form of a loaf. */
+  public PieceForm form() {
+    return given.form;
+  }
+
+  /** Rise wanted at the oven. */
+  public Rise target() {
+    return given.target.orElse(given.dough.flour().targetRise());
+  }
+
+  /** Belief and parameters. */
+  public RiseForecaster forecaster() {
+    return given.forecaster;
+  }
+
+  /** Autolyse and folds. */
+  public StrengthPlan strength() {
+    return given.strength.orElseGet(() -> StrengthPlan.usual(given.dough.flour()));
+  }
+
+  /** What keeps the dough. */
+  public BulkPlace bulkPlace() {
+    return given.bulkPlace;
+  }
+
+  /** Dough temperatures that may be planned, °C. */
+  public List<Double> doughCelsius() {
+    return given.doughCelsius;
+  }
+
+  /** Starter shares that may be planned, per cent of the flour added. */
+  public List<Double> starterPercents() {
+    return given.starterPercents;
+  }
+
+  /** How many plans are wanted. */
+  public int plans() {
+    return given.plans;
+  }
+
+  /** Divide, bench rest and shape together, hours. */
+  public double restHours() {
+    return given.restHours > 0 ? given.restHours : usualRest(given.loaves);
+  }
+
+  /** Half an hour for up to four loaves, two minutes more for each more (starting value). */
+  private static double usualRest(int loaves) {
+    return Math.min(0.5 + Math.max(0, loaves - 4) / 30.0, 4);
+  }
+
+  /** Collects what is given; every method returns the builder. */
+  public static final class Builder {
+    private double readyHour = Double.NaN;
+    private Optional<BenchHours> bench = Optional.empty();
+    private TemperatureTrace kitchen = TemperatureTrace.steady(Temperature.ofCelsius(21));
+    private Optional<Temperature> fridge = Optional.empty();
+    private Oven oven = Oven.usual();
+    private List<BenchInterval> ovenTaken = List.of();
+    private List<FeedChoice> otherFeedings = List.of();
+    private DoughFormula dough = DoughFormula.builder().build();
+    private int loaves = 1;
+    private Mass piece = Mass.ofGrams(850);
+    private PieceForm form = PieceForm.ROUND;
+    private Optional<Rise> target = Optional.empty();
+    private RiseForecaster forecaster = RiseForecaster.standard();
+    private Optional<StrengthPlan> strength = Optional.empty();
+    private BulkPlace bulkPlace = BulkPlace.KITCHEN;
+    private List<Double> doughCelsius = List.of(20.0, 22.0, 24.0, 26.0, 28.0);
+    private List<Double> starterPercents = List.of(2.0, 3.0, 5.0, 8.0, 12.0, 16.0, 20.0, 30.0);
+    private int plans = 3;
+    private double restHours;
+
+    private Builder() {}
+
+    private Builder(Builder from) {
+      this.readyHour = from.readyHour;
+      this.bench = from.bench;
+      this.kitchen = from.kitchen;
+      this.fridge = from.fridge;
+      this.oven = from.oven;
+      this.ovenTaken = from.ovenTaken;
+      this.otherFeedings = from.otherFeedings;
+      this.dough = from.dough;
+      this.loaves = from.loaves;
+      this.piece = from.piece;
+      this.form = from.form;
+      this.target = from.target;
+      this.forecaster = from.forecaster;
+      this.strength = from.strength;
+      this.bulkPlace = from.bulkPlace;
+      this.doughCelsius = from.doughCelsius;
+      this.starterPercents = from.starterPercents;
+      this.plans = from.plans;
+      this.restHours = from.restHours;
+    }
+
+    /** When the bread must be cool enough to slice, −8760…8760. */
+    public Builder readyAt(double hour) {
+      this.readyHour = Checks.inRange("hour the bread is wanted", hour, -8760, 8760, "h");
+      return this;
+    }
+
+    /** When the baker is at the bench. */
+    public Builder bench(BenchHours hours) {
+      this.bench = Optional.of(hours);
+      return this;
+    }
+
+    /** The kitchen over the axis. */
+    public Builder kitchen(TemperatureTrace trace) {
+      this.kitchen = trace;
+      return this;
+    }
+
+    /** The refrigerator, 0…12 °C. */
+    public Builder fridge(Temperature temperature) {
+      Checks.inRange("refrigerator", temperature.celsius(), 0, 12, "°C");
+      this.fridge = Optional.of(temperature);
+      return this;
+    }
+
+    /** The oven. */
+    public Builder oven(Oven value) {
+      this.oven = value;
+      return this;
+    }
+
+    /** Hours in which the oven is taken by other doughs, without preheating. */
+    public Builder ovenTaken(List<BenchInterval> hours) {
+      this.ovenTaken = List.copyOf(hours);
+      return this;
+    }
+
+    /** Feedings of other doughs of the same starter, which can be used as well. */
+    public Builder otherFeedings(List<FeedChoice> feedings) {
+      this.otherFeedings = List.copyOf(feedings);
+      return this;
+    }
+
+    /** The dough; its starter share is not used. */
+    public Builder dough(DoughFormula formula) {
+      this.dough = formula;
+      return this;
+    }
+
+    /**
+     * The loaves.
+     *
+     * @param number 1…500
+     * @param mass dough of one
+     * @param pieceForm form of one
+     */
+    public Builder loaves(int number, Mass mass, PieceForm pieceForm) {
+      this.loaves = (int) Checks.inRange("loaves", number, 1, MOST_LOAVES, "");
+      this.piece = mass;
+      this.form = pieceForm;
+      return this;
+    }
+
+    /** Rise wanted at the oven, 10…400 %. */
+    public Builder target(Rise rise) {
+      Checks.inRange("target rise", rise.percent(), 10, 400, "%");
+      this.target = Optional.of(rise);
+      return this;
+    }
+
+    /** Belief and parameters, for example a learned starter. */
+    public Builder forecaster(RiseForecaster value) {
+      this.forecaster = value;
+      return this;
+    }
+
+    /** Autolyse and folds, for example from graded bowls. */
+    public Builder strength(StrengthPlan value) {
+      this.strength = Optional.of(value);
+      return this;
+    }
+
+    /** What keeps the dough during bulk fermentation. */
+    public Builder bulkPlace(BulkPlace place) {
+      this.bulkPlace = place;
+      return this;
+    }
+
+    /** Dough temperatures that may be planned, each 10…32 °C. */
+    public Builder doughCelsius(List<Double> celsius) {
+      celsius.forEach(each -> Checks.inRange("dough temperature", each, 10, 32, "°C"));
+      this.doughCelsius = sorted("dough temperatures", celsius);
+      return this;
+    }
+
+    /** Starter shares that may be planned, each 0.5…100 % of the flour added. */
+    public Builder starterPercents(List<Double> percents) {
+      percents.forEach(each -> Checks.inRange("starter share", each, 0.5, 100, "%"));
+      this.starterPercents = sorted("starter shares", percents);
+      return this;
+    }
+
+    private static List<Double> sorted(String what, List<Double> values) {
+      if (values.isEmpty()) {
+        throw new InputException("no " + what + " are given: give at least one");
+      }
+      return values.stream().sorted().distinct().toList();
+    }
+
+    /** How many plans are wanted, 1…20. */
+    public Builder plans(int number) {
+      this.plans = (int) Checks.inRange("plans", number, 1, 20, "");
+      return this;
+    }
+
+    /** Divide, bench rest and shape together, 0.1…6 h. */
+    public Builder restHours(double hours) {
+      this.restHours = Checks.inRange("divide, rest and shape", hours, 0.1, 6, "h");
+      return this;
+    }
+
+    /**
+     * @throws InputException if the hour ready or the hours at the bench were not given
+     */
+    public BakeDay build() {
+      if (Double.isNaN(readyHour)) {
+        throw new InputException("the hour the bread is wanted is missing: give readyAt");
+      }
+      if (bench.isEmpty()) {
+        throw new InputException("the hours at the bench are missing: give bench");
+      }
+      return new BakeDay(new Builder(this));
+    }
+  }
+}

@@ -1,0 +1,277 @@
+package doughtide.core.day;
+
+import doughtide.core.dough.DoughFormula;
+import doughtide.core.dough.Ingredients;
+import doughtide.core.feeding.FeedAmounts;
+import doughtide.core.feeding.FeedChoice;
+import doughtide.core.feeding.Feeding;
+import doughtide.core.forecast.TimeWindow;
+import doughtide.core.loaf.PieceForm;
+import doughtide.core.loaf.Proof;
+import doughtide.core.loaf.ShapeForecast;
+import doughtide.core.loaf.StrengthPlan;
+import doughtide.core.quantity.Mass;
+import doughtide.core.quantity.Rise;
+import doughtide.core.quantity.Temperature;
+import doughtide.core.rise.DoughTemperature;
+import doughtide.core.thermal.Warming;
+import doughtide.core.thermal.WaterAnswer;
+import doughtide.core.thermal.WaterTemperature;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * One plan for a day: every step by the clock, and how much later each may be. Hours are on the
+ * plan's axis unless said otherwise.
+ *
+ * <p>The baker is taken to end bulk fermentation when the sample jar shows {@link #shapeRise}, or
+ * as near to that moment as the hours at the bench allow; all other steps keep to the clock; a
+ * proof in the kitchen keeps its length.
+ */
+public final class BakePlan {
+  private static final double KEEP_GRAMS = 20;
+
+  /** A scale that shows whole grams weighs less than this badly (starting value). */
+  private static final double LEAST_STARTER_GRAMS = 4;
+
+  private final BakeDay day;
+  private final Draft draft;
+  private final Weighed weighed;
+  private final DoughTemperature temperature;
+  private final Optional<String> knob;
+
+  BakePlan(
+      BakeDay day,
+      Draft draft,
+      Weighed weighed,
+      DoughTemperature temperature,
+      Optional<String> knob) {
+    this.day = day;
+    this.draft = draft;
+    this.weighed = weighed;
+    this.temperature = temperature;
+    this.knob = knob;
+  }
+
+  /**
+   * What the ensemble says of a draft.
+   *
+   * @param goodShare share of doughs that come out right
+   * @param shape when the jar shows the moment, on the axis
+   * @param riseAtBake rise at the oven, per cent
+   * @param bakeUntil until when the loaves are good to bake, on the axis
+   * @param margins of the steps that matter to the dough, in order
+   */
+  record Weighed(
+      double goodShare,
+      TimeWindow shape,
+      ShapeForecast.RiseRange riseAtBake,
+      TimeWindow bakeUntil,
+      List<StepMargin> margins) {
+    Weighed {
+      margins = List.copyOf(margins);
+    }
+
+    double marginHours() {
+      return margins.stream().mapToDouble(StepMargin::hours).min().orElse(0);
+    }
+
+    StepMargin tight() {
+      return margins.stream().min(Comparator.comparingDouble(StepMargin::hours)).orElseThrow();
+    }
+
+    double margin(BakeStep.Kind kind) {
+      return margins.stream()
+          .filter(each -> each.kind() == kind)
+          .mapToDouble(StepMargin::hours)
+          .findFirst()
+          .orElse(0);
+    }
+  }
+
+  /** What was planned for. */
+  public BakeDay day() {
+    return day;
+  }
+
+  /** Every step by the clock, ascending. */
+  public List<BakeStep> steps() {
+    return draft.steps(day);
+  }
+
+  /** The first step of a kind. */
+  public Optional<BakeStep> step(BakeStep.Kind kind) {
+    return steps().stream().filter(step -> step.kind() == kind).findFirst();
+  }
+
+  /** The feeding before. */
+  public FeedChoice feed() {
+    return draft.feed();
+  }
+
+  /** The dough. */
+  public DoughFormula dough() {
+    return day.dough(draft.route().starterPercent());
+  }
+
+  /** Starter in per cent of the flour added. */
+  public double starterPercent() {
+    return draft.route().starterPercent();
+  }
+
+  /** Wanted dough temperature after mixing. */
+  public Temperature doughTemperature() {
+    return Temperature.ofCelsius(draft.route().doughCelsius());
+  }
+
+  /** The dough's temperature from mixing on, as planned. */
+  public DoughTemperature temperature() {
+    return temperature;
+  }
+
+  /** Autolyse and folds. */
+  public StrengthPlan strength() {
+    return draft.strength();
+  }
+
+  /** When starter and salt come in: hour 0 of the dough. */
+  public double mixHour() {
+    return draft.mixHour();
+  }
+
+  /** When the tub goes into the cold, where bulk fermentation is partly in the cold. */
+  public OptionalDouble bulkColdFrom() {
+    return draft.route().coldFrom();
+  }
+
+  /** When the tub comes out again. */
+  public OptionalDouble bulkColdTo() {
+    return draft.route().coldTo();
+  }
+
+  /** Likely end of bulk fermentation. */
+  public double bulkEndHour() {
+    return draft.basketHour() - day.restHours();
+  }
+
+  /** When the loaves are in their baskets. */
+  public double basketHour() {
+    return draft.basketHour();
+  }
+
+  /** When the first batch goes into the oven. */
+  public double ovenHour() {
+    return draft.ovenHour();
+  }
+
+  /** Where the loaves wait. */
+  public ProofKind proofKind() {
+    return draft.proof();
+  }
+
+  /** Length of the proof, hours. */
+  public double proofHours() {
+    return draft.ovenHour() - draft.basketHour();
+  }
+
+  /** What happens after bulk fermentation, for a forecast of the loaf. */
+  public Proof proof() {
+    Proof plain =
+        draft.proof() == ProofKind.COLD
+            ? Proof.inColdUntil(day.fridge().orElseThrow(), draft.ovenHours())
+            : Proof.inRoom(
+                Temperature.ofCelsius(day.kitchen().celsius(draft.basketHour())), proofHours());
+    return plain
+        .withRest(day.restHours())
+        .withPiece(day.piece(), day.form())
+        .withTarget(day.target());
+  }
+
+  /** Form of the loaves. */
+  public PieceForm form() {
+    return day.form();
+  }
+
+  /** Rise of the sample jar that ends bulk fermentation. */
+  public Rise shapeRise() {
+    return new Rise(draft.shapeRise());
+  }
+
+  /** When the jar is there: one dough in ten before, half, nine in ten. */
+  public TimeWindow shapeWindow() {
+    return weighed.shape();
+  }
+
+  /** Rise at the oven. */
+  public ShapeForecast.RiseRange riseAtBake() {
+    return weighed.riseAtBake();
+  }
+
+  /** Until when the loaves are good to bake. */
+  public TimeWindow bakeUntil() {
+    return weighed.bakeUntil();
+  }
+
+  /** Share of doughs that come out right if all goes by the plan, 0…1. */
+  public double goodShare() {
+    return weighed.goodShare();
+  }
+
+  /** Margins of the steps that matter to the dough, in their order. */
+  public List<StepMargin> margins() {
+    return weighed.margins();
+  }
+
+  /** The least margin, hours: what plans are ranked by. */
+  public double marginHours() {
+    return weighed.marginHours();
+  }
+
+  /** The step with the least margin. */
+  public StepMargin tight() {
+    return weighed.tight();
+  }
+
+  /** Which single change would give the tight step more room; empty if none tried does. */
+  public Optional<String> knob() {
+    return knob;
+  }
+
+  /** What to weigh for all loaves, grams. */
+  public Ingredients ingredients() {
+    return dough().forDough(day.allDough());
+  }
+
+  /** What to weigh for the feeding, with 20 g kept back, more where the starter weighs little. */
+  public FeedAmounts feedAmounts() {
+    return feedAmounts(ingredients().starterGrams());
+  }
+
+  /** The same where the starter is for other doughs too. */
+  FeedAmounts feedAmounts(double use) {
+    Feeding feeding =
+        Feeding.of(draft.feed().ratio())
+            .withStarter(day.dough().starter())
+            .withFlour(day.dough().starter().flour());
+    double keep = Math.max(KEEP_GRAMS, LEAST_STARTER_GRAMS * draft.feed().ratio().growth() - use);
+    return feeding.amounts(Mass.ofGrams(use), Mass.ofGrams(keep));
+  }
+
+  /**
+   * Temperature of the water to pour, everything else at the kitchen's temperature.
+   *
+   * @param mixing how much mixing warms the dough
+   */
+  public WaterAnswer water(Warming mixing) {
+    Temperature kitchen = Temperature.ofCelsius(day.kitchen().celsius(mixHour()));
+    return WaterTemperature.of(ingredients(), kitchen, dough().starter().hydration(), kitchen)
+        .mixing(mixing)
+        .waterFor(doughTemperature());
+  }
+
+  Draft draft() {
+    return draft;
+  }
+}

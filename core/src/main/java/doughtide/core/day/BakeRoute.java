@@ -1,0 +1,48 @@
+package doughtide.core.day;
+
+import java.util.OptionalDouble;
+
+/**
+ * What is decided about a dough before it is shaped; hours on the plan's axis.
+ *
+ * @param starterPercent starter in per cent of the flour added
+ * @param doughCelsius dough temperature after mixing, °C
+ * @param mixHour when starter and salt come in
+ * @param coldFrom when the tub goes into the cold, if it does
+ * @param coldTo when it comes out again
+ */
+public record BakeRoute(
+    double starterPercent,
+    double doughCelsius,
+    double mixHour,
+    OptionalDouble coldFrom,
+    OptionalDouble coldTo) {
+
+  public static BakeRoute inRoom(double starterPercent, double doughCelsius, double mixHour) {
+    return new BakeRoute(
+        starterPercent, doughCelsius, mixHour, OptionalDouble.empty(), OptionalDouble.empty());
+  }
+
+  BakeRoute partlyCold(double from, double to) {
+    return new BakeRoute(
+        starterPercent, doughCelsius, mixHour, OptionalDouble.of(from), OptionalDouble.of(to));
+  }
+
+  BakeRoute withStarter(double percent) {
+    return new BakeRoute(percent, doughCelsius, mixHour, coldFrom, coldTo);
+  }
+
+  BakeRoute withDough(double celsius) {
+    return new BakeRoute(starterPercent, celsius, mixHour, coldFrom, coldTo);
+  }
+
+  /** Mixed at another hour; what happens in the cold keeps its clock. */
+  BakeRoute withMixHour(double hour) {
+    return new BakeRoute(starterPercent, doughCelsius, hour, coldFrom, coldTo);
+  }
+
+  /** From mixing to when shaping is possible at the earliest. */
+  double earliestShapeHours() {
+    return coldTo.isPresent() ? coldTo.getAsDouble() - mixHour + 0.25 : 1;
+  }
+}

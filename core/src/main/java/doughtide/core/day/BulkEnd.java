@@ -1,0 +1,115 @@
+package doughtide.core.day;
+
+import doughtide.core.dough.DoughFormula;
+import doughtide.core.forecast.RiseForecast;
+import doughtide.core.forecast.RiseForecaster;
+import doughtide.core.forecast.TimeWindow;
+import doughtide.core.loaf.Proof;
+import doughtide.core.loaf.ShapeForecast;
+import doughtide.core.loaf.ShapeForecaster;
+import doughtide.core.quantity.Rise;
+import doughtide.core.rise.DoughTemperature;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What ends bulk fermentation: a rise that the sample jar shows, or the moment from which the loaf
+ * is right at the oven after its proof. Immutable.
+ *
+ * <pre>{@code
+ * BulkEnd half = BulkEnd.atRise(Rise.ofPercent(50));
+ * BulkEnd night = BulkEnd.before(Proof.inCold(Temperature.ofCelsius(4), 12));
+ * }</pre>
+ */
+public final class BulkEnd {
+  /** Members that look for a shape point: each costs a loaf followed through its proof. */
+  private static final int PROOF_MEMBERS = 128;
+
+  private static final int LIKELY_MEMBERS = 8;
+  private static final double LONGEST_HOURS = 96;
+
+  /** Stands for a bulk fermentation that never ends. */
+  static final double NEVER_HOURS = 2 * LONGEST_HOURS;
+
+  private final Optional<Rise> rise;
+  private final Optional<Proof> proof;
+
+  private BulkEnd(Optional<Rise> rise, Optional<Proof> proof) {
+    this.rise = rise;
+    this.proof = proof;
+  }
+
+  /** At a rise of the sample jar. */
+  public static BulkEnd atRise(Rise rise) {
+    return new BulkEnd(Optional.of(rise), Optional.empty());
+  }
+
+  /** In time for a proof: the shape point. */
+  public static BulkEnd before(Proof proof) {
+    return new BulkEnd(Optional.empty(), Optional.of(proof));
+  }
+
+  /** The rise asked for; empty where the proof decides. */
+  public Optional<Rise> rise() {
+    return rise;
+  }
+
+  /** The proof that decides; empty where a rise was asked for. */
+  public Optional<Proof> proof() {
+    return proof;
+  }
+
+  /** When it comes, hours since mixing, and the rise that shows it. */
+  public Moment in(RiseForecast forecast) {
+    if (proof.isPresent()) {
+      ShapeForecast shape = ShapeForecaster.of(forecast, proof.get()).forecast();
+      return new Moment(shape.hours(), shape.rise());
+    }
+    OptionalDouble percent = OptionalDouble.of(rise.orElseThrow().percent());
+    return new Moment(
+        forecast.hoursToRise(rise.get()), new ShapeForecast.RiseRange(percent, percent, percent));
+  }
+
+  /**
+   * The end of bulk fermentation.
+   *
+   * @param hours since mixing
+   * @param rise that the sample jar shows then
+   */
+  public record Moment(TimeWindow hours, ShapeForecast.RiseRange rise) {}
+
+  /** A forecaster with as many members as this end can be looked for with. */
+  RiseForecaster members(RiseForecaster forecaster) {
+    boolean fewer = proof.isPresent() && forecaster.ensemble().size() > PROOF_MEMBERS;
+    return fewer ? forecaster.withMembers(PROOF_MEMBERS) : forecaster;
+  }
+
+  /**
+   * Likely hours from mixing: 0 where even shaping at once is too late, or what stands for never.
+   */
+  double likelyHours(
+      RiseForecaster forecaster, DoughFormula formula, DoughTemperature temperature) {
+    if (rise.isPresent()) {
+      return forecaster
+          .typical(formula, temperature)
+          .runFast(LONGEST_HOURS)
+          .hoursToRise(rise.get())
+          .orElse(NEVER_HOURS);
+    }
+    RiseForecast few = forecaster.withMembers(LIKELY_MEMBERS).forecast(formula, temperature);
+    ShapeForecaster shaper = ShapeForecaster.of(few, proof.orElseThrow());
+    ShapeForecast shape = shaper.forecast();
+    if (shape.likely().isPresent()) {
+      return shape.likely().get().bulkEndHours();
+    }
+    return shaper.nightIfShapedAt(0).filter(night -> isTooFar(night, shape)).isPresent()
+        ? 0
+        : NEVER_HOURS;
+  }
+
+  private static boolean isTooFar(ShapeForecast.Night night, ShapeForecast shape) {
+    double reached = night.riseAtBake().likely().orElse(0);
+    boolean over = night.over().likely().orElse(NEVER_HOURS) <= night.ovenHours();
+    return over || reached >= shape.target().percent();
+  }
+}

@@ -1,0 +1,171 @@
+package doughtide.core.day;
+
+import doughtide.core.feeding.FeedChoice;
+import doughtide.core.loaf.StrengthPlan;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+
+/**
+ * A plan on the likely path, before it is weighed.
+ *
+ * @param route starter share, dough temperature, mixing, cold
+ * @param feed the feeding
+ * @param strength autolyse and folds that fit
+ * @param proof where the loaves wait
+ * @param shapedHours from mixing to the basket
+ * @param ovenHour first batch into the oven, on the axis
+ * @param shapeRise rise at which bulk fermentation ends
+ * @param risePerHour how fast the dough rises then
+ */
+record Draft(
+    BakeRoute route,
+    FeedChoice feed,
+    StrengthPlan strength,
+    ProofKind proof,
+    double shapedHours,
+    double ovenHour,
+    double shapeRise,
+    double risePerHour) {
+
+  double mixHour() {
+    return route.mixHour();
+  }
+
+  double basketHour() {
+    return mixHour() + shapedHours;
+  }
+
+  double ovenHours() {
+    return ovenHour - mixHour();
+  }
+
+  /**
+   * Shaped at a rise that is higher by so much; the oven keeps its hour.
+   *
+   * @param rise how much higher
+   * @param restHours bench rest and shaping
+   */
+  Draft laterBy(double rise, double restHours) {
+    double later = Math.rint(rise / risePerHour * 12) / 12;
+    double most = Math.max(0, ovenHours() - shapedHours - 0.5);
+    double moved = Math.min(Math.max(later, restHours - shapedHours + 0.5), most);
+    return new Draft(
+            route,
+            feed,
+            strength,
+            proof,
+            shapedHours + moved,
+            ovenHour,
+            Math.max(0, shapeRise + moved * risePerHour),
+            risePerHour)
+        .withFoldsBeforeShaping(restHours);
+  }
+
+  /** All steps by the clock. */
+  List<BakeStep> steps(BakeDay day) {
+    List<BakeStep> steps = new ArrayList<>();
+    add(steps, BakeStep.Kind.FEED, feed.feedHour(), Work.FEED_HOURS, 0);
+    if (strength.autolyseHours() > 0) {
+      double from = mixHour() - strength.autolyseHours() - Work.AUTOLYSE_HOURS;
+      add(steps, BakeStep.Kind.AUTOLYSE, from, Work.AUTOLYSE_HOURS, 0);
+    }
+    add(steps, BakeStep.Kind.MIX, mixHour(), Work.MIX_HOURS, 0);
+    for (int i = 1; i <= strength.folds(); i++) {
+      double at = mixHour() + i * strength.spacingHours();
+      add(steps, BakeStep.Kind.FOLD, at, Work.FOLD_HOURS, i);
+    }
+    route
+        .coldFrom()
+        .ifPresent(at -> add(steps, BakeStep.Kind.BULK_INTO_COLD, at, Work.CARRY_HOURS, 0));
+    route
+        .coldTo()
+        .ifPresent(at -> add(steps, BakeStep.Kind.BULK_OUT_OF_COLD, at, Work.CARRY_HOURS, 0));
+    double rest = day.restHours();
+    add(steps, BakeStep.Kind.SHAPE, basketHour() - rest, rest, 0);
+    if (proof == ProofKind.COLD) {
+      add(steps, BakeStep.Kind.LOAVES_INTO_COLD, basketHour(), Work.CARRY_HOURS, 0);
+    }
+    addOven(steps, day);
+    steps.sort(Comparator.comparingDouble(BakeStep::fromHour));
+    return steps;
+  }
+
+  private void addOven(List<BakeStep> steps, BakeDay day) {
+    Oven oven = day.oven();
+    add(steps, BakeStep.Kind.PREHEAT, preheatHour(day), Work.SWITCH_HOURS, 0);
+    int batches = oven.batches(day.loaves());
+    double each = oven.bakeHours() + Work.LOAD_HOURS;
+    for (int i = 0; i < batches; i++) {
+      int number = batches == 1 ? 0 : i + 1;
+      double in = ovenHour + i * each;
+      add(steps, BakeStep.Kind.BAKE, in, Work.LOAD_HOURS, number);
+      // The next batch is loaded while the one before is put down to cool.
+      double hands = i == batches - 1 ? Work.UNLOAD_HOURS : 0;
+      add(steps, BakeStep.Kind.COOL, in + Work.LOAD_HOURS + oven.bakeHours(), hands, number);
+    }
+    double out = ovenHour + batches * each;
+    add(steps, BakeStep.Kind.READY, out + oven.coolHours(), 0, 0);
+  }
+
+  /** Not while hands are busy shaping: then the oven is switched on just before. */
+  private double preheatHour(BakeDay day) {
+    double hour = ovenHour - day.oven().preheatHours();
+    double shape = basketHour() - day.restHours();
+    boolean busy = hour + Work.SWITCH_HOURS > shape && hour < basketHour();
+    return busy ? Math.min(hour, shape - Work.SWITCH_HOURS) : hour;
+  }
+
+  /** Whether two things would have to be done at once. */
+  boolean overlaps(BakeDay day) {
+    List<BakeStep> hands = steps(day).stream().filter(step -> step.kind().handsOn()).toList();
+    for (int i = 1; i < hands.size(); i++) {
+      if (hands.get(i).fromHour() < hands.get(i - 1).toHour() - 1e-6) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  private static void add(
+      List<BakeStep> steps, BakeStep.Kind kind, double from, double hours, int number) {
+    steps.add(new BakeStep(kind, from, from + hours, number));
+  }
+
+  /** Only the folds that are done before bulk fermentation ends, but not fewer than it needs. */
+  Draft withFoldsBeforeShaping(double restHours) {
+    double end = shapedHours - restHours;
+    int fit = 0;
+    while (fit < strength.folds() && foldEnd(fit + 1) <= end) {
+      fit++;
+    }
+    return new Draft(
+        route,
+        feed,
+        strength.withFolds(Math.min(fit, strength.folds())),
+        proof,
+        shapedHours,
+        ovenHour,
+        shapeRise,
+        risePerHour);
+  }
+
+  /** Whether a fold would come after bulk fermentation has ended. */
+  boolean foldsTooLate(double restHours) {
+    return strength.folds() > 0 && foldEnd(strength.folds()) > shapedHours - restHours + 1e-9;
+  }
+
+  private double foldEnd(int number) {
+    return number * strength.spacingHours() + Work.FOLD_HOURS;
+  }
+
+  /** Hours the oven is taken; another dough's baking heats it just as well. */
+  BenchInterval ovenTime(BakeDay day) {
+    return new BenchInterval(ovenHour, ovenHour + ovenBusyHours(day));
+  }
+
+  /** From the first batch in to the last batch out. */
+  static double ovenBusyHours(BakeDay day) {
+    return day.oven().batches(day.loaves()) * (day.oven().bakeHours() + Work.LOAD_HOURS);
+  }
+}

@@ -1,0 +1,58 @@
+package doughtide.core.day;
+
+import doughtide.core.forecast.TimeWindow;
+import doughtide.core.loaf.ShapeForecast;
+import java.util.OptionalDouble;
+
+/**
+ * One way out when the baker must leave during bulk fermentation. Hours count from mixing.
+ *
+ * @param kind what is done
+ * @param tubIntoColdHours when the tub goes into the cold, if it does
+ * @param shapedHours when the loaves are in their baskets
+ * @param riseWhenShaped rise of the dough when bulk fermentation ends, per cent
+ * @param ovenHours when they go into the oven
+ * @param riseAtBake rise at the oven, per cent
+ * @param bakeFrom when they become good to bake
+ * @param bakeUntil until when they are
+ * @param goodShare share of doughs that come out right at the oven hour, 0…1
+ */
+public record LeaveOption(
+    Kind kind,
+    OptionalDouble tubIntoColdHours,
+    double shapedHours,
+    ShapeForecast.RiseRange riseWhenShaped,
+    double ovenHours,
+    ShapeForecast.RiseRange riseAtBake,
+    TimeWindow bakeFrom,
+    TimeWindow bakeUntil,
+    double goodShare) {
+  /** What is done. */
+  public enum Kind {
+    /** Shape at once. */
+    SHAPE_NOW("shape now"),
+    /** Shape when the dough is at its shape point, which comes before leaving. */
+    SHAPE_AT_POINT("shape at its shape point"),
+    /** Wait as long as possible and shape just before leaving. */
+    SHAPE_BEFORE_LEAVING("shape just before leaving"),
+    /** Leave the dough where it is and shape when back. */
+    SHAPE_WHEN_BACK("leave it in the tub and shape when back"),
+    /** Leave the dough where it is; its shape point comes some time after coming back. */
+    SHAPE_AFTER_BACK("leave it in the tub, wait for its shape point when back, and shape"),
+    /** The tub waits in the cold and is shaped, cold, when back. */
+    TUB_IN_COLD("put the tub into the cold and shape when back"),
+    /** The tub stays in the cold until its shape point, some time after coming back. */
+    TUB_IN_COLD_LONGER("put the tub into the cold, leave it there when back, and shape later");
+
+    private final String words;
+
+    Kind(String words) {
+      this.words = words;
+    }
+
+    /** As printed. */
+    public String words() {
+      return words;
+    }
+  }
+}

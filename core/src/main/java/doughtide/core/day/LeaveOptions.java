@@ -1,0 +1,251 @@
+package doughtide.core.day;
+
+import doughtide.core.day.LeaveOption.Kind;
+import doughtide.core.forecast.RiseForecast;
+import doughtide.core.forecast.TimeWindow;
+import doughtide.core.loaf.ColdScores;
+import doughtide.core.loaf.LoafProof;
+import doughtide.core.loaf.Proof;
+import doughtide.core.loaf.ShapeForecast;
+import doughtide.core.loaf.UsableRise;
+import doughtide.core.quantity.Checks;
+import doughtide.core.quantity.Mass;
+import doughtide.core.quantity.Rise;
+import doughtide.core.quantity.Temperature;
+import doughtide.core.rise.PieceCurve;
+import doughtide.core.rise.RiseCurve;
+import doughtide.core.thermal.Air;
+import doughtide.core.thermal.Material;
+import doughtide.core.thermal.RoomCooling;
+import doughtide.core.thermal.TemperatureTrace;
+import doughtide.core.thermal.Vessel;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+
+/** Follows every member of a running bulk through each way out. */
+final class LeaveOptions {
+  private static final double FOLLOW_HOURS = 24;
+  private static final double STEP_HOURS = 0.25;
+  private static final double APART_HOURS = 0.25;
+  private static final int MOST_MEMBERS = 128;
+
+  private final RiseForecast bulk;
+  private final double nowHours;
+  private final double leaveHours;
+  private final double backHours;
+  private final Proof proof;
+  private final Mass inTub;
+  private final Rise target;
+
+  LeaveOptions(
+      RiseForecast bulk,
+      double nowHours,
+      double leaveHours,
+      double backHours,
+      Proof proof,
+      Mass inTub) {
+    this.bulk = bulk;
+    this.nowHours = Checks.inRange("hours since mixing", nowHours, 0, bulk.hours(), "h");
+    this.leaveHours = Checks.inRange("hour of leaving", leaveHours, nowHours, 240, "h");
+    this.backHours = Checks.inRange("hour of coming back", backHours, leaveHours, 240, "h");
+    this.proof = proof;
+    this.inTub = inTub;
+    this.target = proof.target().orElse(bulk.typical().formula().flour().targetRise());
+  }
+
+  List<LeaveOption> all() {
+    if (!bulk.isPossible()) {
+      return List.of();
+    }
+    return Stream.concat(inTheRoom().stream(), inTheCold().stream())
+        .sorted(Comparator.comparingDouble((LeaveOption each) -> -each.goodShare()))
+        .toList();
+  }
+
+  private List<LeaveOption> inTheRoom() {
+    Bulk tub = new Bulk(bulk, OptionalDouble.empty());
+    double last = leaveHours - proof.restHours();
+    List<Optional<LeaveOption>> options = new ArrayList<>();
+    options.add(tub.shaped(Kind.SHAPE_NOW, nowHours));
+    options.add(tub.shapedAtPoint(Kind.SHAPE_AT_POINT, nowHours, last));
+    if (last > nowHours) {
+      options.add(tub.shaped(Kind.SHAPE_BEFORE_LEAVING, last));
+    }
+    options.add(tub.shaped(Kind.SHAPE_WHEN_BACK, backHours));
+    options.add(tub.shapedAtPoint(Kind.SHAPE_AFTER_BACK, backHours, bulk.hours()));
+    return options.stream().flatMap(Optional::stream).toList();
+  }
+
+  /** Into the cold just before leaving, or now; whatever brings more doughs right. */
+  private List<LeaveOption> inTheCold() {
+    if (proof.cold().isEmpty()) {
+      return List.of();
+    }
+    double late = Math.max(nowHours, leaveHours - Work.CARRY_HOURS);
+    List<Bulk> tubs =
+        Stream.of(late, nowHours)
+            .distinct()
+            .map(hour -> chilled(hour, proof.cold().get()))
+            .toList();
+    Optional<LeaveOption> back =
+        best(tubs.stream().map(tub -> tub.shaped(Kind.TUB_IN_COLD, backHours)));
+    Optional<LeaveOption> longer =
+        best(
+            tubs.stream()
+                .map(tub -> tub.shapedAtPoint(Kind.TUB_IN_COLD_LONGER, backHours, bulk.hours())));
+    return Stream.of(back, longer).flatMap(Optional::stream).toList();
+  }
+
+  private static Optional<LeaveOption> best(Stream<Optional<LeaveOption>> options) {
+    // The first of equals: as late as possible.
+    return options
+        .flatMap(Optional::stream)
+        .reduce((a, b) -> b.goodShare() > a.goodShare() ? b : a);
+  }
+
+  private Bulk chilled(double fromHours, Temperature cold) {
+    RoomCooling cooling =
+        RoomCooling.of(
+            bulk.typical().formula(), inTub, Vessel.tub(Material.POLYPROPYLENE), Air.REFRIGERATOR);
+    RiseForecast chilled =
+        bulk.at(
+            bulk.typical()
+                .temperature()
+                .then(
+                    fromHours,
+                    TemperatureTrace.steady(cold),
+                    cooling.tauHours(),
+                    cooling.heatCapacityPerKgFlourJPerK()));
+    return new Bulk(chilled, OptionalDouble.of(fromHours));
+  }
+
+  /** A dough in its tub, in the room or from some hour on in the cold. */
+  private final class Bulk {
+    private final RiseForecast forecast;
+    private final OptionalDouble coldFrom;
+
+    Bulk(RiseForecast forecast, OptionalDouble coldFrom) {
+      this.forecast = forecast;
+      this.coldFrom = coldFrom;
+    }
+
+    /**
+     * When the jar shows the shape point of the likely dough, where that lies clearly between two
+     * hours; a dough that is not there by the second is shaped then.
+     */
+    Optional<LeaveOption> shapedAtPoint(Kind kind, double from, double to) {
+      double rest = proof.restHours();
+      double high = Math.min(to, ovenHour(to + rest) - rest) - APART_HOURS;
+      double low = from + APART_HOURS;
+      RiseCurve likely = forecast.typical().runFast(bulk.hours());
+      OptionalDouble shaped =
+          ShapeHour.find(
+              each -> riseAtOven(likely, each),
+              likely,
+              target.fraction(),
+              low + rest,
+              Math.min(high + rest, bulk.hours()),
+              (low + high) / 2 + rest);
+      if (shaped.isEmpty() || shaped.getAsDouble() <= low + rest) {
+        return Optional.empty();
+      }
+      Rise shown = likely.riseAt(shaped.getAsDouble() - rest);
+      double last = Math.min(high + APART_HOURS, bulk.hours() - rest);
+      return shaped(
+          kind,
+          shaped.getAsDouble() - rest,
+          curve -> Math.min(Math.max(curve.hoursToRise(shown).orElse(last), from), last));
+    }
+
+    private double riseAtOven(RiseCurve curve, double shaped) {
+      double waits = ovenHour(shaped) - shaped;
+      return PieceCurve.of(curve, shaped, loaf(waits).temperature(), 0, waits, STEP_HOURS)
+          .riseAtEnd()
+          .fraction();
+    }
+
+    private LoafProof loaf(double hours) {
+      return LoafProof.of(forecast.typical(), proof, hours);
+    }
+
+    /** By the clock. */
+    Optional<LeaveOption> shaped(Kind kind, double bulkEnd) {
+      return shaped(kind, bulkEnd, curve -> bulkEnd);
+    }
+
+    private Optional<LeaveOption> shaped(
+        Kind kind, double likelyEnd, ToDoubleFunction<RiseCurve> bulkEnd) {
+      double rest = proof.restHours();
+      double likely = likelyEnd + rest;
+      boolean noHours = forecast.curves().isEmpty(); // too cold for the model
+      if (noHours || likely > bulk.hours() || ovenHour(likely) <= likely) {
+        return Optional.empty();
+      }
+      double longest = ovenHour(likely) - Math.min(nowHours + rest, likely) + FOLLOW_HOURS;
+      LoafProof loaf = loaf(longest);
+      List<Loaf> loaves = new ArrayList<>();
+      for (int i = 0; i < Math.min(MOST_MEMBERS, forecast.curves().size()); i++) {
+        RiseCurve curve = forecast.curves().get(i);
+        double end = bulkEnd.applyAsDouble(curve);
+        double oven = ovenHour(end + rest);
+        double error = proof.cold().isEmpty() ? 0 : ColdScores.celsius(i);
+        double follow = oven - end - rest + FOLLOW_HOURS;
+        PieceCurve piece =
+            PieceCurve.of(curve, end + rest, loaf.temperature(), error, follow, STEP_HOURS);
+        UsableRise usable = UsableRise.of(target, bulk.curves().get(i));
+        loaves.add(new Loaf(curve.riseAt(end).percent(), piece, oven, usable));
+      }
+      return Optional.of(
+          new LeaveOption(
+              kind,
+              coldFrom,
+              likely,
+              range(loaves, Loaf::percentWhenShaped),
+              ovenHour(likely),
+              range(loaves, each -> each.piece().riseAt(each.oven()).percent()),
+              when(loaves, Loaf::from),
+              when(loaves, Loaf::until),
+              share(loaves)));
+    }
+  }
+
+  private double ovenHour(double shaped) {
+    return proof.ovenHour().orElse(shaped + proof.roomHours() + proof.holdHours());
+  }
+
+  private static double share(List<Loaf> loaves) {
+    return (double) loaves.stream().filter(Loaf::isGood).count() / loaves.size();
+  }
+
+  /**
+   * A loaf and the rises between which it is good to bake; its dough's greatest height is that of
+   * the dough left in the room.
+   */
+  private record Loaf(double percentWhenShaped, PieceCurve piece, double oven, UsableRise usable) {
+    double from() {
+      return usable.from(piece).orElse(Double.POSITIVE_INFINITY);
+    }
+
+    double until() {
+      return usable.until(piece).orElse(Double.POSITIVE_INFINITY);
+    }
+
+    boolean isGood() {
+      return from() <= oven && until() >= oven;
+    }
+  }
+
+  private static TimeWindow when(List<Loaf> loaves, ToDoubleFunction<Loaf> event) {
+    return TimeWindow.of(loaves.stream().mapToDouble(event).toArray());
+  }
+
+  private static ShapeForecast.RiseRange range(List<Loaf> loaves, ToDoubleFunction<Loaf> percent) {
+    TimeWindow window = when(loaves, percent);
+    return new ShapeForecast.RiseRange(window.early(), window.likely(), window.late());
+  }
+}

@@ -1,0 +1,23 @@
+package doughtide.core.feeding;
+
+/**
+ * A feeding that makes the starter ripe for mixing; hours on the plan's axis.
+ *
+ * @param feedHour when it is fed
+ * @param mixHour when it is used
+ * @param ratio how it is fed
+ * @param ripeHours likely hours from feeding to ripe
+ * @param fallingHours likely hours from feeding until it begins to fall
+ */
+public record FeedChoice(
+    double feedHour, double mixHour, FeedRatio ratio, double ripeHours, double fallingHours) {
+  /** Age of the starter at mixing, hours. */
+  public double ageHours() {
+    return mixHour - feedHour;
+  }
+
+  /** Distance to the nearer end of the ripe time; negative outside. */
+  public double slackHours() {
+    return Math.min(ageHours() - ripeHours, fallingHours - ageHours());
+  }
+}

@@ -1,0 +1,76 @@
+package doughtide.core.feeding;
+
+import doughtide.core.quantity.Checks;
+import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Share;
+import java.io.Serializable;
+
+/**
+ * A feed in parts by mass, always in this order: starter kept, flour given, water given. The trade
+ * writes the three numbers in more than one order, so {@link #words()} names each.
+ *
+ * @param starter parts of starter kept, 0.001…1000
+ * @param flour parts of flour given, 0.001…1000
+ * @param water parts of water given, 0…3000
+ */
+public record FeedRatio(double starter, double flour, double water) implements Serializable {
+  /**
+   * @throws InputException if a part is outside its range or not a number
+   */
+  public FeedRatio {
+    Checks.inRange("parts of starter", starter, 0.001, 1000, "");
+    Checks.inRange("parts of flour", flour, 0.001, 1000, "");
+    Checks.inRange("parts of water", water, 0, 3000, "");
+  }
+
+  /**
+   * One part of starter to some parts of flour, with the water that keeps a hydration.
+   *
+   * @param flourParts parts of flour to one of starter
+   * @param hydration water over flour in the feed
+   */
+  public static FeedRatio oneTo(double flourParts, Share hydration) {
+    return new FeedRatio(1, flourParts, flourParts * hydration.fraction());
+  }
+
+  /** The same feed with 1 part of starter. */
+  public FeedRatio perPartOfStarter() {
+    return new FeedRatio(1, flourPerStarter(), water / starter);
+  }
+
+  /** Flour given over starter kept. */
+  public double flourPerStarter() {
+    return flour / starter;
+  }
+
+  /** Water given over flour given. */
+  public double waterPerFlour() {
+    return water / flour;
+  }
+
+  /** Parts in all over parts of starter: how many times the starter becomes more. */
+  public double growth() {
+    return (starter + flour + water) / starter;
+  }
+
+  /** With colons, for example {@code 1:5:5}. */
+  public String text() {
+    return plain(starter) + ":" + plain(flour) + ":" + plain(water);
+  }
+
+  /** In words, for example {@code 1 part starter, 5 parts flour, 5 parts water}. */
+  public String words() {
+    return parts(starter, "starter") + ", " + parts(flour, "flour") + ", " + parts(water, "water");
+  }
+
+  private static String parts(double number, String of) {
+    String shown = plain(number);
+    return shown + (shown.equals("1") ? " part " : " parts ") + of;
+  }
+
+  /** Three figures say enough. */
+  private static String plain(double value) {
+    double unit = value >= 100 ? 1 : value >= 10 ? 10 : 100;
+    return Checks.plain(Math.rint(value * unit) / unit);
+  }
+}

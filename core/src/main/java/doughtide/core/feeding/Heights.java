@@ -1,0 +1,10 @@
+package doughtide.core.feeding;
+
+/**
+ * Greatest height of a starter, as a multiple of its height right after feeding.
+ *
+ * @param low one starter in ten stays below
+ * @param likely half stay below
+ * @param high one in ten rises higher
+ */
+public record Heights(double low, double likely, double high) {}

@@ -1,0 +1,120 @@
+package doughtide.core.loaf;
+
+import doughtide.core.quantity.Rise;
+import doughtide.core.rise.PieceCurve;
+import doughtide.core.rise.PieceTemperature;
+import doughtide.core.rise.RiseCurve;
+import java.util.OptionalDouble;
+import org.apache.commons.math3.analysis.solvers.BrentSolver;
+
+/**
+ * Looks for the hour at which shaping must be done so that one dough meets its target at the oven.
+ */
+final class ShapeSearch {
+  private static final double RISE_ACCURACY = 0.001;
+  private static final double HOURS_ACCURACY = 0.002;
+  private static final double LEAST_SLOPE = 0.02; // rise per hour
+  private static final double SHORTEST_PROOF_HOURS = 0.05;
+  private static final int SECANT_STEPS = 6;
+  private static final int BRENT_STEPS = 60;
+
+  private final RiseCurve bulk;
+  private final Proof proof;
+  private final PieceTemperature cooling;
+  private final Rise target;
+  private final double shift;
+  private final double step;
+  private final double low;
+  private final double high;
+  private boolean tooLate;
+
+  ShapeSearch(
+      RiseCurve bulk,
+      Proof proof,
+      PieceTemperature cooling,
+      Rise target,
+      double shift,
+      double step) {
+    this.bulk = bulk;
+    this.proof = proof;
+    this.cooling = cooling;
+    this.target = target;
+    this.shift = shift;
+    this.step = step;
+    this.low = proof.restHours();
+    double last = Math.min(bulk.endHours(), bulk.hoursToOver().orElse(bulk.endHours()));
+    double oven = proof.ovenHour().orElse(Double.POSITIVE_INFINITY);
+    this.high = Math.min(last, oven - proof.roomHours() - SHORTEST_PROOF_HOURS);
+  }
+
+  /** Whether the last search failed because even shaping at once is too late. */
+  boolean isTooLate() {
+    return tooLate;
+  }
+
+  /** What stands for a missing shape point: bulk end at hour 0 if too late, never otherwise. */
+  double missing() {
+    return tooLate ? 0 : Double.POSITIVE_INFINITY;
+  }
+
+  /**
+   * Finds the hour at which shaping is done.
+   *
+   * @param guess a first guess
+   * @return the hour, or empty if the target cannot be met
+   */
+  OptionalDouble find(double guess) {
+    tooLate = false;
+    if (high <= low) {
+      tooLate = proof.ovenHour().isPresent();
+      return OptionalDouble.empty();
+    }
+    OptionalDouble quick = secant(Math.min(Math.max(guess, low), high));
+    return quick.isPresent() ? quick : bracketed();
+  }
+
+  private double miss(double from) {
+    double hours = Math.max(proof.hoursToOven(from), SHORTEST_PROOF_HOURS);
+    return PieceCurve.of(bulk, from, cooling, shift, hours, step).riseAtEnd().fraction()
+        - target.fraction();
+  }
+
+  private OptionalDouble secant(double guess) {
+    double x = guess;
+    double f = miss(x);
+    double slope = Math.max(slopeAt(x), LEAST_SLOPE);
+    for (int i = 0; i < SECANT_STEPS; i++) {
+      if (Math.abs(f) < RISE_ACCURACY) {
+        return OptionalDouble.of(x);
+      }
+      double next = x - f / slope;
+      if (!(next > low && next < high)) {
+        return OptionalDouble.empty();
+      }
+      double fNext = miss(next);
+      slope = Math.max((fNext - f) / (next - x), LEAST_SLOPE);
+      x = next;
+      f = fNext;
+    }
+    return OptionalDouble.empty();
+  }
+
+  private double slopeAt(double x) {
+    double width = Math.min(0.2, (high - low) / 4);
+    double left = Math.max(x - width, low);
+    double right = Math.min(left + 2 * width, high);
+    return (bulk.riseAt(right).fraction() - bulk.riseAt(left).fraction()) / (right - left);
+  }
+
+  private OptionalDouble bracketed() {
+    if (miss(low) >= 0) {
+      tooLate = true;
+      return OptionalDouble.empty();
+    }
+    if (miss(high) < 0) {
+      return OptionalDouble.empty();
+    }
+    return OptionalDouble.of(
+        new BrentSolver(HOURS_ACCURACY).solve(BRENT_STEPS, this::miss, low, high));
+  }
+}

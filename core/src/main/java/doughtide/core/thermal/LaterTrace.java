@@ -1,0 +1,16 @@
+package doughtide.core.thermal;
+
+import java.util.Arrays;
+
+/** A trace seen from a later hour on. */
+public record LaterTrace(TemperatureTrace trace, double fromHours) implements TemperatureTrace {
+  @Override
+  public double celsius(double hours) {
+    return trace.celsius(hours + fromHours);
+  }
+
+  @Override
+  public double[] breakpoints() {
+    return Arrays.stream(trace.breakpoints()).map(hour -> hour - fromHours).toArray();
+  }
+}

@@ -1,0 +1,61 @@
+package doughtide.report.chart;
+
+import java.awt.image.BufferedImage;
+import java.io.IOException;
+import java.io.OutputStream;
+import org.knowm.xchart.internal.chartpart.Chart;
+
+/**
+ * Writes any XChart chart as a PDF, SVG or PNG. Same input gives the same bytes.
+ *
+ * <p>Text of a {@link PrintedChart} stays text in PDF and SVG; axis labels that XChart itself draws
+ * arrive as outlines.
+ */
+public final class ChartOutput {
+
+  private ChartOutput() {}
+
+  /** The bytes of the file. */
+  public static byte[] bytes(
+      Chart<?, ?> chart, ChartFormat format, ChartSize size, ChartCaption caption) {
+    return format.writer().write(chart, size, caption);
+  }
+
+  /**
+   * Writes the file into a stream, which stays open.
+   *
+   * @throws IOException when the stream fails
+   */
+  public static void write(
+      Chart<?, ?> chart, ChartFormat format, ChartSize size, ChartCaption caption, OutputStream out)
+      throws IOException {
+    out.write(bytes(chart, format, size, caption));
+  }
+
+  /**
+   * The bytes of a PNG at another resolution than the 300 dots per inch of {@link ChartFormat#PNG}.
+   *
+   * @param dotsPerInch 36 to 1200
+   */
+  public static byte[] png(
+      Chart<?, ?> chart, ChartSize size, ChartCaption caption, int dotsPerInch) {
+    return new PngChartWriter(checked(dotsPerInch)).write(chart, size, caption);
+  }
+
+  /**
+   * The chart as a grey image.
+   *
+   * @param dotsPerInch 36 to 1200
+   */
+  public static BufferedImage image(Chart<?, ?> chart, ChartSize size, int dotsPerInch) {
+    return new PngChartWriter(checked(dotsPerInch)).image(chart, size);
+  }
+
+  private static int checked(int dotsPerInch) {
+    if (dotsPerInch < 36 || dotsPerInch > 1200) {
+      throw new doughtide.core.quantity.InputException(
+          "resolution " + dotsPerInch + " dots per inch is outside 36…1200");
+    }
+    return dotsPerInch;
+  }
+}

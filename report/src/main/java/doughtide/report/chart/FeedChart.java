@@ -1,0 +1,135 @@
+package doughtide.report.chart;
+
+import doughtide.core.feeding.FeedingForecast;
+import doughtide.core.forecast.RiseForecast.BandPoint;
+import doughtide.core.forecast.TimeWindow;
+import doughtide.core.quantity.InputException;
+import doughtide.report.words.Words;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
+
+/**
+ * The chart of a fed starter: its height over time, and when it is ripe and begins to fall.
+ *
+ * <pre>{@code
+ * Words words = Words.in(Language.ENGLISH);
+ * PrintedChart chart =
+ *     FeedChart.of("Starter fed 1:5:5", List.of("22 °C"), forecast, Optional.empty(), words);
+ * }</pre>
+ */
+public final class FeedChart {
+  private FeedChart() {}
+
+  /**
+   * The chart, ready to be written or put on a page.
+   *
+   * @param title what was fed
+   * @param subtitle further lines under the title
+   * @param forecast what is shown
+   * @param fedAt when it was fed; adds a row of clock times
+   * @param words the language
+   * @throws InputException if the forecast gives no hours
+   */
+  public static PrintedChart of(
+      String title,
+      List<String> subtitle,
+      FeedingForecast forecast,
+      Optional<ZonedDateTime> fedAt,
+      Words words) {
+    List<BandPoint> band = ForecastChart.band(forecast.rise());
+    if (band.isEmpty()) {
+      throw new InputException(
+          "there is nothing to draw: "
+              + forecast.warnings().get(0).text()
+              + " Leave out the chart");
+    }
+    double end = end(forecast);
+    double[] x = band.stream().mapToDouble(BandPoint::hours).filter(h -> h <= end).toArray();
+    double[] early = heights(band, x.length, BandPoint::riseEarlyPercent);
+    double[] likely = heights(band, x.length, BandPoint::riseLikelyPercent);
+    double[] late = heights(band, x.length, BandPoint::riseLatePercent);
+    double top = top(early);
+    ChartPicture picture =
+        new ChartPicture(
+            title,
+            subtitle,
+            RiseChart.hourAxis(x[x.length - 1], fedAt, words, "chart.hoursAfterFeeding"),
+            ChartAxis.every(
+                ChartAxis.step(top - 1, 8, 0.25, 0.5, 1),
+                1,
+                top,
+                words.say("chart.fedHeight"),
+                v -> "×" + words.number(v, top - 1 > 2 ? 1 : 2)),
+            Optional.empty(),
+            List.of(new ChartPicture.Band(words.say("chart.band"), x, late, early)),
+            List.of(
+                new ChartPicture.Curve(
+                    words.say("chart.likely"), x, likely, ChartPicture.Pen.BOLD, false)),
+            List.of(),
+            List.of(),
+            lanes(forecast, fedAt, words),
+            Optional.empty(),
+            List.of(words.say("chart.feedKey")));
+    return new PrintedChart(picture, OptionalDouble.empty());
+  }
+
+  /** Title and a description in a sentence. */
+  public static ChartCaption caption(
+      String title, FeedingForecast forecast, Optional<ZonedDateTime> fedAt, Words words) {
+    StringBuilder description = new StringBuilder(words.say("chart.feedKey"));
+    for (ChartPicture.Lane lane : lanes(forecast, fedAt, words)) {
+      description.append(' ').append(lane.label()).append('.');
+    }
+    return new ChartCaption(title, description.toString(), words.language());
+  }
+
+  /** Ends soon after it has fallen. */
+  private static double end(FeedingForecast forecast) {
+    double all = forecast.rise().hours();
+    TimeWindow fallen = forecast.fallen();
+    return Math.min(all, fallen.late().orElse(fallen.likely().orElse(all)) * 1.05);
+  }
+
+  private static double[] heights(
+      List<BandPoint> band, int count, ToDoubleFunction<BandPoint> percent) {
+    double[] heights = band.stream().mapToDouble(p -> 1 + percent.applyAsDouble(p) / 100).toArray();
+    return Arrays.copyOf(Series.smooth(heights), count);
+  }
+
+  private static double top(double[] early) {
+    double highest = 1.5;
+    for (double height : early) {
+      highest = Math.max(highest, height * 1.03);
+    }
+    return Math.ceil(highest * 8) / 8;
+  }
+
+  private static List<ChartPicture.Lane> lanes(
+      FeedingForecast forecast, Optional<ZonedDateTime> fedAt, Words words) {
+    List<ChartPicture.Lane> lanes = new ArrayList<>();
+    lane(lanes, "chart.falls", forecast.falling(), fedAt, words);
+    lane(lanes, "chart.ripe", forecast.ripe(), fedAt, words);
+    return lanes;
+  }
+
+  /** Only what has all its three times: a lane without an end cannot be read. */
+  private static void lane(
+      List<ChartPicture.Lane> lanes,
+      String key,
+      TimeWindow window,
+      Optional<ZonedDateTime> fedAt,
+      Words words) {
+    if (window.late().isEmpty()) {
+      return;
+    }
+    double early = window.early().orElseThrow();
+    double late = window.late().getAsDouble();
+    String label = words.say(key) + " " + RiseChart.when(early, late, fedAt, words);
+    lanes.add(new ChartPicture.Lane(early, window.likely().orElseThrow(), late, label));
+  }
+}

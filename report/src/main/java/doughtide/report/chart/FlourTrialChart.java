@@ -1,0 +1,141 @@
+package doughtide.report.chart;
+
+import doughtide.core.flourtrial.AbsorptionFit;
+import doughtide.core.flourtrial.Grade;
+import doughtide.core.flourtrial.GradedBowl;
+import doughtide.core.flourtrial.HydrationEstimate;
+import doughtide.core.quantity.Share;
+import doughtide.report.words.Words;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.TreeMap;
+
+/**
+ * The chart of a flour's trial: the grades of its bowls against their water, and where comfortable,
+ * demanding and too wet begin.
+ *
+ * <pre>{@code
+ * PrintedChart chart =
+ *     FlourTrialChart.of("Harrow white", List.of(), fit, Words.in(Language.ENGLISH));
+ * }</pre>
+ */
+public final class FlourTrialChart {
+  private static final int POINTS = 161;
+  private static final double MARGIN_POINTS = 2;
+
+  private FlourTrialChart() {}
+
+  /**
+   * The chart, ready to be written or put on a page.
+   *
+   * @param title which flour
+   * @param subtitle further lines under the title
+   * @param fit the fitted grades
+   * @param words the language
+   */
+  public static PrintedChart of(
+      String title, List<String> subtitle, AbsorptionFit fit, Words words) {
+    double[] x = hydrations(fit);
+    double[] y = new double[x.length];
+    for (int i = 0; i < x.length; i++) {
+      y[i] = expectedGrade(fit, x[i]);
+    }
+    double step = ChartAxis.step(x[x.length - 1] - x[0], 10, 1, 2, 4, 5, 10);
+    ChartPicture picture =
+        new ChartPicture(
+            title,
+            subtitle,
+            ChartAxis.every(
+                step, x[0], x[x.length - 1], words.say("chart.hydration"), v -> words.number(v, 0)),
+            gradeAxis(words),
+            Optional.empty(),
+            List.of(),
+            List.of(new ChartPicture.Curve("expected", x, y, ChartPicture.Pen.BOLD, false)),
+            bowls(fit),
+            List.of(),
+            lanes(fit, words),
+            Optional.empty(),
+            List.of(words.say("chart.trialKey")));
+    return new PrintedChart(picture, OptionalDouble.empty());
+  }
+
+  /** Title and a description in a sentence. */
+  public static ChartCaption caption(String title, AbsorptionFit fit, Words words) {
+    StringBuilder description = new StringBuilder(words.say("chart.trialKey"));
+    List<ChartPicture.Lane> lanes = new ArrayList<>(lanes(fit, words));
+    Collections.reverse(lanes);
+    lanes.forEach(lane -> description.append(' ').append(lane.label()).append('.'));
+    return new ChartCaption(title, description.toString(), words.language());
+  }
+
+  private static double[] hydrations(AbsorptionFit fit) {
+    double low = fit.beginning(Grade.THIN_WINDOW).lowPercent();
+    double high = fit.limit().highPercent();
+    for (GradedBowl bowl : fit.bowls()) {
+      low = Math.min(low, bowl.hydrationPercent());
+      high = Math.max(high, bowl.hydrationPercent());
+    }
+    double from = Math.max(0, Math.floor(low - MARGIN_POINTS));
+    double to = Math.ceil(high + MARGIN_POINTS);
+    double[] places = new double[POINTS];
+    for (int i = 0; i < POINTS; i++) {
+      places[i] = from + (to - from) * i / (POINTS - 1);
+    }
+    return places;
+  }
+
+  /** Mean of the grades' places, 0 for the driest, weighted by how probable each grade is. */
+  private static double expectedGrade(AbsorptionFit fit, double hydrationPercent) {
+    double mean = 0;
+    for (Grade grade : Grade.values()) {
+      mean += grade.ordinal() * fit.probability(grade, Share.ofPercent(hydrationPercent));
+    }
+    return mean;
+  }
+
+  private static ChartAxis gradeAxis(Words words) {
+    List<ChartTick> ticks = new ArrayList<>();
+    for (Grade grade : Grade.values()) {
+      ticks.add(new ChartTick(grade.ordinal(), words.say("grade." + grade.name())));
+    }
+    return new ChartAxis(-0.4, Grade.values().length - 0.6, ticks, "", List.of());
+  }
+
+  /** One ring for each hydration and grade that occurs. */
+  private static List<ChartPicture.Span> bowls(AbsorptionFit fit) {
+    Map<Grade, Map<Double, Integer>> counts = new TreeMap<>();
+    for (GradedBowl bowl : fit.bowls()) {
+      counts
+          .computeIfAbsent(bowl.grade(), grade -> new TreeMap<>())
+          .merge(bowl.hydrationPercent(), 1, Integer::sum);
+    }
+    List<ChartPicture.Span> rings = new ArrayList<>();
+    counts.forEach(
+        (grade, places) ->
+            places.forEach(
+                (at, count) ->
+                    rings.add(
+                        new ChartPicture.Span(
+                            at, at, at, grade.ordinal(), count > 1 ? count.toString() : ""))));
+    return rings;
+  }
+
+  private static List<ChartPicture.Lane> lanes(AbsorptionFit fit, Words words) {
+    return List.of(
+        lane("chart.limit", fit.limit(), words),
+        lane("chart.demanding", fit.beginning(Grade.TEARS_FAR), words),
+        lane("chart.comfortable", fit.beginning(Grade.THIN_WINDOW), words));
+  }
+
+  private static ChartPicture.Lane lane(String key, HydrationEstimate at, Words words) {
+    return new ChartPicture.Lane(
+        at.lowPercent(),
+        at.likelyPercent(),
+        at.highPercent(),
+        words.say(key) + " " + words.percent(at.likelyPercent(), 1));
+  }
+}

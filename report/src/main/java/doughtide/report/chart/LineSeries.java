@@ -1,0 +1,17 @@
+package doughtide.report.chart;
+
+/**
+ * A named line over time.
+ *
+ * @param name written beside the line
+ * @param hours ascending
+ * @param values in the unit of the chart
+ */
+@SuppressWarnings("ArrayRecordComponent") // copied on the way in
+public record LineSeries(String name, double[] hours, double[] values) {
+  /** Checks lengths and that every number is finite. */
+  public LineSeries {
+    hours = Series.ascending("hours", hours);
+    values = Series.finite("values", values, hours.length);
+  }
+}

@@ -1,0 +1,171 @@
+package doughtide.report.handout;
+
+import doughtide.core.forecast.RiseForecast;
+import doughtide.core.loaf.Proof;
+import doughtide.core.loaf.ShapeForecast;
+import doughtide.core.loaf.ShapeForecaster;
+import doughtide.core.quantity.Rise;
+import doughtide.report.chart.RiseChartData;
+import doughtide.report.words.TimeSpan;
+import doughtide.report.words.WarningWords;
+import doughtide.report.words.Words;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Computes a bake sheet. */
+public final class BakeSheetContent {
+
+  private static final double[] MARKS = {30, 50, 75, 100};
+  private static final double FIRST_FOLD_HOURS = 0.5; // common practice, no source
+  private static final double LAST_FOLD_HOURS = 2.5; // common practice, no source
+
+  private final Words words;
+  private final FormulaWords say;
+  private final HandoutDough dough;
+  private final RiseForecast forecast;
+
+  BakeSheetContent(Words words, HandoutDough dough, RiseForecast forecast) {
+    this.words = words;
+    this.say = new FormulaWords(words);
+    this.dough = dough;
+    this.forecast = forecast;
+  }
+
+  BakeSheet sheet(Optional<String> title, Optional<ZonedDateTime> mixedAt, Optional<Proof> proof) {
+    RiseChartData rise =
+        RiseChartData.of(forecast, MARKS)
+            .titled(title.orElseGet(() -> words.say("sheet.title")), notes(mixedAt, proof));
+    if (mixedAt.isPresent()) {
+      rise = rise.mixedAt(mixedAt.get());
+    }
+    List<BakeSheet.Step> steps = new ArrayList<>();
+    steps.add(step("step.mix", TimeSpan.at(0), ""));
+    List<String> warnings = new WarningWords(words).lines(forecast.warnings());
+    if (proof.isPresent()) {
+      ShapeForecast shape = ShapeForecaster.of(forecast, proof.get()).forecast();
+      rise = rise.with(shape);
+      steps.addAll(withShape(shape, proof.get()));
+      warnings = new WarningWords(words).lines(forecast.warnings(), shape.warnings());
+    } else {
+      steps.addAll(bulkOnly());
+    }
+    return new BakeSheet(
+        rise.withWarnings(warnings),
+        steps,
+        List.of(words.say("caution.rawDough") + " " + words.say("caution.steam")));
+  }
+
+  private List<String> notes(Optional<ZonedDateTime> mixedAt, Optional<Proof> proof) {
+    List<String> day = new ArrayList<>();
+    day.add(say.temperatureLine(dough));
+    say.altitude(dough.formula()).ifPresent(day::add);
+    mixedAt.ifPresent(time -> day.add(mixed(time)));
+    proof.flatMap(Proof::target).ifPresent(target -> day.add(target(target)));
+    proof.ifPresent(each -> day.add(piece(each)));
+    return List.of(say.formula(dough.formula()), String.join(" ", day));
+  }
+
+  private String mixed(ZonedDateTime time) {
+    return words.say(
+        "formula.mixed", Map.of("date", words.date(time.toLocalDate()), "time", words.clock(time)));
+  }
+
+  private String piece(Proof proof) {
+    return words.say(
+        "sheet.piece",
+        Map.of(
+            "grams", words.number(proof.mass().grams(), 0),
+            "form", words.say("form." + proof.form().name())));
+  }
+
+  private String target(Rise target) {
+    return words.say("sheet.target", Map.of("rise", say.percent(target.percent())));
+  }
+
+  private BakeSheet.Step step(String key, TimeSpan when, String seen) {
+    return new BakeSheet.Step(words.say(key), when, seen);
+  }
+
+  private Optional<BakeSheet.Step> folds(double bulkEarliest) {
+    double last = Math.min(LAST_FOLD_HOURS, bulkEarliest / 2);
+    return last > FIRST_FOLD_HOURS
+        ? Optional.of(step("step.fold", new TimeSpan(FIRST_FOLD_HOURS, last), ""))
+        : Optional.empty();
+  }
+
+  private List<BakeSheet.Step> bulkOnly() {
+    List<BakeSheet.Step> steps = new ArrayList<>();
+    Optional<TimeSpan> half = TimeSpan.of(forecast.hoursToRise(Rise.ofPercent(MARKS[1])));
+    half.flatMap(span -> folds(span.earlyHours())).ifPresent(steps::add);
+    for (double mark : MARKS) {
+      TimeSpan.of(forecast.hoursToRise(Rise.ofPercent(mark)))
+          .ifPresent(
+              span ->
+                  steps.add(
+                      step(
+                          "step.look",
+                          span,
+                          words.say("sheet.rise", Map.of("rise", say.percent(mark))))));
+    }
+    TimeSpan.of(forecast.hoursToOver()).ifPresent(span -> steps.add(step("step.past", span, "")));
+    return steps;
+  }
+
+  private List<BakeSheet.Step> withShape(ShapeForecast shape, Proof proof) {
+    List<BakeSheet.Step> steps = new ArrayList<>();
+    Optional<TimeSpan> end = TimeSpan.of(shape.hours());
+    if (end.isEmpty() || shape.likely().isEmpty()) {
+      return bulkOnly();
+    }
+    folds(end.get().earlyHours()).ifPresent(steps::add);
+    steps.add(step("step.bulkEnd", end.get(), rise(shape.rise())));
+    TimeSpan shaped = later(end.get(), proof.restHours());
+    TimeSpan atBench = new TimeSpan(end.get().earlyHours(), shaped.lateHours());
+    steps.add(step("step.shape", atBench, ""));
+    ShapeForecast.Night night = shape.likely().get();
+    proof
+        .room()
+        .ifPresent(
+            room ->
+                steps.add(
+                    new BakeSheet.Step(
+                        words.say("step.proof", Map.of("temperature", say.temperature(room))),
+                        shaped,
+                        "")));
+    proof
+        .cold()
+        .filter(cold -> night.coldFromHours().isPresent())
+        .ifPresent(
+            cold ->
+                steps.add(
+                    new BakeSheet.Step(
+                        words.say("step.cold", Map.of("temperature", say.temperature(cold))),
+                        later(shaped, proof.room().isPresent() ? proof.roomHours() : 0),
+                        "")));
+    steps.add(step("step.bake", oven(shaped, proof, night), rise(night.riseAtBake())));
+    return steps;
+  }
+
+  private static TimeSpan oven(TimeSpan shaped, Proof proof, ShapeForecast.Night night) {
+    if (proof.ovenHour().isPresent()) {
+      return TimeSpan.at(night.ovenHours());
+    }
+    return later(shaped, night.ovenHours() - night.proofFromHours());
+  }
+
+  private static TimeSpan later(TimeSpan span, double hours) {
+    return new TimeSpan(span.earlyHours() + hours, span.lateHours() + hours);
+  }
+
+  private String rise(ShapeForecast.RiseRange range) {
+    if (range.low().isEmpty() || range.high().isEmpty()) {
+      return "";
+    }
+    return words.say(
+        "sheet.rise",
+        Map.of("rise", say.range(range.low().getAsDouble(), range.high().getAsDouble())));
+  }
+}

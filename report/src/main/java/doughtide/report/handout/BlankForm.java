@@ -1,0 +1,136 @@
+package doughtide.report.handout;
+
+import doughtide.core.dough.Flour;
+import doughtide.core.flourtrial.BowlPlan;
+import doughtide.core.flourtrial.Grade;
+import doughtide.core.flourtrial.Scale;
+import doughtide.report.page.Page;
+import doughtide.report.page.PageFormat;
+import doughtide.report.page.Table;
+import doughtide.report.words.Language;
+import doughtide.report.words.Words;
+import java.time.LocalDate;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * A page to write on: fields to fill in, then a table with blank columns. The readings log and the
+ * bowl worksheet are forms.
+ *
+ * @param title of the page
+ * @param explanation how to use it
+ * @param fields what to fill in once
+ * @param tables one or more; the last is filled in line by line
+ * @param cautions those that apply
+ */
+public record BlankForm(
+    String title,
+    List<String> explanation,
+    List<String> fields,
+    List<Table> tables,
+    List<String> cautions)
+    implements Handout {
+
+  /** Copies the lists. */
+  public BlankForm {
+    explanation = List.copyOf(explanation);
+    fields = List.copyOf(fields);
+    tables = List.copyOf(tables);
+    cautions = List.copyOf(cautions);
+  }
+
+  /**
+   * A log of readings of one dough, with the very words that a file of readings is read by.
+   *
+   * @param dough filled in where it is given
+   * @param lines how many readings, 1 to 30
+   */
+  public static BlankForm readingsLog(Words words, Optional<HandoutDough> dough, int lines) {
+    return new ReadingsLogContent(words, dough).form(Math.max(1, Math.min(30, lines)));
+  }
+
+  /**
+   * The worksheet of a water trial.
+   *
+   * @param flour which flour
+   */
+  public static BlankForm bowls(Words words, Flour flour, BowlPlan plan) {
+    List<Table.Column> columns =
+        List.of(
+            new Table.Column(words.say("bowl.number"), 2, Table.Kind.STRONG),
+            new Table.Column(words.say("bowl.hydration"), 2, Table.Kind.TEXT),
+            new Table.Column(words.say("bowl.flour"), 2, Table.Kind.TEXT),
+            new Table.Column(words.say("bowl.water"), 2, Table.Kind.TEXT),
+            new Table.Column(words.say("bowl.mixed"), 2.5, Table.Kind.WRITE),
+            new Table.Column(words.say("bowl.grade"), 5, Table.Kind.WRITE),
+            new Table.Column(words.say("log.notes"), 5, Table.Kind.WRITE));
+    List<List<String>> rows =
+        plan.bowls().stream().map(bowl -> row(words, bowl, plan.scale())).toList();
+    Table grades =
+        new Table(
+            List.of(
+                new Table.Column(words.say("bowl.grades"), 2, Table.Kind.STRONG),
+                new Table.Column(words.say("bowl.look"), 4, Table.Kind.TEXT)),
+            Arrays.stream(Grade.values()).map(grade -> look(words, grade)).toList());
+    return new BlankForm(
+        words.say("bowl.title"),
+        List.of(
+            sentence(new FormulaWords(words).flour(flour), words),
+            words.say(
+                "bowl.explain", Map.of("rest", words.number(Math.rint(plan.restMinutes()), 0))),
+            words.say("bowl.typed")),
+        List.of(words.say("bowl.conditions")),
+        List.of(grades, new Table(columns, rows)),
+        List.of(words.say("caution.rawDough") + " " + words.say("caution.allergens")));
+  }
+
+  private static String sentence(String text, Words words) {
+    return text.substring(0, 1).toUpperCase(words.language().locale()) + text.substring(1) + ".";
+  }
+
+  /** In other languages with the word that a trial file takes. */
+  private static List<String> look(Words words, Grade grade) {
+    String name = words.say("grade." + grade.name());
+    String typed =
+        words.language() == Language.ENGLISH ? grade.words() : name + " (" + grade.words() + ")";
+    return List.of(typed, words.say("gradeLook." + grade.name()));
+  }
+
+  private static List<String> row(Words words, BowlPlan.Bowl bowl, Scale scale) {
+    int decimals = (int) Math.max(0, Math.ceil(-Math.log10(scale.resolutionGrams()) - 1e-9));
+    return List.of(
+        words.number(bowl.number(), 0),
+        new FormulaWords(words).percent(bowl.truePercent()),
+        words.number(bowl.flourGrams(), decimals) + "\u00a0g",
+        words.number(bowl.waterGrams(), decimals) + "\u00a0g",
+        "",
+        "",
+        "");
+  }
+
+  @Override
+  public List<Page> pages(PageFormat format, Words words, LocalDate date) {
+    Page whole = toWriteOn(explained(format, words, date), words);
+    if (whole.fits()) {
+      return List.of(whole);
+    }
+    return List.of(
+        explained(format, words, date), toWriteOn(new Page(format, words, title, date), words));
+  }
+
+  private Page explained(PageFormat format, Words words, LocalDate date) {
+    Page page = new Page(format, words, title, date);
+    explanation.forEach(page::paragraph);
+    tables.subList(0, tables.size() - 1).forEach(page::table);
+    return page;
+  }
+
+  private Page toWriteOn(Page page, Words words) {
+    fields.forEach(page::writingLine);
+    page.table(tables.get(tables.size() - 1));
+    cautions.forEach(page::caution);
+    return page.writingRoom(words.say("sheet.notes"), 0);
+  }
+}

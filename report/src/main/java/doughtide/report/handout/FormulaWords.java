@@ -1,0 +1,164 @@
+package doughtide.report.handout;
+
+import doughtide.core.dough.DoughFormula;
+import doughtide.core.dough.Flour;
+import doughtide.core.dough.FlourClass;
+import doughtide.core.dough.Starter;
+import doughtide.core.quantity.Temperature;
+import doughtide.core.thermal.TemperatureTrace;
+import doughtide.report.words.Words;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** A dough in the words of a language. */
+public final class FormulaWords {
+
+  /** How a mix names its parts, see {@link Flour#mix}. */
+  private static final Pattern PART = Pattern.compile("([0-9.]+) % (.+)");
+
+  private static final double FEET_PER_METRE = 1 / 0.3048; // exact, international foot
+
+  private final Words words;
+
+  public FormulaWords(Words words) {
+    this.words = words;
+  }
+
+  /** The lines that tell what a page is for: formula, temperature, altitude if it matters. */
+  public List<String> notes(HandoutDough dough) {
+    List<String> notes = new ArrayList<>();
+    notes.add(formula(dough.formula()));
+    notes.add(temperatureLine(dough));
+    altitude(dough.formula()).ifPresent(notes::add);
+    return notes;
+  }
+
+  public String temperatureLine(HandoutDough dough) {
+    return words.say(
+        "formula.temperature", Map.of("temperature", temperature(dough.temperature())));
+  }
+
+  public Optional<String> altitude(DoughFormula formula) {
+    double metres = formula.altitude().metres();
+    return metres == 0
+        ? Optional.empty()
+        : Optional.of(
+            words.say(
+                "formula.altitude",
+                Map.of(
+                    "metres", words.number(metres, 0),
+                    "feet", words.number(metres * FEET_PER_METRE, 0))));
+  }
+
+  /** Everything in one line. */
+  public String formula(DoughFormula formula) {
+    return words.say(
+        "formula.line",
+        Map.of(
+            "flour", flour(formula.flour()),
+            "water", water(formula),
+            "starter", starter(formula),
+            "salt", percent(formula.salt().percent())));
+  }
+
+  /** Without the starter, for pages that vary it. */
+  public String withoutStarter(DoughFormula formula) {
+    return words.say(
+        "formula.withoutStarter",
+        Map.of(
+            "flour", flour(formula.flour()),
+            "water", water(formula),
+            "salt", percent(formula.salt().percent()),
+            "kept", kept(formula.starter())));
+  }
+
+  public String water(DoughFormula formula) {
+    return words.say(
+        "formula.water",
+        Map.of(
+            "hydration", percent(formula.hydration().percent()),
+            "yield", words.number(formula.doughYield(), 0)));
+  }
+
+  /** Both conventions side by side. */
+  public String starter(DoughFormula formula) {
+    return words.say(
+        "formula.starter",
+        Map.of(
+            "share", percent(100 * formula.starterOfAddedFlour()),
+            "prefermented", percent(100 * formula.prefermentedFlour()),
+            "kept", kept(formula.starter())));
+  }
+
+  /** Hydration and condition of a starter. */
+  public String kept(Starter starter) {
+    return words.say(
+        "formula.kept",
+        Map.of(
+            "hydration", percent(starter.hydration().percent()),
+            "condition", words.say("condition." + starter.condition().name())));
+  }
+
+  /** A flour known by its class in the words of the language, any other by its own name. */
+  public String flour(Flour flour) {
+    String[] parts = flour.name().split(", ", -1);
+    List<String> names = new ArrayList<>();
+    for (String part : parts) {
+      Matcher matcher = PART.matcher(part);
+      if (!matcher.matches()) {
+        return parts.length == 1 ? known(part) : flour.name();
+      }
+      names.add(percent(Double.parseDouble(matcher.group(1))) + " " + known(matcher.group(2)));
+    }
+    return String.join(", ", names);
+  }
+
+  private String known(String name) {
+    return Arrays.stream(FlourClass.values())
+        .filter(each -> each.flour().name().equals(name))
+        .findFirst()
+        .map(each -> words.say("flour." + each.name()))
+        .orElse(name);
+  }
+
+  public String temperature(List<TemperatureTrace.Step> steps) {
+    List<String> parts = new ArrayList<>();
+    for (TemperatureTrace.Step step : steps) {
+      String degrees = words.temperature(tenth(step.temperature()));
+      parts.add(
+          step.hours() == 0
+              ? degrees
+              : words.say(
+                  "formula.step",
+                  Map.of("hours", words.hours(step.hours()), "temperature", degrees)));
+    }
+    return String.join(", ", parts);
+  }
+
+  /** A temperature on both scales. */
+  public String temperature(Temperature temperature) {
+    return words.temperature(tenth(temperature));
+  }
+
+  private static double tenth(Temperature temperature) {
+    return Math.rint(temperature.celsius() * 10) / 10;
+  }
+
+  /** To a tenth where it is not whole. */
+  public String percent(double percent) {
+    double tenths = Math.rint(percent * 10) / 10;
+    return words.percent(tenths, tenths == Math.rint(tenths) ? 0 : 1);
+  }
+
+  /** As percent of volume gained, early to late; a tilde is never needed for a range. */
+  public String range(double lowPercent, double highPercent) {
+    String low = words.number(lowPercent, 0);
+    String high = words.percent(highPercent, 0);
+    return words.percent(lowPercent, 0).equals(high) ? high : low + "–" + high;
+  }
+}

@@ -1,0 +1,44 @@
+package doughtide.report.handout;
+
+import doughtide.report.chart.ChartCaption;
+import doughtide.report.chart.PrintedChart;
+import doughtide.report.page.Page;
+import doughtide.report.page.PageFormat;
+import doughtide.report.page.PageLayoutException;
+import doughtide.report.words.Words;
+import java.time.LocalDate;
+import java.util.List;
+
+/** Something to print: its pages, and the charts on them. */
+public interface Handout {
+
+  /**
+   * The pages in order: one side, or two where large print needs them.
+   *
+   * @param date printed at the foot
+   */
+  List<Page> pages(PageFormat format, Words words, LocalDate date);
+
+  /** The charts of the pages, to be shown or written on their own. */
+  default List<NamedChart> charts(Words words) {
+    return List.of();
+  }
+
+  /**
+   * The pages as one PDF.
+   *
+   * @throws PageLayoutException when something does not fit
+   */
+  default byte[] bytes(PageFormat format, Words words, LocalDate date) {
+    return Page.together(pages(format, words, date));
+  }
+
+  /**
+   * A chart of a page.
+   *
+   * @param name short, lower case, for file names
+   * @param chart the chart, also an XChart object
+   * @param caption its title and a description in a sentence
+   */
+  record NamedChart(String name, PrintedChart chart, ChartCaption caption) {}
+}

@@ -1,0 +1,117 @@
+package doughtide.report.handout;
+
+import doughtide.core.dough.DoughFormula;
+import doughtide.core.dough.StarterShare;
+import doughtide.core.feeding.FeedRatio;
+import doughtide.core.feeding.Feeding;
+import doughtide.core.forecast.RiseForecast;
+import doughtide.core.forecast.RiseForecaster;
+import doughtide.core.loaf.Proof;
+import doughtide.core.quantity.Rise;
+import doughtide.core.quantity.Temperature;
+import doughtide.report.words.Refusal;
+import doughtide.report.words.Words;
+import java.time.ZonedDateTime;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * Computes pages from doughs: what the model says, in the words of a language. Immutable; the same
+ * dough gives the same page.
+ *
+ * <pre>{@code
+ * Words words = Words.in(Language.ENGLISH);
+ * byte[] pdf = Handouts.in(words)
+ *     .hoursTable(DoughFormula.builder().build(), temperatures, shares, Rise.ofPercent(50))
+ *     .bytes(PageFormat.a4(), words, date);
+ * }</pre>
+ */
+public final class Handouts {
+
+  private final Words words;
+  private final RiseForecaster forecaster;
+  private final Optional<String> title;
+
+  private Handouts(Words words, RiseForecaster forecaster, Optional<String> title) {
+    this.words = words;
+    this.forecaster = forecaster;
+    this.title = title;
+  }
+
+  /** In the words of a language, for a baker nobody knows. */
+  public static Handouts in(Words words) {
+    return new Handouts(words, RiseForecaster.standard(), Optional.empty());
+  }
+
+  /** The same with another forecaster, for example one that has learned. */
+  public Handouts with(RiseForecaster newForecaster) {
+    return new Handouts(words, newForecaster, title);
+  }
+
+  /** The same under a title of one's own. */
+  public Handouts titled(String newTitle) {
+    return new Handouts(words, forecaster, Optional.of(newTitle));
+  }
+
+  /**
+   * One dough with the steps of its day.
+   *
+   * @param mixedAt when it is mixed; adds clock times
+   * @param proof what happens after bulk fermentation; adds when to shape
+   * @throws doughtide.core.quantity.InputException if no hours can be given for the dough
+   */
+  public BakeSheet bakeSheet(
+      HandoutDough dough, Optional<ZonedDateTime> mixedAt, Optional<Proof> proof) {
+    return new BakeSheetContent(words, dough, forecast(dough)).sheet(title, mixedAt, proof);
+  }
+
+  /**
+   * Doughs that differ in one thing.
+   *
+   * @param mark the rise whose hours are compared
+   * @throws doughtide.core.quantity.InputException if no hours can be given for one of the doughs
+   */
+  public ComparisonPage comparison(Comparison comparison, Rise mark) {
+    return new ComparisonContent(words, forecaster, comparison, mark).page(title);
+  }
+
+  /**
+   * Hours to a rise by dough temperature and starter share.
+   *
+   * @param formula the dough; its own starter share is not used
+   * @param temperatures one to ten, the rows
+   * @param shares one to six, the columns
+   * @throws doughtide.core.quantity.InputException for more rows or columns
+   */
+  public HoursTable hoursTable(
+      DoughFormula formula, List<Temperature> temperatures, List<StarterShare> shares, Rise rise) {
+    return new HoursContent(words, forecaster).table(title, formula, temperatures, shares, rise);
+  }
+
+  /**
+   * What happens unseen through one bulk fermentation.
+   *
+   * @param mark the rise at which the page counts where the gas is
+   * @throws doughtide.core.quantity.InputException if no hours can be given for the dough
+   */
+  public WhyItRisesPage whyItRises(HandoutDough dough, Rise mark) {
+    return new WhyContent(words, dough, forecast(dough)).page(mark);
+  }
+
+  /**
+   * When a starter is ripe, by temperature and feed.
+   *
+   * @param feeding starter and flour; its own ratio is not used
+   * @param temperatures one to ten, the rows
+   * @param ratios one to six, the columns
+   * @throws doughtide.core.quantity.InputException for more rows or columns
+   */
+  public StarterPage starterPage(
+      Feeding feeding, List<Temperature> temperatures, List<FeedRatio> ratios) {
+    return new StarterContent(words, forecaster).page(title, feeding, temperatures, ratios);
+  }
+
+  private RiseForecast forecast(HandoutDough dough) {
+    return Refusal.ifImpossible(forecaster.forecast(dough.formula(), dough.doughTemperature()));
+  }
+}

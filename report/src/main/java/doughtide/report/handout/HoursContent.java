@@ -1,0 +1,87 @@
+package doughtide.report.handout;
+
+import doughtide.core.dough.DoughFormula;
+import doughtide.core.dough.StarterShare;
+import doughtide.core.forecast.RiseForecast;
+import doughtide.core.forecast.RiseForecaster;
+import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Rise;
+import doughtide.core.quantity.Temperature;
+import doughtide.core.rise.DoughTemperature;
+import doughtide.report.words.TimeSpan;
+import doughtide.report.words.Words;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Computes a table of hours by dough temperature and starter share. */
+public final class HoursContent {
+
+  private static final int MOST_ROWS = 10;
+  private static final int MOST_COLUMNS = 6;
+
+  private final Words words;
+  private final FormulaWords say;
+  private final RiseForecaster forecaster;
+
+  HoursContent(Words words, RiseForecaster forecaster) {
+    this.words = words;
+    this.say = new FormulaWords(words);
+    this.forecaster = forecaster;
+  }
+
+  static void check(int rows, int columns) {
+    if (rows < 1 || rows > MOST_ROWS || columns < 1 || columns > MOST_COLUMNS) {
+      throw new InputException(
+          "a table of "
+              + rows
+              + " rows and "
+              + columns
+              + " columns cannot be read from a metre away: use 1 to "
+              + MOST_ROWS
+              + " rows and 1 to "
+              + MOST_COLUMNS
+              + " columns");
+    }
+  }
+
+  HoursTable table(
+      Optional<String> title,
+      DoughFormula formula,
+      List<Temperature> temperatures,
+      List<StarterShare> shares,
+      Rise rise) {
+    check(temperatures.size(), shares.size());
+    List<DoughFormula> formulas =
+        shares.stream().map(share -> formula.toBuilder().starterShare(share).build()).toList();
+    List<List<Optional<TimeSpan>>> cells = new ArrayList<>();
+    for (Temperature temperature : temperatures) {
+      List<Optional<TimeSpan>> row = new ArrayList<>();
+      for (DoughFormula each : formulas) {
+        RiseForecast forecast = forecaster.forecast(each, DoughTemperature.steady(temperature));
+        row.add(TimeSpan.of(forecast.hoursToRise(rise)));
+      }
+      cells.add(row);
+    }
+    List<String> notes = new ArrayList<>();
+    notes.add(say.withoutStarter(formula));
+    say.altitude(formula).ifPresent(notes::add);
+    return new HoursTable(
+        title.orElseGet(
+            () -> words.say("hours.title", Map.of("rise", say.percent(rise.percent())))),
+        notes,
+        words.say("hours.across"),
+        formulas.stream().map(this::head).toList(),
+        temperatures.stream().map(Temperature::celsius).map(c -> Math.rint(c * 10) / 10).toList(),
+        cells,
+        List.of(words.say("caution.rawDough")));
+  }
+
+  private String head(DoughFormula formula) {
+    return say.percent(100 * formula.starterOfAddedFlour())
+        + "\n("
+        + say.percent(100 * formula.prefermentedFlour())
+        + ")";
+  }
+}

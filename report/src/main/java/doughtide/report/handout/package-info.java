@@ -1,0 +1,5 @@
+/** One class a printed page. */
+@NullMarked
+package doughtide.report.handout;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,237 @@
+package doughtide.report.page;
+
+import doughtide.report.chart.PrintedChart;
+import doughtide.report.type.PdfFile;
+import doughtide.report.type.PdfSheet;
+import doughtide.report.words.Words;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+
+/**
+ * One printable side, filled from top to bottom. Left-aligned, sans serif, never smaller than the
+ * text size of its format; what does not fit is refused, never squeezed. Charts and room to write
+ * grow into the height that is left.
+ *
+ * <pre>{@code
+ * byte[] pdf = new Page(PageFormat.a4(), Words.in(Language.ENGLISH), "Country dough", date)
+ *     .paragraph("Harrow strong white 80 %")
+ *     .caution("Do not eat raw dough.")
+ *     .bytes();
+ * }</pre>
+ */
+public final class Page {
+
+  private static final double MARGIN_PT = 42.5; // 15 mm: home printers leave up to 6 mm blank
+
+  private final PageFormat format;
+  private final Words words;
+  private final String title;
+  private final LocalDate date;
+  private final List<PageBlock> blocks = new ArrayList<>();
+
+  /**
+   * An empty page with its title.
+   *
+   * @param date printed at the foot
+   */
+  public Page(PageFormat format, Words words, String title, LocalDate date) {
+    this.format = format;
+    this.words = words;
+    this.title = title;
+    this.date = date;
+    blocks.add(new PageBlocks.Heading(title, 1));
+  }
+
+  /** Adds a heading. */
+  public Page heading(String text) {
+    return add(new PageBlocks.Heading(text, 2));
+  }
+
+  /** Adds running text. */
+  public Page paragraph(String text) {
+    return add(new PageBlocks.Paragraph(text));
+  }
+
+  /** Adds text that stands out. */
+  public Page strong(String text) {
+    return add(new PageBlocks.Strong(text));
+  }
+
+  /** Adds a framed caution. */
+  public Page caution(String text) {
+    return add(new PageBlocks.Caution(words.say("page.caution"), text));
+  }
+
+  /** Adds lines with boxes to tick. */
+  public Page ticks(List<String> items) {
+    return add(new PageBlocks.Ticks(items));
+  }
+
+  /** Adds a table in the size of the text. */
+  public Page table(Table table) {
+    return add(new PageBlocks.TableBlock(table, 1));
+  }
+
+  /**
+   * Adds a table in the largest type that the page has room for, for reading from a distance.
+   *
+   * @param mostScale at most so many times the size of the text, 1 to 4
+   */
+  public Page largeTable(Table table, double mostScale) {
+    if (!(mostScale >= 1 && mostScale <= 4)) {
+      throw new IllegalArgumentException("scale must be 1 to 4, was " + mostScale);
+    }
+    return add(new PageBlocks.LargestTable(table, mostScale));
+  }
+
+  /**
+   * Adds ruled lines to write on.
+   *
+   * @param label stands before the first line; may be empty
+   * @param leastLines at least so many, from 0; more when the page has room
+   */
+  public Page writingRoom(String label, int leastLines) {
+    return add(new PageBlocks.WritingRoom(label, leastLines));
+  }
+
+  /** Adds one ruled line to write on after a label. */
+  public Page writingLine(String label) {
+    return add(new PageBlocks.WritingLine(label));
+  }
+
+  /**
+   * Adds a chart as vector graphics with text of the size of the page.
+   *
+   * @param leastHeightPt least height in points; taller when the page has room
+   * @param description the chart in a sentence, for those who do not see it
+   */
+  public Page chart(PrintedChart chart, double leastHeightPt, String description) {
+    return add(new PageBlocks.Picture(chart, leastHeightPt, description));
+  }
+
+  /**
+   * Adds charts side by side.
+   *
+   * @param descriptions one for each chart
+   * @param across how many in a row
+   * @param leastHeightPt least height of each, in points
+   */
+  public Page charts(
+      List<PrintedChart> charts, List<String> descriptions, int across, double leastHeightPt) {
+    if (charts.isEmpty() || charts.size() != descriptions.size() || across < 1) {
+      throw new IllegalArgumentException("each chart needs a description");
+    }
+    return add(new PageBlocks.Pictures(charts, descriptions, across, leastHeightPt));
+  }
+
+  private Page add(PageBlock block) {
+    blocks.add(block);
+    return this;
+  }
+
+  /**
+   * The page as a PDF; the same content gives the same bytes.
+   *
+   * @throws PageLayoutException when the content does not fit on one side
+   */
+  public byte[] bytes() {
+    return together(List.of(this));
+  }
+
+  /**
+   * Several pages as one PDF, numbered in order; title and language are those of the first.
+   *
+   * @param pages at least one
+   * @throws PageLayoutException when the content of one does not fit on its side
+   */
+  public static byte[] together(List<Page> pages) {
+    Page first = pages.get(0);
+    try (PdfFile file = new PdfFile(first.title, first.words.language())) {
+      for (int i = 0; i < pages.size(); i++) {
+        pages.get(i).draw(file, i + 1, pages.size());
+      }
+      return file.bytes();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  /** Whether the content fits on one side. */
+  public boolean fits() {
+    try (PdfFile file = new PdfFile(title, words.language())) {
+      spareHeight(new PageType(file.fonts(), format.text().sizePt()), width(), room(file));
+      return true;
+    } catch (PageLayoutException e) {
+      return false;
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+
+  private double width() {
+    return format.widthPt() - 2 * MARGIN_PT;
+  }
+
+  private double room(PdfFile file) {
+    PageType type = new PageType(file.fonts(), format.text().sizePt());
+    return format.heightPt() - 2 * MARGIN_PT - type.lineHeightPt() * 1.4;
+  }
+
+  private void draw(PdfFile file, int number, int count) throws IOException {
+    PageType type = new PageType(file.fonts(), format.text().sizePt());
+    double width = width();
+    double spare = spareHeight(type, width, room(file));
+    PdfSheet sheet = file.sheet(format.widthPt(), format.heightPt());
+    long growing = blocks.stream().filter(PageBlock::grows).count();
+    double y = MARGIN_PT;
+    for (PageBlock block : blocks) {
+      double tall =
+          block.heightPt(type, width) + (block.grows() ? spare / Math.max(1, growing) : 0);
+      block.draw(sheet, type, MARGIN_PT, y, width, tall);
+      y += tall;
+    }
+    foot(sheet, type, number, count);
+  }
+
+  private double spareHeight(PageType type, double width, double room) {
+    double used = 0;
+    PageBlock tallest = blocks.get(0);
+    for (PageBlock block : blocks) {
+      double tall = block.heightPt(type, width);
+      used += tall;
+      tallest = tall > tallest.heightPt(type, width) ? block : tallest;
+    }
+    if (used > room) {
+      throw new PageLayoutException(
+          String.format(
+              Locale.ROOT,
+              "the page does not fit on one side: it needs %.0f mm and has %.0f mm, most of it for"
+                  + " the %s; leave something out, shorten names or use smaller print",
+              Math.ceil(used * 25.4 / 72),
+              Math.floor(room * 25.4 / 72),
+              tallest.name()));
+    }
+    return room - used;
+  }
+
+  private void foot(PdfSheet sheet, PageType type, int number, int count) throws IOException {
+    double y = format.heightPt() - MARGIN_PT;
+    String page =
+        words.say(
+            "page.number", Map.of("page", words.number(number, 0), "of", words.number(count, 0)));
+    sheet.begin("P");
+    sheet.text(words.date(date), MARGIN_PT, y, type.fonts().plain(), type.sizePt());
+    sheet.text(
+        page,
+        format.widthPt() - MARGIN_PT - type.width(page, type.fonts().plain()),
+        y,
+        type.fonts().plain(),
+        type.sizePt());
+    sheet.end();
+  }
+}

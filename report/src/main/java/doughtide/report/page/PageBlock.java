@@ -1,0 +1,23 @@
+package doughtide.report.page;
+
+import doughtide.report.type.PdfSheet;
+import java.io.IOException;
+
+/** A piece of a page, as wide as the text. Implementations hold no state. */
+public interface PageBlock {
+
+  /** What it is, for the reason why a page does not fit. */
+  String name();
+
+  /** The least height in points, with the gap below it. */
+  double heightPt(PageType type, double widthPt);
+
+  /** Whether it takes up height that is left over. */
+  default boolean grows() {
+    return false;
+  }
+
+  /** Draws into the given frame, which is at least as tall as asked for. */
+  void draw(PdfSheet sheet, PageType type, double xPt, double topPt, double widthPt, double tallPt)
+      throws IOException;
+}

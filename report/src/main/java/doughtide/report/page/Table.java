@@ -1,0 +1,53 @@
+package doughtide.report.page;
+
+import java.util.List;
+
+/**
+ * A table of words; cells wrap, text never shrinks.
+ *
+ * @param columns at least one
+ * @param rows each with one text per column; the text of columns to tick in is ignored
+ */
+public record Table(List<Column> columns, List<List<String>> rows) {
+
+  /** Checks that every row has a text for every column. */
+  public Table {
+    columns = List.copyOf(columns);
+    rows = rows.stream().map(List::copyOf).toList();
+    if (columns.isEmpty()) {
+      throw new IllegalArgumentException("a table needs a column");
+    }
+    for (List<String> row : rows) {
+      if (row.size() != columns.size()) {
+        throw new IllegalArgumentException(
+            "a row has " + row.size() + " cells instead of " + columns.size());
+      }
+    }
+  }
+
+  /** What a column is for. */
+  public enum Kind {
+    /** Printed text. */
+    TEXT,
+    /** Printed text that stands out. */
+    STRONG,
+    /** To write in: tall enough for handwriting, with what is filled in already. */
+    WRITE,
+    /** A box to tick. */
+    TICK
+  }
+
+  /**
+   * A column.
+   *
+   * @param weight share of the width, above 0
+   */
+  public record Column(String head, double weight, Kind kind) {
+    /** Checks the weight. */
+    public Column {
+      if (!(weight > 0) || Double.isInfinite(weight)) {
+        throw new IllegalArgumentException("weight must be above 0, was " + weight);
+      }
+    }
+  }
+}

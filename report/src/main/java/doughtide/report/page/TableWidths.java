@@ -1,0 +1,116 @@
+package doughtide.report.page;
+
+import java.util.Arrays;
+import java.util.List;
+import java.util.Locale;
+import org.apache.pdfbox.pdmodel.font.PDFont;
+
+/**
+ * Shares the width of a table among its columns: by weight, but no word is cut while room is left.
+ */
+public final class TableWidths {
+
+  private TableWidths() {}
+
+  static double padPt(PageType type) {
+    return type.sizePt() * 0.9;
+  }
+
+  /** Whether no word has to be broken. */
+  static boolean keepsWords(Table table, PageType type, double widthPt) {
+    double sum = 0;
+    for (int i = 0; i < table.columns().size(); i++) {
+      sum += longestWord(table, i, type) + padPt(type);
+    }
+    return sum <= widthPt;
+  }
+
+  static double[] of(Table table, PageType type, double widthPt) {
+    List<Table.Column> columns = table.columns();
+    double[] least = new double[columns.size()];
+    double[] weights = new double[columns.size()];
+    for (int i = 0; i < least.length; i++) {
+      least[i] = longestWord(table, i, type) + padPt(type);
+      weights[i] = columns.get(i).weight();
+    }
+    double sum = Arrays.stream(least).sum();
+    if (sum > widthPt) {
+      return cut(least, weights, type, widthPt);
+    }
+    return share(least, weights, widthPt);
+  }
+
+  private static double longestWord(Table table, int column, PageType type) {
+    double longest = words(table.columns().get(column).head(), type, type.fonts().bold());
+    Table.Kind kind = table.columns().get(column).kind();
+    if (kind == Table.Kind.TICK) {
+      return Math.max(longest, type.sizePt());
+    }
+    if (kind == Table.Kind.WRITE) {
+      longest = Math.max(longest, type.sizePt() * 3);
+    }
+    PDFont font = kind == Table.Kind.STRONG ? type.fonts().bold() : type.fonts().plain();
+    for (List<String> row : table.rows()) {
+      longest = Math.max(longest, words(row.get(column), type, font));
+    }
+    return longest;
+  }
+
+  private static double words(String text, PageType type, PDFont font) {
+    return Arrays.stream(text.split("[ \n]", -1))
+        .mapToDouble(word -> type.width(word, font))
+        .max()
+        .orElse(0);
+  }
+
+  /** By weight; a column that would cut a word takes what it needs first. */
+  private static double[] share(double[] least, double[] weights, double widthPt) {
+    boolean[] fixed = new boolean[least.length];
+    double[] widths = new double[least.length];
+    boolean changed = true;
+    while (changed) {
+      changed = false;
+      double rest = widthPt;
+      double weight = 0;
+      for (int i = 0; i < least.length; i++) {
+        rest -= fixed[i] ? least[i] : 0;
+        weight += fixed[i] ? 0 : weights[i];
+      }
+      for (int i = 0; i < least.length; i++) {
+        widths[i] = fixed[i] ? least[i] : rest * weights[i] / weight;
+        if (!fixed[i] && widths[i] < least[i] - 1e-9) {
+          fixed[i] = true;
+          changed = true;
+        }
+      }
+    }
+    return widths;
+  }
+
+  /**
+   * Too narrow for all words: the columns with the longest words give way, and these are broken.
+   */
+  private static double[] cut(double[] least, double[] weights, PageType type, double widthPt) {
+    double floor = type.sizePt() * 2.6;
+    double level = Arrays.stream(least).max().orElse(0);
+    while (level > floor && capped(least, level) > widthPt) {
+      level -= 0.5;
+    }
+    if (capped(least, level) > widthPt) {
+      throw new PageLayoutException(
+          String.format(
+              Locale.ROOT,
+              "the table has %d columns, too many for a sheet %.0f mm wide at %.0f pt: use fewer"
+                  + " columns, smaller print or the sheet sideways",
+              least.length,
+              widthPt * 25.4 / 72,
+              type.sizePt()));
+    }
+    double cap = level;
+    return share(Arrays.stream(least).map(w -> Math.min(w, cap)).toArray(), weights, widthPt);
+  }
+
+  private static double capped(double[] least, double level) {
+    return Arrays.stream(least).map(w -> Math.min(w, level)).sum();
+  }
+}

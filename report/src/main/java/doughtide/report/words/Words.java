@@ -1,0 +1,234 @@
+package doughtide.report.words;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.io.InputStreamReader;
+import java.io.UncheckedIOException;
+import java.math.RoundingMode;
+import java.nio.charset.StandardCharsets;
+import java.text.NumberFormat;
+import java.time.ZonedDateTime;
+import java.time.format.DateTimeFormatter;
+import java.time.format.FormatStyle;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.Properties;
+import java.util.SortedSet;
+import java.util.TreeSet;
+
+/**
+ * The words of one language, with its number, clock and date formats. Immutable.
+ *
+ * <pre>{@code
+ * Words words = Words.in(Language.GERMAN);
+ * words.say("chart.hoursAfterMixing"); // Stunden nach dem Mischen
+ * words.number(2.5, 1); // 2,5
+ * }</pre>
+ */
+public final class Words {
+
+  private static final String NO_BREAK_SPACE = "\u00a0";
+  private static final Locale SHORT_DAYS = new Locale("pt", "BR");
+
+  private final Language language;
+  private final Properties texts;
+
+  private Words(Language language, Properties texts) {
+    this.language = language;
+    this.texts = texts;
+  }
+
+  /** The words of a language. */
+  public static Words in(Language language) {
+    String resource = "/doughtide/report/words/words_" + language.tag() + ".properties";
+    Properties texts = new Properties();
+    try (InputStream in = Words.class.getResourceAsStream(resource)) {
+      if (in == null) {
+        throw new IllegalStateException("the file " + resource + " is missing from the program");
+      }
+      texts.load(new InputStreamReader(in, StandardCharsets.UTF_8));
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+    if (language == Language.FRENCH) {
+      texts.replaceAll((key, text) -> unbroken(String.valueOf(text)));
+    }
+    return new Words(language, texts);
+  }
+
+  /** French sets a space before these marks, at which a line must not break. */
+  private static String unbroken(String text) {
+    return text.replaceAll(" ([:;?!»])", NO_BREAK_SPACE + "$1").replace("« ", "«" + NO_BREAK_SPACE);
+  }
+
+  /** The language of these words. */
+  public Language language() {
+    return language;
+  }
+
+  /** All keys, sorted. */
+  SortedSet<String> keys() {
+    return new TreeSet<>(texts.stringPropertyNames());
+  }
+
+  /**
+   * The text of a key.
+   *
+   * @throws IllegalArgumentException when the key does not exist
+   */
+  public String say(String key) {
+    String text = texts.getProperty(key);
+    if (text == null) {
+      throw new IllegalArgumentException("no text \"" + key + "\" in language " + language.tag());
+    }
+    return text;
+  }
+
+  /**
+   * The text of a key with its placeholders filled in. Values are put in as they are and never read
+   * as markup or as further placeholders.
+   *
+   * @param values by placeholder name; a text {@code at {temperature}} takes the value of {@code
+   *     temperature}
+   */
+  public String say(String key, Map<String, String> values) {
+    String text = say(key);
+    StringBuilder filled = new StringBuilder();
+    int at = 0;
+    while (at < text.length()) {
+      int open = text.indexOf('{', at);
+      int close = open < 0 ? -1 : text.indexOf('}', open);
+      if (close < 0) {
+        break;
+      }
+      String name = text.substring(open + 1, close);
+      String value = values.get(name);
+      if (value == null) {
+        throw new IllegalArgumentException("no value for {" + name + "} of text \"" + key + "\"");
+      }
+      filled.append(text, at, open).append(value);
+      at = close + 1;
+    }
+    return filled.append(text.substring(at)).toString();
+  }
+
+  /**
+   * A number in the form of the language.
+   *
+   * @param decimals digits after the decimal mark, all of them shown
+   */
+  public String number(double value, int decimals) {
+    NumberFormat format = NumberFormat.getNumberInstance(language.locale());
+    format.setRoundingMode(RoundingMode.HALF_UP);
+    format.setMinimumFractionDigits(decimals);
+    format.setMaximumFractionDigits(decimals);
+    return format.format(value == 0 ? 0.0 : value);
+  }
+
+  /** A share in percent, already times 100, with the spacing of the language. */
+  public String percent(double percent, int decimals) {
+    String gap =
+        language == Language.ENGLISH || language == Language.PORTUGUESE ? "" : NO_BREAK_SPACE;
+    return number(percent, decimals) + gap + "%";
+  }
+
+  /** Celsius and Fahrenheit, for example {@code 24.5 °C (76 °F)}. */
+  public String temperature(double celsius) {
+    return number(celsius, celsius == Math.rint(celsius) ? 0 : 1)
+        + NO_BREAK_SPACE
+        + "°C ("
+        + number(celsius * 9 / 5 + 32, 0)
+        + NO_BREAK_SPACE
+        + "°F)";
+  }
+
+  /**
+   * A duration to five minutes with its units, in every language as the standard for units writes
+   * it, which nobody takes for a clock time: {@code 4 h 35 min}, {@code 4 h} or {@code 35 min}.
+   */
+  public String hours(double hours) {
+    long minutes = roundToFive(hours * 60);
+    String whole = minutes / 60 + NO_BREAK_SPACE + "h";
+    String rest = minutes % 60 + NO_BREAK_SPACE + "min";
+    if (minutes % 60 == 0 && minutes > 0) {
+      return whole;
+    }
+    return minutes < 60 ? rest : whole + NO_BREAK_SPACE + rest;
+  }
+
+  /** A span of time; {@code from 4 h 35 min} where its end is open. */
+  public String hoursSpan(TimeSpan span) {
+    return span.isClosed()
+        ? hoursSpan(span.earlyHours(), span.lateHours())
+        : say("hours.from", Map.of("hours", hours(span.earlyHours())));
+  }
+
+  /** A span of hours in quarters; {@code from 4½ h} where its end is open. */
+  public String quarterHours(TimeSpan span) {
+    if (span.isClosed()) {
+      return quarterHours(span.earlyHours(), span.lateHours());
+    }
+    double step = span.earlyHours() < 12 ? 0.25 : 1;
+    double from = Math.floor(span.earlyHours() / step + 1e-6) * step;
+    return say("hours.from", Map.of("hours", quarters(from) + NO_BREAK_SPACE + "h"));
+  }
+
+  /** A span of time, for example {@code 4 h 35 min–6 h 20 min}. */
+  public String hoursSpan(double early, double late) {
+    String from = hours(early);
+    String to = hours(late);
+    return from.equals(to) ? from : from + "–" + to;
+  }
+
+  /**
+   * A span of hours in quarters, for example {@code 4½–6¼ h}; whole hours from 12 hours on. The
+   * early end is rounded down, the late end up, so that the span never shrinks.
+   */
+  public String quarterHours(double early, double late) {
+    double step = late < 12 ? 0.25 : 1;
+    double from = Math.floor(early / step + 1e-6) * step;
+    double to = Math.ceil(late / step - 1e-6) * step;
+    String span = from == to ? quarters(from) : quarters(from) + "–" + quarters(to);
+    return span + NO_BREAK_SPACE + "h";
+  }
+
+  private static String quarters(double hours) {
+    long whole = (long) Math.floor(hours);
+    String part = List.of("", "¼", "½", "¾").get((int) Math.round((hours - whole) * 4));
+    return whole == 0 && !part.isEmpty() ? part : whole + part;
+  }
+
+  /** Clock time, rounded to five minutes, for example {@code 13:05}. */
+  public String clock(ZonedDateTime time) {
+    return DateTimeFormatter.ofPattern("HH:mm", language.locale()).format(rounded(time));
+  }
+
+  /** Short day of the week and clock time, for example {@code Sat 13:05}. */
+  public String dayAndClock(ZonedDateTime time) {
+    return day(rounded(time)) + " " + clock(time);
+  }
+
+  /** Short day of the week. */
+  public String day(ZonedDateTime time) {
+    boolean isLong = language == Language.PORTUGUESE; // in Portugal, the short form is not short
+    return DateTimeFormatter.ofPattern("EEE", isLong ? SHORT_DAYS : language.locale())
+        .format(rounded(time));
+  }
+
+  /** The full date in the form of the language. */
+  public String date(java.time.LocalDate date) {
+    return DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG)
+        .withLocale(language.locale())
+        .format(date);
+  }
+
+  private static ZonedDateTime rounded(ZonedDateTime time) {
+    double minutes = time.getMinute() + time.getSecond() / 60.0;
+    return time.truncatedTo(java.time.temporal.ChronoUnit.HOURS).plusMinutes(roundToFive(minutes));
+  }
+
+  private static long roundToFive(double minutes) {
+    return Math.round(minutes / 5) * 5;
+  }
+}

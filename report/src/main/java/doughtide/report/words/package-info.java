@@ -1,0 +1,5 @@
+/** Words by language. */
+@NullMarked
+package doughtide.report.words;
+
+import org.jspecify.annotations.NullMarked;

@@ -1,0 +1,144 @@
+package doughtide.report.handout;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import doughtide.core.dough.DoughFormula;
+import doughtide.core.dough.FlourClass;
+import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Rise;
+import doughtide.core.quantity.Share;
+import doughtide.core.quantity.Temperature;
+import doughtide.report.ComputedPages;
+import doughtide.report.Samples;
+import doughtide.report.chart.ChartFormat;
+import doughtide.report.chart.ChartOutput;
+import doughtide.report.chart.ChartSize;
+import doughtide.report.page.PageFormat;
+import doughtide.report.page.PageTest;
+import doughtide.report.words.Language;
+import doughtide.report.words.TimeSpan;
+import doughtide.report.words.Words;
+import java.io.IOException;
+import java.util.Collections;
+import java.util.List;
+import java.util.Optional;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class HandoutsTest {
+
+  private static final Words WORDS = Words.in(Language.ENGLISH);
+
+  private static String text(Handout handout) throws IOException {
+    byte[] pdf = handout.bytes(PageFormat.a4(), WORDS, Samples.DATE);
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      return new PDFTextStripper().getText(document).replaceAll("[\\s\u00a0]+", " ");
+    }
+  }
+
+  @Test
+  void warmDoughIsFasterAndThePageSaysHowMuch() throws IOException {
+    ComparisonPage page = ComputedPages.comparison(WORDS, 20, 26);
+    TimeSpan cool = page.cases().get(0).mark().orElseThrow();
+    TimeSpan warm = page.cases().get(1).mark().orElseThrow();
+    assertThat(warm.lateHours()).isLessThan(cool.earlyHours());
+    assertThat(page.idea())
+        .contains(WORDS.hoursSpan(cool), WORDS.hoursSpan(warm))
+        .containsPattern("\\d\\.\\d–\\d\\.\\d times");
+    assertThat(text(page)).contains("20 °C (68 °F)", "8 of 10", "Do not eat raw flour");
+  }
+
+  @Test
+  void studentsDoNotSeeTheAnswersAndTheTeacherDoes() throws IOException {
+    ComparisonPage page = ComputedPages.comparison(WORDS, 20, 23, 26);
+    String students = text(page.exercise(ComparisonPage.Edition.STUDENT));
+    String teacher = text(page.exercise(ComparisonPage.Edition.TEACHER));
+    assertThat(page.questions()).hasSize(3);
+    for (ComparisonPage.Question question : page.questions()) {
+      assertThat(students).contains(question.text()).doesNotContain(question.answer());
+      assertThat(teacher).contains(question.text());
+    }
+    String hours = WORDS.hoursSpan(page.cases().get(0).mark().orElseThrow());
+    assertThat(students).doesNotContain(hours.replace('\u00a0', ' '));
+    assertThat(teacher).contains(hours.replace('\u00a0', ' '), "Answers:");
+  }
+
+  @Test
+  void twentyLinesAreRefusedBeforeAnythingIsComputed() {
+    List<Temperature> many = Collections.nCopies(20, Temperature.ofCelsius(24));
+    assertThatThrownBy(() -> Comparison.ofTemperatures(ComputedPages.dough(), many))
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining("20 lines in one chart: use 1 to 6");
+  }
+
+  @Test
+  void aDoughWithoutHoursIsRefusedInPlainWords() {
+    HandoutDough hot = ComputedPages.dough().at(Temperature.ofCelsius(41));
+    assertThatThrownBy(
+            () -> ComputedPages.handouts(WORDS).bakeSheet(hot, Optional.empty(), Optional.empty()))
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining("41")
+        .hasMessageContaining("Cool the dough");
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void stiffColdRyeWithALongNameStillFits(Language language) throws IOException {
+    Words words = Words.in(language);
+    String name = "Fenside rye ".repeat(16) + "12345678";
+    DoughFormula formula =
+        DoughFormula.builder()
+            .flour(FlourClass.RYE.flour().withName(name))
+            .hydration(Share.ofPercent(45))
+            .build();
+    HandoutDough dough = HandoutDough.steady(formula, Temperature.ofCelsius(4));
+    Handouts handouts = ComputedPages.handouts(words);
+    for (Handout handout :
+        List.of(
+            handouts.bakeSheet(dough, Optional.empty(), Optional.empty()),
+            handouts.comparison(
+                Comparison.ofTemperatures(dough, ComputedPages.celsius(4, 6)), Rise.ofPercent(100)),
+            handouts.whyItRises(dough, Rise.ofPercent(50)))) {
+      try (PDDocument document =
+          Loader.loadPDF(handout.bytes(PageFormat.a4(), words, Samples.DATE))) {
+        assertThat(document.getNumberOfPages()).isEqualTo(1);
+        assertThat(PageTest.faults(document, 1, PageFormat.a4())).isEmpty();
+      }
+    }
+  }
+
+  @Test
+  void temperatureAndFlourAreSaidInEveryLanguage() {
+    FormulaWords german = new FormulaWords(Words.in(Language.GERMAN));
+    assertThat(german.flour(ComputedPages.formula().flour()))
+        .isEqualTo("80\u00a0% backstarkes Weizenmehl, 20\u00a0% Roggenvollkornmehl");
+    assertThat(german.starter(ComputedPages.formula())).contains("20\u00a0%", "9,1\u00a0%");
+    assertThat(german.flour(FlourClass.RYE.flour().withName("Fenside rye")))
+        .isEqualTo("Fenside rye");
+  }
+
+  @Test
+  void chartsComeByThemselves() {
+    List<Handout.NamedChart> charts = ComputedPages.comparison(WORDS, 20, 26).charts(WORDS);
+    assertThat(charts).extracting(Handout.NamedChart::name).containsExactly("overlay", "1", "2");
+    Handout.NamedChart overlay = charts.get(0);
+    byte[] svg =
+        ChartOutput.bytes(
+            overlay.chart(), ChartFormat.SVG, ChartSize.A5_LANDSCAPE, overlay.caption());
+    assertThat(new String(svg, java.nio.charset.StandardCharsets.UTF_8)).contains("<svg");
+  }
+
+  @Test
+  void openSpansSayFrom() {
+    TimeSpan open = new TimeSpan(5, Double.POSITIVE_INFINITY);
+    assertThat(WORDS.hoursSpan(open)).isEqualTo("from 5\u00a0h");
+    assertThat(WORDS.quarterHours(open)).isEqualTo("from 5\u00a0h");
+    assertThat(Words.in(Language.FRENCH).hoursSpan(4.6, 6.25))
+        .isEqualTo("4\u00a0h\u00a035\u00a0min–6\u00a0h\u00a015\u00a0min");
+  }
+}

@@ -1,0 +1,164 @@
+package doughtide.report.page;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import doughtide.core.quantity.InputException;
+import doughtide.report.ComputedPages;
+import doughtide.report.PageText;
+import doughtide.report.Samples;
+import doughtide.report.chart.LineSeries;
+import doughtide.report.chart.LinesChart;
+import doughtide.report.handout.Handout;
+import doughtide.report.words.Language;
+import doughtide.report.words.Words;
+import java.awt.geom.Rectangle2D;
+import java.io.IOException;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.List;
+import java.util.Map;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.cos.COSName;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.pdmodel.PDPage;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+public class PageTest {
+
+  private static final Words WORDS = Words.in(Language.ENGLISH);
+
+  /** The roomiest and the tightest. */
+  private static final List<PageFormat> FORMATS =
+      List.of(
+          PageFormat.a4(),
+          new PageFormat(
+              PaperSize.LETTER, PageFormat.Orientation.UPRIGHT, PageFormat.TextSize.LARGE));
+
+  @ParameterizedTest
+  @EnumSource
+  void everyPageKeepsItsTextInsideAndApart(Language language) throws IOException {
+    Words words = Words.in(language);
+    Map<String, Handout> handouts = ComputedPages.handoutsByName(words);
+    for (PageFormat format : FORMATS) {
+      for (Map.Entry<String, Handout> entry : handouts.entrySet()) {
+        String what = entry.getKey() + " " + language + " " + format;
+        byte[] pdf = entry.getValue().bytes(format, words, Samples.DATE);
+        try (PDDocument document = Loader.loadPDF(pdf)) {
+          assertThat(document.getNumberOfPages())
+              .as(what)
+              .isLessThanOrEqualTo(format.text() == PageFormat.TextSize.LARGE ? 2 : 1);
+          for (int page = 1; page <= document.getNumberOfPages(); page++) {
+            assertTextInsideAndApart(document, page, format, what);
+          }
+        }
+      }
+    }
+  }
+
+  private static void assertTextInsideAndApart(
+      PDDocument document, int page, PageFormat format, String what) throws IOException {
+    assertThat(PageText.of(document, page)).as(what).hasSizeGreaterThan(20);
+    assertThat(faults(document, page, format)).as(what).isEmpty();
+  }
+
+  /** What lies off the paper, is too small or lies on something else. */
+  public static List<String> faults(PDDocument document, int page, PageFormat format)
+      throws IOException {
+    PDPage sheet = document.getPage(page - 1);
+    Rectangle2D paper =
+        new Rectangle2D.Double(
+            17, 17, sheet.getMediaBox().getWidth() - 34, sheet.getMediaBox().getHeight() - 34);
+    List<PageText.Glyph> characters = PageText.of(document, page);
+    List<String> faults = new ArrayList<>();
+    for (int i = 0; i < characters.size(); i++) {
+      PageText.Glyph one = characters.get(i);
+      if (!paper.contains(one.area()) || one.sizePt() < format.text().sizePt() - 0.01) {
+        faults.add(one + " off the paper or too small");
+      }
+      for (int j = 0; j < i; j++) {
+        if (one.area().intersects(characters.get(j).area())) {
+          faults.add(one + " on " + characters.get(j));
+        }
+      }
+    }
+    return faults;
+  }
+
+  @Test
+  void pageIsTaggedTitledAndReproducible() throws IOException {
+    List<Page> pages = Samples.bakeSheet(WORDS).pages(PageFormat.a4(), WORDS, Samples.DATE);
+    byte[] bytes = Page.together(pages);
+    assertThat(Page.together(pages)).isEqualTo(bytes);
+    try (PDDocument document = Loader.loadPDF(bytes)) {
+      assertThat(document.getDocumentCatalog().getLanguage()).isEqualTo("en");
+      assertThat(document.getDocumentInformation().getTitle())
+          .isEqualTo("Tidemill kitchen country dough");
+      assertThat(document.getDocumentCatalog().getViewerPreferences().displayDocTitle()).isTrue();
+      assertThat(document.getDocumentCatalog().getStructureTreeRoot().getKids()).isNotEmpty();
+      for (COSName name : document.getPage(0).getResources().getFontNames()) {
+        assertThat(document.getPage(0).getResources().getFont(name).isEmbedded()).isTrue();
+      }
+      assertThat(new PDFTextStripper().getText(document))
+          .contains("score and bake", "Caution: Do not eat raw flour", "page 1 of 1");
+    }
+  }
+
+  @Test
+  void tooMuchIsRefusedWithAReason() {
+    Page page = new Page(PageFormat.a4(), WORDS, "Long", Samples.DATE);
+    page.ticks(Collections.nCopies(60, "a step that nobody will ever reach"));
+    assertThatThrownBy(page::bytes)
+        .isInstanceOf(PageLayoutException.class)
+        .hasMessageContaining("does not fit on one side")
+        .hasMessageContaining("list to tick off")
+        .hasMessageNotContaining("\n");
+  }
+
+  @Test
+  void tooManyLinesAndColumnsAreRefused() {
+    List<LineSeries> lines =
+        Collections.nCopies(20, new LineSeries("dough", new double[] {0, 1}, new double[] {0, 1}));
+    assertThatThrownBy(() -> LinesChart.of("", "", lines, WORDS))
+        .isInstanceOf(InputException.class)
+        .hasMessageStartingWith("20 lines in one chart: use 1 to 6");
+    Table wide =
+        new Table(
+            Collections.nCopies(20, new Table.Column("temperature", 1, Table.Kind.TEXT)),
+            List.of());
+    Page page = new Page(PageFormat.a4(), WORDS, "Wide", Samples.DATE).table(wide);
+    assertThatThrownBy(page::bytes).hasMessageContaining("20 columns, too many");
+  }
+
+  @Test
+  void longWordsAreBrokenInsideTheirColumn() throws IOException {
+    String word = "Vollkorndinkelsauerteigroggenmischbrotteigtemperaturmessprotokoll";
+    Table table =
+        new Table(
+            List.of(
+                new Table.Column(word, 1, Table.Kind.TEXT),
+                new Table.Column(word, 1, Table.Kind.STRONG),
+                new Table.Column("note", 1, Table.Kind.WRITE)),
+            List.of(List.of(word, word, "")));
+    Page page =
+        new Page(PageFormat.a4().largePrint(), WORDS, word, Samples.DATE)
+            .heading(word)
+            .paragraph(word)
+            .table(table)
+            .ticks(List.of(word));
+    try (PDDocument document = Loader.loadPDF(page.bytes())) {
+      assertTextInsideAndApart(document, 1, PageFormat.a4().largePrint(), "long words");
+    }
+  }
+
+  @Test
+  void hoursNeverShrinkWhenRoundedToQuarters() {
+    assertThat(WORDS.quarterHours(4.6, 6.2)).isEqualTo("4½–6¼\u00a0h");
+    assertThat(WORDS.quarterHours(0.3, 0.5)).isEqualTo("¼–½\u00a0h");
+    assertThat(WORDS.quarterHours(11.2, 14.1)).isEqualTo("11–15\u00a0h");
+    assertThat(WORDS.quarterHours(5, 5)).isEqualTo("5\u00a0h");
+  }
+}
