@@ -61,7 +61,7 @@ class ProcessIT {
     assertThat(run.code()).isZero();
     String loaded = Files.readString(folder.resolve("a b").resolve("classes.txt"));
     assertThat(loaded.lines().filter(line -> line.contains("doughtide.cli.")))
-        .filteredOn(line -> line.matches(".* doughtide\\.cli\\.\\w+Command .*"))
+        .filteredOn(line -> line.matches(".* doughtide\\.cli\\.[a-z.]+\\.\\w+Command .*"))
         .hasSize(1)
         .allSatisfy(line -> assertThat(line).contains("RiseCommand"));
     assertThat(loaded).doesNotContain("java.awt.", "org.knowm.xchart", "org.apache.pdfbox");
