@@ -113,7 +113,12 @@ public final class FormulaWords {
       if (!matcher.matches()) {
         return parts.length == 1 ? known(part) : flour.name();
       }
-      names.add(percent(Double.parseDouble(matcher.group(1))) + " " + known(matcher.group(2)));
+      names.add(
+          words.say(
+              "flour.part",
+              Map.of(
+                  "share", percent(Double.parseDouble(matcher.group(1))),
+                  "flour", known(matcher.group(2)))));
     }
     return String.join(", ", names);
   }
