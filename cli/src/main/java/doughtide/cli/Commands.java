@@ -12,9 +12,9 @@ import doughtide.cli.command.LeaveCommand;
 import doughtide.cli.command.RiseCommand;
 import doughtide.cli.command.WantedCommand;
 import doughtide.cli.command.WaterCommand;
-import doughtide.cli.text.Nearest;
-import doughtide.cli.text.Shorten;
 import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Nearest;
+import doughtide.core.quantity.Shorten;
 import java.util.List;
 
 /** The commands by name. A new command is one name and one case here. */

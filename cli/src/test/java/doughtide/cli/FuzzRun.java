@@ -2,7 +2,7 @@ package doughtide.cli;
 
 import com.fasterxml.jackson.core.JsonFactory;
 import com.fasterxml.jackson.core.JsonParser;
-import doughtide.cli.text.Shorten;
+import doughtide.core.quantity.Shorten;
 import java.io.IOException;
 import java.io.PrintStream;
 import java.lang.management.ManagementFactory;

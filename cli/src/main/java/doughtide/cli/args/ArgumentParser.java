@@ -1,8 +1,8 @@
 package doughtide.cli.args;
 
-import doughtide.cli.text.Nearest;
-import doughtide.cli.text.Shorten;
 import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Nearest;
+import doughtide.core.quantity.Shorten;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;

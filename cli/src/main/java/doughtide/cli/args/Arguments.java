@@ -1,13 +1,14 @@
 package doughtide.cli.args;
 
-import doughtide.cli.text.Nearest;
-import doughtide.cli.text.ShellWord;
-import doughtide.cli.text.Shorten;
 import doughtide.core.quantity.Altitude;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Mass;
+import doughtide.core.quantity.Nearest;
+import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Share;
+import doughtide.core.quantity.ShellWord;
+import doughtide.core.quantity.Shorten;
 import doughtide.core.quantity.Temperature;
 import java.util.Arrays;
 import java.util.HashSet;

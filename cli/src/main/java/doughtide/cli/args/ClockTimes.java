@@ -1,7 +1,8 @@
 package doughtide.cli.args;
 
-import doughtide.cli.text.Nearest;
 import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Nearest;
+import doughtide.core.quantity.Quantities;
 import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.Instant;

@@ -1,9 +1,10 @@
 package doughtide.cli.args;
 
-import doughtide.cli.text.Nearest;
 import doughtide.core.dough.Flour;
 import doughtide.core.dough.FlourClass;
 import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Nearest;
+import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Share;
 import java.util.ArrayList;
 import java.util.List;

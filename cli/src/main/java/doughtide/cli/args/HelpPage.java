@@ -1,6 +1,6 @@
 package doughtide.cli.args;
 
-import doughtide.cli.text.ShellWord;
+import doughtide.core.quantity.ShellWord;
 import java.util.List;
 
 /** Help as text of at most 80 columns. */

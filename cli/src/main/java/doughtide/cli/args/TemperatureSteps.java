@@ -1,8 +1,9 @@
 package doughtide.cli.args;
 
-import doughtide.cli.text.ShellWord;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Quantities;
+import doughtide.core.quantity.ShellWord;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.DoughTemperature;
 import doughtide.core.thermal.TemperatureTrace;

@@ -1,12 +1,13 @@
 package doughtide.cli.args;
 
-import doughtide.cli.text.Nearest;
-import doughtide.cli.text.ShellWord;
 import doughtide.core.dough.Flour;
 import doughtide.core.dough.StarterShare;
 import doughtide.core.feeding.FeedRatio;
 import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Nearest;
+import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Share;
+import doughtide.core.quantity.ShellWord;
 import doughtide.core.quantity.Temperature;
 import java.util.List;
 import java.util.function.BiFunction;

@@ -1,10 +1,10 @@
 package doughtide.cli.batch;
 
 import doughtide.cli.args.CommandSpec;
-import doughtide.cli.args.Quantities;
-import doughtide.cli.text.Nearest;
-import doughtide.cli.text.Shorten;
 import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Nearest;
+import doughtide.core.quantity.Quantities;
+import doughtide.core.quantity.Shorten;
 import java.util.ArrayList;
 import java.util.HashSet;
 import java.util.List;

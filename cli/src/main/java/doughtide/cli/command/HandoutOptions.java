@@ -2,14 +2,14 @@ package doughtide.cli.command;
 
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.OptionSpec;
-import doughtide.cli.args.Quantities;
 import doughtide.cli.file.FileProblem;
 import doughtide.cli.file.OutputFile;
 import doughtide.cli.options.OutputOptions;
 import doughtide.cli.session.Environment;
-import doughtide.cli.text.Nearest;
-import doughtide.cli.text.Shorten;
 import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Nearest;
+import doughtide.core.quantity.Quantities;
+import doughtide.core.quantity.Shorten;
 import doughtide.report.chart.ChartFormat;
 import doughtide.report.page.PageFormat;
 import doughtide.report.page.PaperSize;

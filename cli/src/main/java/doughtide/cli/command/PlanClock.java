@@ -2,14 +2,14 @@ package doughtide.cli.command;
 
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.ClockTimes;
-import doughtide.cli.args.Quantities;
 import doughtide.cli.args.Words;
 import doughtide.cli.session.Environment;
-import doughtide.cli.text.ShellWord;
-import doughtide.cli.text.Shorten;
 import doughtide.core.day.BenchHours;
 import doughtide.core.day.BenchInterval;
 import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Quantities;
+import doughtide.core.quantity.ShellWord;
+import doughtide.core.quantity.Shorten;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.thermal.TemperatureTrace;
 import java.time.Duration;

@@ -1,8 +1,8 @@
 package doughtide.cli.file;
 
 import doughtide.cli.text.OneLine;
-import doughtide.cli.text.Shorten;
 import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Shorten;
 import java.io.IOException;
 import java.nio.file.AccessDeniedException;
 import java.nio.file.FileAlreadyExistsException;

@@ -1,9 +1,9 @@
 package doughtide.cli.file;
 
 import doughtide.cli.args.ClockTimes;
-import doughtide.cli.args.Quantities;
-import doughtide.cli.text.Shorten;
 import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Quantities;
+import doughtide.core.quantity.Shorten;
 import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.LocalDateTime;

@@ -1,13 +1,13 @@
 package doughtide.cli.file;
 
 import doughtide.cli.args.ClockTimes;
-import doughtide.cli.args.Quantities;
 import doughtide.cli.args.Words;
 import doughtide.cli.session.Environment;
 import doughtide.cli.text.CsvCells;
 import doughtide.core.forecast.Warning;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Quantities;
 import doughtide.core.rise.DoughTemperature;
 import doughtide.core.thermal.LoggedReadings;
 import java.util.ArrayList;

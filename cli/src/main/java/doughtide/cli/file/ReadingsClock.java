@@ -1,10 +1,10 @@
 package doughtide.cli.file;
 
 import doughtide.cli.args.ClockTimes;
-import doughtide.cli.args.Quantities;
-import doughtide.cli.text.Shorten;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Quantities;
+import doughtide.core.quantity.Shorten;
 import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.LocalDate;

@@ -1,10 +1,10 @@
 package doughtide.cli.file;
 
-import doughtide.cli.args.Quantities;
-import doughtide.cli.text.Measure;
-import doughtide.cli.text.Shorten;
 import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Measure;
+import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Rise;
+import doughtide.core.quantity.Shorten;
 import doughtide.core.quantity.Temperature;
 import java.util.ArrayList;
 import java.util.List;

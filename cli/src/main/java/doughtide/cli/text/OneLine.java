@@ -1,5 +1,7 @@
 package doughtide.cli.text;
 
+import doughtide.core.quantity.Shorten;
+
 /** Makes a message fit for one line of a terminal. */
 public final class OneLine {
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import doughtide.cli.TestEnvironment;
 import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Quantities;
 import java.util.List;
 import java.util.Random;
 import java.util.function.BiConsumer;

@@ -1,11 +1,9 @@
-package doughtide.cli.args;
+package doughtide.core.quantity;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
-import doughtide.cli.text.ShellWord;
-import doughtide.core.quantity.InputException;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;

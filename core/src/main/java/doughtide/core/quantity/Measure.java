@@ -1,4 +1,4 @@
-package doughtide.cli.text;
+package doughtide.core.quantity;
 
 /**
  * A number and the unit written behind it.

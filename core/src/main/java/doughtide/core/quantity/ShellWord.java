@@ -1,4 +1,4 @@
-package doughtide.cli.text;
+package doughtide.core.quantity;
 
 /** A word as a person types it at a prompt: quoted where a space asks for it. */
 public final class ShellWord {

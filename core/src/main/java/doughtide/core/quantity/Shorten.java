@@ -1,4 +1,4 @@
-package doughtide.cli.text;
+package doughtide.core.quantity;
 
 /** Cuts what a person typed to a length that fits in a message. */
 public final class Shorten {

@@ -1,4 +1,4 @@
-package doughtide.cli.text;
+package doughtide.core.quantity;
 
 import java.util.ArrayList;
 import java.util.Collection;

@@ -1,4 +1,4 @@
-package doughtide.cli.text;
+package doughtide.core.quantity;
 
 import static org.assertj.core.api.Assertions.assertThat;
 

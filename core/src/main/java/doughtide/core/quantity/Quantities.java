@@ -1,15 +1,5 @@
-package doughtide.cli.args;
+package doughtide.core.quantity;
 
-import doughtide.cli.text.Measure;
-import doughtide.cli.text.ShellWord;
-import doughtide.cli.text.Shorten;
-import doughtide.core.quantity.Altitude;
-import doughtide.core.quantity.Checks;
-import doughtide.core.quantity.InputException;
-import doughtide.core.quantity.Mass;
-import doughtide.core.quantity.Rise;
-import doughtide.core.quantity.Share;
-import doughtide.core.quantity.Temperature;
 import java.util.Locale;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
