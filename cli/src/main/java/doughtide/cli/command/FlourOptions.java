@@ -154,7 +154,7 @@ public final class FlourOptions {
     try {
       return TrialFile.parse(text);
     } catch (InputException e) {
-      throw new InputException(FileProblem.quoted(name) + " " + e.getMessage());
+      throw e.inWords(FileProblem.quoted(name) + " " + e.getMessage());
     }
   }
 

@@ -180,7 +180,7 @@ public final class FlourFile {
     } catch (InputException e) {
       String message = String.valueOf(e.getMessage());
       String file = FileProblem.quoted(name);
-      throw message.startsWith(file) ? e : new InputException(file + ": " + message);
+      throw message.startsWith(file) ? e : e.inWords(file + ": " + message);
     }
   }
 

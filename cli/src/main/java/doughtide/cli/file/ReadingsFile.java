@@ -153,7 +153,7 @@ public record ReadingsFile(
             head.doughTemperature(),
             grid.readings());
       } catch (InputException e) {
-        throw new InputException(FileProblem.quoted(name) + ": " + e.getMessage());
+        throw e.inWords(FileProblem.quoted(name) + ": " + e.getMessage());
       }
     }
 

@@ -96,7 +96,7 @@ public final class ReadingsHead {
     try {
       DoughOptions.read(new Arguments(SPEC, Map.of(name, List.of(value)), List.of()), environment);
     } catch (InputException e) {
-      throw new InputException(inWordsOfTheFile(String.valueOf(e.getMessage())));
+      throw e.inWords(inWordsOfTheFile(String.valueOf(e.getMessage())));
     }
     refuseSecond(key, options.put(name, List.of(value)) == null ? null : value);
   }
@@ -157,7 +157,7 @@ public final class ReadingsHead {
     try {
       return DoughOptions.read(new Arguments(SPEC, options, List.of()), environment).formula();
     } catch (InputException e) {
-      throw new InputException(inWordsOfTheFile(String.valueOf(e.getMessage())));
+      throw e.inWords(inWordsOfTheFile(String.valueOf(e.getMessage())));
     }
   }
 

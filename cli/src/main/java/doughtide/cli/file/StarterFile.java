@@ -156,7 +156,7 @@ public final class StarterFile {
     } catch (InputException e) {
       String message = String.valueOf(e.getMessage());
       boolean named = message.startsWith(FileProblem.quoted(name));
-      throw named ? e : new InputException(FileProblem.quoted(name) + ": " + message);
+      throw named ? e : e.inWords(FileProblem.quoted(name) + ": " + message);
     }
   }
 

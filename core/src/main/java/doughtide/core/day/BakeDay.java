@@ -323,7 +323,7 @@ public final class BakeDay {
 
     private static List<Double> sorted(String what, List<Double> values) {
       if (values.isEmpty()) {
-        throw new InputException("no " + what + " are given: give at least one");
+        throw new InputException("day.no-choices", "no " + what + " are given: give at least one");
       }
       return values.stream().sorted().distinct().toList();
     }
@@ -345,10 +345,11 @@ public final class BakeDay {
      */
     public BakeDay build() {
       if (Double.isNaN(readyHour)) {
-        throw new InputException("the hour the bread is wanted is missing: give readyAt");
+        throw new InputException(
+            "day.ready-at", "the hour the bread is wanted is missing: give readyAt");
       }
       if (bench.isEmpty()) {
-        throw new InputException("the hours at the bench are missing: give bench");
+        throw new InputException("day.bench", "the hours at the bench are missing: give bench");
       }
       return new BakeDay(new Builder(this));
     }

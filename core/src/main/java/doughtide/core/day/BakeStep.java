@@ -57,8 +57,8 @@ public record BakeStep(Kind kind, double fromHour, double toHour, int number) {
 
   /** Checks the hours. */
   public BakeStep {
-    Checks.inRange("begin of a step", fromHour, -8760, 8760, "h");
-    Checks.inRange("end of a step", toHour, fromHour, 8760, "h");
+    Checks.inside("begin of a step", fromHour, -8760, 8760, "h");
+    Checks.inside("end of a step", toHour, fromHour, 8760, "h");
   }
 
   /** Words with the number. */

@@ -19,7 +19,8 @@ public record BenchHours(List<BenchInterval> intervals) {
    */
   public BenchHours {
     if (intervals.isEmpty()) {
-      throw new InputException("no hours at the bench are given: give at least one interval");
+      throw new InputException(
+          "bench-hours.none", "no hours at the bench are given: give at least one interval");
     }
     intervals = joined(intervals);
   }

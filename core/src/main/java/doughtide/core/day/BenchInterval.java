@@ -18,7 +18,8 @@ public record BenchInterval(double fromHour, double toHour) {
     Checks.inRange("begin of the bench hours", fromHour, -8760, 8760, "h");
     Checks.inRange("end of the bench hours", toHour, -8760, 8760, "h");
     if (!(toHour > fromHour)) {
-      throw new InputException("bench hours must end after they begin: put the earlier hour first");
+      throw new InputException(
+          "bench-hours.order", "bench hours must end after they begin: put the earlier hour first");
     }
   }
 

@@ -200,7 +200,7 @@ public final class InverseQuestions {
     RiseForecast few = forecaster.withMembers(FEWEST_MEMBERS).forecast(formula, temperature);
     if (!few.isPossible()) {
       Warning warning = few.warnings().get(0);
-      throw new InputException(warning.text() + " " + warning.remedy());
+      throw new InputException("dough.no-growth", warning.text() + " " + warning.remedy());
     }
   }
 

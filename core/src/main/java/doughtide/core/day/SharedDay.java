@@ -57,6 +57,7 @@ public final class SharedDay {
     for (BakeDay each : doughs) {
       if (!each.oven().equals(first.oven()) || !each.bench().equals(first.bench())) {
         throw new InputException(
+            "day.one-bench",
             "the doughs of one day share one oven and the hours at the bench: give all the same");
       }
     }

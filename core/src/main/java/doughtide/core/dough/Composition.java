@@ -33,6 +33,7 @@ public record Composition(
     double sum = protein + fat + carbohydrate + fibre + ash + moisture;
     if (Math.abs(sum - 1) > SUM_TOLERANCE) {
       throw new InputException(
+          "composition.sum",
           "flour composition adds up to "
               + Checks.plain(sum * 100)
               + " %, it must add up to 100 %: give all parts or use ofParts");

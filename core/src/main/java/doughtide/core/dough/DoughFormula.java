@@ -238,6 +238,7 @@ public final class DoughFormula implements Serializable {
       double starterWater = p * starter.hydration().fraction();
       if (starterWater > hydration.fraction() + 1e-9) {
         throw new InputException(
+            "dough.starter-water",
             "the starter alone brings "
                 + Checks.plain(starterWater * 100)
                 + " % water, more than the hydration of "

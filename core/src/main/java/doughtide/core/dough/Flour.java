@@ -46,6 +46,7 @@ public record Flour(
   public Flour {
     if (name.isBlank() || name.length() > LONGEST_NAME) {
       throw new InputException(
+          "flour-name.length",
           "flour name must have 1 to " + LONGEST_NAME + " characters, it has " + name.length());
     }
     Checks.inRange("gas retention of the flour", retention, 0.2, 0.8, "");
@@ -70,11 +71,13 @@ public record Flour(
    */
   public static Flour mix(List<Part> parts) {
     if (parts.isEmpty()) {
-      throw new InputException("a flour mix needs at least one flour, for example white:100%");
+      throw new InputException(
+          "flour-mix.empty", "a flour mix needs at least one flour, for example white:100%");
     }
     double sum = parts.stream().mapToDouble(part -> part.share().fraction()).sum();
     if (Math.abs(sum - 1) > SHARES_TOLERANCE) {
       throw new InputException(
+          "flour-mix.sum",
           "flour shares add up to "
               + Checks.plain(sum * 100)
               + " %, they must add up to 100 %: change one of them");

@@ -67,8 +67,10 @@ public enum FlourClass {
         .findFirst()
         .orElseThrow(
             () ->
-                new InputException(
-                    "flour '" + name.strip() + "' is not known: use one of " + names()));
+                InputException.unknown(
+                    "flour",
+                    name,
+                    Arrays.stream(values()).map(each -> each.flour.name()).toList()));
   }
 
   /** All names, separated by commas, in the order of this list. */

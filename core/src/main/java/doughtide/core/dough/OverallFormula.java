@@ -94,7 +94,8 @@ public record OverallFormula(List<Stage> stages) {
      */
     public Stage {
       if (name.isBlank()) {
-        throw new InputException("a stage needs a name: call it starter or dough, for example");
+        throw new InputException(
+            "formula.stage-name", "a stage needs a name: call it starter or dough, for example");
       }
       items = List.copyOf(items);
     }
@@ -114,6 +115,7 @@ public record OverallFormula(List<Stage> stages) {
     stages = List.copyOf(stages);
     if (grams(stages, Kind.FLOUR) <= 0) {
       throw new InputException(
+          "formula.no-flour",
           "the formula has no flour in any stage: baker's per cent need at least one flour");
     }
   }
@@ -184,6 +186,7 @@ public record OverallFormula(List<Stage> stages) {
   private static double left(String what, double inFormula, double inStarter) {
     if (inStarter > inFormula + 1e-9 * inFormula) {
       throw new InputException(
+          "formula.starter-too-much",
           "the starter brings "
               + Checks.plain(inStarter)
               + " g of "

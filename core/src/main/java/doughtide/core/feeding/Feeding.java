@@ -54,6 +54,7 @@ public record Feeding(Starter starter, FeedRatio ratio, Flour flour, Share salt,
   private static void checkFlourFromStarter(double percent, FeedRatio ratio) {
     if (percent < 0.1 || percent > 60) {
       throw new InputException(
+          "feeding.old-starter",
           "after feeding "
               + ratio.text()
               + " ("

@@ -104,7 +104,7 @@ public final class FeedingForecast {
    * @param hours since feeding, 0…240
    */
   public StarterPhase phaseAt(double hours) {
-    Checks.inRange("hour", hours, 0, 240, "h");
+    Checks.inside("hour", hours, 0, 240, "h");
     return phase(hours, ripe.likely(), falling.likely(), fallen.likely());
   }
 
@@ -116,7 +116,7 @@ public final class FeedingForecast {
    * @param hours since feeding, 0…240
    */
   public double shareIn(StarterPhase phase, double hours) {
-    Checks.inRange("hour", hours, 0, 240, "h");
+    Checks.inside("hour", hours, 0, 240, "h");
     if (rise.curves().isEmpty()) {
       return 0;
     }

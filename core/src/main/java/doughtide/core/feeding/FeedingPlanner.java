@@ -167,7 +167,7 @@ public final class FeedingPlanner {
     FeedingForecast last = plan.last().forecast();
     if (last.rise().curves().isEmpty()) {
       Warning why = last.warnings().get(0);
-      throw new InputException(why.text() + " " + why.remedy());
+      throw new InputException("feeding.no-growth", why.text() + " " + why.remedy());
     }
   }
 }

@@ -80,7 +80,7 @@ public final class AbsorptionFit {
    */
   public static AbsorptionFit of(List<GradedBowl> bowls, AbsorptionPrior prior) {
     if (bowls.isEmpty()) {
-      throw new InputException("the trial has no graded bowl: grade at least one");
+      throw new InputException("trial.empty", "the trial has no graded bowl: grade at least one");
     }
     Checks.inRange("number of graded bowls", bowls.size(), 1, MOST_BOWLS, "");
     List<GradedBowl> sorted = new ArrayList<>(bowls);
@@ -172,6 +172,7 @@ public final class AbsorptionFit {
     int index = people.indexOf(person);
     if (index < 0) {
       throw new InputException(
+          "trial.person-unknown",
           "'" + person + "' judged no bowl: use one of " + String.join(", ", people));
     }
     return OrderedLogit.FIRST_OFFSET + index;
@@ -187,6 +188,7 @@ public final class AbsorptionFit {
   public HydrationEstimate beginning(Grade grade) {
     if (grade.ordinal() == 0) {
       throw new InputException(
+          "grade.no-beginning",
           "grade '" + grade.words() + "' has no beginning: ask for a wetter grade");
     }
     double[] weights = weights(grade);

@@ -91,6 +91,7 @@ public record BowlPlan(List<Bowl> bowls, Scale scale, double restMinutes) {
   private static void requireRising(Share from, Share to) {
     if (to.compareTo(from) < 0) {
       throw new InputException(
+          "bowls.order",
           "the wettest bowl ("
               + Checks.plain(to.percent())
               + " %) is drier than the driest ("
@@ -106,6 +107,7 @@ public record BowlPlan(List<Bowl> bowls, Scale scale, double restMinutes) {
     }
     double finest = flourGrams > 0 ? 100 * scale.resolutionGrams() / flourGrams : 100;
     throw new InputException(
+        "bowls.step-too-fine",
         "a step of "
             + Checks.plain(step.percent())
             + " % on "
@@ -123,6 +125,7 @@ public record BowlPlan(List<Bowl> bowls, Scale scale, double restMinutes) {
     double steps = Math.floor((to.percent() - from.percent()) / step.percent() + SLACK);
     if (steps + 1 > MOST_BOWLS) {
       throw new InputException(
+          "bowls.too-many",
           "from "
               + Checks.plain(from.percent())
               + " % to "

@@ -3,7 +3,6 @@ package doughtide.core.flourtrial;
 import doughtide.core.quantity.InputException;
 import java.util.Arrays;
 import java.util.Locale;
-import java.util.stream.Collectors;
 
 /** How far below the limit of the flour a baker works (common practice, no source). */
 public enum Experience {
@@ -44,12 +43,7 @@ public enum Experience {
         .findFirst()
         .orElseThrow(
             () ->
-                new InputException(
-                    "experience '"
-                        + text.strip()
-                        + "' is not known: use one of "
-                        + Arrays.stream(values())
-                            .map(Experience::words)
-                            .collect(Collectors.joining(", "))));
+                InputException.unknown(
+                    "experience", text, Arrays.stream(values()).map(Experience::words).toList()));
   }
 }

@@ -60,7 +60,8 @@ public record FlourRecord(
      * @throws InputException if the share is out of range
      */
     public MixPart {
-      Checks.inRange("share of " + flourClass.flour().name(), sharePercent, 0, 100, "%");
+      Checks.inRange(
+          "flour-share", "share of " + flourClass.flour().name(), sharePercent, 0, 100, "%");
     }
   }
 
@@ -71,6 +72,7 @@ public record FlourRecord(
     name = name.strip();
     if (name.isEmpty() || name.length() > LONGEST_NAME) {
       throw new InputException(
+          "flour-name.length",
           "flour name must have 1 to " + LONGEST_NAME + " characters, it has " + name.length());
     }
     proteinPercent.ifPresent(value -> Checks.inRange("protein", value, 0, 50, "%"));

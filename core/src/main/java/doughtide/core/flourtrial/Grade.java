@@ -68,8 +68,8 @@ public enum Grade {
         .findFirst()
         .orElseThrow(
             () ->
-                new InputException(
-                    "grade '" + text.strip() + "' is not known: use one of " + names()));
+                InputException.unknown(
+                    "grade", text, Arrays.stream(values()).map(Grade::words).toList()));
   }
 
   /** All grades from dry to wet, separated by commas. */

@@ -27,6 +27,7 @@ public record GradedBowl(String trial, String person, double hydrationPercent, G
     String name = text.strip();
     if (name.isEmpty() || name.length() > LONGEST) {
       throw new InputException(
+          "trial.name-length",
           "the name of the "
               + what
               + " has "

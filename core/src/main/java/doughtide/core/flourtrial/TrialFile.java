@@ -39,6 +39,7 @@ public final class TrialFile {
       bowls.add(atLine(number, line));
       if (bowls.size() > AbsorptionFit.MOST_BOWLS) {
         throw new InputException(
+            "trial-file.too-long",
             "line "
                 + number
                 + ": more than "
@@ -48,6 +49,7 @@ public final class TrialFile {
     }
     if (bowls.isEmpty()) {
       throw new InputException(
+          "trial-file.empty",
           "no grade found: write one a line as trial, person, hydration %, grade");
     }
     return List.copyOf(bowls);
@@ -70,6 +72,7 @@ public final class TrialFile {
     List<String> fields = fields(line);
     if (fields.size() != COLUMNS) {
       throw new InputException(
+          "trial-file.columns",
           "line "
               + number
               + ": "
@@ -81,7 +84,7 @@ public final class TrialFile {
       return new GradedBowl(
           fields.get(0), fields.get(1), percent(fields.get(2)), Grade.named(fields.get(3)));
     } catch (InputException cause) {
-      throw new InputException("line " + number + ": " + cause.getMessage());
+      throw cause.inWords("line " + number + ": " + cause.getMessage());
     }
   }
 
@@ -123,6 +126,7 @@ public final class TrialFile {
     String number = text.replace("%", "").replace(',', '.').strip();
     if (!number.matches("\\d{1,6}(\\.\\d{1,9})?")) {
       throw new InputException(
+          "trial-file.hydration",
           "hydration '" + text + "' is not a number: write for example 72 or 72.5");
     }
     return Double.parseDouble(number);

@@ -64,17 +64,19 @@ public final class Belief implements Serializable {
    */
   public static Belief of(double[] mean, double[][] covariance) {
     if (mean.length != SIZE || covariance.length != SIZE) {
-      throw new InputException("a belief needs " + SIZE + " means and as many rows of covariance");
+      throw new InputException(
+          "belief.size", "a belief needs " + SIZE + " means and as many rows of covariance");
     }
     double[][] copy = new double[SIZE][];
     for (int i = 0; i < SIZE; i++) {
-      Checks.inRange("mean of " + Unknown.values()[i].words(), mean[i], -3, 3, "");
+      Checks.inRange("belief.mean", "mean of " + Unknown.values()[i].words(), mean[i], -3, 3, "");
       copy[i] = checkedRow(covariance, i);
     }
     for (double eigenvalue :
         new EigenDecomposition(new Array2DRowRealMatrix(copy)).getRealEigenvalues()) {
       if (eigenvalue < -1e-6) {
-        throw new InputException("a belief's covariance must not be negative in any direction");
+        throw new InputException(
+            "belief.covariance", "a belief's covariance must not be negative in any direction");
       }
     }
     return new Belief(mean.clone(), copy);
@@ -91,7 +93,8 @@ public final class Belief implements Serializable {
    */
   public static Belief byCurve(List<Belief> parts, double[] weights) {
     if (parts.isEmpty() || parts.size() != weights.length) {
-      throw new InputException("a belief by curve needs one weight for each of its parts");
+      throw new InputException(
+          "belief.curves", "a belief by curve needs one weight for each of its parts");
     }
     for (double weight : weights) {
       Checks.inRange("weight of a rate curve", weight, 0, 1e300, "");
@@ -134,6 +137,7 @@ public final class Belief implements Serializable {
     }
     if (parts.size() != forms) {
       throw new InputException(
+          "belief.curves",
           "this belief knows " + parts.size() + " rate curves, the model has " + forms);
     }
     return parts;
@@ -157,12 +161,13 @@ public final class Belief implements Serializable {
 
   private static double[] checkedRow(double[][] covariance, int i) {
     if (covariance[i].length != SIZE) {
-      throw new InputException("a belief's covariance needs " + SIZE + " columns in each row");
+      throw new InputException(
+          "belief.covariance", "a belief's covariance needs " + SIZE + " columns in each row");
     }
     for (int j = 0; j < SIZE; j++) {
       Checks.inRange("covariance", covariance[i][j], -100, 100, "");
       if (Math.abs(covariance[i][j] - covariance[j][i]) > 1e-9) {
-        throw new InputException("a belief's covariance must be symmetric");
+        throw new InputException("belief.covariance", "a belief's covariance must be symmetric");
       }
     }
     return covariance[i].clone();
@@ -230,10 +235,12 @@ public final class Belief implements Serializable {
    */
   public Belief withStandardDeviation(Unknown unknown, double deviation) {
     if (unknown == Unknown.CURVE) {
-      throw new InputException(unknown.words() + " has no standard deviation");
+      throw new InputException(
+          "belief.no-deviation", unknown.words() + " has no standard deviation");
     }
     int i = unknown.ordinal();
-    Checks.inRange("standard deviation of " + unknown.words(), deviation, 0, 3, "");
+    Checks.inRange(
+        "belief.deviation", "standard deviation of " + unknown.words(), deviation, 0, 3, "");
     double old = standardDeviation(unknown);
     double[][] changed = covariance();
     for (int j = 0; j < SIZE; j++) {

@@ -32,12 +32,13 @@ public record Bake(
    */
   public Bake {
     if (name.isBlank()) {
-      throw new InputException("a bake needs a name, for example its date");
+      throw new InputException("bake.name", "a bake needs a name, for example its date");
     }
     readings = List.copyOf(readings);
     for (int i = 1; i < readings.size(); i++) {
       if (!(readings.get(i).hours() > readings.get(i - 1).hours())) {
         throw new InputException(
+            "bake.reading-order",
             "bake '" + name + "': each reading must be later than the one before it");
       }
     }
@@ -80,6 +81,7 @@ public record Bake(
     }
     if (hours.isEmpty()) {
       throw new InputException(
+          "bake.dough-temperature",
           "bake '" + name + "' has no dough temperature: give the one after mixing, or read it");
     }
     return hours.size() == 1

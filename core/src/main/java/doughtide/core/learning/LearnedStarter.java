@@ -39,6 +39,7 @@ public record LearnedStarter(
   public LearnedStarter {
     if (!dataDigest.matches("[0-9a-f]{64}")) {
       throw new InputException(
+          "starter.digest",
           "the data digest of a starter must have 64 hexadecimal digits: learn it again");
     }
     Checks.inRange("number of bakes", bakes, 0, 1e9, "");

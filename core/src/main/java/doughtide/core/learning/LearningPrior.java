@@ -58,7 +58,8 @@ public final class LearningPrior {
    */
   public static LearningPrior of(double[] mean, double[] bakerDeviation, double[] bakeDeviation) {
     if (mean.length != SIZE || bakerDeviation.length != SIZE || bakeDeviation.length != SIZE) {
-      throw new InputException("a prior for learning needs " + SIZE + " numbers in each part");
+      throw new InputException(
+          "prior.size", "a prior for learning needs " + SIZE + " numbers in each part");
     }
     for (int i = 0; i < SIZE; i++) {
       Checks.inRange("prior mean", mean[i], -3, 3, "");

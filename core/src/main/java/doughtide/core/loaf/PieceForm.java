@@ -6,7 +6,6 @@ import doughtide.core.thermal.PieceShape;
 import doughtide.core.thermal.Wall;
 import java.util.Arrays;
 import java.util.Locale;
-import java.util.stream.Collectors;
 
 /**
  * The forms a piece is proofed in, each with the wall it usually lies against. A new form is one
@@ -62,11 +61,7 @@ public enum PieceForm {
         .findFirst()
         .orElseThrow(
             () ->
-                new InputException(
-                    "form '" + word.strip() + "' is not known: use one of " + names()));
-  }
-
-  private static String names() {
-    return Arrays.stream(values()).map(PieceForm::words).collect(Collectors.joining(", "));
+                InputException.unknown(
+                    "form", word, Arrays.stream(values()).map(PieceForm::words).toList()));
   }
 }

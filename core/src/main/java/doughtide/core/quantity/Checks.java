@@ -3,13 +3,17 @@ package doughtide.core.quantity;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Locale;
+import org.jspecify.annotations.Nullable;
 
 /** Range checks that name the quantity, the value given and what is allowed. */
 public final class Checks {
+  private static final double WARMEST_KITCHEN = 45;
+
   private Checks() {}
 
   /**
-   * Returns {@code value} if it is finite and inside the range, both ends included.
+   * Returns {@code value} if it is finite and inside the range, both ends included. The key of the
+   * refusal is the name's words joined by hyphens.
    *
    * @param name what the value is, in the trade's words
    * @param value the value given
@@ -20,10 +24,66 @@ public final class Checks {
    * @throws InputException if the value is not a number or lies outside
    */
   public static double inRange(String name, double value, double low, double high, String unit) {
+    return value >= low && value <= high
+        ? value
+        : inRange(InputException.keyOf(name), name, value, low, high, unit);
+  }
+
+  /**
+   * As {@link #inRange(String, double, double, double, String)}, for a name that holds a part of
+   * its own.
+   *
+   * @param key the same whatever the name holds
+   * @param name what the value is, in the trade's words
+   * @param value the value given
+   * @param low lowest value allowed
+   * @param high highest value allowed
+   * @param unit the unit as printed; may be empty
+   * @return {@code value}
+   * @throws InputException if the value is not a number or lies outside
+   */
+  public static double inRange(
+      String key, String name, double value, double low, double high, String unit) {
     if (value >= low && value <= high) {
       return value;
     }
-    throw new InputException(outside(name, value, low, high, unit));
+    String sentence = outside(name, value, low, high, unit) + didYouMean(value, low, high, unit);
+    InputException.Limits limits = new InputException.Limits(low, high, unit);
+    throw InputException.outside(key, sentence, name, value, limits);
+  }
+
+  /**
+   * Returns a number that was worked out, or for which a result is asked, if it lies where it must.
+   *
+   * @param name what the number is
+   * @param value the number
+   * @param low lowest value possible
+   * @param high highest value possible
+   * @param unit the unit as printed; may be empty
+   * @return {@code value}
+   * @throws InnerFault if it lies outside or is not a number: the program that asked is wrong
+   */
+  public static double inside(String name, double value, double low, double high, String unit) {
+    if (value >= low && value <= high) {
+      return value;
+    }
+    throw new InnerFault(outside(name, value, low, high, unit));
+  }
+
+  /**
+   * Returns what was given, if it was. The key of the refusal is the name's with {@code .missing}.
+   *
+   * @param name what it is, in the trade's words
+   * @param value anything but null
+   * @return {@code value}
+   * @throws InputException if it is null
+   */
+  public static <T> T given(String name, @Nullable T value) {
+    if (value == null) {
+      throw new InputException(
+          InputException.keyOf(name) + ".missing", name + " is missing: give one");
+    }
+    return value;
   }
 
   private static String outside(String name, double value, double low, double high, String unit) {
@@ -38,15 +98,21 @@ public final class Checks {
         + "…"
         + plain(high)
         + space
-        + unit
-        + didYouMean(value, low, high, unit);
+        + unit;
   }
 
-  /** A decimal point lost in typing is the commonest slip: 240 for 24.0. */
+  /**
+   * A decimal point lost in typing a temperature of a kitchen, 240 for 24.0, is the one slip that
+   * can be guessed: elsewhere a tenth is as often nonsense.
+   */
   private static String didYouMean(double value, double low, double high, String unit) {
     double tenth = value / 10;
-    boolean plausible = Double.isFinite(value) && value > high && tenth > low && tenth < high;
-    return plausible ? " (did you mean " + plain(tenth) + " " + unit + "?)" : "";
+    boolean plausible =
+        unit.equals("°C")
+            && value > high
+            && tenth > Math.max(low, 0)
+            && tenth < Math.min(high, WARMEST_KITCHEN);
+    return plausible ? " (did you mean " + plain(tenth) + " °C?)" : "";
   }
 
   /**

@@ -301,7 +301,7 @@ public final class Quantities {
       return quantity.get();
     } catch (InputException e) {
       String message = String.valueOf(e.getMessage());
-      throw message.startsWith(name) ? e : new InputException(shown(name, text) + ": " + message);
+      throw message.startsWith(name) ? e : e.inWords(shown(name, text) + ": " + message);
     }
   }
 

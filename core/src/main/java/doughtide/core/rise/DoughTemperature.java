@@ -107,6 +107,7 @@ public final class DoughTemperature implements Serializable {
     double last = stages.get(stages.size() - 1).fromHours();
     if (!(stage.fromHours() >= last)) {
       throw new InputException(
+          "dough-temperature.stage-order",
           "a temperature stage begins at hour "
               + Checks.plain(stage.fromHours())
               + ", before the one it follows: give stages in order");

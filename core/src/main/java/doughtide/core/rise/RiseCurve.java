@@ -81,7 +81,7 @@ public final class RiseCurve {
   /** The state in an array that the next call writes over; only with the lock of this held. */
   private double[] stateAt(double hours) {
     if (!(hours >= mesh[0] && hours <= mesh[mesh.length - 1])) {
-      Checks.inRange("hour", hours, startHours(), endHours(), "h");
+      Checks.inside("hour", hours, startHours(), endHours(), "h");
     }
     solution.stateAt(hours, scratch);
     return scratch;

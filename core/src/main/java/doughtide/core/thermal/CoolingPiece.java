@@ -67,6 +67,7 @@ public final class CoolingPiece {
       HeatSource source) {
     if (shellCelsius.length != conduction.shells()) {
       throw new InputException(
+          "shell-temperature.lengths",
           shellCelsius.length
               + " shell temperatures for a body of "
               + conduction.shells()
@@ -198,7 +199,7 @@ public final class CoolingPiece {
    * @param shell 0 at the centre … {@code shells() − 1} at the surface
    */
   public TemperatureTrace shellTrace(int shell) {
-    Checks.inRange("shell", shell, 0, conduction.shells() - 1.0, "");
+    Checks.inside("shell", shell, 0, conduction.shells() - 1.0, "");
     double[] breakpoints = Arrays.copyOf(startHours, startHours.length);
     return new TemperatureTrace() {
       @Override

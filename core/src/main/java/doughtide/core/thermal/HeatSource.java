@@ -50,6 +50,7 @@ public final class HeatSource {
   public static HeatSource steps(double[] fromHours, double[] wattsPerKg) {
     if (fromHours.length != wattsPerKg.length || fromHours.length == 0) {
       throw new InputException(
+          "heat-source.lengths",
           fromHours.length
               + " hours and "
               + wattsPerKg.length

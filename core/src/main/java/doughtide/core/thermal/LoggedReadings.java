@@ -42,6 +42,7 @@ public final class LoggedReadings {
     Checks.inRange("logged temperature", atCelsius, -60, 300, "°C");
     if (!(atHours > lastHours)) {
       throw new InputException(
+          "logged-temperature.order",
           "hour "
               + Checks.plain(atHours)
               + " does not come after hour "

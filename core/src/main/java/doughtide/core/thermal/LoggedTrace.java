@@ -19,6 +19,7 @@ final class LoggedTrace implements TemperatureTrace {
   LoggedTrace(double[] hours, double[] celsius) {
     if (hours.length != celsius.length) {
       throw new InputException(
+          "logged-temperature.lengths",
           hours.length
               + " hours and "
               + celsius.length
@@ -26,6 +27,7 @@ final class LoggedTrace implements TemperatureTrace {
     }
     if (hours.length < 2) {
       throw new InputException(
+          "logged-temperature.too-few",
           "a logged temperature needs at least two readings, given " + hours.length);
     }
     for (double each : celsius) {

@@ -14,6 +14,7 @@ final class StepTrace implements TemperatureTrace {
   StepTrace(List<Step> steps) {
     if (steps.isEmpty()) {
       throw new InputException(
+          "temperature-trace.empty",
           "a temperature trace needs at least one step, for example 0 h 24 °C");
     }
     double[] hours = new double[steps.size()];

@@ -19,6 +19,7 @@ final class TraceHours {
       check(hours[i]);
       if (i > 0 && hours[i] <= hours[i - 1]) {
         throw new InputException(
+            "temperature-trace.order",
             "hours of the temperature trace must ascend: "
                 + Checks.plain(hours[i])
                 + " h follows "

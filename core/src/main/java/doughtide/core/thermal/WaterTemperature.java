@@ -205,6 +205,7 @@ public final class WaterTemperature {
     double share = Ice.share(tapCelsius, celsius, capacities.waterJPerKgK());
     if (share > 1) {
       throw new InputException(
+          "water.too-warm-for-ice",
           "a dough of "
               + Checks.plain(wanted.celsius())
               + " °C cannot be reached even if all water is ice: cool the flour or mix less");
@@ -274,6 +275,7 @@ public final class WaterTemperature {
     double celsius = aim + (takenUp - setFree) / waterHeat();
     if (celsius > BOILING_CELSIUS) {
       throw new InputException(
+          "water.hotter-than-boiling",
           "a dough of "
               + Checks.plain(aim)
               + " °C would need water of "
