@@ -173,6 +173,7 @@ public final class Samples {
 
   static WhyItRisesPage why(Words words) {
     double[] hours = Series.evenly(12, 100);
+    double[] rise = new double[100];
     double[] dissolved = new double[100];
     double[] cells = new double[100];
     double[] lost = new double[100];
@@ -182,9 +183,10 @@ public final class Samples {
     double[] strength = new double[100];
     for (int i = 0; i < 100; i++) {
       double h = hours[i];
-      dissolved[i] = 16 * (1 - Math.exp(-h / 2));
-      cells[i] = 40 / (1 + Math.exp(-(h - 7)));
-      lost[i] = 30 / (1 + Math.exp(-(h - 10)));
+      rise[i] = 130 / (1 + Math.exp(-(h - 7)));
+      dissolved[i] = 0.4 * (1 - Math.exp(-h / 2));
+      cells[i] = 1.0 / (1 + Math.exp(-(h - 7)));
+      lost[i] = 0.7 / (1 + Math.exp(-(h - 10)));
       yeast[i] = 10 + 85 / (1 + Math.exp(-(h - 5)));
       bacteria[i] = 10 + 70 / (1 + Math.exp(-(h - 4)));
       acid[i] = 5.9 - 1.8 / (1 + Math.exp(-(h - 7) / 1.5));
@@ -192,6 +194,7 @@ public final class Samples {
     }
     return new WhyItRisesPage(
         List.of("Tidemill kitchen country dough, 24.5 °C (76 °F); invented demo"),
+        new LineSeries("rise", hours, rise),
         List.of(
             new LineSeries("in the gas cells", hours, cells),
             new LineSeries("dissolved in the water", hours, dissolved),

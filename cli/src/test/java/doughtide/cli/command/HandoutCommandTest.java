@@ -65,7 +65,12 @@ class HandoutCommandTest {
     run("why-it-rises", "--out", "why.pdf", "--dough-temp", "75F", "--charts-as", "svg");
     assertThat(files())
         .containsExactly(
-            "why-acid.svg", "why-gas.svg", "why-life.svg", "why-strength.svg", "why.pdf");
+            "why-acid.svg",
+            "why-gas.svg",
+            "why-life.svg",
+            "why-rise.svg",
+            "why-strength.svg",
+            "why.pdf");
   }
 
   @Test

@@ -21,13 +21,6 @@ public final class LabelLayout {
     this.frame = frame;
   }
 
-  /** Another with the same places taken, to try places without taking them here. */
-  LabelLayout copy() {
-    LabelLayout copy = new LabelLayout(frame);
-    copy.taken.addAll(taken);
-    return copy;
-  }
-
   /** Keeps an area free of labels. */
   void avoid(Rectangle2D area) {
     taken.add(area);

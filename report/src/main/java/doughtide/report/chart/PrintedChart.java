@@ -186,6 +186,7 @@ public final class PrintedChart extends XYChart {
     private final Font titleFont;
     private Rectangle2D plot = new Rectangle2D.Double();
     private boolean titlesBesideLanes;
+    private boolean keyed;
 
     Drawing(Graphics2D g, double width, double height, double size) {
       this.g = g;
@@ -205,18 +206,13 @@ public final class PrintedChart extends XYChart {
       double edge = fontPt.isPresent() ? PAGE_EDGE_PT : size * 0.8;
       double top = header(edge);
       double bottom = height - edge - notes(edge);
-      double left = edge + leftMargin();
-      double right = width - edge - rightMargin();
-      double axisRows = rows() * lineHeight + (picture.x().title().isEmpty() ? 0 : lineHeight);
       double stripTall = picture.strip().isPresent() ? 3.8 * lineHeight : 0;
-      plot = new Rectangle2D.Double(left, 0, right - left, 1);
-      titlesBesideLanes = lanesLeaveRoomForTitles(edge);
-      double laneTall = 1.15 * picture.lanes().size() - (titlesBesideLanes ? 1.15 : 0);
-      double plotTop = Math.ceil(top + stripTall + lineHeight * (1.45 + laneTall));
-      double plotBottom = Math.floor(bottom - axisRows - size * 0.5);
-      plot =
-          new Rectangle2D.Double(
-              Math.ceil(left), plotTop, Math.floor(right) - Math.ceil(left), plotBottom - plotTop);
+      layOut(edge, top + stripTall, bottom);
+      if (!namesFitBesideLines()) {
+        keyed = true;
+        layOut(edge, top + stripTall + key(edge, top + stripTall, false), bottom);
+        key(edge, top + stripTall, true);
+      }
       picture.strip().ifPresent(strip -> strip(strip, edge, top, stripTall));
       picture.zones().forEach(this::zone);
       grid();
@@ -230,6 +226,54 @@ public final class PrintedChart extends XYChart {
       picture.spans().forEach(this::span);
       picture.dots().forEach(this::dot);
       labels();
+    }
+
+    /** Finds the plot's place between what stands above and below it. */
+    private void layOut(double edge, double top, double bottom) {
+      double left = edge + leftMargin();
+      double right = width - edge - rightMargin();
+      double axisRows = rows() * lineHeight + (picture.x().title().isEmpty() ? 0 : lineHeight);
+      plot = new Rectangle2D.Double(left, 0, right - left, 1);
+      titlesBesideLanes = lanesLeaveRoomForTitles(edge);
+      double laneTall = 1.15 * picture.lanes().size() - (titlesBesideLanes ? 1.15 : 0);
+      double plotTop = Math.ceil(top + lineHeight * (1.45 + laneTall));
+      double plotBottom = Math.floor(bottom - axisRows - size * 0.5);
+      plot =
+          new Rectangle2D.Double(
+              Math.ceil(left), plotTop, Math.floor(right) - Math.ceil(left), plotBottom - plotTop);
+    }
+
+    private List<ChartPicture.Curve> named() {
+      return picture.curves().stream().filter(ChartPicture.Curve::named).toList();
+    }
+
+    private boolean namesFitBesideLines() {
+      LabelLayout layout = clearOfDrawing();
+      return named().stream().allMatch(curve -> besideLine(curve, layout).isPresent());
+    }
+
+    /**
+     * All names with samples of their lines, in rows above the plot.
+     *
+     * @return the height they take
+     */
+    private double key(double edge, double top, boolean draw) {
+      double sample = 3.2 * size;
+      double widest =
+          named().stream().mapToDouble(c -> Fonts.width(c.name(), plain)).max().orElse(0);
+      double cell = sample + widest + 6 + size;
+      int across = (int) Math.max(1, Math.floor((width - 2 * edge) / cell));
+      for (int i = 0; draw && i < named().size(); i++) {
+        withSample(
+            named().get(i),
+            new Rectangle2D.Double(
+                edge + i % across * cell,
+                top + i / across * lineHeight + size * 0.2,
+                cell - size,
+                lineHeight),
+            sample);
+      }
+      return Math.ceil((double) named().size() / across) * lineHeight;
     }
 
     private double header(double edge) {
@@ -607,6 +651,18 @@ public final class PrintedChart extends XYChart {
     }
 
     private void labels() {
+      LabelLayout layout = clearOfDrawing();
+      picture.zones().forEach(zone -> zoneLabel(zone, layout));
+      picture.spans().stream()
+          .filter(span -> !span.label().isEmpty())
+          .forEach(span -> spanLabel(span, layout));
+      if (!keyed) {
+        named().forEach(curve -> put(curve.name(), plain, besideLine(curve, layout)));
+      }
+    }
+
+    /** Places for labels that cover neither lines nor marks. */
+    private LabelLayout clearOfDrawing() {
       LabelLayout layout =
           new LabelLayout(
               new Rectangle2D.Double(
@@ -629,46 +685,7 @@ public final class PrintedChart extends XYChart {
         double y = py(picture.y().clamp(dot.y()));
         layout.avoid(new Rectangle2D.Double(x - size * 0.5, y - size * 0.5, size, size));
       }
-      picture.zones().forEach(zone -> zoneLabel(zone, layout));
-      picture.spans().stream()
-          .filter(span -> !span.label().isEmpty())
-          .forEach(span -> spanLabel(span, layout));
-      curveNames(picture.curves().stream().filter(ChartPicture.Curve::named).toList(), layout);
-    }
-
-    /** Each beside its own line, or, where one has no place there, all in a list with samples. */
-    private void curveNames(List<ChartPicture.Curve> curves, LabelLayout layout) {
-      LabelLayout beside = layout.copy();
-      List<Rectangle2D> places = new ArrayList<>();
-      for (ChartPicture.Curve curve : curves) {
-        besideLine(curve, beside).ifPresent(places::add);
-      }
-      if (places.size() < curves.size()) {
-        listed(curves, layout);
-        return;
-      }
-      for (int i = 0; i < places.size(); i++) {
-        put(curves.get(i).name(), plain, Optional.of(places.get(i)));
-      }
-    }
-
-    private void listed(List<ChartPicture.Curve> curves, LabelLayout layout) {
-      double sample = 3.2 * size;
-      double w = curves.stream().mapToDouble(c -> Fonts.width(c.name(), plain)).max().orElse(0) + 6;
-      List<double[]> wishes = List.of(new double[] {plot.getX() + size, plot.getY() + 2});
-      double far = plot.getWidth() + plot.getHeight();
-      Optional<Rectangle2D> block =
-          layout.place(w + sample, curves.size() * lineHeight, wishes, far);
-      for (int i = 0; i < curves.size(); i++) {
-        double down = i * lineHeight;
-        Optional<Rectangle2D> line =
-            block.isPresent()
-                ? block.map(
-                    b -> new Rectangle2D.Double(b.getX(), b.getY() + down, w + sample, lineHeight))
-                : layout.place(w + sample, lineHeight, wishes, far);
-        ChartPicture.Curve curve = curves.get(i);
-        line.ifPresent(place -> withSample(curve, place, sample));
-      }
+      return layout;
     }
 
     private void avoid(LabelLayout layout, double[] x, double[] y) {

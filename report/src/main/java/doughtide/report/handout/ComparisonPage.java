@@ -146,7 +146,8 @@ public record ComparisonPage(
         descriptions(words),
         across,
         (cases.size() > 4 ? 11 : cases.size() > 3 ? 9 : 10) * size);
-    return page.chart(overlay(words), 12 * size, words.say("compare.overlay"));
+    return page.chart(
+        overlay(words), (cases.size() > 3 ? 17 : 12) * size, words.say("compare.overlay"));
   }
 
   @Override

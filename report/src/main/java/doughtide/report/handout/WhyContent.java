@@ -1,6 +1,7 @@
 package doughtide.report.handout;
 
 import doughtide.core.forecast.RiseForecast;
+import doughtide.core.gas.GasCells;
 import doughtide.core.quantity.Rise;
 import doughtide.core.rise.GasBalance;
 import doughtide.core.rise.RiseCurve;
@@ -37,9 +38,12 @@ public final class WhyContent {
   }
 
   WhyItRisesPage page(Rise mark) {
-    double perDough = 1000 / dough.formula().doughPerFlour();
+    double perDough =
+        GasCells.litresPerMol(likely.celsiusAt(0), dough.formula().altitude().pressurePa())
+            / dough.formula().doughPerFlour();
     return new WhyItRisesPage(
         new FormulaWords(words).notes(dough),
+        line("why.rise", at -> likely.riseAt(at).percent()),
         List.of(
             line("why.inCells", at -> perDough * likely.gasAt(at).inCellsMol()),
             line("why.dissolved", at -> perDough * likely.gasAt(at).dissolvedMol()),

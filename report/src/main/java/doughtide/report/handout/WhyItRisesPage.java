@@ -1,5 +1,6 @@
 package doughtide.report.handout;
 
+import doughtide.report.chart.ChartAxis;
 import doughtide.report.chart.ChartCaption;
 import doughtide.report.chart.LineSeries;
 import doughtide.report.chart.LinesChart;
@@ -11,11 +12,13 @@ import java.time.LocalDate;
 import java.util.List;
 
 /**
- * What happens unseen through one bulk fermentation: where the carbon dioxide is, who lives in the
- * dough, how sour it becomes and how much strength is left.
+ * What happens through one bulk fermentation, on two sides: how far the dough rises, where the
+ * carbon dioxide is, who lives in the dough, how sour it becomes and how much strength is left.
  *
  * @param notes formula and temperatures
- * @param carbonDioxide millimoles per kilogram of dough: dissolved, in the gas cells, lost
+ * @param rise gain in volume, in percent
+ * @param carbonDioxide litres per kilogram of dough, at the pressure of the place: dissolved, in
+ *     the gas cells, lost
  * @param life percent of a ripe population: yeast, lactic bacteria
  * @param acidity pH
  * @param strength share of the strength after mixing, in percent
@@ -24,6 +27,7 @@ import java.util.List;
  */
 public record WhyItRisesPage(
     List<String> notes,
+    LineSeries rise,
     List<LineSeries> carbonDioxide,
     List<LineSeries> life,
     LineSeries acidity,
@@ -42,27 +46,22 @@ public record WhyItRisesPage(
 
   @Override
   public List<Page> pages(PageFormat format, Words words, LocalDate date) {
-    Page whole = sour(gas(format, words, date), format, words);
-    if (whole.fits()) {
-      return List.of(whole);
-    }
-    return List.of(
-        gas(format, words, date),
-        sour(new Page(format, words, words.say("why.title"), date), format, words));
+    double least = 9.5 * format.text().sizePt();
+    Page second = new Page(format, words, words.say("why.title"), date);
+    return List.of(gas(format, words, date, least), sour(second, least, words));
   }
 
-  private Page gas(PageFormat format, Words words, LocalDate date) {
-    double least = 9.5 * format.text().sizePt();
+  private Page gas(PageFormat format, Words words, LocalDate date, double least) {
     Page page = new Page(format, words, words.say("why.title"), date);
     notes.forEach(page::paragraph);
     page.paragraph(words.say("why.likely"));
+    page.chart(riseChart(words), least, words.say("why.riseExplain"));
     page.chart(gasChart(words), 1.2 * least, words.say("why.gasExplain"));
     page.paragraph(words.say("why.gasExplain"));
     return page.strong(idea);
   }
 
-  private Page sour(Page page, PageFormat format, Words words) {
-    double least = 9.5 * format.text().sizePt();
+  private Page sour(Page page, double least, Words words) {
     page.chart(lifeChart(words), least, words.say("why.lifeExplain"));
     page.paragraph(words.say("why.lifeExplain"));
     page.charts(
@@ -78,6 +77,7 @@ public record WhyItRisesPage(
   @Override
   public List<NamedChart> charts(Words words) {
     return List.of(
+        named("rise", riseChart(words), words.say("why.riseExplain"), words),
         named("gas", gasChart(words), words.say("why.gas"), words),
         named("life", lifeChart(words), words.say("why.life"), words),
         named("acid", acidChart(words), words.say("why.acid"), words),
@@ -86,6 +86,11 @@ public record WhyItRisesPage(
 
   private static NamedChart named(String name, PrintedChart chart, String title, Words words) {
     return new NamedChart(name, chart, new ChartCaption(title, title, words.language()));
+  }
+
+  private PrintedChart riseChart(Words words) {
+    return LinesChart.of(
+        words.say("why.rise"), words.say("chart.rise") + ", %", List.of(rise), words);
   }
 
   private PrintedChart gasChart(Words words) {
@@ -97,10 +102,13 @@ public record WhyItRisesPage(
   }
 
   private PrintedChart acidChart(Words words) {
-    return LinesChart.of(words.say("why.acid"), "pH", List.of(acidity), words);
+    return LinesChart.of(words.say("why.acid"), words.say("why.acidUnit"), List.of(acidity), words);
   }
 
   private PrintedChart strengthChart(Words words) {
-    return LinesChart.of(words.say("why.strength"), "%", List.of(strength), words);
+    double[] hours = strength.hours();
+    ChartAxis up = ChartAxis.every(25, 0, 110, "%", v -> words.number(v, 0));
+    return LinesChart.of(
+        words.say("why.strength"), "%", List.of(strength), up, hours[hours.length - 1], words);
   }
 }

@@ -66,13 +66,4 @@ class LabelLayoutTest {
     assertThat(layout.place(40, 10, List.of(new double[] {10, 10}), 100)).isEmpty();
     assertThat(layout.place(40, 10, List.of(new double[] {10, 10}), 250)).isPresent();
   }
-
-  @Test
-  void aCopyTakesNoPlaceOfItsModel() {
-    LabelLayout layout = new LabelLayout(new Rectangle2D.Double(0, 0, 30, 10));
-    List<double[]> wish = List.of(new double[] {0, 0});
-    layout.copy().place(30, 10, wish, 100);
-    assertThat(layout.place(30, 10, wish, 100)).isPresent();
-    assertThat(layout.copy().place(30, 10, wish, 100)).isEmpty();
-  }
 }
