@@ -25,6 +25,9 @@ public final class ComparisonContent {
 
   private static final int MOST_LESSON_HOURS = 15; // still the same day
 
+  /** How well a class reads hours off a chart (starting value). */
+  static final double READING_ERROR_HOURS = 0.25;
+
   /** A dough with its forecast. */
   private record Entry(String name, RiseForecast forecast, Optional<TimeSpan> mark) {}
 
@@ -205,23 +208,38 @@ public final class ComparisonContent {
     return questions;
   }
 
-  /** A whole hour that some doughs meet and others do not. */
-  private Optional<Integer> limit() {
-    return entries.stream()
-        .flatMap(entry -> entry.mark().stream())
-        .filter(TimeSpan::isClosed)
-        .map(span -> (int) Math.ceil(span.lateHours()))
-        .min(Integer::compare)
-        .filter(hours -> hours < MOST_LESSON_HOURS);
+  /**
+   * A deadline in half hours that one dough surely meets, as far from every early and late end as a
+   * class can read a chart, so that no reading falls on a border.
+   */
+  private Optional<Double> limit() {
+    List<TimeSpan> spans =
+        entries.stream()
+            .flatMap(entry -> entry.mark().stream())
+            .filter(TimeSpan::isClosed)
+            .toList();
+    double first = spans.stream().mapToDouble(TimeSpan::lateHours).min().orElse(MOST_LESSON_HOURS);
+    for (double hours = Math.ceil(2 * first) / 2; hours < MOST_LESSON_HOURS; hours += 0.5) {
+      double deadline = hours;
+      if (spans.stream().allMatch(span -> isClearOf(span, deadline))) {
+        return Optional.of(deadline);
+      }
+    }
+    return Optional.empty();
   }
 
-  private ComparisonPage.Question inTime(int hours) {
+  private static boolean isClearOf(TimeSpan span, double hours) {
+    return Math.abs(span.earlyHours() - hours) >= READING_ERROR_HOURS
+        && Math.abs(span.lateHours() - hours) >= READING_ERROR_HOURS;
+  }
+
+  private ComparisonPage.Question inTime(double hours) {
     String text =
         words.say(
             "exercise.inTime",
             Map.of(
                 "from", words.clock(EXERCISE_START),
-                "to", words.clock(EXERCISE_START.plusHours(hours)),
+                "to", words.clock(EXERCISE_START.plusMinutes(Math.round(60 * hours))),
                 "rise", say.percent(mark.percent())));
     String answer =
         words.say(

@@ -122,6 +122,10 @@ public record ComparisonPage(
   private Page asked(Page page, Words words, Edition edition) {
     page.paragraph(words.say("exercise.read"));
     page.table(table(words, edition));
+    if (edition == Edition.TEACHER) {
+      double minutes = 60 * ComparisonContent.READING_ERROR_HOURS;
+      page.paragraph(words.say("exercise.tolerance", Map.of("minutes", words.number(minutes, 0))));
+    }
     int number = 1;
     for (Question question : questions) {
       page.paragraph(words.number(number, 0) + ". " + question.text());
