@@ -14,6 +14,8 @@ import doughtide.report.chart.ChartFormat;
 import doughtide.report.page.PageFormat;
 import doughtide.report.page.PaperSize;
 import doughtide.report.words.Language;
+import doughtide.report.words.Words.ClockStyle;
+import doughtide.report.words.Words.Degrees;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.util.List;
@@ -44,6 +46,8 @@ public record HandoutOptions(
   private static final String LANGUAGE = "language";
   private static final String CHARTS_AS = "charts-as";
   private static final String DATE = "date";
+  private static final String DEGREES = "degrees";
+  private static final String CLOCK_12H = "clock-12h";
 
   /** In which form charts are written beside the page. */
   public enum ChartsAs {
@@ -57,6 +61,13 @@ public record HandoutOptions(
         OptionSpec.value(PAPER, "SIZE", "letter", "A4 or letter.").withDefault("A4"),
         OptionSpec.flag(LARGE_PRINT, "Text of 16 pt instead of 12 pt; may take two sides."),
         OptionSpec.value(LANGUAGE, "CODE", "de", "en, de, fr, es or pt.").withDefault("en"),
+        OptionSpec.value(
+                DEGREES,
+                "SCALE",
+                "fahrenheit",
+                "The scale that comes first: celsius or fahrenheit.")
+            .withDefault("celsius"),
+        OptionSpec.flag(CLOCK_12H, "Clock times as 1:05 pm instead of 13:05."),
         OptionSpec.flag(
             STUDENTS,
             "comparison: writes the page with questions and the answers left blank, and beside it a"
@@ -83,10 +94,16 @@ public record HandoutOptions(
         kind,
         out,
         pageFormat(arguments),
-        doughtide.report.words.Words.in(
-            arguments.text(LANGUAGE).map(Language::of).orElse(Language.ENGLISH)),
+        words(arguments),
         date(arguments, environment),
         arguments.choice(CHARTS_AS, ChartsAs.class).map(HandoutOptions::chartFormat));
+  }
+
+  private static doughtide.report.words.Words words(Arguments arguments) {
+    return doughtide.report.words.Words.in(
+            arguments.text(LANGUAGE).map(Language::of).orElse(Language.ENGLISH))
+        .with(arguments.choice(DEGREES, Degrees.class).orElse(Degrees.CELSIUS))
+        .with(arguments.has(CLOCK_12H) ? ClockStyle.HOURS_12 : ClockStyle.HOURS_24);
   }
 
   private static HandoutKind kind(String typed) {

@@ -1,5 +1,6 @@
 package doughtide.report.chart;
 
+import doughtide.core.quantity.Temperature;
 import doughtide.report.words.TimeSpan;
 import doughtide.report.words.Words;
 import java.time.ZonedDateTime;
@@ -63,8 +64,8 @@ public final class RiseChart {
                         new ChartPicture.Strip(
                             words.say("chart.doughTemperature") + " " + degrees(t, words),
                             whole,
-                            Series.at(t.hours(), t.celsius(), whole),
-                            "\u00a0°C")),
+                            inDegrees(Series.at(t.hours(), t.celsius(), whole), words),
+                            words.degrees() == Words.Degrees.CELSIUS ? "\u00a0°C" : "\u00a0°F")),
             notes(data, words),
             data.readings().stream()
                 .map(reading -> new ChartPicture.Dot(reading.hours(), reading.percent()))
@@ -109,6 +110,12 @@ public final class RiseChart {
   }
 
   /** Lowest to highest on both scales. */
+  private static double[] inDegrees(double[] celsius, Words words) {
+    return words.degrees() == Words.Degrees.CELSIUS
+        ? celsius
+        : Arrays.stream(celsius).map(each -> Temperature.ofCelsius(each).fahrenheit()).toArray();
+  }
+
   private static String degrees(RiseChartData.TemperatureSeries series, Words words) {
     double low = Math.round(Arrays.stream(series.celsius()).min().orElseThrow());
     double high = Math.round(Arrays.stream(series.celsius()).max().orElseThrow());

@@ -31,12 +31,36 @@ public final class Words {
   private static final String NO_BREAK_SPACE = "\u00a0";
   private static final Locale SHORT_DAYS = new Locale("pt", "BR");
 
+  /** The scale of temperature that comes first; the other follows in brackets. */
+  public enum Degrees {
+    CELSIUS,
+    FAHRENHEIT
+  }
+
+  /** How clock times are written. */
+  public enum ClockStyle {
+    /** 13:05. */
+    HOURS_24("HH:mm"),
+    /** 1:05 pm. */
+    HOURS_12("h:mm a");
+
+    private final String pattern;
+
+    ClockStyle(String pattern) {
+      this.pattern = pattern;
+    }
+  }
+
   private final Language language;
   private final Properties texts;
+  private final Degrees degrees;
+  private final ClockStyle clock;
 
-  private Words(Language language, Properties texts) {
+  private Words(Language language, Properties texts, Degrees degrees, ClockStyle clock) {
     this.language = language;
     this.texts = texts;
+    this.degrees = degrees;
+    this.clock = clock;
   }
 
   /** The words of a language. */
@@ -54,7 +78,22 @@ public final class Words {
     if (language == Language.FRENCH) {
       texts.replaceAll((key, text) -> unbroken(String.valueOf(text)));
     }
-    return new Words(language, texts);
+    return new Words(language, texts, Degrees.CELSIUS, ClockStyle.HOURS_24);
+  }
+
+  /** The same words with a scale of temperature first. */
+  public Words with(Degrees first) {
+    return new Words(language, texts, first, clock);
+  }
+
+  /** The same words with another way to write clock times. */
+  public Words with(ClockStyle style) {
+    return new Words(language, texts, degrees, style);
+  }
+
+  /** The scale of temperature that comes first. */
+  public Degrees degrees() {
+    return degrees;
   }
 
   /** French sets a space before these marks, at which a line must not break. */
@@ -135,12 +174,15 @@ public final class Words {
 
   /** Celsius and Fahrenheit, for example {@code 24.5 °C (76 °F)}. */
   public String temperature(double celsius) {
-    return number(celsius, celsius == Math.rint(celsius) ? 0 : 1)
-        + NO_BREAK_SPACE
-        + "°C ("
-        + number(celsius * 9 / 5 + 32, 0)
-        + NO_BREAK_SPACE
-        + "°F)";
+    String inCelsius = NO_BREAK_SPACE + "°C";
+    String inFahrenheit = number(celsius * 9 / 5 + 32, 0) + NO_BREAK_SPACE + "°F";
+    return degrees == Degrees.FAHRENHEIT
+        ? inFahrenheit + " (" + number(celsius, 0) + inCelsius + ")"
+        : number(celsius, celsius == Math.rint(celsius) ? 0 : 1)
+            + inCelsius
+            + " ("
+            + inFahrenheit
+            + ")";
   }
 
   /**
@@ -199,9 +241,13 @@ public final class Words {
     return whole == 0 && !part.isEmpty() ? part : whole + part;
   }
 
-  /** Clock time, rounded to five minutes, for example {@code 13:05}. */
+  /** Clock time, rounded to five minutes, for example {@code 13:05} or {@code 1:05 pm}. */
   public String clock(ZonedDateTime time) {
-    return DateTimeFormatter.ofPattern("HH:mm", language.locale()).format(rounded(time));
+    String written =
+        DateTimeFormatter.ofPattern(clock.pattern, language.locale()).format(rounded(time));
+    return clock == ClockStyle.HOURS_24
+        ? written
+        : written.toLowerCase(language.locale()).replace(' ', '\u00a0').replace('\u202f', '\u00a0');
   }
 
   /** Short day of the week and clock time, for example {@code Sat 13:05}. */

@@ -65,6 +65,22 @@ class WordsTest {
   }
 
   @Test
+  void fahrenheitComesFirstForThoseWhoChoseIt() {
+    Words words = Words.in(Language.ENGLISH).with(Words.Degrees.FAHRENHEIT);
+    double celsius = (75 - 32) / 1.8;
+    assertThat(words.temperature(celsius)).isEqualTo("75\u00a0°F (24\u00a0°C)");
+    assertThat(words.say("page.caution")).isEqualTo("Caution:");
+  }
+
+  @Test
+  void clocksOfTwelveHoursSayMorningOrAfternoon() {
+    ZonedDateTime time = ZonedDateTime.parse("2026-03-28T13:04:00+01:00[Europe/Berlin]");
+    Words words = Words.in(Language.ENGLISH).with(Words.ClockStyle.HOURS_12);
+    assertThat(words.clock(time)).isEqualTo("1:05\u00a0pm");
+    assertThat(words.clock(time.minusHours(12))).isEqualTo("1:05\u00a0am");
+  }
+
+  @Test
   void timesAreRoundedToFiveMinutes() {
     Words words = Words.in(Language.GERMAN);
     assertThat(words.hours(4.59)).isEqualTo("4\u00a0h\u00a035\u00a0min");
