@@ -6,8 +6,8 @@ import doughtide.cli.options.DoughOptions;
 import doughtide.cli.session.Environment;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
-import doughtide.core.forecast.Warning;
 import doughtide.core.quantity.InputException;
+import doughtide.report.words.Advice;
 import java.util.List;
 
 /** Forecasts one row after another; used by several threads at once. */
@@ -46,7 +46,7 @@ public final class BatchForecasts {
         row,
         BatchAnswer.RISES.stream().map(forecast::hoursToRise).toList(),
         forecast.hoursToOver(),
-        forecast.warnings().stream().map(Warning::text).toList(),
+        forecast.warnings().stream().map(each -> Advice.english(each).text()).toList(),
         "");
   }
 }

@@ -6,7 +6,7 @@ import doughtide.cli.file.ReadingsFile;
 import doughtide.cli.options.StarterOptions;
 import doughtide.cli.session.Session;
 import doughtide.core.forecast.RiseForecaster;
-import doughtide.core.learning.Jar;
+import doughtide.core.learning.JarError;
 import doughtide.core.learning.LearnedStarter;
 import doughtide.core.learning.TodayUpdate;
 import doughtide.core.quantity.InputException;
@@ -45,7 +45,7 @@ public record DoughInHand(ReadingsFile file, Optional<LearnedStarter> starter, T
         ReadingsFile.read(
             "--" + StarterOptions.READINGS, name, ReadingsFile.badLines(arguments), session);
     Optional<LearnedStarter> starter = StarterOptions.starter(arguments, session.environment());
-    Jar jar = starter.map(LearnedStarter::jar).orElseGet(Jar::standard);
+    JarError jar = starter.map(LearnedStarter::jar).orElseGet(JarError::standard);
     return new DoughInHand(file, starter, TodayUpdate.of(forecaster, jar, file.bake()));
   }
 }

@@ -14,6 +14,7 @@ import doughtide.core.feeding.RefreshmentPlan;
 import doughtide.core.feeding.StarterPhase;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.forecast.Warning;
+import doughtide.report.words.Advice;
 import java.util.ArrayList;
 import java.util.LinkedHashSet;
 import java.util.List;
@@ -280,7 +281,7 @@ public final class FeedPage {
     Set<String> said = new LinkedHashSet<>(result.remarks());
     for (RefreshmentPlan.Step step : result.plan().steps()) {
       for (Warning warning : step.forecast().warnings()) {
-        said.add("Note: " + warning.text() + " " + warning.remedy());
+        said.add("Note: " + Advice.english(warning).sentences());
       }
     }
     said.forEach(page::sentence);

@@ -9,6 +9,7 @@ import doughtide.core.flourtrial.FlourRecord;
 import doughtide.core.flourtrial.HydrationEstimate;
 import doughtide.core.flourtrial.HydrationRange;
 import doughtide.core.quantity.Share;
+import doughtide.report.words.TrialWords;
 
 /** A flour's trial as JSON. */
 public final class FlourJson {
@@ -70,7 +71,7 @@ public final class FlourJson {
       json.endObject();
     }
     json.endArray().name("notes").beginArray();
-    record.notes().forEach(json::value);
+    record.notes().forEach(note -> json.value(TrialWords.english(note)));
     json.endArray().name("cautions").beginArray();
     FlourCommand.CAUTIONS.forEach(json::value);
     json.endArray().endObject();

@@ -12,6 +12,7 @@ import doughtide.core.flourtrial.HydrationEstimate;
 import doughtide.core.flourtrial.HydrationRange;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Share;
+import doughtide.report.words.TrialWords;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -114,7 +115,7 @@ public final class FlourPage {
                 + ".");
       }
     }
-    record.notes().forEach(note -> page.sentence("Note: " + note + "."));
+    record.notes().forEach(note -> page.sentence("Note: " + TrialWords.english(note) + "."));
     page.gap();
     FlourCommand.CAUTIONS.forEach(caution -> page.sentence("Caution: " + caution));
     return page.lines();

@@ -3,6 +3,7 @@ package doughtide.cli.command;
 import doughtide.cli.answer.JsonWriter;
 import doughtide.core.dough.Ingredients;
 import doughtide.core.forecast.Warning;
+import doughtide.report.words.Advice;
 import java.util.List;
 import java.util.Locale;
 
@@ -35,8 +36,8 @@ public final class JsonParts {
           .field("unknown", word(each.unknown()))
           .field("share", each.share(), 3)
           .field("risePercent", each.at().percent(), 2)
-          .field("text", each.unknown().words())
-          .field("remedy", each.unknown().remedy())
+          .field("text", Advice.english(each.unknown()).text())
+          .field("remedy", Advice.english(each.unknown()).remedy())
           .endObject();
     }
     json.endArray();
@@ -48,8 +49,8 @@ public final class JsonParts {
     for (Warning warning : warnings) {
       json.beginObject()
           .field("kind", word(warning.kind()))
-          .field("text", warning.text())
-          .field("remedy", warning.remedy())
+          .field("text", Advice.english(warning).text())
+          .field("remedy", Advice.english(warning).remedy())
           .endObject();
     }
     json.endArray();

@@ -19,9 +19,10 @@ import doughtide.core.learning.Learned;
 import doughtide.core.learning.LearnedParameter;
 import doughtide.core.learning.Learner;
 import doughtide.core.learning.Misfit;
-import doughtide.core.learning.MisfitReason;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Rise;
+import doughtide.report.words.Advice;
+import doughtide.report.words.LearnedWords;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -165,13 +166,15 @@ public final class LearnCommand implements Command {
     List<List<String>> rows = new ArrayList<>();
     rows.add(List.of("", "before", "after"));
     for (LearnedParameter each : parameters) {
+      LearnedWords words = LearnedWords.english(each);
       rows.add(
-          List.of(each.name() + ", " + each.unit(), range(each.before()), range(each.after())));
+          List.of(words.name() + ", " + words.unit(), range(each.before()), range(each.after())));
     }
     page.table(rows).gap();
     List<List<String>> meanings = new ArrayList<>();
     for (LearnedParameter each : parameters) {
-      meanings.add(List.of(each.name(), each.meaning()));
+      LearnedWords words = LearnedWords.english(each);
+      meanings.add(List.of(words.name(), words.meaning()));
     }
     page.line("In words").table(meanings);
   }
@@ -201,16 +204,17 @@ public final class LearnCommand implements Command {
     }
     for (Misfit misfit : learned.misfits()) {
       page.sentence("Does not fit the others: " + misfit.bake(), 2);
-      page.sentence("  likeliest reason: " + misfit.reason().words() + amount(misfit), 4);
+      page.sentence(
+          "  likeliest reason: " + Advice.english(misfit.reason()).text() + amount(misfit), 4);
       if (!misfit.alsoPossible().isEmpty()) {
         page.sentence(
             "  nearly as likely: "
                 + misfit.alsoPossible().stream()
-                    .map(MisfitReason::words)
+                    .map(reason -> Advice.english(reason).text())
                     .collect(Collectors.joining("; ")),
             4);
       }
-      page.sentence("  what helps: " + misfit.reason().remedy(), 4);
+      page.sentence("  what helps: " + Advice.english(misfit.reason()).remedy(), 4);
     }
     page.gap();
   }

@@ -8,6 +8,8 @@ import doughtide.core.learning.LearnedParameter;
 import doughtide.core.learning.Misfit;
 import doughtide.core.learning.MisfitReason;
 import doughtide.core.quantity.Rise;
+import doughtide.report.words.Advice;
+import doughtide.report.words.LearnedWords;
 import java.util.List;
 import java.util.Locale;
 
@@ -64,12 +66,13 @@ public final class LearnJson {
   }
 
   private void parameter(LearnedParameter each) {
-    json.beginObject().field("name", each.name()).field("unit", each.unit());
+    LearnedWords words = LearnedWords.english(each);
+    json.beginObject().field("name", words.name()).field("unit", words.unit());
     json.name("before");
     range(each.before());
     json.name("after");
     range(each.after());
-    json.field("meaning", each.meaning()).endObject();
+    json.field("meaning", words.meaning()).endObject();
   }
 
   private void range(LearnedParameter.Range range) {
@@ -89,7 +92,8 @@ public final class LearnJson {
       case START_HEIGHT_WRONG -> json.field("heightsTooHighPercent", misfit.amount(), 1);
       case UNEXPLAINED -> json.nullField("amount");
     }
-    json.field("text", misfit.reason().words()).field("remedy", misfit.reason().remedy());
+    Advice advice = Advice.english(misfit.reason());
+    json.field("text", advice.text()).field("remedy", advice.remedy());
     json.name("alsoPossible").beginArray();
     misfit.alsoPossible().forEach(reason -> json.value(word(reason)));
     json.endArray().endObject();

@@ -20,6 +20,7 @@ import doughtide.core.learning.Reading;
 import doughtide.core.loaf.Proof;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Quantities;
+import doughtide.report.words.Advice;
 import java.time.Duration;
 import java.util.ArrayList;
 import java.util.List;
@@ -139,7 +140,7 @@ public final class LeaveCommand implements Command {
       return "nothing can be done in these hours: the oven's hour comes before the loaves are"
           + " shaped, bake later";
     }
-    return bulk.warnings().get(0).text() + " " + bulk.warnings().get(0).remedy();
+    return Advice.english(bulk.warnings().get(0)).sentences();
   }
 
   private static Rising described(

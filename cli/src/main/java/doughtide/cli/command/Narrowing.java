@@ -5,6 +5,7 @@ import doughtide.cli.text.Paragraph;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.Unknown;
 import doughtide.core.quantity.Rise;
+import doughtide.report.words.Advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -39,10 +40,11 @@ public final class Narrowing {
             + Words.percent(most.get(0).at().percent())
             + "):");
     for (RiseAnswer.Widening each : most) {
+      Advice advice = Advice.english(each.unknown());
       lines.addAll(
           Paragraph.lines(
               RisePage.padded(Words.rounded(100 * each.share(), 0) + " %", LEAD),
-              each.unknown().words() + ": " + each.unknown().remedy()));
+              advice.text() + ": " + advice.remedy()));
     }
     return lines;
   }

@@ -4,12 +4,12 @@ import doughtide.cli.args.Words;
 import doughtide.cli.file.OutputFile;
 import doughtide.cli.options.OutputOptions;
 import doughtide.core.dough.DoughFormula;
-import doughtide.core.forecast.Warning;
 import doughtide.report.chart.ChartFormat;
 import doughtide.report.chart.ChartOutput;
 import doughtide.report.chart.ChartSize;
 import doughtide.report.chart.RiseChart;
 import doughtide.report.chart.RiseChartData;
+import doughtide.report.words.Advice;
 import doughtide.report.words.Language;
 import java.util.ArrayList;
 import java.util.List;
@@ -41,7 +41,8 @@ public final class RiseChartFile {
     RiseChartData dough =
         RiseChartData.of(answer.forecast(), marks)
             .titled(answer.title().orElse("When is this dough ready?"), subtitle(answer))
-            .withWarnings(answer.warnings().stream().map(Warning::text).toList());
+            .withWarnings(
+                answer.warnings().stream().map(each -> Advice.english(each).text()).toList());
     RiseChartData loaf = answer.proof().map(proof -> dough.with(proof.shape())).orElse(dough);
     return answer.clock().map(clock -> loaf.mixedAt(clock.start())).orElse(loaf);
   }

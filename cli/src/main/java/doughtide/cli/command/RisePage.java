@@ -7,6 +7,7 @@ import doughtide.cli.text.Paragraph;
 import doughtide.cli.text.Understood;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.forecast.Warning;
+import doughtide.report.words.Advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -182,9 +183,10 @@ public final class RisePage {
   private void warnings() {
     for (Warning warning : answer.warnings()) {
       lines.add("");
-      say("! ", warning.text());
-      if (!warning.remedy().isEmpty()) {
-        say("  ", warning.remedy());
+      Advice advice = Advice.english(warning);
+      say("! ", advice.text());
+      if (!advice.remedy().isEmpty()) {
+        say("  ", advice.remedy());
       }
     }
   }

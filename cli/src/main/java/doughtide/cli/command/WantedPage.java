@@ -13,6 +13,7 @@ import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.Starter;
 import doughtide.core.forecast.Warning;
 import doughtide.core.quantity.Temperature;
+import doughtide.report.words.Advice;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -310,7 +311,7 @@ public final class WantedPage {
   private void warnings() {
     for (Warning warning : answer.forecast().warnings()) {
       page.gap();
-      page.sentence("! " + warning.text() + " " + warning.remedy(), 2);
+      page.sentence("! " + Advice.english(warning).sentences(), 2);
     }
   }
 }

@@ -1,7 +1,6 @@
 package doughtide.cli.file;
 
 import doughtide.cli.args.ClockTimes;
-import doughtide.cli.args.Words;
 import doughtide.cli.session.Environment;
 import doughtide.cli.text.CsvCells;
 import doughtide.core.forecast.Warning;
@@ -80,11 +79,7 @@ public final class LoggerFile {
               + ": a temperature over time needs at least two");
     }
     if (moreGaps > 0) {
-      gaps.add(
-          new Warning(
-              Warning.Kind.THIN_DATA,
-              "The logger has " + moreGaps + " more gaps of more than 3 hours.",
-              "Let it write more often."));
+      gaps.add(Warning.Kind.LOGGER_GAPS.with(moreGaps));
     }
     return new Content(readings, List.copyOf(gaps));
   }
@@ -160,17 +155,7 @@ public final class LoggerFile {
       moreGaps++;
       return;
     }
-    gaps.add(
-        new Warning(
-            Warning.Kind.THIN_DATA,
-            "The logger is silent for "
-                + Words.duration(wide)
-                + " between line "
-                + lastLine
-                + " and line "
-                + line.number()
-                + "; a smooth line is drawn through the gap.",
-            "Let it write at least every hour."));
+    gaps.add(Warning.Kind.LOGGER_GAP.with(wide, lastLine, line.number()));
   }
 
   /** Where the columns are and how they are written. */

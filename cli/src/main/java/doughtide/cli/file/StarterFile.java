@@ -3,7 +3,7 @@ package doughtide.cli.file;
 import doughtide.cli.answer.JsonWriter;
 import doughtide.cli.session.Environment;
 import doughtide.core.forecast.Belief;
-import doughtide.core.learning.Jar;
+import doughtide.core.learning.JarError;
 import doughtide.core.learning.LearnedStarter;
 import doughtide.core.learning.LearningPrior;
 import doughtide.core.quantity.InputException;
@@ -151,7 +151,7 @@ public final class StarterFile {
               tree.at("prior").at("betweenBakers").numbers(),
               tree.at("prior").at("betweenBakes").numbers()),
           posterior(tree.at("posterior").elements()),
-          new Jar(tree.at("jar").at("mean").number(), tree.at("jar").at("deviation").number()),
+          new JarError(tree.at("jar").at("mean").number(), tree.at("jar").at("deviation").number()),
           friction);
     } catch (InputException e) {
       String message = String.valueOf(e.getMessage());

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import doughtide.cli.CliRun;
 import doughtide.cli.TestEnvironment;
 import doughtide.cli.args.ClockTimes;
+import doughtide.core.forecast.Warning;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.thermal.TemperatureTrace;
@@ -113,7 +114,7 @@ class LoggerFileTest {
         read("# from the kitchen\nhours,temp C\n0,25\n\n4,23\n5,22\n", Optional.empty());
     assertThat(content.warnings())
         .singleElement()
-        .satisfies(warning -> assertThat(warning.text()).contains("4 h between line 3 and line 5"));
+        .satisfies(warning -> assertThat(warning).isEqualTo(Warning.Kind.LOGGER_GAP.with(4, 3, 5)));
     StringBuilder many = new StringBuilder("hours,temp C\n");
     for (int i = 0; i < 40; i += 4) {
       many.append(i).append(",20\n");
@@ -121,7 +122,7 @@ class LoggerFileTest {
     assertThat(read(many.toString(), Optional.empty()).warnings())
         .hasSize(4)
         .last()
-        .satisfies(warning -> assertThat(warning.text()).contains("6 more gaps"));
+        .satisfies(warning -> assertThat(warning).isEqualTo(Warning.Kind.LOGGER_GAPS.with(6)));
   }
 
   @Test

@@ -5,8 +5,8 @@ import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.StarterShare;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
+import doughtide.core.forecast.TemperatureWarnings;
 import doughtide.core.forecast.TimeWindow;
-import doughtide.core.forecast.Warning;
 import doughtide.core.loaf.Proof;
 import doughtide.core.loaf.ShapeForecast;
 import doughtide.core.quantity.Checks;
@@ -199,8 +199,7 @@ public final class InverseQuestions {
   private void checkGrowth(DoughFormula formula, DoughTemperature temperature) {
     RiseForecast few = forecaster.withMembers(FEWEST_MEMBERS).forecast(formula, temperature);
     if (!few.isPossible()) {
-      Warning warning = few.warnings().get(0);
-      throw new InputException("dough.no-growth", warning.text() + " " + warning.remedy());
+      throw TemperatureWarnings.refusal(few.warnings().get(0));
     }
   }
 

@@ -2,7 +2,7 @@ package doughtide.core.feeding;
 
 import doughtide.core.dough.Starter;
 import doughtide.core.forecast.RiseForecaster;
-import doughtide.core.forecast.Warning;
+import doughtide.core.forecast.TemperatureWarnings;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.rise.DoughTemperature;
@@ -166,8 +166,7 @@ public final class FeedingPlanner {
   private static void refuseImpossible(RefreshmentPlan plan) {
     FeedingForecast last = plan.last().forecast();
     if (last.rise().curves().isEmpty()) {
-      Warning why = last.warnings().get(0);
-      throw new InputException("feeding.no-growth", why.text() + " " + why.remedy());
+      throw TemperatureWarnings.refusal(last.warnings().get(0));
     }
   }
 }

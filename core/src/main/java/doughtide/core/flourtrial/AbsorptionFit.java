@@ -304,11 +304,8 @@ public final class AbsorptionFit {
     return prior;
   }
 
-  /**
-   * What to know before trusting the figures, one sentence each; empty when there is nothing to
-   * say.
-   */
-  public List<String> notes() {
+  /** What to know before trusting the figures; empty when there is nothing to say. */
+  public List<TrialNote> notes() {
     return TrialNotes.of(this);
   }
 }

@@ -9,6 +9,7 @@ import doughtide.core.quantity.Share;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -139,15 +140,13 @@ public record FlourRecord(
   }
 
   /**
-   * What to know before trusting a trial of this flour, one sentence each: the fit's notes, and a
-   * word on flours with little gluten.
+   * What to know before trusting a trial of this flour: the fit's notes, and one for a flour with
+   * little gluten.
    */
-  public List<String> notes() {
-    List<String> notes = new ArrayList<>(fit().map(AbsorptionFit::notes).orElse(List.of()));
+  public List<TrialNote> notes() {
+    List<TrialNote> notes = new ArrayList<>(fit().map(AbsorptionFit::notes).orElse(List.of()));
     if (!bowls.isEmpty() && toFlour().gluten() < LITTLE_GLUTEN) {
-      notes.add(
-          "this flour has little gluten and makes no window: grade it by how far it spreads, and"
-              + " take the limit as a rough guide");
+      notes.add(TrialNote.of(TrialNote.Kind.NO_WINDOW, Map.of()));
     }
     return List.copyOf(notes);
   }

@@ -1,11 +1,11 @@
 package doughtide.core.flourtrial;
 
-import doughtide.core.quantity.Checks;
 import java.util.ArrayList;
+import java.util.DoubleSummaryStatistics;
 import java.util.List;
-import java.util.Locale;
+import java.util.Map;
 
-/** Warnings about a set of grades. */
+/** Finds what has to be said about a set of grades. */
 final class TrialNotes {
   /** Above this the prior has the greater say. */
   private static final double PRIOR_DECIDES = 0.5;
@@ -14,64 +14,52 @@ final class TrialNotes {
 
   private TrialNotes() {}
 
-  static List<String> of(AbsorptionFit fit) {
-    List<String> notes = new ArrayList<>();
+  static List<TrialNote> of(AbsorptionFit fit) {
+    List<TrialNote> notes = new ArrayList<>();
     addPrior(notes, fit);
-    addRange(notes, fit);
+    addRange(notes, fit.bowls());
     addContradictions(notes, fit.bowls());
     addPeople(notes, fit);
     return List.copyOf(notes);
   }
 
-  private static void addPrior(List<String> notes, AbsorptionFit fit) {
+  private static void addPrior(List<TrialNote> notes, AbsorptionFit fit) {
     if (fit.priorWeight() > PRIOR_DECIDES) {
       notes.add(
-          "the bowls say little about the limit; it rests mostly on what was expected beforehand ("
-              + oneDecimal(fit.prior().limitPercent())
-              + " % ± "
-              + oneDecimal(fit.prior().sdPoints())
-              + " points): grade more bowls near the limit");
+          TrialNote.of(
+              TrialNote.Kind.PRIOR_DECIDES,
+              Map.of(
+                  "limitPercent", fit.prior().limitPercent(), "sdPoints", fit.prior().sdPoints())));
     }
   }
 
-  private static String oneDecimal(double value) {
-    return String.format(Locale.ROOT, "%.1f", value);
-  }
-
-  private static void addRange(List<String> notes, AbsorptionFit fit) {
-    List<GradedBowl> bowls = fit.bowls();
+  private static void addRange(List<TrialNote> notes, List<GradedBowl> bowls) {
+    DoubleSummaryStatistics percent =
+        bowls.stream().mapToDouble(GradedBowl::hydrationPercent).summaryStatistics();
     if (bowls.stream().noneMatch(bowl -> bowl.grade() == Grade.TORN)) {
-      double wettest = bowls.stream().mapToDouble(GradedBowl::hydrationPercent).max().orElseThrow();
-      notes.add(
-          "no bowl was torn, so the limit lies beyond the bowls: add bowls wetter than "
-              + Checks.plain(wettest)
-              + " %");
+      notes.add(TrialNote.of(TrialNote.Kind.NONE_TORN, Map.of("wettestPercent", percent.getMax())));
     }
     if (bowls.stream().allMatch(bowl -> bowl.grade() == Grade.TORN)) {
-      double driest = bowls.stream().mapToDouble(GradedBowl::hydrationPercent).min().orElseThrow();
-      notes.add("every bowl was torn: add bowls drier than " + Checks.plain(driest) + " %");
+      notes.add(TrialNote.of(TrialNote.Kind.ALL_TORN, Map.of("driestPercent", percent.getMin())));
     }
   }
 
-  private static void addContradictions(List<String> notes, List<GradedBowl> bowls) {
-    int pairs = 0;
-    String first = "";
+  private static void addContradictions(List<TrialNote> notes, List<GradedBowl> bowls) {
+    List<List<GradedBowl>> pairs = new ArrayList<>();
     for (int i = 0; i < bowls.size(); i++) {
       for (int j = i + 1; j < bowls.size() && sameHands(bowls.get(i), bowls.get(j)); j++) {
         if (contradict(bowls.get(i), bowls.get(j))) {
-          pairs++;
-          first = first.isEmpty() ? named(bowls.get(i), bowls.get(j)) : first;
+          pairs.add(List.of(bowls.get(i), bowls.get(j)));
         }
       }
     }
-    if (pairs > 0) {
+    if (!pairs.isEmpty()) {
       notes.add(
-          "the wetter bowl was graded the drier one in "
-              + pairs
-              + (pairs == 1 ? " pair" : " pairs")
-              + " of bowls ("
-              + first
-              + "), which makes the limit less certain: judge these again");
+          new TrialNote(
+              TrialNote.Kind.CONTRADICTION,
+              Map.of("pairs", (double) pairs.size()),
+              pairs.get(0).get(0).person(),
+              pairs.get(0)));
     }
   }
 
@@ -85,31 +73,13 @@ final class TrialNotes {
         && drier.grade().compareTo(wetter.grade()) > 0;
   }
 
-  private static String named(GradedBowl drier, GradedBowl wetter) {
-    return drier.trial()
-        + ", "
-        + drier.person()
-        + ": "
-        + Checks.plain(drier.hydrationPercent())
-        + " % "
-        + drier.grade().words()
-        + ", "
-        + Checks.plain(wetter.hydrationPercent())
-        + " % "
-        + wetter.grade().words();
-  }
-
-  private static void addPeople(List<String> notes, AbsorptionFit fit) {
+  private static void addPeople(List<TrialNote> notes, AbsorptionFit fit) {
     for (String person : fit.people()) {
       double points = fit.leniencyPoints(person);
       if (Math.abs(points) > FAR_APART_POINTS) {
-        notes.add(
-            person
-                + " sets the limit "
-                + oneDecimal(Math.abs(points))
-                + " points "
-                + (points > 0 ? "higher" : "lower")
-                + " than the middle of all who judged: use each person's own limit");
+        TrialNote.Kind kind =
+            points > 0 ? TrialNote.Kind.PERSON_HIGHER : TrialNote.Kind.PERSON_LOWER;
+        notes.add(new TrialNote(kind, Map.of("points", Math.abs(points)), person, List.of()));
       }
     }
   }

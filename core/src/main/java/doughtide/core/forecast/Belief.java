@@ -7,6 +7,7 @@ import java.io.Serializable;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
+import java.util.Locale;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.EigenDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
@@ -69,7 +70,7 @@ public final class Belief implements Serializable {
     }
     double[][] copy = new double[SIZE][];
     for (int i = 0; i < SIZE; i++) {
-      Checks.inRange("belief.mean", "mean of " + Unknown.values()[i].words(), mean[i], -3, 3, "");
+      Checks.inRange("belief.mean", "mean of the " + word(Unknown.values()[i]), mean[i], -3, 3, "");
       copy[i] = checkedRow(covariance, i);
     }
     for (double eigenvalue :
@@ -236,11 +237,11 @@ public final class Belief implements Serializable {
   public Belief withStandardDeviation(Unknown unknown, double deviation) {
     if (unknown == Unknown.CURVE) {
       throw new InputException(
-          "belief.no-deviation", unknown.words() + " has no standard deviation");
+          "belief.no-deviation", "the " + word(unknown) + " has no standard deviation");
     }
     int i = unknown.ordinal();
     Checks.inRange(
-        "belief.deviation", "standard deviation of " + unknown.words(), deviation, 0, 3, "");
+        "belief.deviation", "standard deviation of the " + word(unknown), deviation, 0, 3, "");
     double old = standardDeviation(unknown);
     double[][] changed = covariance();
     for (int j = 0; j < SIZE; j++) {
@@ -322,5 +323,9 @@ public final class Belief implements Serializable {
 
   private static double clamp(double value, double low, double high) {
     return Math.min(Math.max(value, low), high);
+  }
+
+  private static String word(Unknown unknown) {
+    return unknown.name().toLowerCase(Locale.ROOT);
   }
 }

@@ -2,7 +2,6 @@ package doughtide.core.forecast;
 
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.StarterCondition;
-import doughtide.core.quantity.Checks;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -17,33 +16,20 @@ final class DoughWarnings {
   static List<Warning> of(DoughFormula formula) {
     List<Warning> warnings = new ArrayList<>();
     if (formula.starter().condition() != StarterCondition.RIPE) {
-      warnings.add(
-          new Warning(
-              Warning.Kind.STARTER,
-              "The starter is not at its best, so it wakes later and its strength is uncertain.",
-              "Refresh it and use it near its greatest height."));
+      warnings.add(Warning.Kind.STARTER.with());
     }
     double p = formula.prefermentedFlour();
     if (p < LITTLE_STARTER || p > MUCH_STARTER) {
-      warnings.add(unusual("prefermented flour", p, LITTLE_STARTER, MUCH_STARTER));
+      warnings.add(unusual(Warning.Kind.UNUSUAL_STARTER, p, LITTLE_STARTER, MUCH_STARTER));
     }
-    if (formula.salt().fraction() > MUCH_SALT) {
-      warnings.add(unusual("salt", formula.salt().fraction(), 0, MUCH_SALT));
+    double salt = formula.salt().fraction();
+    if (salt > MUCH_SALT) {
+      warnings.add(unusual(Warning.Kind.UNUSUAL_SALT, salt, 0, MUCH_SALT));
     }
     return warnings;
   }
 
-  private static Warning unusual(String name, double value, double low, double high) {
-    return new Warning(
-        Warning.Kind.UNUSUAL,
-        Checks.plain(Math.rint(value * 1000) / 10)
-            + " % "
-            + name
-            + " lies outside the usual "
-            + Checks.plain(low * 100)
-            + " to "
-            + Checks.plain(high * 100)
-            + " %; the hours are less certain.",
-        "Check the figure, or note your readings.");
+  private static Warning unusual(Warning.Kind kind, double value, double low, double high) {
+    return kind.with(Math.rint(value * 1000) / 10, low * 100, high * 100);
   }
 }

@@ -1,6 +1,7 @@
 package doughtide.core.forecast;
 
 import doughtide.core.quantity.Checks;
+import doughtide.core.quantity.InputException;
 import doughtide.core.rise.DoughTemperature;
 import java.util.ArrayList;
 import java.util.List;
@@ -37,45 +38,42 @@ public final class TemperatureWarnings {
     return warnings;
   }
 
+  /**
+   * The refusal of a temperature that forbids hours.
+   *
+   * @param warning one that {@link #forbidsHours}
+   */
+  public static InputException refusal(Warning warning) {
+    String at = "at " + Checks.plain(warning.number("celsius")) + " °C ";
+    return new InputException(
+        "dough.no-growth",
+        warning.kind() == Warning.Kind.FREEZING
+            ? at + "the dough freezes and no hours are given: keep it above 0 °C"
+            : at
+                + "the dough is outside the growth of sourdough yeast, which stops at about 35 °C,"
+                + " and no hours are given: cool the dough below 30 °C");
+  }
+
   public static Warning tooWarm(double high) {
-    return new Warning(
-        Warning.Kind.OUTSIDE_GROWTH,
-        "At "
-            + degrees(high)
-            + " the dough is outside the growth of sourdough yeast, which stops at about 35 °C: no hours are given.",
-        "Cool the dough below 30 °C; colder water is the quickest way.");
+    return Warning.Kind.OUTSIDE_GROWTH.with(tenths(high));
   }
 
   public static Warning freezing(double low) {
-    return new Warning(
-        Warning.Kind.FREEZING,
-        "At " + degrees(low) + " the dough freezes and does not ferment: no hours are given.",
-        "Keep it above 0 °C; a refrigerator at 2 to 5 °C holds it back without freezing it.");
+    return Warning.Kind.FREEZING.with(tenths(low));
   }
 
   private static void addThinData(List<Warning> warnings, double low, double high) {
     if (low < VERY_THIN_BELOW_CELSIUS) {
-      warnings.add(thin(low, "below 2 °C"));
+      warnings.add(Warning.Kind.THIN_DATA_COLD.with(tenths(low), VERY_THIN_BELOW_CELSIUS));
     } else if (low < THIN_BELOW_CELSIUS) {
-      warnings.add(thin(low, "below 12 °C"));
+      warnings.add(Warning.Kind.THIN_DATA_COLD.with(tenths(low), THIN_BELOW_CELSIUS));
     }
     if (high > THIN_ABOVE_CELSIUS) {
-      warnings.add(thin(high, "above 30 °C"));
+      warnings.add(Warning.Kind.THIN_DATA_WARM.with(tenths(high), THIN_ABOVE_CELSIUS));
     }
   }
 
-  private static Warning thin(double celsius, String where) {
-    return new Warning(
-        Warning.Kind.THIN_DATA,
-        "At "
-            + degrees(celsius)
-            + " the window is wide: few measurements of rates exist "
-            + where
-            + ".",
-        "Trust the look of the dough over the clock, and note your readings.");
-  }
-
-  private static String degrees(double celsius) {
-    return Checks.plain(Math.rint(celsius * 10) / 10) + " °C";
+  private static double tenths(double celsius) {
+    return Math.rint(celsius * 10) / 10;
   }
 }

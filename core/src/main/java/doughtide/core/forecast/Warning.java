@@ -1,34 +1,86 @@
 package doughtide.core.forecast;
 
 import java.io.Serializable;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
 
 /**
- * Something the user should know, and what to do about it.
+ * Something the user should know: what kind of thing it is, and its numbers. The sentence for it,
+ * and what helps, stand in the language bundles of the module {@code report}.
  *
  * @param kind what it is about
- * @param text one sentence with the numbers and units
- * @param remedy what would help or narrow the answer
+ * @param numbers by the names that the kind lists; the end of a name is its unit
  */
-public record Warning(Kind kind, String text, String remedy) implements Serializable {
-  /** What a warning is about. */
+public record Warning(Kind kind, Map<String, Double> numbers) implements Serializable {
+
+  /** What a warning is about, with the names of its numbers. */
   public enum Kind {
     /** The dough is outside the temperatures at which the yeast grows: no hours are given. */
-    OUTSIDE_GROWTH,
+    OUTSIDE_GROWTH("celsius"),
     /** The dough freezes: no hours are given. */
-    FREEZING,
-    /** The refrigerator is not colder than the dough. */
-    NOT_COOLING,
-    /** Few data lie behind the rates at this temperature. */
-    THIN_DATA,
-    /** A rise asked for is not reached. */
-    NOT_REACHED,
-    /** The window is wide. */
-    WIDE_WINDOW,
+    FREEZING("celsius"),
+    /** The cold is not colder than the dough: no hours are given. */
+    NOT_COOLING("celsius", "doughCelsius"),
+    /** The cold is so warm that it slows a loaf but does not hold it. */
+    BARELY_COOLING("celsius"),
+    /** Few data lie behind the rates below a limit. */
+    THIN_DATA_COLD("celsius", "limitCelsius"),
+    /** Few data lie behind the rates above a limit. */
+    THIN_DATA_WARM("celsius", "limitCelsius"),
+    /** A temperature logger wrote nothing for a while. */
+    LOGGER_GAP("hours", "fromLine", "toLine"),
+    /** A temperature logger has more gaps than are told one by one. */
+    LOGGER_GAPS("gaps"),
+    /** The loaf reaches its target at the oven for no end of bulk fermentation. */
+    NOT_REACHED("percent"),
+    /** Even shaped at once, the loaf is past its target after the time in the cold. */
+    PAST_TARGET_IN_COLD("percent"),
+    /** Even shaped at once, the loaf is past its target after the proof in the room. */
+    PAST_TARGET_IN_ROOM("percent"),
+    /** One loaf in ten has risen too far in the cold. */
+    SOME_TOO_FAR_IN_COLD,
+    /** One loaf in ten has risen too far in the room. */
+    SOME_TOO_FAR_IN_ROOM,
     /** The starter is not at its best. */
     STARTER,
-    /** An amount lies at the edge of what is usual. */
-    UNUSUAL,
-    /** Caution for health or safety. */
-    SAFETY
+    /** The prefermented flour lies outside what is usual. */
+    UNUSUAL_STARTER("percent", "lowPercent", "highPercent"),
+    /** The salt lies outside what is usual. */
+    UNUSUAL_SALT("percent", "lowPercent", "highPercent");
+
+    private final List<String> names;
+
+    Kind(String... names) {
+      this.names = List.of(names);
+    }
+
+    /** The names of the numbers that come with it. */
+    public List<String> names() {
+      return names;
+    }
+
+    /** A warning of this kind, with its numbers in the order of their names. */
+    public Warning with(double... numbers) {
+      if (numbers.length != names.size()) {
+        throw new IllegalArgumentException(name() + " needs the numbers " + names);
+      }
+      Map<String, Double> named = new LinkedHashMap<>();
+      for (int i = 0; i < numbers.length; i++) {
+        named.put(names.get(i), numbers[i]);
+      }
+      return new Warning(this, named);
+    }
+  }
+
+  /** Keeps the numbers as they are now. */
+  public Warning {
+    numbers = Map.copyOf(numbers);
+  }
+
+  /** One of its numbers, by its name. */
+  public double number(String name) {
+    return Objects.requireNonNull(numbers.get(name), name);
   }
 }

@@ -30,14 +30,14 @@ final class Evidence {
   }
 
   /** Mean and deviation of a weighted mixture. */
-  static Jar mixed(List<Jar> jars, double[] weights) {
+  static JarError mixed(List<JarError> jars, double[] weights) {
     double mean = 0;
     double square = 0;
     for (int k = 0; k < weights.length; k++) {
-      Jar jar = jars.get(k);
+      JarError jar = jars.get(k);
       mean += weights[k] * jar.mean();
       square += weights[k] * (jar.mean() * jar.mean() + jar.deviation() * jar.deviation());
     }
-    return new Jar(mean, Math.sqrt(Math.max(square - mean * mean, 0)));
+    return new JarError(mean, Math.sqrt(Math.max(square - mean * mean, 0)));
   }
 }

@@ -24,7 +24,7 @@ import java.util.OptionalDouble;
 public record Learned(
     LearningPrior prior,
     Belief belief,
-    Jar jar,
+    JarError jar,
     List<Misfit> misfits,
     int bakes,
     int readings,

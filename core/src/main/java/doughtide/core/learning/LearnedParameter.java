@@ -3,14 +3,35 @@ package doughtide.core.learning;
 /**
  * One thing learned, before and after, for the next bake, in units a baker can read.
  *
- * @param name in a baker's words
- * @param unit for example {@code "× typical"} or {@code "°C"}
+ * @param kind what it is, and its unit
  * @param before without any reading
  * @param after with the readings
- * @param meaning one sentence
+ * @param change how far the middle of {@code after} lies from the usual: per cent of it for times
+ *     and rates, K for the thermometer, percentage points of gas for the retention
+ * @param isUsual whether the readings say nothing: the middle moved by less than half a standard
+ *     deviation
  */
 public record LearnedParameter(
-    String name, String unit, Range before, Range after, String meaning) {
+    Kind kind, Range before, Range after, double change, boolean isUsual) {
+
+  /** What is learned. */
+  public enum Kind {
+    /** Vigour of the starter, times that of a typical one. */
+    VIGOUR,
+    /** Time the starter needs to wake, times the usual. */
+    LAG,
+    /** Rate of fermentation, times that of the model. */
+    RATE,
+    /** True dough temperature minus the one noted, K. */
+    TEMPERATURE,
+    /** Share of gas at which the dough leaks, minus that of the flour. */
+    RETENTION,
+    /** Share of air after mixing. */
+    AIR,
+    /** Height read in the jar over the true height. */
+    JAR
+  }
+
   /**
    * Eight in ten lie between low and high.
    *

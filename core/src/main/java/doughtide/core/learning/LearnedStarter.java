@@ -27,7 +27,7 @@ public record LearnedStarter(
     int readings,
     LearningPrior prior,
     Belief posterior,
-    Jar jar,
+    JarError jar,
     Map<String, Double> mixerFrictionCelsius) {
 
   /** The form in which it is written; a reader refuses what is newer. */

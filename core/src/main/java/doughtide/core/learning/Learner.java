@@ -62,7 +62,7 @@ public final class Learner {
     int forms = parameters.forms().size();
     Diagnosis diagnosis = Diagnosis.of(responses(bakes, 0), names(bakes), prior, noise);
     List<Belief> parts = new ArrayList<>();
-    List<Jar> jars = new ArrayList<>();
+    List<JarError> jars = new ArrayList<>();
     double[] logEvidence = new double[forms];
     PosteriorFit fit = diagnosis.fit();
     for (int form = 0; form < forms; form++) {
@@ -113,11 +113,11 @@ public final class Learner {
     return (matrix[i][j] + matrix[j][i]) / 2;
   }
 
-  private Jar nextJar(PosteriorFit fit) {
+  private JarError nextJar(PosteriorFit fit) {
     int jar = LearningPrior.JAR;
     double baker = prior.bakerDeviation()[jar];
     double variance = baker * baker * fit.covariance()[jar][jar];
-    return new Jar(
+    return new JarError(
         prior.mean()[jar] + baker * fit.scores()[jar],
         Math.hypot(Math.sqrt(variance), prior.bakeDeviation()[jar]));
   }

@@ -97,7 +97,7 @@ public final class LearningPrior {
   }
 
   /** How the jar of a baker nobody knows misreads at the next bake. */
-  public Jar nextJar() {
-    return new Jar(mean[JAR], Math.hypot(bakerDeviation[JAR], bakeDeviation[JAR]));
+  public JarError nextJar() {
+    return new JarError(mean[JAR], Math.hypot(bakerDeviation[JAR], bakeDeviation[JAR]));
   }
 }

@@ -20,7 +20,7 @@ import org.apache.commons.math3.linear.RealMatrix;
  * few readings; it serves as the check in the tests, with many members.
  *
  * <pre>{@code
- * TodayUpdate update = TodayUpdate.of(RiseForecaster.standard(), Jar.standard(), bake);
+ * TodayUpdate update = TodayUpdate.of(RiseForecaster.standard(), JarError.standard(), bake);
  * TimeWindow half = update.outlook(Rise.ofPercent(50)).now();
  * }</pre>
  */
@@ -59,7 +59,7 @@ public final class TodayUpdate {
    * @param jar how the jar misreads
    * @param bake today's dough and readings
    */
-  public static TodayUpdate of(RiseForecaster before, Jar jar, Bake bake) {
+  public static TodayUpdate of(RiseForecaster before, JarError jar, Bake bake) {
     return of(before, jar, bake, ReadingNoise.standard());
   }
 
@@ -71,7 +71,7 @@ public final class TodayUpdate {
    * @param bake today's dough and readings
    * @param noise error of the readings
    */
-  public static TodayUpdate of(RiseForecaster before, Jar jar, Bake bake, ReadingNoise noise) {
+  public static TodayUpdate of(RiseForecaster before, JarError jar, Bake bake, ReadingNoise noise) {
     int forms = before.parameters().forms().size();
     List<Belief> prior = before.belief().underEachCurve(forms);
     List<Posterior> posteriors = new ArrayList<>();
@@ -104,7 +104,7 @@ public final class TodayUpdate {
   /** The result under one rate curve form, jar last. */
   private record Posterior(PosteriorFit fit, double[] mean, double[][] covariance) {
     static Posterior of(
-        BakeResponse response, Belief prior, Jar jar, ReadingNoise noise, double[] start) {
+        BakeResponse response, Belief prior, JarError jar, ReadingNoise noise, double[] start) {
       double[] middle = Arrays.copyOf(prior.mean(), SIZE);
       middle[LearningPrior.JAR] = jar.mean();
       double[][] root = root(prior, jar);
@@ -121,7 +121,7 @@ public final class TodayUpdate {
       return new Posterior(fit, problem.coordinates(fit.scores(), 0), even.getData());
     }
 
-    private static double[][] root(Belief prior, Jar jar) {
+    private static double[][] root(Belief prior, JarError jar) {
       EigenDecomposition eigen =
           new EigenDecomposition(new Array2DRowRealMatrix(prior.covariance()));
       double[][] root = new double[SIZE][SIZE];

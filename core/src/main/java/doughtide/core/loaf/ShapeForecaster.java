@@ -351,59 +351,32 @@ public final class ShapeForecaster {
       }
       double dough = warmestDough(bulk);
       if (cold >= dough) {
-        warnings.add(
-            new Warning(
-                Warning.Kind.NOT_COOLING,
-                "The cold at "
-                    + Checks.plain(cold)
-                    + " °C is not colder than the dough at "
-                    + Checks.plain(dough)
-                    + " °C: it does not hold the loaf back, and no hours are given for it.",
-                "Use a refrigerator at 2 to 5 °C, or plan a proof in the room."));
+        warnings.add(Warning.Kind.NOT_COOLING.with(cold, dough));
       } else if (cold > WARM_COLD_CELSIUS) {
-        warnings.add(
-            new Warning(
-                Warning.Kind.NOT_COOLING,
-                "At "
-                    + Checks.plain(cold)
-                    + " °C the loaf keeps fermenting: this slows it but does not hold it.",
-                "Use a refrigerator at 2 to 5 °C to hold it overnight."));
+        warnings.add(Warning.Kind.BARELY_COOLING.with(cold));
       }
     }
 
     static Warning noShapePoint(boolean tooLate, Rise target, Proof proof) {
-      String wanted = Checks.plain(Math.rint(target.percent())) + " %";
-      if (tooLate) {
-        return new Warning(
-            Warning.Kind.NOT_REACHED,
-            "Even shaped at once the loaf passes its target of "
-                + wanted
-                + " before the oven: there is no shape point.",
-            proof.cold().isPresent()
-                ? "Shorten the time in the cold, cool the dough, or use less starter."
-                : "Shorten the proof, cool the dough, or use less starter.");
+      if (!tooLate) {
+        return Warning.Kind.NOT_REACHED.with(Math.rint(target.percent()));
       }
-      return new Warning(
-          Warning.Kind.NOT_REACHED,
-          "The loaf does not reach its target of "
-              + wanted
-              + " at the oven however long bulk fermentation lasts: there is no shape point.",
-          "Bake later, use more starter or a warmer dough, or ask for a lower target.");
+      Warning.Kind past =
+          proof.cold().isPresent()
+              ? Warning.Kind.PAST_TARGET_IN_COLD
+              : Warning.Kind.PAST_TARGET_IN_ROOM;
+      return past.with(Math.rint(target.percent()));
     }
 
     static List<Warning> ofNight(ShapeForecast.Night night, Proof proof) {
-      List<Warning> warnings = new ArrayList<>();
       OptionalDouble until = night.bakeUntil().early();
-      if (until.isPresent() && until.getAsDouble() < night.ovenHours()) {
-        warnings.add(
-            new Warning(
-                Warning.Kind.WIDE_WINDOW,
-                "One loaf in ten has risen too far before the oven hour.",
-                proof.cold().isPresent()
-                    ? "Check the refrigerator with a thermometer, or shape a little earlier."
-                    : "Watch the loaf itself in the last part of the proof."));
+      if (until.isEmpty() || until.getAsDouble() >= night.ovenHours()) {
+        return List.of();
       }
-      return warnings;
+      return List.of(
+          proof.cold().isPresent()
+              ? Warning.Kind.SOME_TOO_FAR_IN_COLD.with()
+              : Warning.Kind.SOME_TOO_FAR_IN_ROOM.with());
     }
   }
 }

@@ -9,6 +9,7 @@ import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Share;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 
 class AbsorptionFitTest {
@@ -56,9 +57,9 @@ class AbsorptionFitTest {
     AbsorptionFit fit = AbsorptionFit.of(bowls("A", 0, Grade.THIN_WINDOW), PRIOR);
     assertThat(fit.priorWeight()).isGreaterThan(0.3);
     assertThat(fit.limit().likelyPercent()).isBetween(68.0, 76.0);
-    assertThat(fit.notes()).anyMatch(note -> note.contains("no bowl was torn"));
+    assertThat(fit.notes()).anyMatch(note -> note.kind() == TrialNote.Kind.NONE_TORN);
     AbsorptionFit stiff = AbsorptionFit.of(bowls("A", -15, Grade.TOO_STIFF), PRIOR);
-    assertThat(stiff.notes()).anyMatch(note -> note.startsWith("the bowls say little"));
+    assertThat(stiff.notes()).anyMatch(note -> note.kind() == TrialNote.Kind.PRIOR_DECIDES);
   }
 
   @Test
@@ -71,8 +72,13 @@ class AbsorptionFitTest {
     assertThat(fit.notes())
         .anyMatch(
             note ->
-                note.contains("in 5 pairs")
-                    && note.contains("first, A: 65 % torn, 69 % thin window"));
+                note.kind() == TrialNote.Kind.CONTRADICTION
+                    && note.numbers().equals(Map.of("pairs", 5.0))
+                    && note.bowls()
+                        .equals(
+                            List.of(
+                                new GradedBowl("first", "A", 65, Grade.TORN),
+                                new GradedBowl("first", "A", 69, Grade.THIN_WINDOW))));
   }
 
   @Test
@@ -82,7 +88,10 @@ class AbsorptionFitTest {
     assertThat(window.limit().likelyPercent()).isGreaterThan(73);
     AbsorptionFit torn = AbsorptionFit.of(bowls("A", 0, Grade.TORN, Grade.TORN), PRIOR);
     assertThat(torn.limit().likelyPercent()).isLessThan(67);
-    assertThat(torn.notes()).anyMatch(note -> note.contains("add bowls drier than 65 %"));
+    assertThat(torn.notes())
+        .anyMatch(
+            note ->
+                note.equals(TrialNote.of(TrialNote.Kind.ALL_TORN, Map.of("driestPercent", 65.0))));
   }
 
   @Test

@@ -67,8 +67,9 @@ class FlourRecordTest {
   void saysThatRyeMakesNoWindow() {
     List<GradedBowl> bowls = List.of(new GradedBowl("first", "A", 75, Grade.FIRM));
     assertThat(FlourRecord.named("Fenside rye", FlourClass.RYE).withBowls(bowls).notes())
-        .anyMatch(note -> note.contains("makes no window"));
-    assertThat(HARROW.withBowls(bowls).notes()).noneMatch(note -> note.contains("no window"));
+        .anyMatch(note -> note.kind() == TrialNote.Kind.NO_WINDOW);
+    assertThat(HARROW.withBowls(bowls).notes())
+        .noneMatch(note -> note.kind() == TrialNote.Kind.NO_WINDOW);
     assertThat(HARROW.notes()).isEmpty();
   }
 

@@ -181,7 +181,7 @@ class BeliefTest {
     assertThatThrownBy(() -> Belief.of(STILL, new double[5][6]))
         .hasMessage("a belief needs 6 means and as many rows of covariance");
     assertThatThrownBy(() -> Belief.of(mean(3.1, 0), covariance))
-        .hasMessageStartingWith("mean of how lively the starter is 3.1 is outside");
+        .hasMessageStartingWith("mean of the vigour 3.1 is outside");
     covariance[4] = new double[5];
     assertThatThrownBy(() -> Belief.of(STILL, covariance))
         .hasMessage("a belief's covariance needs 6 columns in each row");

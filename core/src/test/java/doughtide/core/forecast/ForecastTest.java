@@ -84,7 +84,7 @@ class ForecastTest {
     assertThat(none.covariance()[0]).containsOnly(0);
     assertThatThrownBy(() -> changed.withStandardDeviation(Unknown.CURVE, 0.1))
         .isInstanceOf(InputException.class)
-        .hasMessage("which published temperature curve fits the culture has no standard deviation");
+        .hasMessage("the curve has no standard deviation");
   }
 
   @Test

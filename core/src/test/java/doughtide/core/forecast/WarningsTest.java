@@ -1,6 +1,8 @@
 package doughtide.core.forecast;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.entry;
 
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.Starter;
@@ -31,26 +33,39 @@ class WarningsTest {
 
   @ParameterizedTest
   @CsvSource({
-    "35, OUTSIDE_GROWTH, outside the growth of sourdough yeast",
-    "40.04, OUTSIDE_GROWTH, At 40 °C",
-    "0, FREEZING, At 0 °C the dough freezes",
-    "-1.5, FREEZING, At -1.5 °C",
-    "1.9, THIN_DATA, At 1.9 °C the window is wide: few measurements of rates exist below 2 °C.",
-    "2, THIN_DATA, below 12 °C",
-    "11.9, THIN_DATA, below 12 °C",
-    "30.1, THIN_DATA, above 30 °C",
-    "34.9, THIN_DATA, At 34.9 °C"
+    "35, OUTSIDE_GROWTH, 35, ",
+    "40.04, OUTSIDE_GROWTH, 40, ",
+    "0, FREEZING, 0, ",
+    "-1.5, FREEZING, -1.5, ",
+    "1.9, THIN_DATA_COLD, 1.9, 2",
+    "2, THIN_DATA_COLD, 2, 12",
+    "11.9, THIN_DATA_COLD, 11.9, 12",
+    "30.1, THIN_DATA_WARM, 30.1, 30",
+    "34.9, THIN_DATA_WARM, 34.9, 30"
   })
-  void temperaturesWithoutDataAreNamed(double celsius, Warning.Kind kind, String part) {
-    assertThat(at(celsius))
-        .singleElement()
-        .satisfies(
-            warning -> {
-              assertThat(warning.kind()).isEqualTo(kind);
-              assertThat(warning.text()).contains(part);
-              assertThat(TemperatureWarnings.forbidsHours(warning))
-                  .isEqualTo(kind != Warning.Kind.THIN_DATA);
-            });
+  void temperaturesWithoutDataAreNamed(
+      double celsius, Warning.Kind kind, double shown, Double limit) {
+    Warning expected = limit == null ? kind.with(shown) : kind.with(shown, limit);
+
+    assertThat(at(celsius)).containsExactly(expected);
+    assertThat(TemperatureWarnings.forbidsHours(expected)).isEqualTo(limit == null);
+  }
+
+  @Test
+  void refusalNamesTheTemperatureAndWhatIsAllowed() {
+    assertThat(TemperatureWarnings.refusal(TemperatureWarnings.tooWarm(36.04)))
+        .hasMessageStartingWith("at 36 °C the dough is outside the growth of sourdough yeast")
+        .hasMessageEndingWith(": cool the dough below 30 °C");
+    assertThat(TemperatureWarnings.refusal(TemperatureWarnings.freezing(-2)))
+        .hasMessage("at -2 °C the dough freezes and no hours are given: keep it above 0 °C");
+  }
+
+  @Test
+  void aKindKeepsItsNumbersByName() {
+    assertThat(Warning.Kind.NOT_COOLING.with(14, 13).numbers())
+        .containsOnly(entry("celsius", 14.0), entry("doughCelsius", 13.0));
+    assertThatThrownBy(() -> Warning.Kind.NOT_COOLING.with(14))
+        .hasMessage("NOT_COOLING needs the numbers [celsius, doughCelsius]");
   }
 
   @ParameterizedTest
@@ -66,23 +81,18 @@ class WarningsTest {
             .then(3, TemperatureTrace.steady(Temperature.ofCelsius(32)));
 
     assertThat(TemperatureWarnings.of(path, 10))
-        .extracting(Warning::text)
-        .satisfiesExactly(
-            low -> assertThat(low).startsWith("At 8 °C").contains("below 12 °C"),
-            high -> assertThat(high).startsWith("At 32 °C").contains("above 30 °C"));
+        .containsExactly(
+            Warning.Kind.THIN_DATA_COLD.with(8, 12), Warning.Kind.THIN_DATA_WARM.with(32, 30));
   }
 
   @Test
   void unusualAmountsAreNamedWithTheirNumbers() {
-    assertThat(with(36, 2))
-        .extracting(Warning::text)
-        .containsExactly(
-            "36 % prefermented flour lies outside the usual 1 to 35 %; the hours are less certain.");
-    assertThat(with(0.9, 2)).extracting(Warning::text).first().asString().startsWith("0.9 %");
-    assertThat(with(10, 3.1))
-        .extracting(Warning::text)
-        .containsExactly("3.1 % salt lies outside the usual 0 to 3 %; the hours are less certain.");
-    assertThat(with(36, 3.1)).extracting(Warning::kind).containsOnly(Warning.Kind.UNUSUAL);
+    Warning much = Warning.Kind.UNUSUAL_STARTER.with(36, 1, 35);
+
+    assertThat(with(36, 2)).containsExactly(much);
+    assertThat(with(0.9, 2)).containsExactly(Warning.Kind.UNUSUAL_STARTER.with(0.9, 1, 35));
+    assertThat(with(10, 3.1)).containsExactly(Warning.Kind.UNUSUAL_SALT.with(3.1, 0, 3));
+    assertThat(with(36, 3.1)).containsExactly(much, Warning.Kind.UNUSUAL_SALT.with(3.1, 0, 3));
     assertThat(with(1.1, 3)).isEmpty();
     assertThat(with(34.9, 0)).isEmpty();
   }

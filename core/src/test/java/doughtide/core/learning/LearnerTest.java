@@ -9,6 +9,7 @@ import doughtide.core.forecast.Unknown;
 import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.DoughTemperature;
+import doughtide.core.rise.Unknowns;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -231,25 +232,28 @@ class LearnerTest {
   }
 
   @Test
-  void theTableSpeaksABakersWords() {
+  void theTableIsInABakersUnits() {
     Learned learned = Learner.standard().learn(SimulatedBaker.given(baker(5).bakes(5, 10)));
     assertThat(learned.parameters())
-        .extracting(LearnedParameter::name)
-        .containsExactly(
-            "vigour",
-            "time to wake",
-            "rate",
-            "thermometer",
-            "gas retention",
-            "air mixed in",
-            "jar");
+        .extracting(LearnedParameter::kind)
+        .containsExactly(LearnedParameter.Kind.values());
     for (LearnedParameter each : learned.parameters()) {
-      assertThat(each.after().low()).as(each.name()).isLessThan(each.after().middle());
+      assertThat(each.after().low()).as(each.kind().name()).isLessThan(each.after().middle());
       assertThat(each.after().middle()).isLessThan(each.after().high());
       assertThat(each.after().high() - each.after().low())
-          .as(each.name())
+          .as(each.kind().name())
           .isLessThan(1.6 * (each.before().high() - each.before().low()));
-      assertThat(each.meaning()).isNotBlank();
+      assertThat(Math.signum(each.change()))
+          .as(each.kind().name())
+          .isEqualTo(Math.signum(moreThanUsual(each)));
     }
+  }
+
+  private static double moreThanUsual(LearnedParameter each) {
+    return switch (each.kind()) {
+      case TEMPERATURE, RETENTION -> each.after().middle();
+      case AIR -> each.after().middle() - Unknowns.USUAL_STARTING_AIR;
+      default -> each.after().middle() - 1;
+    };
   }
 }

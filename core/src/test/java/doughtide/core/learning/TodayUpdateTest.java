@@ -31,7 +31,7 @@ class TodayUpdateTest {
   @Test
   void withoutReadingsNothingChanges() {
     Bake bake = trueBake(3).bake().until(0);
-    TodayUpdate.Outlook outlook = TodayUpdate.of(BEFORE, Jar.standard(), bake).outlook(HALF);
+    TodayUpdate.Outlook outlook = TodayUpdate.of(BEFORE, JarError.standard(), bake).outlook(HALF);
     assertThat(outlook.aheadHours().orElseThrow()).isCloseTo(0, within(0.05));
     assertThat(outlook.now().widthHours().orElseThrow())
         .isCloseTo(outlook.before().widthHours().orElseThrow(), within(0.1));
@@ -46,7 +46,7 @@ class TodayUpdateTest {
   void agreesWithWeightingALargeEnsemble(long seed) {
     Bake all = trueBake(seed).bake();
     Bake bake = all.until(all.lastHours() * 0.45);
-    TimeWindow laplace = TodayUpdate.of(BEFORE, Jar.standard(), bake).outlook(HALF).now();
+    TimeWindow laplace = TodayUpdate.of(BEFORE, JarError.standard(), bake).outlook(HALF).now();
     TimeWindow weighted = byWeights(bake);
     double width = weighted.widthHours().orElseThrow();
     assertThat(laplace.likely().orElseThrow())
@@ -65,7 +65,7 @@ class TodayUpdateTest {
     Well19937c random = new Well19937c(1);
     List<Weighted> members = new ArrayList<>();
     for (RiseCurve curve : forecast.curves()) {
-      double jar = Math.exp(Jar.standard().deviation() * random.nextGaussian());
+      double jar = Math.exp(JarError.standard().deviation() * random.nextGaussian());
       double hours = curve.hoursToRise(HALF).orElse(30);
       members.add(new Weighted(hours, likelihood(bake, curve, jar)));
     }
@@ -111,14 +111,17 @@ class TodayUpdateTest {
   }
 
   private static double ahead(Bake bake) {
-    return TodayUpdate.of(BEFORE, Jar.standard(), bake).outlook(HALF).aheadHours().orElseThrow();
+    return TodayUpdate.of(BEFORE, JarError.standard(), bake)
+        .outlook(HALF)
+        .aheadHours()
+        .orElseThrow();
   }
 
   @Test
   void readingsNarrowTodaysWindow() {
     SimulatedBaker.TrueBake today = trueBake(21);
     Bake soFar = today.bake().until(today.hoursTo(30));
-    TodayUpdate.Outlook outlook = TodayUpdate.of(BEFORE, Jar.standard(), soFar).outlook(HALF);
+    TodayUpdate.Outlook outlook = TodayUpdate.of(BEFORE, JarError.standard(), soFar).outlook(HALF);
     assertThat(outlook.now().widthHours().orElseThrow())
         .isLessThan(0.7 * outlook.before().widthHours().orElseThrow());
     assertThat(outlook.now().likely().orElseThrow()).isCloseTo(today.hoursTo(50), within(0.6));
@@ -129,7 +132,7 @@ class TodayUpdateTest {
   void theProposedLookIsWorthMost() {
     SimulatedBaker.TrueBake today = trueBake(22);
     Bake soFar = today.bake().until(1.2);
-    TodayUpdate update = TodayUpdate.of(BEFORE, Jar.standard(), soFar);
+    TodayUpdate update = TodayUpdate.of(BEFORE, JarError.standard(), soFar);
     TodayUpdate.Outlook outlook = update.outlook(HALF);
     double look = outlook.nextLookHours().orElseThrow();
     assertThat(look).isBetween(1.2, outlook.now().early().orElseThrow());
@@ -145,7 +148,7 @@ class TodayUpdateTest {
     List<Reading> readings = new ArrayList<>(soFar.readings());
     readings.add(Reading.ofRise(hours, expected.riseAt(hours)));
     Bake longer = new Bake("longer", soFar.formula(), soFar.temperature(), readings);
-    return TodayUpdate.of(BEFORE, Jar.standard(), longer)
+    return TodayUpdate.of(BEFORE, JarError.standard(), longer)
         .outlook(HALF)
         .now()
         .widthHours()
@@ -156,7 +159,7 @@ class TodayUpdateTest {
   void noLookIsProposedOnceTheDoughMayBeThere() {
     SimulatedBaker.TrueBake today = trueBake(23);
     TodayUpdate.Outlook outlook =
-        TodayUpdate.of(BEFORE, Jar.standard(), today.bake()).outlook(Rise.ofPercent(20));
+        TodayUpdate.of(BEFORE, JarError.standard(), today.bake()).outlook(Rise.ofPercent(20));
     assertThat(outlook.nextLookHours()).isEmpty();
   }
 

@@ -3,7 +3,6 @@ package doughtide.core.loaf;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import doughtide.core.forecast.Unknown;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Rise;
@@ -86,12 +85,5 @@ class ProofTest {
     assertThat(PieceForm.TIN.wall()).isEqualTo(Wall.of(Material.STEEL));
     assertThat(PieceForm.BAGUETTE.wall()).isEqualTo(Wall.NONE);
     assertThat(PieceForm.OVAL.shape()).isEqualTo(PieceShape.oval());
-  }
-
-  @ParameterizedTest
-  @EnumSource(Unknown.class)
-  void everyUnknownSaysWhatItIsAndWhatHelps(Unknown unknown) {
-    assertThat(unknown.words()).isNotBlank();
-    assertThat(unknown.remedy()).isNotBlank().isNotEqualTo(unknown.words());
   }
 }

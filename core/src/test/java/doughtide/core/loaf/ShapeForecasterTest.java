@@ -96,10 +96,9 @@ class ShapeForecasterTest {
 
     assertThat(tooLong.isPossible()).isFalse();
     assertThat(tooLong.hours()).isEqualTo(TimeWindow.NEVER);
-    assertThat(firstWarning(tooLong).kind()).isEqualTo(Warning.Kind.NOT_REACHED);
-    assertThat(firstWarning(tooLong).text()).contains("Even shaped at once");
+    assertThat(firstWarning(tooLong).kind()).isEqualTo(Warning.Kind.PAST_TARGET_IN_ROOM);
     assertThat(tooHigh.isPossible()).isFalse();
-    assertThat(firstWarning(tooHigh).text()).contains("does not reach its target of 400 %");
+    assertThat(firstWarning(tooHigh)).isEqualTo(Warning.Kind.NOT_REACHED.with(400));
   }
 
   @Test
@@ -118,8 +117,7 @@ class ShapeForecasterTest {
   void refrigeratorWarmerThanTheDoughIsNamed() {
     ShapeForecast shape = shape(14, Proof.inCold(Temperature.ofCelsius(15), 2));
 
-    assertThat(firstWarning(shape).kind()).isEqualTo(Warning.Kind.NOT_COOLING);
-    assertThat(firstWarning(shape).text()).contains("not colder than the dough");
+    assertThat(firstWarning(shape)).isEqualTo(Warning.Kind.NOT_COOLING.with(15, 14));
   }
 
   @Test

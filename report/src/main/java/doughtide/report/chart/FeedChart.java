@@ -2,6 +2,7 @@ package doughtide.report.chart;
 
 import doughtide.core.feeding.FeedingForecast;
 import doughtide.core.forecast.RiseForecast.BandPoint;
+import doughtide.core.forecast.TemperatureWarnings;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.quantity.InputException;
 import doughtide.report.words.Words;
@@ -43,10 +44,8 @@ public final class FeedChart {
       Words words) {
     List<BandPoint> band = ForecastChart.band(forecast.rise());
     if (band.isEmpty()) {
-      throw new InputException(
-          "there is nothing to draw: "
-              + forecast.warnings().get(0).text()
-              + " Leave out the chart");
+      InputException why = TemperatureWarnings.refusal(forecast.warnings().get(0));
+      throw why.inWords("there is nothing to draw: " + why.getMessage());
     }
     double end = end(forecast);
     double[] x = band.stream().mapToDouble(BandPoint::hours).filter(h -> h <= end).toArray();

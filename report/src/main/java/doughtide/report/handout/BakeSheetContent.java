@@ -1,13 +1,14 @@
 package doughtide.report.handout;
 
 import doughtide.core.forecast.RiseForecast;
+import doughtide.core.forecast.Warning;
 import doughtide.core.loaf.Proof;
 import doughtide.core.loaf.ShapeForecast;
 import doughtide.core.loaf.ShapeForecaster;
 import doughtide.core.quantity.Rise;
 import doughtide.report.chart.RiseChartData;
+import doughtide.report.words.Advice;
 import doughtide.report.words.TimeSpan;
-import doughtide.report.words.WarningWords;
 import doughtide.report.words.Words;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
@@ -43,17 +44,18 @@ public final class BakeSheetContent {
     }
     List<BakeSheet.Step> steps = new ArrayList<>();
     steps.add(step("step.mix", TimeSpan.at(0), ""));
-    List<String> warnings = new WarningWords(words).lines(forecast.warnings());
+    List<Warning> warnings = new ArrayList<>(forecast.warnings());
     if (proof.isPresent()) {
       ShapeForecast shape = ShapeForecaster.of(forecast, proof.get()).forecast();
       rise = rise.with(shape);
       steps.addAll(withShape(shape, proof.get()));
-      warnings = new WarningWords(words).lines(forecast.warnings(), shape.warnings());
+      warnings.addAll(shape.warnings());
     } else {
       steps.addAll(bulkOnly());
     }
     return new BakeSheet(
-        rise.withWarnings(warnings),
+        rise.withWarnings(
+            warnings.stream().map(each -> Advice.of(words, each).sentences()).distinct().toList()),
         steps,
         List.of(words.say("caution.rawDough") + " " + words.say("caution.steam")));
   }

@@ -1,8 +1,7 @@
 package doughtide.report.words;
 
 import doughtide.core.forecast.RiseForecast;
-import doughtide.core.forecast.Warning;
-import doughtide.core.quantity.InputException;
+import doughtide.core.forecast.TemperatureWarnings;
 
 /** Refuses doughs for which no hours can be given: a page without them would mislead. */
 public final class Refusal {
@@ -13,7 +12,6 @@ public final class Refusal {
     if (forecast.isPossible()) {
       return forecast;
     }
-    Warning reason = forecast.warnings().get(0);
-    throw new InputException(reason.text() + " " + reason.remedy());
+    throw TemperatureWarnings.refusal(forecast.warnings().get(0));
   }
 }

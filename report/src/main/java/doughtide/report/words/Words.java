@@ -16,6 +16,7 @@ import java.util.Map;
 import java.util.Properties;
 import java.util.SortedSet;
 import java.util.TreeSet;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * The words of one language, with its number, clock and date formats. Immutable.
@@ -30,6 +31,8 @@ public final class Words {
 
   private static final String NO_BREAK_SPACE = "\u00a0";
   private static final Locale SHORT_DAYS = new Locale("pt", "BR");
+
+  private static final Map<Language, Words> READ = new ConcurrentHashMap<>();
 
   /** The scale of temperature that comes first; the other follows in brackets. */
   public enum Degrees {
@@ -63,8 +66,12 @@ public final class Words {
     this.clock = clock;
   }
 
-  /** The words of a language. */
+  /** The words of a language, read from its file once. */
   public static Words in(Language language) {
+    return READ.computeIfAbsent(language, Words::read);
+  }
+
+  private static Words read(Language language) {
     String resource = "/doughtide/report/words/words_" + language.tag() + ".properties";
     Properties texts = new Properties();
     try (InputStream in = Words.class.getResourceAsStream(resource)) {
@@ -163,6 +170,17 @@ public final class Words {
     format.setMinimumFractionDigits(decimals);
     format.setMaximumFractionDigits(decimals);
     return format.format(value == 0 ? 0.0 : value);
+  }
+
+  /** A number with one decimal, or none where it is whole; line numbers ungrouped. */
+  public String plain(double value) {
+    double tenths = Math.rint(value * 10) / 10;
+    return tenths == Math.rint(tenths) ? String.valueOf((long) tenths) : number(tenths, 1);
+  }
+
+  /** The parts of a line that holds several texts, parted by {@code |}. */
+  static List<String> parts(String line) {
+    return List.of(line.split(" \\| ", -1));
   }
 
   /** A share in percent, already times 100, with the spacing of the language. */

@@ -69,6 +69,6 @@ class FeedChartTest {
 
     assertThatThrownBy(() -> FeedChart.of("x", List.of(), none, EVENING, words))
         .isInstanceOf(InputException.class)
-        .hasMessageStartingWith("there is nothing to draw: At 41 °C");
+        .hasMessageStartingWith("there is nothing to draw: at 41 °C");
   }
 }

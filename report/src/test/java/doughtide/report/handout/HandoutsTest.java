@@ -83,7 +83,7 @@ class HandoutsTest {
             () -> ComputedPages.handouts(WORDS).bakeSheet(hot, Optional.empty(), Optional.empty()))
         .isInstanceOf(InputException.class)
         .hasMessageContaining("41")
-        .hasMessageContaining("Cool the dough");
+        .hasMessageContaining("cool the dough");
   }
 
   @ParameterizedTest

@@ -9,15 +9,15 @@ import doughtide.core.quantity.Checks;
  * @param mean −1…1
  * @param deviation standard deviation, 0…1
  */
-public record Jar(double mean, double deviation) {
+public record JarError(double mean, double deviation) {
   /** Checks every range. */
-  public Jar {
+  public JarError {
     Checks.inRange("misreading of the jar", mean, -1, 1, "");
     Checks.inRange("uncertainty of the jar", deviation, 0, 1, "");
   }
 
   /** Nobody knows: 3 % over all bakes and 1.5 % from bake to bake (starting values). */
-  public static Jar standard() {
+  public static JarError standard() {
     return LearningPrior.standard().nextJar();
   }
 }

@@ -1,0 +1,119 @@
+package doughtide.report.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import doughtide.core.flourtrial.Grade;
+import doughtide.core.flourtrial.GradedBowl;
+import doughtide.core.flourtrial.TrialNote;
+import doughtide.core.forecast.Unknown;
+import doughtide.core.forecast.Warning;
+import doughtide.core.learning.LearnedParameter;
+import doughtide.core.learning.MisfitReason;
+import java.util.List;
+import java.util.Map;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+class AdviceTest {
+  private static final LearnedParameter.Range RANGE = new LearnedParameter.Range(0.8, 1, 1.25);
+  private static final Map<String, Double> TRIAL_NUMBERS =
+      Map.of(
+          "limitPercent", 75.25,
+          "sdPoints", 4.0,
+          "wettestPercent", 80.0,
+          "driestPercent", 60.0,
+          "pairs", 5.0,
+          "points", 2.5);
+  private static final List<GradedBowl> TWO_BOWLS =
+      List.of(
+          new GradedBowl("first", "A", 65, Grade.TORN),
+          new GradedBowl("first", "A", 69, Grade.THIN_WINDOW));
+
+  private static Warning some(Warning.Kind kind) {
+    double[] numbers = new double[kind.names().size()];
+    for (int i = 0; i < numbers.length; i++) {
+      numbers[i] = 11.5 + i;
+    }
+    return kind.with(numbers);
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void everyWarningHasItsSentenceRemedyAndNumbersInEveryLanguage(Language language) {
+    Words words = Words.in(language);
+    for (Warning.Kind kind : Warning.Kind.values()) {
+      Advice advice = Advice.of(words, some(kind));
+      assertThat(advice.text()).as(kind.name()).isNotBlank().doesNotContain("{", "|").endsWith(".");
+      assertThat(advice.remedy()).as(kind.name()).isNotBlank().doesNotContain("{", "|");
+      if (!kind.names().isEmpty()) {
+        assertThat(advice.text()).as(kind.name()).containsPattern("11[.,]5|11\u00a0h");
+      }
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void everyUnknownAndEveryReasonSaysWhatItIsAndWhatHelps(Language language) {
+    Words words = Words.in(language);
+    for (Unknown unknown : Unknown.values()) {
+      Advice advice = Advice.of(words, unknown);
+      assertThat(advice.remedy()).as(unknown.name()).isNotBlank().isNotEqualTo(advice.text());
+    }
+    for (MisfitReason reason : MisfitReason.values()) {
+      Advice advice = Advice.of(words, reason);
+      assertThat(advice.remedy()).as(reason.name()).isNotBlank().isNotEqualTo(advice.text());
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void everythingLearnedIsToldForMoreForLessAndForTheUsual(Language language) {
+    Words words = Words.in(language);
+    for (LearnedParameter.Kind kind : LearnedParameter.Kind.values()) {
+      List<String> meanings =
+          List.of(
+              LearnedWords.of(words, learned(kind, 12, false)).meaning(),
+              LearnedWords.of(words, learned(kind, -12, false)).meaning(),
+              LearnedWords.of(words, learned(kind, 12, true)).meaning());
+      assertThat(meanings).as(kind.name()).doesNotHaveDuplicates().noneMatch(String::isBlank);
+      assertThat(LearnedWords.of(words, learned(kind, 12, true)).unit()).isNotBlank();
+    }
+  }
+
+  private static LearnedParameter learned(
+      LearnedParameter.Kind kind, double change, boolean isUsual) {
+    return new LearnedParameter(kind, RANGE, RANGE, change, isUsual);
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void everyTrialNoteHasWords(Language language) {
+    for (TrialNote.Kind kind : TrialNote.Kind.values()) {
+      TrialNote note = new TrialNote(kind, TRIAL_NUMBERS, "Ada", TWO_BOWLS);
+      assertThat(TrialWords.of(Words.in(language), note)).as(kind.name()).doesNotContain("{");
+    }
+  }
+
+  @Test
+  void englishNamesTheNumbersAsTheyAreTyped() {
+    assertThat(Advice.english(Warning.Kind.OUTSIDE_GROWTH.with(40.04)).text())
+        .startsWith("At 40 °C the dough is outside the growth of sourdough yeast");
+    assertThat(Advice.english(Warning.Kind.THIN_DATA_COLD.with(1.9, 2)).text())
+        .isEqualTo("At 1.9 °C the window is wide: few measurements of rates exist below 2 °C.");
+    assertThat(Advice.english(Warning.Kind.UNUSUAL_SALT.with(3.1, 0, 3)).sentences())
+        .isEqualTo(
+            "3.1 % salt lies outside the usual 0 to 3 %; the hours are less certain."
+                + " Check the figure, or note your readings.");
+    assertThat(Advice.english(Warning.Kind.LOGGER_GAP.with(4, 3, 1205)).text())
+        .startsWith("The logger is silent for 4 h between line 3 and line 1205;");
+    assertThat(
+            LearnedWords.english(learned(LearnedParameter.Kind.TEMPERATURE, -0.52, false))
+                .meaning())
+        .isEqualTo("your doughs are 0.5 °C colder than you note");
+    assertThat(
+            TrialWords.english(
+                new TrialNote(TrialNote.Kind.CONTRADICTION, Map.of("pairs", 5.0), "A", TWO_BOWLS)))
+        .contains("pairs: 5, the first in first, A: 65 % torn, 69 % thin window");
+  }
+}
