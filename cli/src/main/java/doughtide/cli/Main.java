@@ -1,6 +1,7 @@
 package doughtide.cli;
 
 import doughtide.cli.args.ArgumentParser;
+import doughtide.cli.args.Arguments;
 import doughtide.cli.args.CommandSpec;
 import doughtide.cli.args.HelpPage;
 import doughtide.cli.command.Command;
@@ -100,7 +101,12 @@ public final class Main {
       session.out().print(HelpPage.of(command.spec()));
       return;
     }
-    command.run(new ArgumentParser(command.spec()).parse(words), session);
+    Arguments arguments = new ArgumentParser(command.spec()).parse(words);
+    try {
+      command.run(arguments, session);
+    } catch (InputException e) {
+      throw arguments.about(e);
+    }
   }
 
   private static boolean asksForHelp(List<String> words) {

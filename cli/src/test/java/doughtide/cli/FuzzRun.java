@@ -39,6 +39,15 @@ final class FuzzRun {
   private static final Pattern BAD_LINE = Pattern.compile("^'.+' line [0-9]+: .");
   private static final Pattern OPENS_FORMULA = Pattern.compile("(?m)(^|,)\"?[=@]");
 
+  /** An option, or what must follow the options. */
+  private static final Pattern OPTION =
+      Pattern.compile("--[a-z]| (has no option|needs (FILE|one of|a file))");
+
+  private static final Pattern QUOTED = Pattern.compile("'([^']*)'");
+
+  /** So many characters of a word are enough to know it by. */
+  private static final int KNOWN_BY = 20;
+
   private final Path folder;
   private final PrintStream progress;
   private final FuzzSamples samples;
@@ -161,6 +170,33 @@ final class FuzzRun {
     if (lines.stream().anyMatch(line -> line.length() < 25)) {
       find(label, "is refused without a reason: " + run.err());
     }
+    if (!speaksOfTheCall(run.err(), call)) {
+      find(label, "is refused for what was not typed: " + run.err());
+    }
+  }
+
+  /**
+   * Whether a refusal quotes a word of the call or of a file, shortened or not, or names an option.
+   * One that does none of these speaks of a number that the program worked out: a fault inside.
+   */
+  private static boolean speaksOfTheCall(String refusal, Fuzz.Call call) {
+    String flat = flat(refusal.replaceAll("--help\\b", ""));
+    String spoiled = new String(call.spoiled(), StandardCharsets.UTF_8);
+    String given = flat(String.join(" ", call.words()) + FuzzSamples.text() + spoiled);
+    return OPTION.matcher(flat).find()
+        || Arrays.stream(call.words())
+            .map(word -> flat(Shorten.to(word, KNOWN_BY)).replace("…", ""))
+            .anyMatch(word -> word.length() > 2 && flat.contains(word))
+        || QUOTED
+            .matcher(flat)
+            .results()
+            .map(quoted -> quoted.group(1).replaceAll("[…\uFFFD].*", ""))
+            .anyMatch(given::contains);
+  }
+
+  /** Without what a terminal would not show as it stands. */
+  private static String flat(String text) {
+    return text.replaceAll("[^\\p{L}\\p{N}\\p{P}\\p{S}]+", " ");
   }
 
   private void checkNumbers(String label, CliRun run) throws IOException {

@@ -130,6 +130,11 @@ final class FuzzSamples {
     }
   }
 
+  /** What stands in the files of fixed text. */
+  static String text() {
+    return String.join("\n", TEXTS.values());
+  }
+
   /** Removes what a call has made and puts back what it or its maker has changed. */
   void putRight() throws IOException {
     for (Path file : files()) {

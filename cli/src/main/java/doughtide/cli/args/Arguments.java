@@ -146,6 +146,29 @@ public final class Arguments {
   }
 
   /**
+   * A refusal with the option before it that gave its quantity, if one did and the sentence names
+   * neither an option nor a file.
+   *
+   * @param refusal from the library
+   */
+  public InputException about(InputException refusal) {
+    String sentence = String.valueOf(refusal.getMessage());
+    if (sentence.startsWith("'") || sentence.contains("--")) {
+      return refusal;
+    }
+    return OptionsOfKeys.of(refusal.key()).stream()
+        .filter(values::containsKey)
+        .findFirst()
+        .map(option -> refusal.inWords(shown(option) + ": " + sentence))
+        .orElse(refusal);
+  }
+
+  private String shown(String option) {
+    String value = String.join(" ", values.getOrDefault(option, List.of()));
+    return typed(option) + " " + ShellWord.of(Shorten.to(value, 40));
+  }
+
+  /**
    * Refuses options that were given and that nothing has asked for: they would change nothing, and
    * their values have not been checked.
    *

@@ -15,6 +15,8 @@ import doughtide.core.flourtrial.Scale;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Share;
+import doughtide.core.quantity.ShellWord;
+import doughtide.core.quantity.Shorten;
 import doughtide.report.chart.ChartFormat;
 import doughtide.report.chart.ChartOutput;
 import doughtide.report.chart.ChartSize;
@@ -86,7 +88,10 @@ public final class FlourCommand implements Command {
       case "save" -> save(file(words, "save", "harrow.txt"), arguments, session);
       default ->
           throw new InputException(
-              "flour needs one of plan, read FILE or save FILE: write for example doughtide flour"
+              (words.isEmpty()
+                      ? "flour alone is not enough"
+                      : "flour does not know " + ShellWord.of(Shorten.to(action, 40)))
+                  + ": it needs one of plan, read FILE or save FILE, for example doughtide flour"
                   + " plan");
     }
   }
@@ -106,7 +111,10 @@ public final class FlourCommand implements Command {
 
   private static void plan(Arguments arguments, Session session) {
     if (arguments.operands().size() > 1) {
-      throw new InputException("flour plan takes no file: leave out what follows plan");
+      throw new InputException(
+          "flour plan takes no file: leave out '"
+              + Shorten.to(arguments.operands().get(1), 40)
+              + "'");
     }
     FlourOptions.refuse(arguments, "plan", "chart", FlourOptions.TRIAL, FlourOptions.HYDRATION);
     FlourRecord record = FlourOptions.record(arguments, session.environment());

@@ -145,8 +145,8 @@ class FlourCommandTest {
       delimiter = '|',
       quoteCharacter = '`',
       value = {
-        "--driest 60% | flour needs one of plan, read FILE or save FILE",
-        "mix | flour needs one of plan, read FILE or save FILE",
+        "--driest 60% | flour alone is not enough: it needs one of plan, read FILE or save FILE",
+        "mix | flour does not know mix: it needs one of plan, read FILE or save FILE",
         "read | flour read needs a file: write for example doughtide flour read trial.csv",
         "read none.csv | 'none.csv' does not exist",
         "read bad.csv | 'bad.csv' line 2: hydration 'nice' is not a number",
