@@ -88,14 +88,16 @@ public final class BakeDayPlanner {
   private record Candidate(Draft draft, BakePlan.Weighed weighed) {}
 
   private List<BakePlan> best(List<DraftSearch.Scored> fitting, SearchProgress progress) {
-    List<Candidate> few = weighed(centred(diverse(fitting)), FEW_MEMBERS);
+    List<Candidate> few = weighed(atShapePoint(diverse(fitting), FEW_MEMBERS), FEW_MEMBERS);
     progress.at(SEARCH_PART + 0.2);
     List<Candidate> good = few.stream().filter(BakeDayPlanner::isGood).toList();
     List<Draft> finalists =
         different(good, day.plans() + SPARE_PLANS).stream().map(Candidate::draft).toList();
     List<Candidate> all =
         different(
-            weighed(finalists, MEMBERS).stream().filter(BakeDayPlanner::isGood).toList(),
+            weighed(atShapePoint(finalists, MEMBERS), MEMBERS).stream()
+                .filter(BakeDayPlanner::isGood)
+                .toList(),
             day.plans());
     progress.at(SEARCH_PART + 0.3);
     return all.parallelStream().map(this::plan).toList();
@@ -118,13 +120,14 @@ public final class BakeDayPlanner {
         .toList();
   }
 
-  private List<Draft> centred(List<Draft> drafts) {
-    PlanScales scales = new PlanScales(model, search.feeds(), members.subList(0, FEW_MEMBERS));
+  /** Each at its shape point, where that fits the hours at the bench too. */
+  private List<Draft> atShapePoint(List<Draft> drafts, int number) {
+    PlanScales scales = new PlanScales(model, search.feeds(), members.subList(0, number));
     return drafts.parallelStream()
         .map(
             draft -> {
-              Draft centred = scales.centred(draft);
-              return search.miss(centred) == 0 ? centred : draft;
+              Draft moved = scales.atShapePoint(draft);
+              return search.miss(moved) == 0 ? moved : draft;
             })
         .toList();
   }

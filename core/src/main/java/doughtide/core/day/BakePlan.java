@@ -178,15 +178,7 @@ public final class BakePlan {
 
   /** What happens after bulk fermentation, for a forecast of the loaf. */
   public Proof proof() {
-    Proof plain =
-        draft.proof() == ProofKind.COLD
-            ? Proof.inColdUntil(day.fridge().orElseThrow(), draft.ovenHours())
-            : Proof.inRoom(
-                Temperature.ofCelsius(day.kitchen().celsius(draft.basketHour())), proofHours());
-    return plain
-        .withRest(day.restHours())
-        .withPiece(day.piece(), day.form())
-        .withTarget(day.target());
+    return draft.proof(day);
   }
 
   /** Form of the loaves. */

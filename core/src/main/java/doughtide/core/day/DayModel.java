@@ -1,13 +1,14 @@
 package doughtide.core.day;
 
 import doughtide.core.dough.DoughFormula;
-import doughtide.core.loaf.LoafProof;
+import doughtide.core.loaf.LoafModel;
+import doughtide.core.loaf.LoafSettings;
+import doughtide.core.loaf.Proof;
 import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.DoughTemperature;
 import doughtide.core.rise.PieceCurve;
-import doughtide.core.rise.PieceTemperature;
 import doughtide.core.rise.RiseCurve;
 import doughtide.core.rise.RiseModel;
 import doughtide.core.rise.Unknowns;
@@ -30,7 +31,7 @@ final class DayModel {
   private final RoomCooling room;
   private final RoomCooling cold;
   private final Map<Double, RiseModel> models = new ConcurrentHashMap<>();
-  private final Map<Long, PieceTemperature> proofs = new ConcurrentHashMap<>();
+  private final Map<ProofKind, LoafModel> loaves = new ConcurrentHashMap<>();
 
   DayModel(BakeDay day) {
     this.day = day;
@@ -110,13 +111,8 @@ final class DayModel {
    */
   PieceCurve loaf(
       Grown curve, double shapedHours, ProofKind proof, double basketHour, double hours) {
-    return PieceCurve.of(
-        curve.curve(),
-        shapedHours,
-        surroundings(proof, basketHour),
-        curve.coldError(),
-        Math.max(hours, 0.05),
-        curve.stepHours());
+    return loaf(proof, basketHour)
+        .run(curve.curve(), shapedHours, curve.coldError(), Math.max(hours, 0.05));
   }
 
   /**
@@ -124,29 +120,25 @@ final class DayModel {
    *
    * @param curve the run
    * @param coldError how much warmer the refrigerator is than stated, K
-   * @param stepHours longest step for its loaf
    */
-  record Grown(RiseCurve curve, double coldError, double stepHours) {}
+  record Grown(RiseCurve curve, double coldError) {}
 
-  private PieceTemperature surroundings(ProofKind proof, double basketHour) {
-    if (proof == ProofKind.COLD) {
-      return proofs.computeIfAbsent(Long.MIN_VALUE, key -> coldProof());
-    }
-    long slot = steadyKitchen() ? 0 : Math.round(basketHour * 2);
-    return proofs.computeIfAbsent(slot, this::roomProof);
+  private LoafModel loaf(ProofKind proof, double basketHour) {
+    LoafModel loaf = loaves.computeIfAbsent(proof, this::loaf);
+    return proof == ProofKind.COLD || steadyKitchen() ? loaf : loaf.in(kitchenFrom(basketHour));
   }
 
-  private PieceTemperature coldProof() {
-    TemperatureTrace fridge = TemperatureTrace.steady(day.fridge().orElseThrow());
-    return loaf().inCold(fridge, 0, LONGEST_PROOF_HOURS + 8).temperature();
+  private LoafModel loaf(ProofKind kind) {
+    Temperature kitchen = Temperature.ofCelsius(day.kitchen().celsius(0));
+    Proof proof =
+        kind == ProofKind.COLD
+            ? Proof.inCold(day.fridge().orElseThrow(), 0)
+            : Proof.inRoom(kitchen, 0);
+    return LoafModel.of(day.dough(), piece(proof), LoafSettings.SEARCH);
   }
 
-  private PieceTemperature roomProof(long slot) {
-    return loaf().inRoom(kitchenFrom(slot / 2.0), LONGEST_PROOF_HOURS + 8).temperature();
-  }
-
-  private LoafProof.Loaf loaf() {
-    return new LoafProof.Loaf(day.dough(), day.piece(), day.form(), day.target());
+  private Proof piece(Proof proof) {
+    return proof.withPiece(day.piece(), day.form()).withTarget(day.target());
   }
 
   /** Jar-equivalent rise at the oven. */

@@ -49,7 +49,7 @@ final class DoughChoices {
   private final List<DraftSearch.Scored> drafts;
   private final Map<Draft, BakePlan.Weighed> weighed = new HashMap<>();
   private final Map<Draft, BakePlan.Weighed> weighedByMany = new HashMap<>();
-  private final Map<Draft, Draft> centred = new HashMap<>();
+  private final Map<Draft, Draft> atPoint = new HashMap<>();
 
   DoughChoices(BakeDay day) {
     this.day = day;
@@ -111,7 +111,7 @@ final class DoughChoices {
   }
 
   private Draft middle(Draft draft, Fits fits) {
-    Draft moved = centred.computeIfAbsent(draft, few::centred);
+    Draft moved = atPoint.computeIfAbsent(draft, many::atShapePoint);
     return search.miss(moved) == 0 && fits.fed(moved) ? moved : draft;
   }
 

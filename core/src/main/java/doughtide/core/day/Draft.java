@@ -1,7 +1,10 @@
 package doughtide.core.day;
 
 import doughtide.core.feeding.FeedChoice;
+import doughtide.core.loaf.Proof;
 import doughtide.core.loaf.StrengthPlan;
+import doughtide.core.quantity.Rise;
+import doughtide.core.quantity.Temperature;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -41,25 +44,39 @@ record Draft(
   }
 
   /**
-   * Shaped at a rise that is higher by so much; the oven keeps its hour.
+   * Shaped at another hour, to five minutes; the oven keeps its hour after a night in the cold, and
+   * the proof its length in the kitchen.
    *
-   * @param rise how much higher
+   * @param bulkEndHours from mixing
+   * @param shown rise that the jar shows then
    * @param restHours bench rest and shaping
    */
-  Draft laterBy(double rise, double restHours) {
-    double later = Math.rint(rise / risePerHour * 12) / 12;
-    double most = Math.max(0, ovenHours() - shapedHours - 0.5);
-    double moved = Math.min(Math.max(later, restHours - shapedHours + 0.5), most);
+  Draft shapedAt(double bulkEndHours, Rise shown, double restHours) {
+    double later = Math.rint((bulkEndHours + restHours - shapedHours) * 12) / 12;
     return new Draft(
             route,
             feed,
             strength,
             proof,
-            shapedHours + moved,
-            ovenHour,
-            Math.max(0, shapeRise + moved * risePerHour),
+            shapedHours + later,
+            proof == ProofKind.COLD ? ovenHour : ovenHour + later,
+            shown.fraction(),
             risePerHour)
         .withFoldsBeforeShaping(restHours);
+  }
+
+  /** What happens after bulk fermentation, for a forecast of the loaf. */
+  Proof proof(BakeDay day) {
+    Proof plain =
+        proof == ProofKind.COLD
+            ? Proof.inColdUntil(day.fridge().orElseThrow(), ovenHours())
+            : Proof.inRoom(
+                Temperature.ofCelsius(day.kitchen().celsius(basketHour())),
+                ovenHour - basketHour());
+    return plain
+        .withRest(day.restHours())
+        .withPiece(day.piece(), day.form())
+        .withTarget(day.target());
   }
 
   /** All steps by the clock. */

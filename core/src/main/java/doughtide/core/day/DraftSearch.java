@@ -28,7 +28,6 @@ final class DraftSearch {
 
   private static final double LOOK_BACK_HOURS = 56;
   private static final double LONGEST_RUN_HOURS = 30;
-  private static final double ROUGH_STEP_HOURS = 0.5;
   private static final double FIVE_MINUTES = 1.0 / 12;
   private static final double SHORTEST_COLD_HOURS = 5;
   private static final double LONGEST_COLD_HOURS = 20;
@@ -210,7 +209,7 @@ final class DraftSearch {
       double low,
       double high) {
     DayModel.Grown grown() {
-      return new DayModel.Grown(curve, 0, ROUGH_STEP_HOURS);
+      return new DayModel.Grown(curve, 0);
     }
   }
 

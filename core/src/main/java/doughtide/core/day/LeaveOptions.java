@@ -4,9 +4,11 @@ import doughtide.core.day.LeaveOption.Kind;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.loaf.ColdScores;
-import doughtide.core.loaf.LoafProof;
+import doughtide.core.loaf.LoafModel;
+import doughtide.core.loaf.LoafSettings;
 import doughtide.core.loaf.Proof;
 import doughtide.core.loaf.ShapeForecast;
+import doughtide.core.loaf.ShapeForecaster;
 import doughtide.core.loaf.UsableRise;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Mass;
@@ -26,13 +28,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /** Follows every member of a running bulk through each way out. */
 final class LeaveOptions {
   private static final double FOLLOW_HOURS = 24;
-  private static final double STEP_HOURS = 0.25;
   private static final double APART_HOURS = 0.25;
-  private static final int MOST_MEMBERS = 128;
+  private static final LoafSettings SETTINGS = LoafSettings.FULL.withMembers(128);
 
   private final RiseForecast bulk;
   private final double nowHours;
@@ -128,6 +130,7 @@ final class LeaveOptions {
   private final class Bulk {
     private final RiseForecast forecast;
     private final OptionalDouble coldFrom;
+    private ShapeForecaster.@Nullable Point point; // looked for when first asked
 
     Bulk(RiseForecast forecast, OptionalDouble coldFrom) {
       this.forecast = forecast;
@@ -135,42 +138,31 @@ final class LeaveOptions {
     }
 
     /**
-     * When the jar shows the shape point of the likely dough, where that lies clearly between two
-     * hours; a dough that is not there by the second is shaped then.
+     * When the jar shows the shape point, where that lies clearly between two hours; a dough that
+     * is not there by the second is shaped then.
      */
     Optional<LeaveOption> shapedAtPoint(Kind kind, double from, double to) {
       double rest = proof.restHours();
       double high = Math.min(to, ovenHour(to + rest) - rest) - APART_HOURS;
-      double low = from + APART_HOURS;
-      RiseCurve likely = forecast.typical().runFast(bulk.hours());
-      OptionalDouble shaped =
-          ShapeHour.find(
-              each -> riseAtOven(likely, each),
-              likely,
-              target.fraction(),
-              low + rest,
-              Math.min(high + rest, bulk.hours()),
-              (low + high) / 2 + rest);
-      if (shaped.isEmpty() || shaped.getAsDouble() <= low + rest) {
+      OptionalDouble likely = point().hours().likely();
+      if (likely.isEmpty()
+          || likely.getAsDouble() <= from + APART_HOURS
+          || likely.getAsDouble() > high) {
         return Optional.empty();
       }
-      Rise shown = likely.riseAt(shaped.getAsDouble() - rest);
+      Rise shown = Rise.ofPercent(point().rise().likely().orElseThrow());
       double last = Math.min(high + APART_HOURS, bulk.hours() - rest);
       return shaped(
           kind,
-          shaped.getAsDouble() - rest,
+          likely.getAsDouble(),
           curve -> Math.min(Math.max(curve.hoursToRise(shown).orElse(last), from), last));
     }
 
-    private double riseAtOven(RiseCurve curve, double shaped) {
-      double waits = ovenHour(shaped) - shaped;
-      return PieceCurve.of(curve, shaped, loaf(waits).temperature(), 0, waits, STEP_HOURS)
-          .riseAtEnd()
-          .fraction();
-    }
-
-    private LoafProof loaf(double hours) {
-      return LoafProof.of(forecast.typical(), proof, hours);
+    private ShapeForecaster.Point point() {
+      if (point == null) {
+        point = ShapeForecaster.of(forecast, proof).with(SETTINGS).point();
+      }
+      return point;
     }
 
     /** By the clock. */
@@ -186,17 +178,15 @@ final class LeaveOptions {
       if (noHours || likely > bulk.hours() || ovenHour(likely) <= likely) {
         return Optional.empty();
       }
-      double longest = ovenHour(likely) - Math.min(nowHours + rest, likely) + FOLLOW_HOURS;
-      LoafProof loaf = loaf(longest);
+      LoafModel loaf = LoafModel.of(forecast.typical().formula(), proof, SETTINGS);
       List<Loaf> loaves = new ArrayList<>();
-      for (int i = 0; i < Math.min(MOST_MEMBERS, forecast.curves().size()); i++) {
+      for (int i = 0; i < Math.min(SETTINGS.followed(), forecast.curves().size()); i++) {
         RiseCurve curve = forecast.curves().get(i);
         double end = bulkEnd.applyAsDouble(curve);
         double oven = ovenHour(end + rest);
         double error = proof.cold().isEmpty() ? 0 : ColdScores.celsius(i);
         double follow = oven - end - rest + FOLLOW_HOURS;
-        PieceCurve piece =
-            PieceCurve.of(curve, end + rest, loaf.temperature(), error, follow, STEP_HOURS);
+        PieceCurve piece = loaf.run(curve, end + rest, error, follow);
         UsableRise usable = UsableRise.of(target, bulk.curves().get(i));
         loaves.add(new Loaf(curve.riseAt(end).percent(), piece, oven, usable));
       }

@@ -1,8 +1,11 @@
 package doughtide.core.day;
 
+import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.loaf.ColdScores;
+import doughtide.core.loaf.LoafSettings;
 import doughtide.core.loaf.ShapeForecast;
+import doughtide.core.loaf.ShapeForecaster;
 import doughtide.core.loaf.UsableRise;
 import doughtide.core.quantity.Rise;
 import doughtide.core.rise.PieceCurve;
@@ -20,15 +23,13 @@ final class PlanScales {
   /** A delay is too long when it spoils this share of doughs more (starting value). */
   static final double SPOILED_SHARE = 0.1;
 
-  private static final double STEP_HOURS = 0.5;
   private static final double LONGEST_DELAY_HOURS = 6;
   private static final double DELAY_GRID_HOURS = 0.125;
-  private static final double EDGE_COSTS = 0.1; // of a good loaf, at the edge of what is good
   private static final double GREATEST_BY_HOURS = 48; // a slower dough's end is taken instead
+  private static final double LONGEST_BULK_TIMES = 2.5; // the slowest doughs against the likely
+  private static final double LAST_BULK_HOURS = 4;
   private static final double SETTLED_HOURS = 8;
   private static final double LAST_GOOD_ACCURACY_HOURS = 0.05;
-  private static final double LARGEST_SHIFT = 25; // points of rise
-  private static final double AT_OVEN_PER_SHAPED = 1.2; // a point more when shaped, at the oven
 
   private final DayModel model;
   private final BakeDay day;
@@ -48,23 +49,6 @@ final class PlanScales {
   private record Borne(double from, double to) {
     boolean bears(double delay) {
       return delay >= from && delay <= to;
-    }
-  }
-
-  /**
-   * What one member's loaf has risen at the oven, and what would be right.
-   *
-   * @param percent rise
-   * @param usable the rises between which it is good to bake
-   */
-  private record Risen(double percent, UsableRise usable) {
-    /** 1 at the target, a little less towards the edges of what is good, 0 beyond. */
-    double worth(double targetPercent, double shift) {
-      double rise = percent + shift;
-      double edge = rise < targetPercent ? usable.from().percent() : usable.until().percent();
-      double width = edge - targetPercent;
-      double off = rise == targetPercent ? 0 : (rise - targetPercent) / width;
-      return off <= 1 ? 1 - EDGE_COSTS * off : 0;
     }
   }
 
@@ -99,58 +83,24 @@ final class PlanScales {
     return fates;
   }
 
-  /**
-   * The likely path does not lie in the middle of the members: a cold night spreads them unevenly.
-   * So the rise to shape at is moved until as many as possible come out right.
-   */
-  Draft centred(Draft draft) {
-    List<Risen> rises = rises(draft);
-    double shift = bestShift(rises);
-    Draft moved = later(draft, shift);
-    List<Risen> then = rises(moved);
-    double made = median(then) - median(rises);
-    Draft again = Math.abs(made) < 1 ? moved : later(draft, shift * shift / made);
-    Draft best = right(then, 0) > right(rises, 0) ? moved : draft;
-    return right(rises(again), 0) > Math.max(right(then, 0), right(rises, 0)) ? again : best;
-  }
-
-  private Draft later(Draft draft, double shift) {
-    return draft.laterBy(shift / 100 / AT_OVEN_PER_SHAPED, day.restHours());
-  }
-
-  private List<Risen> rises(Draft draft) {
-    if (!day.bench().contains(draft.basketHour() - day.restHours(), draft.basketHour())) {
-      return List.of();
-    }
-    List<Risen> rises = new ArrayList<>();
-    for (int i = 0; i < members.size(); i++) {
-      rises.add(new Member(draft, members.get(i), ColdScores.celsius(i)).risen());
-    }
-    return rises;
-  }
-
-  private static double median(List<Risen> rises) {
-    double[] sorted = rises.stream().mapToDouble(Risen::percent).sorted().toArray();
-    return sorted.length == 0 ? 0 : quantile(sorted, 0.5);
-  }
-
-  private double bestShift(List<Risen> rises) {
-    double best = 0;
-    double worth = right(rises, 0);
-    for (double shift = -LARGEST_SHIFT; shift <= LARGEST_SHIFT; shift += 1) {
-      double now = right(rises, shift);
-      if (now > worth + 1e-9) {
-        worth = now;
-        best = shift;
-      }
-    }
-    return best;
-  }
-
-  /** Members in range, the nearer the target the better where as many are. */
-  private double right(List<Risen> rises, double shift) {
-    double target = day.target().percent();
-    return rises.stream().mapToDouble(each -> each.worth(target, shift)).sum();
+  /** The draft at the shape point of its dough, where there is one. */
+  Draft atShapePoint(Draft draft) {
+    double longest = draft.shapedHours() * LONGEST_BULK_TIMES + LAST_BULK_HOURS;
+    RiseForecast bulk =
+        day.forecaster()
+            .withMembers(members.size())
+            .forecast(
+                day.dough(draft.route().starterPercent()),
+                model.temperature(draft.route()),
+                draft.proof() == ProofKind.COLD ? draft.ovenHours() : longest);
+    LoafSettings settings = LoafSettings.FULL.withMembers(members.size());
+    ShapeForecaster.Point point = ShapeForecaster.of(bulk, draft.proof(day)).with(settings).point();
+    return point.hours().likely().isEmpty()
+        ? draft
+        : draft.shapedAt(
+            point.hours().likely().getAsDouble(),
+            Rise.ofPercent(point.rise().likely().orElseThrow()),
+            day.restHours());
   }
 
   private static ShapeForecast.RiseRange range(double[] sorted) {
@@ -298,7 +248,7 @@ final class PlanScales {
       RiseCurve curve = model.run(draft.route(), unknowns, Math.max(hours, GREATEST_BY_HOURS));
       this.usable = UsableRise.of(day.target(), curve);
       this.endHours = hours;
-      this.grown = new DayModel.Grown(curve, coldError, STEP_HOURS);
+      this.grown = new DayModel.Grown(curve, coldError);
       double jar = curve.hoursToRise(new Rise(draft.shapeRise())).orElse(hours);
       this.jarHours = Math.min(jar, hours) + day.restHours();
       this.over = Math.min(curve.hoursToOver().orElse(hours), hours);
@@ -365,13 +315,6 @@ final class PlanScales {
       PieceCurve piece =
           model.loaf(grown, shaped, draft.proof(), draft.mixHour() + shaped, last - shaped);
       return usable.until(piece).isPresent();
-    }
-
-    Risen risen() {
-      double shaped = Math.min(inHours(jarHours), endHours);
-      double rise =
-          model.riseAtOven(grown, draft.route(), shaped, draft.proof(), ovenFor(shaped, 0));
-      return new Risen(100 * rise, usable);
     }
 
     /**

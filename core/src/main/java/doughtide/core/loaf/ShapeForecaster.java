@@ -1,7 +1,5 @@
 package doughtide.core.loaf;
 
-import doughtide.core.dough.DoughFormula;
-import doughtide.core.dough.DoughProperties;
 import doughtide.core.forecast.Quantiles;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.TemperatureWarnings;
@@ -9,19 +7,8 @@ import doughtide.core.forecast.TimeWindow;
 import doughtide.core.forecast.Warning;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Rise;
-import doughtide.core.quantity.Share;
-import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.PieceCurve;
-import doughtide.core.rise.PieceTemperature;
 import doughtide.core.rise.RiseCurve;
-import doughtide.core.rise.Unknowns;
-import doughtide.core.thermal.Air;
-import doughtide.core.thermal.Conduction;
-import doughtide.core.thermal.Cover;
-import doughtide.core.thermal.DoughHeat;
-import doughtide.core.thermal.HeatSource;
-import doughtide.core.thermal.PieceGeometry;
-import doughtide.core.thermal.TemperatureTrace;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -41,24 +28,21 @@ public final class ShapeForecaster {
   /** How much warmer than believed a cold is tried, K. */
   public static final double WARMER_CELSIUS = 2;
 
-  private static final int SHELLS = 8;
-  private static final double LIKELY_STEP_HOURS = 0.1;
-  private static final double MEMBER_STEP_HOURS = 0.25;
   private static final double FOLLOW_HOURS = 72;
   private static final double WARM_COLD_CELSIUS = 10;
-  private static final int NIGHT_MEMBERS = 64;
-  private static final double FIRST_GAS_PART = 0.8; // of the target, for a first guess of size
 
   private final RiseForecast bulk;
   private final Proof proof;
-  private final DoughFormula formula;
+  private final LoafSettings settings;
+  private final LoafModel loaf;
   private final Rise target;
 
-  private ShapeForecaster(RiseForecast bulk, Proof proof) {
+  private ShapeForecaster(RiseForecast bulk, Proof proof, LoafSettings settings) {
     this.bulk = bulk;
     this.proof = proof;
-    this.formula = bulk.typical().formula();
-    this.target = proof.target().orElse(formula.flour().targetRise());
+    this.settings = settings;
+    this.loaf = LoafModel.of(bulk.typical().formula(), proof, settings);
+    this.target = loaf.target();
   }
 
   /**
@@ -68,31 +52,54 @@ public final class ShapeForecaster {
    * @param proof what happens after
    */
   public static ShapeForecaster of(RiseForecast bulk, Proof proof) {
-    return new ShapeForecaster(bulk, proof);
+    return new ShapeForecaster(bulk, proof, LoafSettings.FULL);
+  }
+
+  /** The same, worked out more coarsely or more finely. */
+  public ShapeForecaster with(LoafSettings newSettings) {
+    return new ShapeForecaster(bulk, proof, newSettings);
+  }
+
+  /**
+   * The end of bulk fermentation.
+   *
+   * @param hours from mixing
+   * @param rise that the dough shows then
+   */
+  public record Point(TimeWindow hours, ShapeForecast.RiseRange rise) {
+    private static final Point NONE = new Point(TimeWindow.NEVER, ShapeForecast.RiseRange.NONE);
+  }
+
+  /** The shape point alone, without the night after it; empty windows where there is none. */
+  public Point point() {
+    if (forbids(ProofWarnings.of(bulk, proof))) {
+      return Point.NONE;
+    }
+    RiseCurve likelyBulk = bulk.typical().runFast(bulk.hours());
+    OptionalDouble from = search(likelyBulk, 0).find(firstGuess(likelyBulk));
+    return from.isEmpty() ? Point.NONE : point(likelyBulk, from.getAsDouble());
   }
 
   /** Solves for the shape point. */
   public ShapeForecast forecast() {
     List<Warning> warnings = new ArrayList<>(ProofWarnings.of(bulk, proof));
-    if (!bulk.isPossible()
-        || warnings.stream().anyMatch(TemperatureWarnings::forbidsHours)
-        || isColdWarmerThanDough()) {
+    if (forbids(warnings)) {
       return impossible(warnings);
     }
     RiseCurve likelyBulk = bulk.typical().runFast(bulk.hours());
-    PieceTemperature cooling = cooling(HeatSource.none(), target.fraction() * FIRST_GAS_PART);
-    ShapeSearch search = search(likelyBulk, cooling, 0, LIKELY_STEP_HOURS);
-    OptionalDouble first = search.find(likelyBulk.hoursToRise(half()).orElse(bulk.hours() / 2));
-    if (first.isEmpty()) {
+    ShapeSearch search = search(likelyBulk, 0);
+    OptionalDouble from = search.find(firstGuess(likelyBulk));
+    if (from.isEmpty()) {
       warnings.add(ProofWarnings.noShapePoint(search.isTooLate(), target, proof));
       return impossible(warnings);
     }
-    PieceTemperature refined = refined(likelyBulk, cooling, first.getAsDouble());
-    double from =
-        search(likelyBulk, refined, 0, LIKELY_STEP_HOURS)
-            .find(first.getAsDouble())
-            .orElse(first.getAsDouble());
-    return solved(likelyBulk, refined, from, warnings);
+    return solved(likelyBulk, from.getAsDouble(), warnings);
+  }
+
+  private boolean forbids(List<Warning> warnings) {
+    return !bulk.isPossible()
+        || warnings.stream().anyMatch(TemperatureWarnings::forbidsHours)
+        || isColdWarmerThanDough();
   }
 
   /**
@@ -106,17 +113,12 @@ public final class ShapeForecaster {
   public Optional<ShapeForecast.Night> nightIfShapedAt(double bulkEndHours) {
     Checks.inRange(
         "end of bulk fermentation", bulkEndHours, 0, bulk.hours() - proof.restHours(), "h");
-    boolean forbidden =
-        ProofWarnings.of(bulk, proof).stream().anyMatch(TemperatureWarnings::forbidsHours);
-    if (!bulk.isPossible() || forbidden || isColdWarmerThanDough()) {
+    if (forbids(ProofWarnings.of(bulk, proof))) {
       return Optional.empty();
     }
     RiseCurve likelyBulk = bulk.typical().runFast(bulk.hours());
-    double from = bulkEndHours + proof.restHours();
-    PieceTemperature first = cooling(HeatSource.none(), target.fraction() * FIRST_GAS_PART);
-    PieceTemperature refined = refined(likelyBulk, first, from);
     double shown = likelyBulk.riseAt(bulkEndHours).fraction();
-    return Optional.of(night(likelyBulk, refined, from, shown));
+    return Optional.of(night(likelyBulk, bulkEndHours + proof.restHours(), shown));
   }
 
   /**
@@ -130,8 +132,8 @@ public final class ShapeForecaster {
         .isPresent();
   }
 
-  private Rise half() {
-    return new Rise(target.fraction() / 2);
+  private double firstGuess(RiseCurve likelyBulk) {
+    return likelyBulk.hoursToRise(new Rise(target.fraction() / 2)).orElse(bulk.hours() / 2);
   }
 
   private ShapeForecast impossible(List<Warning> warnings) {
@@ -139,43 +141,44 @@ public final class ShapeForecaster {
         TimeWindow.NEVER, ShapeForecast.RiseRange.NONE, target, Optional.empty(), warnings);
   }
 
-  private ShapeSearch search(RiseCurve curve, PieceTemperature cooling, double shift, double step) {
-    return new ShapeSearch(curve, proof, cooling, target, shift, step);
+  private ShapeSearch search(RiseCurve curve, double shift) {
+    return new ShapeSearch(curve, proof, loaf, shift);
   }
 
-  private ShapeForecast solved(
-      RiseCurve likelyBulk, PieceTemperature cooling, double from, List<Warning> warnings) {
-    double likelyRise = likelyBulk.riseAt(from - proof.restHours()).fraction();
-    int size = bulk.curves().size();
+  private Point point(RiseCurve likelyBulk, double from) {
+    Rise likelyRise = likelyBulk.riseAt(from - proof.restHours());
+    int size = Math.min(bulk.curves().size(), settings.members());
     double[] hours = new double[size];
     double[] rises = new double[size];
     int known = 0;
     for (int i = 0; i < size; i++) {
       RiseCurve curve = bulk.curves().get(i);
-      double guess =
-          curve.hoursToRise(new Rise(likelyRise)).orElse(bulk.hours()) + proof.restHours();
-      ShapeSearch search = search(curve, cooling, coldError(i), MEMBER_STEP_HOURS);
+      double guess = curve.hoursToRise(likelyRise).orElse(bulk.hours()) + proof.restHours();
+      ShapeSearch search = search(curve, coldError(i));
       OptionalDouble found = search.find(guess);
       hours[i] = found.isPresent() ? found.getAsDouble() - proof.restHours() : search.missing();
       if (found.isPresent()) {
         rises[known++] = curve.riseAt(hours[i]).percent();
       }
     }
-    TimeWindow window = TimeWindow.of(hours);
-    ShapeForecast.RiseRange shown = range(Arrays.copyOf(rises, known));
-    double bulkEnd = window.likely().orElse(from - proof.restHours());
-    double rise = shown.likely().orElse(likelyRise * 100) / 100;
-    ShapeForecast.Night night = night(likelyBulk, cooling, bulkEnd + proof.restHours(), rise);
-    warnings.addAll(ProofWarnings.ofNight(night, proof));
-    return new ShapeForecast(window, shown, target, Optional.of(night), warnings);
+    return new Point(TimeWindow.of(hours), range(Arrays.copyOf(rises, known)));
   }
 
-  private ShapeForecast.Night night(
-      RiseCurve likelyBulk, PieceTemperature cooling, double from, double likelyRise) {
+  private ShapeForecast solved(RiseCurve likelyBulk, double from, List<Warning> warnings) {
+    double likelyRise = likelyBulk.riseAt(from - proof.restHours()).fraction();
+    Point point = point(likelyBulk, from);
+    double bulkEnd = point.hours().likely().orElse(from - proof.restHours());
+    double rise = point.rise().likely().orElse(likelyRise * 100) / 100;
+    ShapeForecast.Night night = night(likelyBulk, bulkEnd + proof.restHours(), rise);
+    warnings.addAll(ProofWarnings.ofNight(night, proof));
+    return new ShapeForecast(point.hours(), point.rise(), target, Optional.of(night), warnings);
+  }
+
+  private ShapeForecast.Night night(RiseCurve likelyBulk, double from, double likelyRise) {
     double toOven = Math.max(proof.hoursToOven(from), 0);
-    double follow = Math.min(cooling.hours(), Math.max(toOven, 1) + FOLLOW_HOURS);
-    PieceCurve piece = PieceCurve.of(likelyBulk, from, cooling, 0, follow, LIKELY_STEP_HOURS);
-    List<Loaf> members = members(cooling, likelyRise, follow);
+    double follow = toOven + FOLLOW_HOURS;
+    PieceCurve piece = loaf.run(likelyBulk, from, 0, follow);
+    List<Loaf> members = members(likelyRise, follow);
     double[] atOven =
         members.stream()
             .map(Loaf::piece)
@@ -192,7 +195,7 @@ public final class ShapeForecaster {
         when(members, Loaf::bakeFrom),
         when(members, Loaf::bakeUntil),
         when(members, Loaf::over),
-        warmer(likelyBulk, cooling, from, toOven, follow),
+        warmer(likelyBulk, from, toOven, follow),
         likelyBulk,
         piece);
   }
@@ -203,15 +206,14 @@ public final class ShapeForecaster {
   }
 
   /** The first members of the ensemble, each shaped when its jar shows the likely rise. */
-  private List<Loaf> members(PieceTemperature cooling, double likelyRise, double follow) {
+  private List<Loaf> members(double likelyRise, double follow) {
     List<Loaf> members = new ArrayList<>();
-    for (int i = 0; i < Math.min(NIGHT_MEMBERS, bulk.curves().size()); i++) {
+    for (int i = 0; i < Math.min(settings.followed(), bulk.curves().size()); i++) {
       RiseCurve curve = bulk.curves().get(i);
       OptionalDouble shown = curve.hoursToRise(new Rise(likelyRise));
       double from = shown.orElse(bulk.hours()) + proof.restHours();
       if (from <= curve.endHours()) {
-        PieceCurve piece =
-            PieceCurve.of(curve, from, cooling, coldError(i), follow, MEMBER_STEP_HOURS);
+        PieceCurve piece = loaf.run(curve, from, coldError(i), follow);
         members.add(new Loaf(piece, UsableRise.of(target, curve)));
       }
     }
@@ -241,12 +243,11 @@ public final class ShapeForecaster {
   }
 
   private Optional<ShapeForecast.WarmerCold> warmer(
-      RiseCurve likelyBulk, PieceTemperature cooling, double from, double toOven, double follow) {
+      RiseCurve likelyBulk, double from, double toOven, double follow) {
     if (proof.cold().isEmpty()) {
       return Optional.empty();
     }
-    PieceCurve warm =
-        PieceCurve.of(likelyBulk, from, cooling, WARMER_CELSIUS, follow, LIKELY_STEP_HOURS);
+    PieceCurve warm = loaf.run(likelyBulk, from, WARMER_CELSIUS, follow);
     return Optional.of(
         new ShapeForecast.WarmerCold(
             WARMER_CELSIUS,
@@ -272,58 +273,6 @@ public final class ShapeForecaster {
    */
   private double coldError(int member) {
     return proof.cold().isEmpty() ? 0 : ColdScores.celsius(member);
-  }
-
-  /**
-   * The second pass knows how much gas the piece holds and how much heat its fermentation gives.
-   */
-  private PieceTemperature refined(RiseCurve likelyBulk, PieceTemperature first, double from) {
-    double toOven = Math.max(proof.hoursToOven(from), 1);
-    PieceCurve piece = PieceCurve.of(likelyBulk, from, first, 0, first.hours(), LIKELY_STEP_HOURS);
-    double meanRise = (piece.riseAt(from).fraction() + piece.riseAt(from + toOven).fraction()) / 2;
-    return cooling(heat(piece, from, first.hours()), meanRise);
-  }
-
-  private HeatSource heat(PieceCurve piece, double from, double length) {
-    int steps = (int) Math.ceil(length);
-    double[] hours = new double[steps];
-    double[] watts = new double[steps];
-    for (int i = 0; i < steps; i++) {
-      double width = Math.min(1, length - i);
-      double made = piece.madeMolAt(from + i + width) - piece.madeMolAt(from + i);
-      hours[i] = i;
-      watts[i] =
-          made * HeatSource.FERMENTATION_J_PER_MOL_CO2 / (width * 3600) / formula.doughPerFlour();
-    }
-    return HeatSource.steps(hours, watts);
-  }
-
-  private PieceTemperature cooling(HeatSource source, double rise) {
-    double gas = 1 - (1 - Unknowns.USUAL_STARTING_AIR) / (1 + Math.max(rise, 0));
-    Temperature around = proof.cold().or(proof::room).orElseThrow();
-    double middle = (bulk.typical().temperature().startCelsius() + around.celsius()) / 2;
-    DoughHeat heat =
-        DoughHeat.of(
-            DoughProperties.of(formula),
-            Temperature.ofCelsius(middle),
-            Share.ofFraction(Math.min(gas, 0.85)));
-    PieceGeometry geometry = proof.form().shape().geometry(proof.mass(), heat.densityKgPerM3());
-    Air air = proof.cold().isPresent() ? Air.REFRIGERATOR : Air.STILL_ROOM;
-    double coefficient = geometry.surfaceWPerM2K(air, proof.form().wall(), Cover.COVERED);
-    Conduction conduction =
-        Conduction.of(geometry.form(), geometry.lengthMetres(), heat, coefficient, SHELLS);
-    double longest = proof.ovenHour().orElse(proof.roomHours() + proof.holdHours());
-    return PieceTemperature.of(
-        conduction, surroundings(), proof.roomHours(), source, longest + FOLLOW_HOURS + 1);
-  }
-
-  private TemperatureTrace surroundings() {
-    Optional<TemperatureTrace> cold = proof.cold().map(TemperatureTrace::steady);
-    Optional<TemperatureTrace> room = proof.room().map(TemperatureTrace::steady);
-    if (room.isPresent() && cold.isPresent() && proof.roomHours() > 0) {
-      return room.get().then(proof.roomHours(), cold.get());
-    }
-    return cold.or(() -> room).orElseThrow();
   }
 
   /** What the proof brings along to be said. */

@@ -1,8 +1,5 @@
 package doughtide.core.loaf;
 
-import doughtide.core.quantity.Rise;
-import doughtide.core.rise.PieceCurve;
-import doughtide.core.rise.PieceTemperature;
 import doughtide.core.rise.RiseCurve;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
@@ -20,27 +17,17 @@ final class ShapeSearch {
 
   private final RiseCurve bulk;
   private final Proof proof;
-  private final PieceTemperature cooling;
-  private final Rise target;
+  private final LoafModel loaf;
   private final double shift;
-  private final double step;
   private final double low;
   private final double high;
   private boolean tooLate;
 
-  ShapeSearch(
-      RiseCurve bulk,
-      Proof proof,
-      PieceTemperature cooling,
-      Rise target,
-      double shift,
-      double step) {
+  ShapeSearch(RiseCurve bulk, Proof proof, LoafModel loaf, double shift) {
     this.bulk = bulk;
     this.proof = proof;
-    this.cooling = cooling;
-    this.target = target;
+    this.loaf = loaf;
     this.shift = shift;
-    this.step = step;
     this.low = proof.restHours();
     double last = Math.min(bulk.endHours(), bulk.hoursToOver().orElse(bulk.endHours()));
     double oven = proof.ovenHour().orElse(Double.POSITIVE_INFINITY);
@@ -75,8 +62,7 @@ final class ShapeSearch {
 
   private double miss(double from) {
     double hours = Math.max(proof.hoursToOven(from), SHORTEST_PROOF_HOURS);
-    return PieceCurve.of(bulk, from, cooling, shift, hours, step).riseAtEnd().fraction()
-        - target.fraction();
+    return loaf.run(bulk, from, shift, hours).riseAtEnd().fraction() - loaf.target().fraction();
   }
 
   private OptionalDouble secant(double guess) {

@@ -2,6 +2,7 @@ package doughtide.core.rise;
 
 import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Temperature;
+import doughtide.core.thermal.CoolingSteps;
 import java.util.Arrays;
 import java.util.OptionalDouble;
 
@@ -15,7 +16,6 @@ public final class PieceCurve {
   private final double[] rise;
   private final double[] strength;
   private final double[] netGas;
-  private final double[] madeMol;
   private final double[] core;
 
   private PieceCurve(int points) {
@@ -23,103 +23,141 @@ public final class PieceCurve {
     this.rise = new double[points];
     this.strength = new double[points];
     this.netGas = new double[points];
-    this.madeMol = new double[points];
     this.core = new double[points];
   }
 
   /**
-   * Runs a piece on from a state of the bulk (classical Runge–Kutta of fourth order, equal steps).
+   * Runs a piece on from a state of the bulk (classical Runge–Kutta of fourth order, equal steps up
+   * to the change of air and after it). The heat of its own fermentation warms it.
    *
    * @param bulk the bulk it is taken from
    * @param fromHours hour at which it is taken
-   * @param temperature its shells' temperatures
-   * @param shiftCelsius how much warmer the surroundings are than stated
+   * @param body the piece and the air around it
+   * @param shiftCelsius how much warmer the air is than stated, from its change on
    * @param hours how long it is followed, more than 0
    * @param stepHours longest step, 0.01…1 h
    */
   public static PieceCurve of(
       RiseCurve bulk,
       double fromHours,
-      PieceTemperature temperature,
+      PieceBody body,
       double shiftCelsius,
       double hours,
       double stepHours) {
-    int steps = Math.max(1, (int) Math.ceil(hours / stepHours - 1e-9));
-    PieceCurve curve = new PieceCurve(steps + 1);
-    double start = bulk.celsiusAt(fromHours);
-    Kernel kernel = new Kernel(bulk.dynamicsForChange(), temperature, start, shiftCelsius);
-    for (int i = 0; i <= steps; i++) {
-      curve.hours[i] = fromHours + hours * i / steps;
-      curve.core[i] = temperature.coreCelsius(hours * i / steps, start, shiftCelsius);
+    double[] after = mesh(body.changesFromHours(), hours, stepHours);
+    PieceCurve curve = new PieceCurve(after.length);
+    for (int i = 0; i < after.length; i++) {
+      curve.hours[i] = fromHours + after[i];
     }
-    for (int shell = 0; shell < temperature.shells(); shell++) {
-      kernel.run(curve, shell, bulk.stateForChange(fromHours), hours / steps);
-    }
+    new Kernel(bulk, fromHours, body, shiftCelsius).run(curve, after);
     return curve;
   }
 
-  /** One shell after the other, over arrays made once. */
+  private static double[] mesh(double change, double hours, double stepHours) {
+    double first = Math.min(Math.max(change, 0), hours);
+    int before = (int) Math.ceil(first / stepHours - 1e-9);
+    int behind = (int) Math.ceil((hours - first) / stepHours - 1e-9);
+    int all = Math.max(1, before + behind);
+    double[] mesh = new double[all + 1];
+    for (int i = 1; i <= all; i++) {
+      mesh[i] =
+          i <= before
+              ? first * i / before
+              : first + (hours - first) * (i - before) / Math.max(1, all - before);
+    }
+    return mesh;
+  }
+
+  /** All shells together, step by step. */
   private static final class Kernel {
     private static final int N = RiseDynamics.SIZE;
     private final RiseDynamics dynamics;
-    private final PieceTemperature temperature;
+    private final PieceBody body;
     private final double[] fractions;
-    private final double start;
     private final double shift;
-    private final double[] k1 = new double[N];
+    private final CoolingSteps cooling;
+    private final double[][] state;
+    private final double[][] k1;
     private final double[] k2 = new double[N];
     private final double[] k3 = new double[N];
     private final double[] k4 = new double[N];
     private final double[] trial = new double[N];
+    private final double[] now;
+    private final double[] middle;
 
-    Kernel(RiseDynamics dynamics, PieceTemperature temperature, double start, double shift) {
-      this.dynamics = dynamics;
-      this.temperature = temperature;
-      this.fractions = temperature.fractions();
-      this.start = start;
+    Kernel(RiseCurve bulk, double fromHours, PieceBody body, double shift) {
+      this.dynamics = bulk.dynamicsForChange();
+      this.body = body;
+      this.fractions = body.conduction().volumeFractions();
       this.shift = shift;
+      double start = bulk.celsiusAt(fromHours);
+      this.cooling = new CoolingSteps(body.conduction(), start, body.airCelsius(0, shift));
+      this.state = new double[fractions.length][];
+      this.k1 = new double[fractions.length][N];
+      this.now = new double[fractions.length];
+      this.middle = new double[fractions.length];
+      double[] taken = bulk.stateForChange(fromHours);
+      for (int shell = 0; shell < state.length; shell++) {
+        state[shell] = taken.clone();
+      }
     }
 
-    void run(PieceCurve curve, int shell, double[] state, double h) {
-      int last = curve.hours.length - 1;
-      double before = temperature.celsius(shell, 0, start, shift);
-      for (int i = 0; i <= last; i++) {
-        dynamics.derivatives(before, state, k1);
-        record(curve, i, shell, before, state);
-        if (i == last) {
+    void run(PieceCurve curve, double[] after) {
+      cooling.shellCelsius(now);
+      for (int i = 0; ; i++) {
+        double warming = record(curve, i);
+        if (i == after.length - 1) {
           return;
         }
-        double middle = temperature.celsius(shell, (i + 0.5) * h, start, shift);
-        double after = temperature.celsius(shell, (i + 1) * h, start, shift);
-        step(state, h, middle, after);
-        before = after;
+        step(after[i], after[i + 1], warming);
       }
     }
 
-    private void step(double[] state, double h, double middle, double after) {
-      advance(state, k1, h / 2);
+    /**
+     * What the shells are at now, and by how much their fermentation warms the piece, K per hour.
+     */
+    private double record(PieceCurve curve, int i) {
+      double heat = 0;
+      for (int shell = 0; shell < state.length; shell++) {
+        double[] s = state[shell];
+        double share = fractions[shell];
+        dynamics.derivatives(now[shell], s, k1[shell]);
+        curve.rise[i] += share * dynamics.rise(now[shell], s);
+        curve.strength[i] += share * Math.exp(s[RiseDynamics.STRENGTH]);
+        curve.netGas[i] += share * (k1[shell][RiseDynamics.MADE] - k1[shell][RiseDynamics.LOST]);
+        heat += share * k1[shell][RiseDynamics.CELSIUS];
+      }
+      curve.core[i] = cooling.coreCelsius();
+      return heat / body.heatCapacityPerKgFlourJPerK();
+    }
+
+    private void step(double from, double to, double warming) {
+      double h = to - from;
+      cooling.step(h / 2, body.airCelsius(from + h / 4, shift), warming);
+      cooling.shellCelsius(middle);
+      cooling.step(h / 2, body.airCelsius(to - h / 4, shift), warming);
+      cooling.shellCelsius(now);
+      for (int shell = 0; shell < state.length; shell++) {
+        step(state[shell], k1[shell], h, middle[shell], now[shell]);
+      }
+    }
+
+    private void step(double[] s, double[] slope, double h, double middle, double after) {
+      advance(s, slope, h / 2);
       dynamics.derivatives(middle, trial, k2);
-      advance(state, k2, h / 2);
+      advance(s, k2, h / 2);
       dynamics.derivatives(middle, trial, k3);
-      advance(state, k3, h);
+      advance(s, k3, h);
       dynamics.derivatives(after, trial, k4);
       for (int j = 0; j < RiseDynamics.CELSIUS; j++) {
-        state[j] += h / 6 * (k1[j] + 2 * (k2[j] + k3[j]) + k4[j]);
+        s[j] += h / 6 * (slope[j] + 2 * (k2[j] + k3[j]) + k4[j]);
       }
     }
 
-    private void advance(double[] state, double[] k, double h) {
+    private void advance(double[] s, double[] k, double h) {
       for (int j = 0; j < RiseDynamics.CELSIUS; j++) {
-        trial[j] = state[j] + h * k[j];
+        trial[j] = s[j] + h * k[j];
       }
-    }
-
-    private void record(PieceCurve curve, int i, int shell, double celsius, double[] state) {
-      double share = fractions[shell];
-      curve.rise[i] += share * dynamics.rise(celsius, state);
-      curve.strength[i] += share * Math.exp(state[RiseDynamics.STRENGTH]);
-      curve.madeMol[i] += share * state[RiseDynamics.MADE];
-      curve.netGas[i] += share * (k1[RiseDynamics.MADE] - k1[RiseDynamics.LOST]);
     }
   }
 
@@ -150,11 +188,6 @@ public final class PieceCurve {
   /** Temperature at the very centre at an hour inside the curve, °C. */
   public double coreCelsiusAt(double at) {
     return at(core, at);
-  }
-
-  /** CO2 made since mixing, mean over the piece, mol per kg of flour. */
-  public double madeMolAt(double at) {
-    return at(madeMol, at);
   }
 
   /** Hour at which the centre has cooled to a temperature; empty if it does not. */

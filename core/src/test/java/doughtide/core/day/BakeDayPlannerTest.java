@@ -146,7 +146,7 @@ class BakeDayPlannerTest {
       double shaped = Math.min(end + day.restHours(), oven - 0.25);
       PieceCurve loaf =
           model.loaf(
-              new DayModel.Grown(curve, ColdScores.celsius(i), 0.25),
+              new DayModel.Grown(curve, ColdScores.celsius(i)),
               shaped,
               plan.proofKind(),
               plan.mixHour() + shaped,

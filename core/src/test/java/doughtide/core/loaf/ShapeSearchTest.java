@@ -4,50 +4,33 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import doughtide.core.dough.DoughFormula;
-import doughtide.core.dough.DoughProperties;
 import doughtide.core.quantity.Rise;
-import doughtide.core.quantity.Share;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.DoughTemperature;
 import doughtide.core.rise.PieceCurve;
-import doughtide.core.rise.PieceTemperature;
 import doughtide.core.rise.RiseCurve;
 import doughtide.core.rise.RiseModel;
-import doughtide.core.thermal.Air;
-import doughtide.core.thermal.Conduction;
-import doughtide.core.thermal.Cover;
-import doughtide.core.thermal.DoughHeat;
-import doughtide.core.thermal.HeatSource;
-import doughtide.core.thermal.PieceGeometry;
-import doughtide.core.thermal.TemperatureTrace;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class ShapeSearchTest {
-  private static final double STEP = 0.25;
   private static final Temperature COLD = Temperature.ofCelsius(4);
   private static final DoughFormula FORMULA = DoughFormula.builder().build();
   private static final RiseCurve BULK =
       RiseModel.of(FORMULA, DoughTemperature.steady(Temperature.ofCelsius(24))).run(20);
-  private static final PieceTemperature COOLING = cooling();
 
-  private static PieceTemperature cooling() {
-    DoughHeat heat =
-        DoughHeat.of(DoughProperties.of(FORMULA), Temperature.ofCelsius(14), Share.ofPercent(35));
-    Proof proof = Proof.inCold(COLD, 12);
-    PieceGeometry piece = proof.form().shape().geometry(proof.mass(), heat.densityKgPerM3());
-    double coefficient = piece.surfaceWPerM2K(Air.REFRIGERATOR, proof.form().wall(), Cover.COVERED);
-    Conduction body = Conduction.of(piece.form(), piece.lengthMetres(), heat, coefficient, 8);
-    return PieceTemperature.of(body, TemperatureTrace.steady(COLD), 0, HeatSource.none(), 90);
+  private static LoafModel loaf(double percent) {
+    Proof proof = Proof.inCold(COLD, 12).withTarget(Rise.ofPercent(percent));
+    return LoafModel.of(FORMULA, proof, LoafSettings.FULL);
   }
 
   private static ShapeSearch search(Proof proof, double percent) {
-    return new ShapeSearch(BULK, proof, COOLING, Rise.ofPercent(percent), 0, STEP);
+    return new ShapeSearch(BULK, proof, loaf(percent), 0);
   }
 
-  private static double percentAtOven(double from, double hours) {
-    return PieceCurve.of(BULK, from, COOLING, 0, hours, STEP).riseAtEnd().percent();
+  private static double percentAtOven(double target, double from, double hours) {
+    return loaf(target).run(BULK, from, 0, hours).riseAtEnd().percent();
   }
 
   @ParameterizedTest
@@ -55,7 +38,7 @@ class ShapeSearchTest {
   void meetsTheTargetFromAnyGuess(double guess) {
     double from = search(Proof.inCold(COLD, 12), 85).find(guess).orElseThrow();
 
-    assertThat(percentAtOven(from, 12)).isCloseTo(85, within(0.3));
+    assertThat(percentAtOven(85, from, 12)).isCloseTo(85, within(0.3));
   }
 
   @ParameterizedTest
@@ -63,7 +46,7 @@ class ShapeSearchTest {
   void higherTargetsAreMetToo(double percent) {
     double from = search(Proof.inCold(COLD, 6), percent).find(4).orElseThrow();
 
-    assertThat(percentAtOven(from, 6)).isCloseTo(percent, within(0.3));
+    assertThat(percentAtOven(percent, from, 6)).isCloseTo(percent, within(0.3));
   }
 
   @Test
@@ -71,19 +54,17 @@ class ShapeSearchTest {
     double from = search(Proof.inColdUntil(COLD, 15), 85).find(4).orElseThrow();
 
     assertThat(from).isLessThan(15);
-    assertThat(percentAtOven(from, 15 - from)).isCloseTo(85, within(0.3));
+    assertThat(percentAtOven(85, from, 15 - from)).isCloseTo(85, within(0.3));
   }
 
   @Test
   void warmerColdAsksForAnEarlierShape() {
     Proof proof = Proof.inCold(COLD, 12);
     double believed = search(proof, 85).find(4).orElseThrow();
-    double warmer =
-        new ShapeSearch(BULK, proof, COOLING, Rise.ofPercent(85), 3, STEP).find(4).orElseThrow();
+    double warmer = new ShapeSearch(BULK, proof, loaf(85), 3).find(4).orElseThrow();
 
     assertThat(warmer).isLessThan(believed - 0.2);
-    assertThat(PieceCurve.of(BULK, warmer, COOLING, 3, 12, STEP).riseAtEnd().percent())
-        .isCloseTo(85, within(0.3));
+    assertThat(loaf(85).run(BULK, warmer, 3, 12).riseAtEnd().percent()).isCloseTo(85, within(0.3));
   }
 
   @Test
@@ -121,7 +102,7 @@ class ShapeSearchTest {
 
   @Test
   void usableHoursAreThoseOfTheRises() {
-    PieceCurve piece = PieceCurve.of(BULK, 4, COOLING, 0, 80, STEP);
+    PieceCurve piece = loaf(85).run(BULK, 4, 0, 80);
     double begin = piece.riseAt(4).percent();
     double end = piece.riseAtEnd().percent();
     double a = begin + 0.3 * (end - begin);

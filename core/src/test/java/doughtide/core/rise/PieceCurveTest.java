@@ -8,6 +8,7 @@ import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.thermal.BodyForm;
 import doughtide.core.thermal.Conduction;
+import doughtide.core.thermal.CoolingPiece;
 import doughtide.core.thermal.DoughHeat;
 import doughtide.core.thermal.HeatSource;
 import doughtide.core.thermal.TemperatureTrace;
@@ -22,15 +23,20 @@ class PieceCurveTest {
     return RiseModel.of(FORMULA, DoughTemperature.steady(Temperature.ofCelsius(celsius))).run(14);
   }
 
-  private static PieceTemperature around(double celsius) {
+  private static PieceBody around(double celsius) {
     TemperatureTrace air = TemperatureTrace.steady(Temperature.ofCelsius(celsius));
-    return PieceTemperature.of(BALL, air, 0, HeatSource.none(), 12);
+    return new PieceBody(BALL, air, 0, FORMULA.doughPerFlour());
+  }
+
+  /** So much dough to a kilogram of flour that its fermentation does not warm it. */
+  private static PieceBody unwarmed(double celsius) {
+    return new PieceBody(BALL, around(celsius).around(), 0, 1e9);
   }
 
   @Test
   void pieceInAirOfItsOwnTemperatureRisesAsTheBulkDoes() {
     RiseCurve bulk = bulk(25);
-    PieceCurve piece = PieceCurve.of(bulk, 2, around(25), 0, 8, 0.1);
+    PieceCurve piece = PieceCurve.of(bulk, 2, unwarmed(25), 0, 8, 0.1);
 
     for (double hour : new double[] {2, 3.5, 6, 9, 10}) {
       assertThat(piece.riseAt(hour).percent()).isCloseTo(bulk.riseAt(hour).percent(), within(0.02));
@@ -65,20 +71,46 @@ class PieceCurveTest {
   }
 
   @Test
-  void tabulatedTemperaturesAddUp() {
-    PieceTemperature cold = around(4);
-    PieceTemperature warmer = around(6);
+  void coreCoolsAsTheExactSolutionSays() {
+    PieceCurve piece = PieceCurve.of(bulk(25), 3, unwarmed(4), 2, 12, 0.25);
+    CoolingPiece exact =
+        CoolingPiece.start(
+            BALL, Temperature.ofCelsius(25), TemperatureTrace.steady(Temperature.ofCelsius(6)));
 
-    for (int shell = 0; shell < cold.shells(); shell++) {
-      assertThat(cold.celsius(shell, 3.3, 25, 2))
-          .isCloseTo(warmer.celsius(shell, 3.3, 25, 0), within(1e-6));
+    for (double after = 0; after <= 12; after += 1.5) {
+      assertThat(piece.coreCelsiusAt(3 + after)).isCloseTo(exact.coreCelsius(after), within(1e-9));
     }
-    assertThat(cold.coreCelsius(0, 25, 0)).isCloseTo(25, within(1e-9));
-    double sum = 0;
-    for (double fraction : cold.fractions()) {
-      sum += fraction;
+  }
+
+  @Test
+  void airThatChangesBetweenStepsIsFollowedExactly() {
+    TemperatureTrace room = TemperatureTrace.steady(Temperature.ofCelsius(21));
+    TemperatureTrace night = room.then(1.3, TemperatureTrace.steady(Temperature.ofCelsius(4)));
+    PieceBody body = new PieceBody(BALL, night, 1.3, 1e9);
+    PieceCurve piece = PieceCurve.of(bulk(25), 3, body, 1, 10, 0.25);
+    CoolingPiece exact =
+        CoolingPiece.start(
+            BALL,
+            Temperature.ofCelsius(25),
+            room.then(1.3, TemperatureTrace.steady(Temperature.ofCelsius(5))));
+
+    for (double hour : piece.hours()) {
+      assertThat(piece.coreCelsiusAt(hour)).isCloseTo(exact.coreCelsius(hour - 3), within(1e-9));
     }
-    assertThat(sum).isCloseTo(1, within(1e-12));
+  }
+
+  @Test
+  void itsOwnFermentationWarmsItByTheHeatOfTheGasItMakes() {
+    double capacity = BALL.heat().heatCapacityJPerKgK() * FORMULA.doughPerFlour();
+    Conduction insulated = Conduction.of(BodyForm.SPHERE, 0.06, BALL.heat(), 0.01, 8);
+    TemperatureTrace air = TemperatureTrace.steady(Temperature.ofCelsius(25));
+    RiseCurve bulk = bulk(25);
+    PieceBody body = new PieceBody(insulated, air, 0, FORMULA.doughPerFlour());
+    PieceCurve piece = PieceCurve.of(bulk, 3, body, 0, 1, 0.05);
+    double made = bulk.gasAt(4).madeMol() - bulk.gasAt(3).madeMol();
+
+    assertThat(piece.coreCelsiusAt(4) - 25)
+        .isCloseTo(made * HeatSource.FERMENTATION_J_PER_MOL_CO2 / capacity, within(0.02));
   }
 
   @Test

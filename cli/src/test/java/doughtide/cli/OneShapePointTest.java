@@ -1,0 +1,148 @@
+package doughtide.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.LocalDateTime;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/**
+ * The same dough has the same shape point whichever command is asked. Dough and room are equally
+ * warm, so that nothing drifts; each command keeps its own number of members.
+ */
+class OneShapePointTest {
+  private static final double RISE_POINTS = 2;
+  private static final double HOURS = 10.0 / 60;
+  private static final String MIXED = "2027-03-06T09:00";
+  private static final String DAY =
+      " --ready-at 2027-03-07T10:30 --at-the-bench 07:00-22:00 --zone UTC --cold 4C --room 24C";
+
+  @TempDir Path folder;
+
+  /** Hours from mixing to the end of bulk fermentation, and the rise in per cent that shows it. */
+  private record Point(double hours, double percent) {
+    void isLike(Point other) {
+      assertThat(percent).as("rise").isCloseTo(other.percent(), within(RISE_POINTS));
+      assertThat(hours).as("hours").isCloseTo(other.hours(), within(HOURS));
+    }
+  }
+
+  private JsonAnswer ask(String line) {
+    String all = line + " --format json";
+    return JsonAnswer.of(CliRun.in(TestEnvironment.in(folder), all.split(" ")));
+  }
+
+  private static String dough(String celsius) {
+    return " --starter 20% --hydration 72% --zone UTC --dough-temp " + celsius;
+  }
+
+  private Point rise(String celsius, String mixed, String oven) {
+    JsonAnswer answer =
+        ask("rise" + dough(celsius) + " --cold 4C --mixed-at " + mixed + " --bake-at " + oven);
+    return new Point(answer.number("shape.hoursLikely"), answer.number("shape.risePercent"));
+  }
+
+  private static String local(String utc) {
+    return utc.replace("Z", "");
+  }
+
+  private static double hours(String from, String to) {
+    return Duration.between(LocalDateTime.parse(from), LocalDateTime.parse(to)).toMinutes() / 60.0;
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"20C", "24C", "28C"})
+  void riseLeaveAndWantedAgree(String celsius) {
+    Point rise = rise(celsius, MIXED, "2027-03-07T07:00");
+    String leaving = " --now 09:05 --leave-at 20:30 --back-at 21:30 --cold 4C --bake-at 07:00";
+    JsonAnswer leave = ask("leave" + dough(celsius) + " --mixed-at " + MIXED + leaving);
+    int option = optionOfKind(leave, "shape-at-point");
+    double shaped = hours(MIXED, local(leave.text("options." + option + ".shapedAt")));
+    long minutes = Math.round((22 - 0.5 - rise.hours()) * 60);
+    JsonAnswer wanted =
+        ask(
+            "wanted"
+                + dough(celsius)
+                + " --shape-at 2027-03-06T17:00 --cold 4C --hold "
+                + minutes
+                + "min");
+
+    new Point(shaped - 0.5, leave.number("options." + option + ".riseWhenShapedPercent"))
+        .isLike(rise);
+    new Point(wanted.number("answers.0.hoursLikely"), wanted.number("shapeRisePercent"))
+        .isLike(rise);
+  }
+
+  private static int optionOfKind(JsonAnswer leave, String kind) {
+    for (int i = 0; i < leave.number("options.size"); i++) {
+      if (leave.text("options." + i + ".kind").equals(kind)) {
+        return i;
+      }
+    }
+    throw new AssertionError("no option " + kind);
+  }
+
+  @Test
+  void everyPlanOfADayShapesWhereRiseWould() {
+    JsonAnswer day =
+        ask("bake-day --dough-temp 24C --proofer --starter 20% --hydration 72% --plans 6" + DAY);
+    int compared = 0;
+    for (int i = 0; i < day.number("plans.size"); i++) {
+      String plan = "plans." + i;
+      boolean plain = day.text(plan + ".bulkPartlyCold").equals("false");
+      if (plain && day.text(plan + ".proof").equals("cold")) {
+        Steps steps = new Steps(day, plan + ".steps.");
+        steps.point(day.number(plan + ".shapeRisePercent")).isLike(steps.byRise());
+        compared++;
+      }
+    }
+    assertThat(compared).isPositive();
+  }
+
+  @Test
+  void aClassShapesWhereRiseWould() throws IOException {
+    Files.writeString(
+        folder.resolve("class.csv"),
+        "name,loaves,hydration,starter,dough_temp\nPlain,1,72%,20%,24C\n");
+    JsonAnswer day = ask("class-day class.csv" + DAY);
+    Steps steps = new Steps(day, "steps.");
+
+    assertThat(day.text("doughs.0.proof")).isEqualTo("cold");
+    steps.point(day.number("doughs.0.shapeRisePercent")).isLike(steps.byRise());
+  }
+
+  /** The steps of a plan. */
+  private final class Steps {
+    private final JsonAnswer day;
+    private final String path;
+
+    Steps(JsonAnswer day, String path) {
+      this.day = day;
+      this.path = path;
+    }
+
+    private String at(String step) {
+      for (int i = 0; i < day.number(path + "size"); i++) {
+        if (day.text(path + i + ".step").startsWith(step)) {
+          return local(day.text(path + i + ".from"));
+        }
+      }
+      throw new AssertionError("no step " + step);
+    }
+
+    Point point(double percent) {
+      return new Point(hours(at("mix the dough"), at("divide")), percent);
+    }
+
+    Point byRise() {
+      return rise("24C", at("mix the dough"), at("bake"));
+    }
+  }
+}
