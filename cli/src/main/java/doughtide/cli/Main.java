@@ -101,7 +101,8 @@ public final class Main {
       session.out().print(HelpPage.of(command.spec()));
       return;
     }
-    Arguments arguments = new ArgumentParser(command.spec()).parse(words);
+    Arguments arguments =
+        new ArgumentParser(command.spec(), session.environment().catalogue()).parse(words);
     try {
       command.run(arguments, session);
     } catch (InputException e) {

@@ -179,6 +179,20 @@ class ArchitectureTest {
 
   @ArchTest static final ArchRule flourTrialUses = coreRoom("flourtrial", "quantity", "dough");
 
+  @ArchTest
+  static final ArchRule documentUses =
+      coreRoom(
+          "document",
+          "quantity",
+          "dough",
+          "kinetics",
+          "thermal",
+          "rise",
+          "forecast",
+          "loaf",
+          "learning",
+          "flourtrial");
+
   @ArchTest static final ArchRule wordsUse = room(REPORT, "words");
 
   @ArchTest static final ArchRule typeUses = room(REPORT, "type", "words");

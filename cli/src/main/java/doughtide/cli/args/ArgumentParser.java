@@ -1,5 +1,6 @@
 package doughtide.cli.args;
 
+import doughtide.core.document.Catalogue;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Nearest;
 import doughtide.core.quantity.Shorten;
@@ -43,9 +44,15 @@ public final class ArgumentParser {
           Map.entry("lang", "language"));
 
   private final CommandSpec spec;
+  private final Catalogue catalogue;
 
-  public ArgumentParser(CommandSpec spec) {
+  /**
+   * @param spec what the command accepts
+   * @param catalogue what can be named
+   */
+  public ArgumentParser(CommandSpec spec, Catalogue catalogue) {
     this.spec = spec;
+    this.catalogue = catalogue;
   }
 
   /**
@@ -90,7 +97,7 @@ public final class ArgumentParser {
       }
     }
     checkOperands(line.getArgList());
-    return new Arguments(spec, values, line.getArgList());
+    return new Arguments(spec, values, line.getArgList(), catalogue);
   }
 
   private static List<String> valuesOf(CommandLine line, OptionSpec option) {

@@ -1,5 +1,9 @@
 package doughtide.cli.args;
 
+import doughtide.core.document.Catalogue;
+import doughtide.core.dough.Flour;
+import doughtide.core.dough.StarterCondition;
+import doughtide.core.loaf.PieceForm;
 import doughtide.core.quantity.Altitude;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Mass;
@@ -10,6 +14,7 @@ import doughtide.core.quantity.Share;
 import doughtide.core.quantity.ShellWord;
 import doughtide.core.quantity.Shorten;
 import doughtide.core.quantity.Temperature;
+import doughtide.core.thermal.VesselForm;
 import java.util.Arrays;
 import java.util.HashSet;
 import java.util.List;
@@ -25,12 +30,29 @@ public final class Arguments {
   private final CommandSpec spec;
   private final Map<String, List<String>> values;
   private final List<String> operands;
+  private final Catalogue catalogue;
   private final Set<String> asked = new HashSet<>();
 
-  public Arguments(CommandSpec spec, Map<String, List<String>> values, List<String> operands) {
+  /**
+   * @param spec what the command accepts
+   * @param values as typed, by option
+   * @param operands the words after the options
+   * @param catalogue what can be named
+   */
+  public Arguments(
+      CommandSpec spec,
+      Map<String, List<String>> values,
+      List<String> operands,
+      Catalogue catalogue) {
     this.spec = spec;
     this.values = Map.copyOf(values);
     this.operands = List.copyOf(operands);
+    this.catalogue = catalogue;
+  }
+
+  /** What can be named. */
+  public Catalogue catalogue() {
+    return catalogue;
   }
 
   /** The words after the options. */
@@ -78,6 +100,23 @@ public final class Arguments {
 
   public Optional<Mass> mass(String option) {
     return text(option).map(text -> Quantities.mass(typed(option), text));
+  }
+
+  /** A flour or a mix. */
+  public Optional<Flour> flour(String option) {
+    return text(option).map(text -> catalogue.flour(typed(option), text));
+  }
+
+  public Optional<PieceForm> form(String option) {
+    return text(option).map(text -> catalogue.form(typed(option), text));
+  }
+
+  public Optional<VesselForm> vessel(String option) {
+    return text(option).map(text -> catalogue.vessel(typed(option), text));
+  }
+
+  public Optional<StarterCondition> condition(String option) {
+    return text(option).map(text -> catalogue.condition(typed(option), text));
   }
 
   public Optional<Altitude> altitude(String option) {

@@ -1,7 +1,6 @@
 package doughtide.cli.args;
 
 import doughtide.core.quantity.InputException;
-import doughtide.core.quantity.Nearest;
 import doughtide.core.quantity.Quantities;
 import java.time.DateTimeException;
 import java.time.Duration;
@@ -135,38 +134,6 @@ public final class ClockTimes {
         Quantities.shown(name, text)
             + ": times are read on the 24-hour clock: write "
             + time(meant));
-  }
-
-  /**
-   * Reads the name of a zone.
-   *
-   * @param name the option, for messages
-   * @param text for example {@code Europe/Berlin}, {@code UTC} or {@code +01:00}
-   */
-  public static ZoneId zone(String name, String text) {
-    String clean = Quantities.clean(text);
-    try {
-      return ZoneId.of(clean);
-    } catch (DateTimeException e) {
-      String wanted = clean.replace(' ', '_');
-      return zones().stream()
-          .filter(id -> id.equalsIgnoreCase(wanted))
-          .findFirst()
-          .map(ZoneId::of)
-          .orElseThrow(() -> unknownZone(name, text, clean));
-    }
-  }
-
-  private static List<String> zones() {
-    return ZoneId.getAvailableZoneIds().stream().sorted().toList();
-  }
-
-  private static InputException unknownZone(String name, String text, String clean) {
-    String hint =
-        Nearest.to(clean, zones())
-            .map(near -> "did you mean " + near + "?")
-            .orElse("write for example " + name + " Europe/Berlin or " + name + " UTC");
-    return new InputException(Quantities.shown(name, text) + " is no zone known here: " + hint);
   }
 
   /**

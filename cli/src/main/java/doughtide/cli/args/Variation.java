@@ -1,5 +1,6 @@
 package doughtide.cli.args;
 
+import doughtide.core.document.Catalogue;
 import doughtide.core.dough.Flour;
 import doughtide.core.dough.StarterShare;
 import doughtide.core.feeding.FeedRatio;
@@ -123,8 +124,8 @@ public record Variation(Subject subject, List<String> values) {
         .toList();
   }
 
-  public List<Flour> flours() {
-    return read(FlourMix::parse);
+  public List<Flour> flours(Catalogue catalogue) {
+    return read(catalogue::flour);
   }
 
   public List<FeedRatio> ratios() {

@@ -1,6 +1,6 @@
 package doughtide.cli.batch;
 
-import doughtide.cli.text.CsvCells;
+import doughtide.core.document.CsvCells;
 import doughtide.core.quantity.InputException;
 import java.util.LinkedHashMap;
 import java.util.List;

@@ -32,7 +32,7 @@ public final class BatchForecasts {
       return BatchAnswer.refused(row, row.problem());
     }
     try {
-      Arguments arguments = new Arguments(dough, row.values(), List.of());
+      Arguments arguments = new Arguments(dough, row.values(), List.of(), environment.catalogue());
       DoughOptions options = DoughOptions.read(arguments, environment);
       return answer(
           row, forecaster.forecast(options.formula(), options.doughTemperature(arguments)));

@@ -1,7 +1,6 @@
 package doughtide.cli.command;
 
 import doughtide.cli.args.Arguments;
-import doughtide.cli.args.FlourMix;
 import doughtide.cli.args.OptionSpec;
 import doughtide.cli.file.FlourFile;
 import doughtide.cli.options.StarterOptions;
@@ -161,7 +160,7 @@ public record BakeDayOptions(BakeDay day, PlanClock clock, String kitchen) {
           builder.flour(flour.toFlour());
           flour.hydration().ifPresent(builder::hydration);
         });
-    arguments.text(FLOUR).map(text -> FlourMix.parse("--" + FLOUR, text)).ifPresent(builder::flour);
+    arguments.flour(FLOUR).ifPresent(builder::flour);
     arguments.share(HYDRATION).ifPresent(builder::hydration);
     arguments.share(SALT).ifPresent(builder::salt);
     arguments.altitude(ALTITUDE).ifPresent(builder::altitude);
@@ -195,7 +194,7 @@ public record BakeDayOptions(BakeDay day, PlanClock clock, String kitchen) {
       throw new InputException(
           "--piece is the dough of one loaf, 20…5000 g: write for example --piece 850g");
     }
-    PieceForm form = arguments.choice(FORM, PieceForm.class).orElse(PieceForm.ROUND);
+    PieceForm form = arguments.form(FORM).orElse(PieceForm.ROUND);
     day.loaves(arguments.count(LOAVES, 1, 500).orElse(1), piece, form);
   }
 

@@ -54,7 +54,7 @@ public final class BakeDayPage {
                     + " of "
                     + Words.grams(day.piece().grams())
                     + ", "
-                    + day.form().words()
+                    + day.form().key()
                     + "; "
                     + day.dough().flour().name()
                     + ", hydration "

@@ -191,7 +191,10 @@ public record ClassDayOptions(
         common.text(option).ifPresent(text -> values.put(option, List.of(text)));
       }
       row.values().forEach((option, text) -> putOwn(values, option, text));
-      BakeDay read = BakeDayOptions.read(new Arguments(DAY, values, List.of()), environment).day();
+      BakeDay read =
+          BakeDayOptions.read(
+                  new Arguments(DAY, values, List.of(), environment.catalogue()), environment)
+              .day();
       BakeDay.Builder day = read.toBuilder().bench(bench).readyAt(ready(row));
       if (!row.values().containsKey(STARTER)) {
         day.starterPercents(USUAL_SHARES);

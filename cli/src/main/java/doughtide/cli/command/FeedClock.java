@@ -55,7 +55,7 @@ public record FeedClock(Optional<ZonedDateTime> fedAt, Optional<ZonedDateTime> r
     ZoneId zone =
         arguments
             .text(ZONE)
-            .map(name -> ClockTimes.zone("--" + ZONE, name))
+            .map(name -> Quantities.zone("--" + ZONE, name))
             .orElseGet(environment::zone);
     Instant now = environment.now();
     Optional<ZonedDateTime> fed =

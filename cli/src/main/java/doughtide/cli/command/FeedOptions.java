@@ -1,7 +1,6 @@
 package doughtide.cli.command;
 
 import doughtide.cli.args.Arguments;
-import doughtide.cli.args.FlourMix;
 import doughtide.cli.args.OptionSpec;
 import doughtide.cli.args.TemperatureSteps;
 import doughtide.cli.file.FlourFile;
@@ -127,25 +126,19 @@ public record FeedOptions(
     Flour flour =
         FlourFile.read(arguments, environment)
             .map(FlourRecord::toFlour)
-            .or(() -> flour(arguments, FLOUR))
+            .or(() -> arguments.flour(FLOUR))
             .orElse(FlourClass.WHITE.flour());
     Starter starter =
         new Starter(
             arguments.share(STARTER_HYDRATION).orElse(Share.ofPercent(100)),
-            flour(arguments, STARTER_FLOUR).orElse(flour),
-            arguments
-                .choice(STARTER_CONDITION, StarterCondition.class)
-                .orElse(StarterCondition.RIPE));
+            arguments.flour(STARTER_FLOUR).orElse(flour),
+            arguments.condition(STARTER_CONDITION).orElse(StarterCondition.RIPE));
     return new Feeding(
         starter,
         ratio.orElseGet(() -> FeedRatio.oneTo(1, starter.hydration())),
         flour,
         arguments.share(SALT).orElse(Share.ofPercent(0)),
         arguments.altitude(ALTITUDE).orElse(Altitude.SEA_LEVEL));
-  }
-
-  private static Optional<Flour> flour(Arguments arguments, String option) {
-    return arguments.text(option).map(text -> FlourMix.parse("--" + option, text));
   }
 
   private static FeedRatio core(Quantities.FeedRatio typed) {

@@ -3,10 +3,10 @@ package doughtide.cli.command;
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.CommandSpec;
 import doughtide.cli.file.FileProblem;
-import doughtide.cli.file.FlourFile;
 import doughtide.cli.file.OutputFile;
 import doughtide.cli.options.OutputOptions;
 import doughtide.cli.session.Session;
+import doughtide.core.document.FlourDocument;
 import doughtide.core.flourtrial.AbsorptionFit;
 import doughtide.core.flourtrial.BowlPlan;
 import doughtide.core.flourtrial.FlourRecord;
@@ -198,12 +198,12 @@ public final class FlourCommand implements Command {
             .map(graded::withHydrationPercent)
             .orElse(graded);
     arguments.refuseUnasked("flour save");
-    file.write(FlourFile.text(record));
+    file.write(FlourDocument.text(record));
     if (format == OutputOptions.Format.JSON) {
       FlourJson.saved(record, file.shown(), session.out());
     } else {
       session.out().println("Saved in " + FileProblem.quoted(file.shown()) + ":");
-      session.out().print(FlourFile.text(record));
+      session.out().print(FlourDocument.text(record));
     }
   }
 

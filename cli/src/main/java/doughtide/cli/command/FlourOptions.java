@@ -1,23 +1,21 @@
 package doughtide.cli.command;
 
 import doughtide.cli.args.Arguments;
-import doughtide.cli.args.FlourMix;
 import doughtide.cli.args.OptionSpec;
-import doughtide.cli.file.FileProblem;
+import doughtide.cli.file.DocumentFile;
 import doughtide.cli.file.FlourFile;
-import doughtide.cli.file.InputLines;
 import doughtide.cli.session.Environment;
 import doughtide.cli.text.OneLine;
+import doughtide.core.document.BowlsDocument;
+import doughtide.core.dough.Flour;
 import doughtide.core.dough.FlourClass;
 import doughtide.core.flourtrial.Experience;
 import doughtide.core.flourtrial.FlourRecord;
 import doughtide.core.flourtrial.GradedBowl;
-import doughtide.core.flourtrial.TrialFile;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Share;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -96,12 +94,12 @@ public final class FlourOptions {
         FlourFile.read(arguments, environment)
             .orElseGet(
                 () -> {
-                  String flour = arguments.text(FLOUR).orElse("white");
+                  Flour flour = arguments.flour(FLOUR).orElse(FlourClass.WHITE.flour());
                   return new FlourRecord(
-                      FlourMix.parse("--" + FLOUR, flour).name(),
+                      flour.name(),
                       Optional.empty(),
                       Optional.empty(),
-                      FlourFile.mix("--" + FLOUR, flour),
+                      flour,
                       OptionalDouble.empty(),
                       OptionalDouble.empty(),
                       OptionalDouble.empty(),
@@ -111,8 +109,8 @@ public final class FlourOptions {
     return new FlourRecord(
         word(arguments, NAME).orElse(base.name()),
         word(arguments, LOT).or(base::lot),
-        arguments.text(DATE).map(text -> FlourFile.date("--" + DATE, text)).or(base::date),
-        base.mix(),
+        arguments.text(DATE).map(text -> Quantities.date("--" + DATE, text)).or(base::date),
+        base.classes(),
         percent(arguments, PROTEIN, base.proteinPercent()),
         percent(arguments, MOISTURE, base.moisturePercent()),
         percent(arguments, ASH, base.ashPercent()),
@@ -141,21 +139,11 @@ public final class FlourOptions {
 
   /** The grades in a file. */
   public static List<GradedBowl> grades(String option, String name, Environment environment) {
-    List<String> text = new ArrayList<>();
-    try (InputLines lines = InputLines.open(option, name, environment)) {
-      Optional<InputLines.Line> line = lines.next();
-      while (line.isPresent()) {
-        text.add(line.get().text());
-        Checks.inRange(
-            "number of lines in " + FileProblem.quoted(name), text.size(), 0, 20_000, "");
-        line = lines.next();
-      }
-    }
-    try {
-      return TrialFile.parse(text);
-    } catch (InputException e) {
-      throw e.inWords(FileProblem.quoted(name) + " " + e.getMessage());
-    }
+    return DocumentFile.read(
+        option,
+        name,
+        environment,
+        lines -> BowlsDocument.read(lines, environment.catalogue().vocabulary()));
   }
 
   /** Refuses options that say nothing here. */

@@ -125,7 +125,7 @@ public final class HandoutPages {
           case STARTER, PREFERMENTED ->
               Comparison.ofStarterShares(withTemperature(), vary.starterShares());
           case HYDRATION -> Comparison.ofHydrations(withTemperature(), vary.shares());
-          case FLOUR -> Comparison.ofFlours(withTemperature(), vary.flours());
+          case FLOUR -> Comparison.ofFlours(withTemperature(), vary.flours(arguments.catalogue()));
           case RATIO -> throw notHere(vary.subject());
         };
     return handouts().comparison(comparison, rise());

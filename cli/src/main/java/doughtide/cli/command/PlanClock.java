@@ -52,7 +52,7 @@ public record PlanClock(ClockTimes times, ZonedDateTime readyAt, ZonedDateTime n
     ZoneId zone =
         arguments
             .text(ZONE)
-            .map(name -> ClockTimes.zone("--" + ZONE, name))
+            .map(name -> Quantities.zone("--" + ZONE, name))
             .orElseGet(environment::zone);
     ZonedDateTime now = environment.now().atZone(zone);
     String text = arguments.text(READY_AT).orElseThrow(() -> arguments.missing(READY_AT));

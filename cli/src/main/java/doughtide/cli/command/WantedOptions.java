@@ -14,6 +14,7 @@ import doughtide.core.loaf.Proof;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Mass;
+import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.DoughTemperature;
@@ -188,7 +189,7 @@ public record WantedOptions(
     ZoneId zone =
         arguments
             .text(ZONE)
-            .map(name -> ClockTimes.zone("--" + ZONE, name))
+            .map(name -> Quantities.zone("--" + ZONE, name))
             .orElseGet(environment::zone);
     return arguments
         .text(option)

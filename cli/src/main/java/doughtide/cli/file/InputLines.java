@@ -14,6 +14,7 @@ import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.NoSuchFileException;
 import java.nio.file.Path;
+import java.util.Iterator;
 import java.util.Optional;
 
 /**
@@ -98,6 +99,25 @@ public final class InputLines implements Closeable {
     } catch (IOException e) {
       throw FileProblem.of(shown, e);
     }
+  }
+
+  /** The lines from here on, for a reader of the library. */
+  public Iterator<String> iterator() {
+    return new Iterator<>() {
+      private Optional<Line> following = InputLines.this.next();
+
+      @Override
+      public boolean hasNext() {
+        return following.isPresent();
+      }
+
+      @Override
+      public String next() {
+        String text = following.orElseThrow().text();
+        following = InputLines.this.next();
+        return text;
+      }
+    };
   }
 
   /** The name for messages, in quotes. */

@@ -2,7 +2,7 @@ package doughtide.cli.file;
 
 import doughtide.cli.args.ClockTimes;
 import doughtide.cli.session.Environment;
-import doughtide.cli.text.CsvCells;
+import doughtide.core.document.CsvCells;
 import doughtide.core.forecast.Warning;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;

@@ -44,7 +44,7 @@ public final class ReadingsClock {
 
   /** The clock of a file whose head is known. */
   public static ReadingsClock of(ReadingsHead head, ZoneId usual) {
-    ZoneId zone = head.zone().map(text -> ClockTimes.zone("zone:", text)).orElse(usual);
+    ZoneId zone = head.zone().map(text -> Quantities.zone("zone:", text)).orElse(usual);
     Optional<String> text = head.mixedAt().map(Quantities::clean);
     if (text.isEmpty()) {
       return new ReadingsClock(zone, null, null);

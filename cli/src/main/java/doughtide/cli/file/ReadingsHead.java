@@ -1,7 +1,6 @@
 package doughtide.cli.file;
 
 import doughtide.cli.args.Arguments;
-import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.CommandSpec;
 import doughtide.cli.args.OptionSpec;
 import doughtide.cli.options.DoughOptions;
@@ -94,11 +93,15 @@ public final class ReadingsHead {
       throw unknown(key);
     }
     try {
-      DoughOptions.read(new Arguments(SPEC, Map.of(name, List.of(value)), List.of()), environment);
+      DoughOptions.read(arguments(Map.of(name, List.of(value))), environment);
     } catch (InputException e) {
       throw e.inWords(inWordsOfTheFile(String.valueOf(e.getMessage())));
     }
     refuseSecond(key, options.put(name, List.of(value)) == null ? null : value);
+  }
+
+  private Arguments arguments(Map<String, List<String>> values) {
+    return new Arguments(SPEC, values, List.of(), environment.catalogue());
   }
 
   private static void refuseSecond(String key, @org.jspecify.annotations.Nullable String before) {
@@ -133,7 +136,7 @@ public final class ReadingsHead {
     } else if (key.equals(START_HEIGHT)) {
       millimetres(START_HEIGHT + ":", value);
     } else if (key.equals(ZONE)) {
-      ClockTimes.zone(ZONE + ":", value);
+      Quantities.zone(ZONE + ":", value);
     }
   }
 
@@ -155,7 +158,7 @@ public final class ReadingsHead {
   /** The dough; what the head does not say is as the options of {@code rise} assume. */
   public DoughFormula formula() {
     try {
-      return DoughOptions.read(new Arguments(SPEC, options, List.of()), environment).formula();
+      return DoughOptions.read(arguments(options), environment).formula();
     } catch (InputException e) {
       throw e.inWords(inWordsOfTheFile(String.valueOf(e.getMessage())));
     }

@@ -5,6 +5,7 @@ import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.OptionSpec;
 import doughtide.cli.session.Environment;
 import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Quantities;
 import java.time.ZoneId;
 import java.util.List;
 import java.util.Optional;
@@ -42,7 +43,7 @@ public final class ClockOptions {
           ZoneId zone =
               arguments
                   .text(ZONE)
-                  .map(name -> ClockTimes.zone("--" + ZONE, name))
+                  .map(name -> Quantities.zone("--" + ZONE, name))
                   .orElseGet(environment::zone);
           return ClockTimes.parse("--" + MIXED_AT, text, zone, environment.now());
         });

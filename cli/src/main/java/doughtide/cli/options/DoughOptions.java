@@ -1,7 +1,6 @@
 package doughtide.cli.options;
 
 import doughtide.cli.args.Arguments;
-import doughtide.cli.args.FlourMix;
 import doughtide.cli.args.OptionSpec;
 import doughtide.cli.args.TemperatureSteps;
 import doughtide.cli.args.Words;
@@ -111,7 +110,7 @@ public record DoughOptions(
     DoughFormula.Builder builder = DoughFormula.builder().starter(starter(arguments));
     arguments.share(STARTER).map(StarterShare::ofAddedFlour).ifPresent(builder::starterShare);
     arguments.share(PREFERMENTED).map(StarterShare::prefermented).ifPresent(builder::starterShare);
-    flour(arguments, FLOUR).ifPresent(builder::flour);
+    arguments.flour(FLOUR).ifPresent(builder::flour);
     FlourFile.read(arguments, environment).ifPresent(record -> take(record, builder));
     arguments.share(HYDRATION).ifPresent(builder::hydration);
     arguments.text(DOUGH_YIELD).map(DoughOptions::doughYield).ifPresent(builder::doughYield);
@@ -133,16 +132,11 @@ public record DoughOptions(
     return Quantities.number("--" + DOUGH_YIELD, text, 145, 300);
   }
 
-  private static Optional<Flour> flour(Arguments arguments, String option) {
-    return arguments.text(option).map(text -> FlourMix.parse("--" + option, text));
-  }
-
   private static Starter starter(Arguments arguments) {
     Starter usual = Starter.ripe();
     Share hydration = arguments.share(STARTER_HYDRATION).orElse(usual.hydration());
-    Flour flour = flour(arguments, STARTER_FLOUR).orElse(usual.flour());
-    StarterCondition condition =
-        arguments.choice(STARTER_CONDITION, StarterCondition.class).orElse(usual.condition());
+    Flour flour = arguments.flour(STARTER_FLOUR).orElse(usual.flour());
+    StarterCondition condition = arguments.condition(STARTER_CONDITION).orElse(usual.condition());
     return new Starter(hydration, flour, condition);
   }
 

@@ -151,7 +151,7 @@ public record ProofOptions(List<Proof> ways) {
   }
 
   private static UnaryOperator<Proof> details(Arguments arguments) {
-    PieceForm form = arguments.choice(FORM, PieceForm.class).orElse(PieceForm.ROUND);
+    PieceForm form = arguments.form(FORM).orElse(PieceForm.ROUND);
     Optional<Mass> mass = arguments.mass(PIECE);
     Optional<Rise> target = arguments.rise(TARGET);
     return plain -> {
@@ -182,7 +182,7 @@ public record ProofOptions(List<Proof> ways) {
   /** The proof in words, for the page. */
   public static String words(Proof proof) {
     StringBuilder words = new StringBuilder();
-    words.append(Words.grams(proof.mass().grams())).append(", ").append(proof.form().words());
+    words.append(Words.grams(proof.mass().grams())).append(", ").append(proof.form().key());
     words.append("; rest and shaping ").append(Words.duration(proof.restHours()));
     proof
         .room()

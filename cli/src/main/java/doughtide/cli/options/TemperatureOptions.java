@@ -22,6 +22,7 @@ import doughtide.core.thermal.LoggedReadings;
 import doughtide.core.thermal.Material;
 import doughtide.core.thermal.RoomCooling;
 import doughtide.core.thermal.Vessel;
+import doughtide.core.thermal.VesselForm;
 import java.util.List;
 import java.util.Optional;
 
@@ -58,13 +59,6 @@ public record TemperatureOptions(
    * @param temperature of that dough
    */
   public record Jar(Mass mass, DoughTemperature temperature) {}
-
-  /** What a dough may stand in. */
-  public enum VesselForm {
-    BOWL,
-    TUB,
-    JAR
-  }
 
   /** What it may be made of, in a baker's words. */
   public enum VesselMaterial {
@@ -214,12 +208,7 @@ public record TemperatureOptions(
 
   private static RoomCooling cooling(Arguments arguments, DoughFormula formula) {
     Material material = material(arguments).material;
-    Vessel covered =
-        switch (form(arguments)) {
-          case BOWL -> Vessel.bowl(material);
-          case TUB -> Vessel.tub(material);
-          case JAR -> Vessel.jar(material);
-        };
+    Vessel covered = form(arguments).of(material);
     Vessel vessel = cover(arguments) == Cover.OPEN ? covered.open() : covered;
     Mass mass = doughMass(arguments);
     return Quantities.named(
@@ -229,7 +218,7 @@ public record TemperatureOptions(
   }
 
   private static VesselForm form(Arguments arguments) {
-    return arguments.choice(VESSEL, VesselForm.class).orElse(VesselForm.TUB);
+    return arguments.vessel(VESSEL).orElse(VesselForm.TUB);
   }
 
   private static VesselMaterial material(Arguments arguments) {
@@ -246,7 +235,7 @@ public record TemperatureOptions(
         + " "
         + Arguments.word(material(arguments))
         + " "
-        + Arguments.word(form(arguments))
+        + form(arguments).key()
         + ", "
         + Words.grams(mass.grams())
         + " of dough"

@@ -1,5 +1,6 @@
 package doughtide.cli.session;
 
+import doughtide.core.document.Catalogue;
 import java.io.InputStream;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -19,6 +20,11 @@ public interface Environment {
 
   /** Standard input. */
   InputStream in();
+
+  /** What can be named in options and files. */
+  default Catalogue catalogue() {
+    return Catalogue.standard();
+  }
 
   /** Whether a person watches, so that progress may be shown. */
   boolean terminal();

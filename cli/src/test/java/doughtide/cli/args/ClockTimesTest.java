@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import doughtide.cli.TestEnvironment;
 import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Quantities;
 import java.time.Instant;
 import java.time.ZoneId;
 import org.junit.jupiter.api.Test;
@@ -76,7 +77,7 @@ class ClockTimesTest {
   @ParameterizedTest
   @ValueSource(strings = {"Europe/Berlin", "europe/berlin", " Europe/Berlin ", "\"Europe/Berlin\""})
   void zonesAreReadInAnyCase(String text) {
-    assertThat(ClockTimes.zone("--zone", text)).isEqualTo(BERLIN);
+    assertThat(Quantities.zone("--zone", text)).isEqualTo(BERLIN);
   }
 
   private static ClockTimes berlin(String text) {

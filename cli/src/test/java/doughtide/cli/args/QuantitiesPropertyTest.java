@@ -3,6 +3,7 @@ package doughtide.cli.args;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import doughtide.cli.TestEnvironment;
+import doughtide.core.document.Catalogue;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Quantities;
 import java.util.List;
@@ -28,8 +29,8 @@ class QuantitiesPropertyTest {
           Quantities::hours,
           Quantities::feedRatio,
           TemperatureSteps::parse,
-          FlourMix::parse,
-          ClockTimes::zone,
+          Catalogue.standard()::flour,
+          Quantities::zone,
           (name, text) ->
               ClockTimes.parse(name, text, TestEnvironment.plain().zone(), TestEnvironment.NOW),
           (name, text) -> Quantities.count(name, text, 1, 9),

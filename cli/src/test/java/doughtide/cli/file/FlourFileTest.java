@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import doughtide.cli.CliRun;
 import doughtide.cli.TestEnvironment;
+import doughtide.core.document.Catalogue;
+import doughtide.core.document.FlourDocument;
 import doughtide.core.dough.FlourClass;
 import doughtide.core.flourtrial.FlourRecord;
 import doughtide.core.flourtrial.Grade;
@@ -39,9 +41,7 @@ class FlourFileTest {
             "Fenside rye: the dark one",
             Optional.of("L 12"),
             Optional.of(LocalDate.of(2027, 3, 6)),
-            List.of(
-                new FlourRecord.MixPart(FlourClass.RYE, 62.5),
-                new FlourRecord.MixPart(FlourClass.WHOLEMEAL_RYE, 37.5)),
+            Catalogue.standard().flour("flour", "rye:62.5%,wholemeal rye:37.5%"),
             OptionalDouble.of(9.25),
             OptionalDouble.of(13),
             OptionalDouble.of(1.35),
@@ -50,7 +50,7 @@ class FlourFileTest {
                 new GradedBowl("6 March, later", "#2", 76, Grade.TORN)),
             OptionalDouble.of(78));
 
-    assertThat(read(FlourFile.text(record))).isEqualTo(record);
+    assertThat(read(FlourDocument.text(record))).isEqualTo(record);
   }
 
   @Test
@@ -65,11 +65,11 @@ class FlourFileTest {
       delimiter = '|',
       quoteCharacter = '`',
       value = {
-        "colour: white | 'flour.txt' line 3: 'colour' is not known: begin the line with one of name",
+        "colour: white | 'flour.txt' line 3: 'colour:' is not known here: the keys are name, lot",
         "protein: 12 | 'flour.txt' line 3: protein 12 has no unit: write protein 12%",
-        "protein: | 'flour.txt' line 3: 'protein' has no value",
+        "protein: | 'flour.txt' line 3: 'protein:' has no value",
         "protein: 90% | 'flour.txt': protein 90 % is outside 0…50 %",
-        "name: again | 'flour.txt' line 3: 'name' stands here a second time",
+        "name: again | 'flour.txt' line 3: 'name:' is given twice",
         "date: 6 March | 'flour.txt' line 3: date \"6 March\" is not a date: write for example",
         "bowl: a; b; 72% | 'flour.txt' line 3: 3 columns, there must be 4",
         "bowl: a; b; 72%; so-so | 'flour.txt' line 3: grade 'so-so' is not known: use one of",
@@ -84,7 +84,7 @@ class FlourFileTest {
   void anotherFileIsRefused() {
     assertThatThrownBy(() -> read("name: Harrow white\n"))
         .isInstanceOf(InputException.class)
-        .hasMessageStartingWith("'flour.txt' is no flour record: it needs");
+        .hasMessageStartingWith("'flour.txt': there is no line 'flour: …': add for example");
   }
 
   @Test

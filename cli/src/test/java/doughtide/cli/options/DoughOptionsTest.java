@@ -7,6 +7,7 @@ import doughtide.cli.TestEnvironment;
 import doughtide.cli.args.ArgumentParser;
 import doughtide.cli.args.CommandSpec;
 import doughtide.cli.text.Understood;
+import doughtide.core.document.Catalogue;
 import doughtide.core.dough.StarterCondition;
 import java.util.List;
 import org.junit.jupiter.api.Test;
@@ -60,7 +61,8 @@ class DoughOptionsTest {
   private static DoughOptions read(String... words) {
     CommandSpec spec = CommandSpec.named("test", "test").options(DoughOptions.specs()).build();
     return DoughOptions.read(
-        new ArgumentParser(spec).parse(List.of(words)), TestEnvironment.plain());
+        new ArgumentParser(spec, Catalogue.standard()).parse(List.of(words)),
+        TestEnvironment.plain());
   }
 
   private static List<String> lines(DoughOptions dough) {

@@ -8,6 +8,7 @@ import doughtide.cli.args.ArgumentParser;
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.CommandSpec;
 import doughtide.cli.file.OutputFile;
+import doughtide.core.document.Catalogue;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -53,6 +54,6 @@ class OutputOptionsTest {
             .options(
                 OutputOptions.format(), OutputOptions.chart("rise.pdf"), OutputOptions.overwrite())
             .build();
-    return new ArgumentParser(spec).parse(List.of(words));
+    return new ArgumentParser(spec, Catalogue.standard()).parse(List.of(words));
   }
 }

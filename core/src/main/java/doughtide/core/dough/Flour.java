@@ -6,7 +6,10 @@ import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Share;
 import java.io.Serializable;
 import java.util.ArrayList;
+import java.util.Collections;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.TreeSet;
 
 /**
@@ -19,6 +22,7 @@ import java.util.TreeSet;
  * }</pre>
  *
  * @param name as printed
+ * @param parts the classes it consists of, each by its key with its share; the shares add up to 1
  * @param composition mass fractions as sold
  * @param retention gas share of the volume above which a well-made dough of this flour begins to
  *     leak, 0.2…0.8
@@ -30,6 +34,7 @@ import java.util.TreeSet;
  */
 public record Flour(
     String name,
+    Map<String, Share> parts,
     Composition composition,
     double retention,
     double gluten,
@@ -51,7 +56,39 @@ public record Flour(
     }
     Checks.inRange("gas retention of the flour", retention, 0.2, 0.8, "");
     Checks.inRange("gluten share of the flour", gluten, 0, 1, "");
+    if (parts.isEmpty()) {
+      throw new InputException("flour '" + name + "' has no parts: give the key of its class");
+    }
+    parts = Collections.unmodifiableMap(new LinkedHashMap<>(parts));
     cereals = List.copyOf(new TreeSet<>(cereals));
+  }
+
+  /**
+   * A class of flour, which is its own only part; its name is its key in options and documents.
+   *
+   * @param name in English, small letters, for example {@code "wholemeal wheat"}
+   * @param composition mass fractions as sold
+   * @param retention 0.2…0.8
+   * @param gluten 0…1
+   * @param targetRise usual rise at the oven
+   * @param cereals for allergen lines
+   * @throws InputException if a value is outside its range
+   */
+  public Flour(
+      String name,
+      Composition composition,
+      double retention,
+      double gluten,
+      Rise targetRise,
+      List<String> cereals) {
+    this(
+        name,
+        Map.of(name, Share.ofFraction(1)),
+        composition,
+        retention,
+        gluten,
+        targetRise,
+        cereals);
   }
 
   /**
@@ -63,7 +100,7 @@ public record Flour(
   public record Part(Flour flour, Share share) implements Serializable {}
 
   /**
-   * A mix; every property adds up linearly by share.
+   * A mix; every property adds up linearly by share, and so do the classes it consists of.
    *
    * @param parts one or more flours whose shares add up to 100 %
    * @return the mix, named after its parts
@@ -92,16 +129,54 @@ public record Flour(
       double share = soFar > 0 ? part.share().fraction() / soFar : 0;
       mixed = mixed.mixedWith(part.flour(), share);
     }
-    return mixed.withName(nameOf(parts));
+    Map<String, Share> classes = classes(parts);
+    boolean own = parts.stream().anyMatch(part -> part.flour().hasOwnName());
+    return mixed.named(own ? nameOf(parts) : nameOf(classes), classes);
+  }
+
+  private static Map<String, Share> classes(List<Part> parts) {
+    Map<String, Share> classes = new LinkedHashMap<>();
+    for (Part part : parts) {
+      part.flour()
+          .parts()
+          .forEach(
+              (key, share) ->
+                  classes.merge(
+                      key,
+                      Share.ofFraction(share.fraction() * part.share().fraction()),
+                      (one, other) -> Share.ofFraction(one.fraction() + other.fraction())));
+    }
+    return classes;
   }
 
   private static String nameOf(List<Part> parts) {
-    List<String> names = new ArrayList<>();
-    for (Part part : parts) {
-      names.add(Checks.plain(part.share().percent()) + " % " + part.flour().name());
+    return joined(parts.stream().map(part -> percent(part.share()) + part.flour().name()).toList());
+  }
+
+  private static String nameOf(Map<String, Share> classes) {
+    if (classes.size() == 1) {
+      return classes.keySet().iterator().next();
     }
+    List<String> names = new ArrayList<>();
+    classes.forEach((key, share) -> names.add(percent(share) + key));
+    return joined(names);
+  }
+
+  private static String percent(Share share) {
+    return Checks.plain(share.percent()) + " % ";
+  }
+
+  private static String joined(List<String> names) {
     String joined = String.join(", ", names);
-    return joined.length() <= LONGEST_NAME ? joined : parts.size() + " flours";
+    return joined.length() <= LONGEST_NAME ? joined : names.size() + " flours";
+  }
+
+  /**
+   * Whether somebody has named it, as the bag it came in; else its name only tells its {@link
+   * #parts}.
+   */
+  public boolean hasOwnName() {
+    return !name.equals(nameOf(parts));
   }
 
   private Flour mixedWith(Flour other, double share) {
@@ -110,6 +185,7 @@ public record Flour(
     both.addAll(other.cereals);
     return new Flour(
         name,
+        parts,
         composition.mixedWith(other.composition, share),
         own * retention + share * other.retention,
         own * gluten + share * other.gluten,
@@ -119,7 +195,11 @@ public record Flour(
 
   /** The same flour under another name. */
   public Flour withName(String newName) {
-    return new Flour(newName, composition, retention, gluten, targetRise, cereals);
+    return named(newName, parts);
+  }
+
+  private Flour named(String newName, Map<String, Share> newParts) {
+    return new Flour(newName, newParts, composition, retention, gluten, targetRise, cereals);
   }
 
   /** The same flour with another moisture, 0…20 %. */
@@ -134,11 +214,11 @@ public record Flour(
 
   /** The same flour with another composition. */
   public Flour withComposition(Composition newComposition) {
-    return new Flour(name, newComposition, retention, gluten, targetRise, cereals);
+    return new Flour(name, parts, newComposition, retention, gluten, targetRise, cereals);
   }
 
   /** The same flour with another target rise at the oven. */
   public Flour withTargetRise(Rise rise) {
-    return new Flour(name, composition, retention, gluten, rise, cereals);
+    return new Flour(name, parts, composition, retention, gluten, rise, cereals);
   }
 }

@@ -26,7 +26,7 @@ import java.util.OptionalDouble;
  * @param name name of the flour, 1…100 characters
  * @param lot lot printed on the bag
  * @param date day of the record
- * @param mix flour classes and their shares, which add up to 100 %
+ * @param classes the class of flour it belongs to, or a mix of classes, without the figures below
  * @param proteinPercent protein of the flour as sold, 0…50 %
  * @param moisturePercent water in the flour as sold, 0…20 %
  * @param ashPercent minerals of the flour as sold, 0…10 %
@@ -37,7 +37,7 @@ public record FlourRecord(
     String name,
     Optional<String> lot,
     Optional<LocalDate> date,
-    List<MixPart> mix,
+    Flour classes,
     OptionalDouble proteinPercent,
     OptionalDouble moisturePercent,
     OptionalDouble ashPercent,
@@ -51,23 +51,7 @@ public record FlourRecord(
   private static final double LITTLE_GLUTEN = 0.5;
 
   /**
-   * One class of a mix.
-   *
-   * @param flourClass the class
-   * @param sharePercent its share, 0…100 %
-   */
-  public record MixPart(FlourClass flourClass, double sharePercent) {
-    /**
-     * @throws InputException if the share is out of range
-     */
-    public MixPart {
-      Checks.inRange(
-          "flour-share", "share of " + flourClass.flour().name(), sharePercent, 0, 100, "%");
-    }
-  }
-
-  /**
-   * @throws InputException if a value is out of range or the shares do not add up to 100 %
+   * @throws InputException if a value is out of range
    */
   public FlourRecord {
     name = name.strip();
@@ -80,9 +64,8 @@ public record FlourRecord(
     moisturePercent.ifPresent(value -> Checks.inRange("flour moisture", value, 0, 20, "%"));
     ashPercent.ifPresent(value -> Checks.inRange("ash", value, 0, 10, "%"));
     hydrationPercent.ifPresent(value -> Checks.inRange("hydration", value, 45, 200, "%"));
-    mix = List.copyOf(mix);
     bowls = List.copyOf(bowls);
-    flour(name, mix, moisturePercent, proteinPercent, ashPercent);
+    flour(name, classes, moisturePercent, proteinPercent, ashPercent);
   }
 
   /** A record of a single class with nothing else known. */
@@ -91,7 +74,7 @@ public record FlourRecord(
         name,
         Optional.empty(),
         Optional.empty(),
-        List.of(new MixPart(flourClass, 100)),
+        flourClass.flour(),
         OptionalDouble.empty(),
         OptionalDouble.empty(),
         OptionalDouble.empty(),
@@ -101,20 +84,16 @@ public record FlourRecord(
 
   /** The flour as the model uses it: the classes' mix with the figures of the bag put in. */
   public Flour toFlour() {
-    return flour(name, mix, moisturePercent, proteinPercent, ashPercent);
+    return flour(name, classes, moisturePercent, proteinPercent, ashPercent);
   }
 
   private static Flour flour(
       String name,
-      List<MixPart> mix,
+      Flour classes,
       OptionalDouble moisture,
       OptionalDouble protein,
       OptionalDouble ash) {
-    List<Flour.Part> parts = new ArrayList<>();
-    for (MixPart part : mix) {
-      parts.add(new Flour.Part(part.flourClass().flour(), Share.ofPercent(part.sharePercent())));
-    }
-    Flour usual = Flour.mix(parts).withName(name);
+    Flour usual = classes.withName(name);
     Composition dry = usual.composition();
     if (moisture.isPresent()) {
       dry = dry.withMoisture(moisture.getAsDouble() / 100);
@@ -164,7 +143,7 @@ public record FlourRecord(
         name,
         Optional.of(newLot),
         date,
-        mix,
+        classes,
         proteinPercent,
         moisturePercent,
         ashPercent,
@@ -178,7 +157,7 @@ public record FlourRecord(
         name,
         lot,
         Optional.of(newDate),
-        mix,
+        classes,
         proteinPercent,
         moisturePercent,
         ashPercent,
@@ -194,7 +173,7 @@ public record FlourRecord(
         name,
         lot,
         date,
-        mix,
+        classes,
         OptionalDouble.of(percent),
         moisturePercent,
         ashPercent,
@@ -210,7 +189,7 @@ public record FlourRecord(
         name,
         lot,
         date,
-        mix,
+        classes,
         proteinPercent,
         OptionalDouble.of(percent),
         ashPercent,
@@ -226,7 +205,7 @@ public record FlourRecord(
         name,
         lot,
         date,
-        mix,
+        classes,
         proteinPercent,
         moisturePercent,
         OptionalDouble.of(percent),
@@ -240,7 +219,7 @@ public record FlourRecord(
         name,
         lot,
         date,
-        mix,
+        classes,
         proteinPercent,
         moisturePercent,
         ashPercent,
@@ -256,7 +235,7 @@ public record FlourRecord(
         name,
         lot,
         date,
-        mix,
+        classes,
         proteinPercent,
         moisturePercent,
         ashPercent,

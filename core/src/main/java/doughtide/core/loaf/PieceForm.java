@@ -4,64 +4,49 @@ import doughtide.core.quantity.InputException;
 import doughtide.core.thermal.Material;
 import doughtide.core.thermal.PieceShape;
 import doughtide.core.thermal.Wall;
-import java.util.Arrays;
-import java.util.Locale;
+import java.io.Serializable;
+import java.util.List;
 
 /**
- * The forms a piece is proofed in, each with the wall it usually lies against. A new form is one
- * line here.
+ * A form in which a piece is proofed, with the wall it usually lies against.
+ *
+ * @param key what it is called in options and documents, in English, small letters
+ * @param shape its geometry
+ * @param wall what it lies against
  */
-public enum PieceForm {
+public record PieceForm(String key, PieceShape shape, Wall wall) implements Serializable {
+
   /** A round loaf in a cane basket. */
-  ROUND("round", PieceShape.round(), Wall.of(Material.CANE_BASKET)),
+  public static final PieceForm ROUND =
+      new PieceForm("round", PieceShape.round(), Wall.of(Material.CANE_BASKET));
+
   /** An oval loaf in a cane basket. */
-  OVAL("oval", PieceShape.oval(), Wall.of(Material.CANE_BASKET)),
+  public static final PieceForm OVAL =
+      new PieceForm("oval", PieceShape.oval(), Wall.of(Material.CANE_BASKET));
+
   /** A loaf in a steel tin. */
-  TIN("tin", PieceShape.tin(), Wall.of(Material.STEEL)),
+  public static final PieceForm TIN =
+      new PieceForm("tin", PieceShape.tin(), Wall.of(Material.STEEL));
+
   /** A long loaf on a cloth. */
-  BAGUETTE("baguette", PieceShape.baguette(), Wall.NONE),
+  public static final PieceForm BAGUETTE =
+      new PieceForm("baguette", PieceShape.baguette(), Wall.NONE);
+
   /** Dough left in a plastic tub. */
-  TUB("tub", PieceShape.tub(), Wall.of(Material.POLYPROPYLENE));
-
-  private final String words;
-  private final PieceShape shape;
-  private final Wall wall;
-
-  PieceForm(String words, PieceShape shape, Wall wall) {
-    this.words = words;
-    this.shape = shape;
-    this.wall = wall;
-  }
-
-  /** As a baker says it. */
-  public String words() {
-    return words;
-  }
-
-  /** Its geometry. */
-  public PieceShape shape() {
-    return shape;
-  }
-
-  /** What it lies against. */
-  public Wall wall() {
-    return wall;
-  }
+  public static final PieceForm TUB =
+      new PieceForm("tub", PieceShape.tub(), Wall.of(Material.POLYPROPYLENE));
 
   /**
-   * Finds a form by its word.
-   *
-   * @param word for example {@code "round"}, upper or lower case
-   * @throws InputException if there is none; the message lists them
+   * @throws InputException if the key is blank
    */
-  public static PieceForm named(String word) {
-    String wanted = word.strip().toLowerCase(Locale.ROOT);
-    return Arrays.stream(values())
-        .filter(form -> form.words.equals(wanted))
-        .findFirst()
-        .orElseThrow(
-            () ->
-                InputException.unknown(
-                    "form", word, Arrays.stream(values()).map(PieceForm::words).toList()));
+  public PieceForm {
+    if (key.isBlank()) {
+      throw new InputException("a form needs a key, for example round");
+    }
+  }
+
+  /** The forms that come with the library. A new one is one line here and one above. */
+  public static List<PieceForm> standard() {
+    return List.of(ROUND, OVAL, TIN, BAGUETTE, TUB);
   }
 }

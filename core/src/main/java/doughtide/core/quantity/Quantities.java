@@ -1,5 +1,9 @@
 package doughtide.core.quantity;
 
+import java.time.DateTimeException;
+import java.time.LocalDate;
+import java.time.ZoneId;
+import java.util.List;
 import java.util.Locale;
 import java.util.function.Supplier;
 import java.util.regex.Matcher;
@@ -162,6 +166,47 @@ public final class Quantities {
           shown(name, text) + " takes no unit: write " + name + " " + given.number());
     }
     return Checks.inRange(name, given.value(), low, high, "");
+  }
+
+  /** A day as ISO 8601 writes it: {@code 2027-03-06}. */
+  public static LocalDate date(String name, String text) {
+    try {
+      return LocalDate.parse(clean(text));
+    } catch (DateTimeException e) {
+      throw new InputException(shown(name, text) + " is not a date: write for example 2027-03-06");
+    }
+  }
+
+  /**
+   * Reads the name of a zone.
+   *
+   * @param name the option, for messages
+   * @param text for example {@code Europe/Berlin}, {@code UTC} or {@code +01:00}
+   */
+  public static ZoneId zone(String name, String text) {
+    String clean = clean(text);
+    try {
+      return ZoneId.of(clean);
+    } catch (DateTimeException e) {
+      String wanted = clean.replace(' ', '_');
+      return zones().stream()
+          .filter(id -> id.equalsIgnoreCase(wanted))
+          .findFirst()
+          .map(ZoneId::of)
+          .orElseThrow(() -> unknownZone(name, text, clean));
+    }
+  }
+
+  private static List<String> zones() {
+    return ZoneId.getAvailableZoneIds().stream().sorted().toList();
+  }
+
+  private static InputException unknownZone(String name, String text, String clean) {
+    String hint =
+        Nearest.to(clean, zones())
+            .map(near -> "did you mean " + near + "?")
+            .orElse("write for example " + name + " Europe/Berlin or " + name + " UTC");
+    return new InputException(shown(name, text) + " is no zone known here: " + hint);
   }
 
   /** A whole number. */

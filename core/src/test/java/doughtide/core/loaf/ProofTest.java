@@ -72,13 +72,6 @@ class ProofTest {
         .hasMessageStartingWith("target rise 9 % is outside 10…400 %");
   }
 
-  @ParameterizedTest
-  @EnumSource(PieceForm.class)
-  void everyFormIsFoundByItsWord(PieceForm form) {
-    assertThat(PieceForm.named(" " + form.name() + " ")).isEqualTo(form);
-    assertThat(PieceForm.named(form.words())).isEqualTo(form);
-  }
-
   @Test
   void formsLieAgainstWhatTheyAreProofedIn() {
     assertThat(PieceForm.ROUND.wall()).isEqualTo(Wall.of(Material.CANE_BASKET));

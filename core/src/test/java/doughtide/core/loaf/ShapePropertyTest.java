@@ -36,7 +36,7 @@ class ShapePropertyTest {
     Random random = new Random(seed);
     RiseForecast bulk = bulk(random, 17 + random.nextInt(14));
     Temperature cold = Temperature.ofCelsius(1 + random.nextInt(8));
-    PieceForm form = PieceForm.values()[random.nextInt(5)];
+    PieceForm form = PieceForm.standard().get(random.nextInt(5));
     Proof proof =
         Proof.inCold(cold, 1 + random.nextInt(30))
             .withPiece(Mass.ofGrams(100 + random.nextInt(2000)), form);

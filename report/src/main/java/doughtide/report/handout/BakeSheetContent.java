@@ -80,7 +80,7 @@ public final class BakeSheetContent {
         "sheet.piece",
         Map.of(
             "grams", words.number(proof.mass().grams(), 0),
-            "form", words.say("form." + proof.form().name())));
+            "form", words.named("form", proof.form().key())));
   }
 
   private String target(Rise target) {

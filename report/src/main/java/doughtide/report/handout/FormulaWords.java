@@ -2,24 +2,17 @@ package doughtide.report.handout;
 
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.Flour;
-import doughtide.core.dough.FlourClass;
 import doughtide.core.dough.Starter;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.thermal.TemperatureTrace;
 import doughtide.report.words.Words;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** A dough in the words of a language. */
 public final class FormulaWords {
-
-  /** How a mix names its parts, see {@link Flour#mix}. */
-  private static final Pattern PART = Pattern.compile("([0-9.]+) % (.+)");
 
   private static final double FEET_PER_METRE = 1 / 0.3048; // exact, international foot
 
@@ -104,31 +97,19 @@ public final class FormulaWords {
             "condition", words.say("condition." + starter.condition().name())));
   }
 
-  /** A flour known by its class in the words of the language, any other by its own name. */
+  /** A flour by its classes in the words of the language, or by its own name if it has one. */
   public String flour(Flour flour) {
-    String[] parts = flour.name().split(", ", -1);
-    List<String> names = new ArrayList<>();
-    for (String part : parts) {
-      Matcher matcher = PART.matcher(part);
-      if (!matcher.matches()) {
-        return parts.length == 1 ? known(part) : flour.name();
-      }
-      names.add(
-          words.say(
-              "flour.part",
-              Map.of(
-                  "share", percent(Double.parseDouble(matcher.group(1))),
-                  "flour", known(matcher.group(2)))));
+    if (flour.hasOwnName()) {
+      return flour.name();
     }
-    return String.join(", ", names);
-  }
-
-  private String known(String name) {
-    return Arrays.stream(FlourClass.values())
-        .filter(each -> each.flour().name().equals(name))
-        .findFirst()
-        .map(each -> words.say("flour." + each.name()))
-        .orElse(name);
+    List<String> names = new ArrayList<>();
+    flour
+        .parts()
+        .forEach(
+            (key, share) -> names.add(percent(share.percent()) + " " + words.named("flour", key)));
+    return names.size() == 1
+        ? words.named("flour", flour.parts().keySet().iterator().next())
+        : String.join(", ", names);
   }
 
   public String temperature(List<TemperatureTrace.Step> steps) {

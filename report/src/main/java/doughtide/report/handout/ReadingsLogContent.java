@@ -1,13 +1,12 @@
 package doughtide.report.handout;
 
+import doughtide.core.document.Catalogue;
 import doughtide.core.dough.DoughFormula;
-import doughtide.core.dough.FlourClass;
 import doughtide.core.quantity.Checks;
 import doughtide.report.page.Table;
 import doughtide.report.words.Language;
 import doughtide.report.words.Words;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
@@ -90,16 +89,7 @@ public final class ReadingsLogContent {
 
   /** As a file of readings takes it; empty for flours known by another name. */
   private static String flour(DoughFormula formula) {
-    List<String> parts = new ArrayList<>();
-    for (String part : formula.flour().name().split(", ", -1)) {
-      String name = part.replaceFirst("^[0-9.]+ % ", "");
-      if (Arrays.stream(FlourClass.values()).noneMatch(c -> c.flour().name().equals(name))) {
-        return "";
-      }
-      String share = part.substring(0, part.length() - name.length()).replace(" % ", "%");
-      parts.add(share.isEmpty() ? name : name + ":" + share);
-    }
-    return String.join(", ", parts);
+    return formula.flour().hasOwnName() ? "" : Catalogue.text(formula.flour());
   }
 
   private static String percent(double value) {

@@ -132,6 +132,19 @@ public final class Words {
   }
 
   /**
+   * The word for a thing that is known by its key; the key itself where this language has no word
+   * for it, as for a flour that a program has added.
+   *
+   * @param group what it is, for example {@code flour}
+   * @param key for example {@code strong white}
+   */
+  public String named(String group, String key) {
+    String constant = key.toUpperCase(Locale.ROOT).replace(' ', '_');
+    String word = texts.getProperty(group + "." + constant);
+    return word == null ? key : word;
+  }
+
+  /**
    * The text of a key with its placeholders filled in. Values are put in as they are and never read
    * as markup or as further placeholders.
    *

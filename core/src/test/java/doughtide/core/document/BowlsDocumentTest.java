@@ -1,16 +1,22 @@
-package doughtide.core.flourtrial;
+package doughtide.core.document;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
+import doughtide.core.flourtrial.Grade;
+import doughtide.core.flourtrial.GradedBowl;
 import doughtide.core.quantity.InputException;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-class TrialFileTest {
+class BowlsDocumentTest {
   private static final GradedBowl WANTED = new GradedBowl("first", "Ann", 72.5, Grade.THIN_WINDOW);
+
+  private static List<GradedBowl> read(List<String> lines) {
+    return BowlsDocument.read(lines.iterator(), Vocabulary.KEYS_ONLY);
+  }
 
   @ParameterizedTest
   @ValueSource(
@@ -24,7 +30,7 @@ class TrialFileTest {
         "\uFEFFfirst,Ann,72.5,window",
       })
   void readsOneGradeHoweverItIsWritten(String line) {
-    assertThat(TrialFile.parse(List.of(line))).containsExactly(WANTED);
+    assertThat(read(List.of(line))).containsExactly(WANTED);
   }
 
   @Test
@@ -32,14 +38,13 @@ class TrialFileTest {
     List<String> lines =
         List.of(
             "\uFEFFtrial;person;hydration %;grade\r", "", "# invented", "first;Ann;72,5;window");
-    assertThat(TrialFile.parse(lines)).containsExactly(WANTED);
+    assertThat(read(lines)).containsExactly(WANTED);
   }
 
   @Test
   void everyWordOfTheListIsRead() {
     for (Grade grade : Grade.values()) {
-      assertThat(TrialFile.parse(List.of("a;b;70;" + grade.words())).get(0).grade())
-          .isEqualTo(grade);
+      assertThat(read(List.of("a;b;70;" + grade.words())).get(0).grade()).isEqualTo(grade);
     }
   }
 
@@ -54,7 +59,7 @@ class TrialFileTest {
   }
 
   private static void refuses(String second, String message) {
-    assertThatThrownBy(() -> TrialFile.parse(List.of("first;Ann;72;window", second)))
+    assertThatThrownBy(() -> read(List.of("first;Ann;72;window", second)))
         .isInstanceOf(InputException.class)
         .hasMessageStartingWith(message)
         .hasMessageNotContaining("\n");
@@ -62,8 +67,25 @@ class TrialFileTest {
 
   @Test
   void refusesATextWithoutGrades() {
-    assertThatThrownBy(() -> TrialFile.parse(List.of("trial,person,hydration,grade")))
+    assertThatThrownBy(() -> read(List.of("trial,person,hydration,grade")))
         .isInstanceOf(InputException.class)
         .hasMessageStartingWith("no grade found");
+  }
+
+  @Test
+  void columnsThatAreNamedMayComeInAnyOrder() {
+    assertThat(
+            read(
+                List.of("note: invented", "grade;hydration;trial;person", "window;72,5;first;Ann")))
+        .containsExactly(WANTED);
+  }
+
+  @Test
+  void whatIsWrittenIsReadBack() {
+    List<GradedBowl> bowls =
+        List.of(WANTED, new GradedBowl("the \"first\"; March", "#2", 76, Grade.TORN));
+    assertThat(
+            BowlsDocument.read(BowlsDocument.text(bowls).lines().iterator(), Vocabulary.KEYS_ONLY))
+        .isEqualTo(bowls);
   }
 }

@@ -1,4 +1,4 @@
-package doughtide.cli.text;
+package doughtide.core.document;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
