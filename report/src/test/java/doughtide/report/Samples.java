@@ -22,6 +22,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Invented doughs for trying charts and pages; the curves are plain logistic curves. */
 public final class Samples {
@@ -110,11 +111,13 @@ public final class Samples {
 
   public static BakeSheet bakeSheet(Words words) {
     return new BakeSheet(
+        Optional.of("Shape about 16:30, when the jar shows 24%."),
         cold(),
         List.of(
             new BakeSheet.Step("mix", new TimeSpan(0, 0), ""),
             new BakeSheet.Step("fold", new TimeSpan(0.5, 2.5), ""),
-            new BakeSheet.Step("shape", new TimeSpan(6.8, 8.7), "rise 20–28%"),
+            new BakeSheet.Step(
+                "shape", new TimeSpan(6.8, OptionalDouble.of(7.6), 8.7), "rise 24% (20–28%)"),
             new BakeSheet.Step("into the cold", new TimeSpan(9, 9), ""),
             new BakeSheet.Step("score and bake with steam", new TimeSpan(24, 28), "")),
         List.of(words.say("caution.rawDough"), words.say("caution.steam")));
@@ -130,7 +133,8 @@ public final class Samples {
         row.add(
             likely > 20
                 ? Optional.empty()
-                : Optional.of(new TimeSpan(likely * 0.85, likely * 1.2)));
+                : Optional.of(
+                    new TimeSpan(likely * 0.85, OptionalDouble.of(likely), likely * 1.2)));
       }
       cells.add(row);
     }
@@ -156,7 +160,10 @@ public final class Samples {
               name,
               rise,
               Optional.of(
-                  new TimeSpan(half.earlyHours().orElseThrow(), half.lateHours().orElseThrow()))));
+                  new TimeSpan(
+                      half.earlyHours().orElseThrow(),
+                      half.likelyHours(),
+                      half.lateHours().orElseThrow()))));
       middle *= 0.68;
     }
     return new ComparisonPage(
@@ -217,8 +224,8 @@ public final class Samples {
         double ripe = 4 * Math.pow(0.9, temperature - 24) * Math.pow(parts, 0.3);
         row.add(
             new StarterPage.Cell(
-                Optional.of(new TimeSpan(ripe, 1.4 * ripe)),
-                Optional.of(new TimeSpan(1.3 * ripe, 1.8 * ripe))));
+                Optional.of(new TimeSpan(ripe, OptionalDouble.of(1.2 * ripe), 1.4 * ripe)),
+                Optional.of(new TimeSpan(1.3 * ripe, OptionalDouble.of(1.5 * ripe), 1.8 * ripe))));
       }
       cells.add(row);
     }

@@ -145,13 +145,27 @@ public final class RiseChart {
         words);
   }
 
+  /** The likely clock time, then the span; the span alone where no hour is likelier. */
+  public static String clockTimes(TimeSpan span, ZonedDateTime mixedAt, Words words) {
+    String range = clockSpan(span, mixedAt, words);
+    return span.likelyHours().isEmpty()
+        ? range
+        : clockAt(after(mixedAt, span.likelyHours().getAsDouble()), mixedAt, words)
+            + " ("
+            + range
+            + ")";
+  }
+
+  private static String clockAt(ZonedDateTime time, ZonedDateTime mixedAt, Words words) {
+    return time.toLocalDate().equals(mixedAt.toLocalDate())
+        ? words.clock(time)
+        : words.dayAndClock(time);
+  }
+
   /** Clock times of a span, with the day where it is not the day of mixing. */
   public static String clockSpan(TimeSpan span, ZonedDateTime mixedAt, Words words) {
     ZonedDateTime early = after(mixedAt, span.earlyHours());
-    String from =
-        early.toLocalDate().equals(mixedAt.toLocalDate())
-            ? words.clock(early)
-            : words.dayAndClock(early);
+    String from = clockAt(early, mixedAt, words);
     if (!span.isClosed()) {
       return words.say("hours.from", Map.of("hours", from));
     }

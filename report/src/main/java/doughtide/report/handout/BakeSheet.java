@@ -17,11 +17,13 @@ import java.util.Optional;
  * One dough on one side: what it is made of, its chart, the steps of the day with boxes to tick and
  * room for own readings beside what was predicted.
  *
+ * @param answer when to shape and at which height of the jar, in a sentence; empty if unknown
  * @param rise the forecast; its title names the dough, its subtitle the formula and temperatures
  * @param steps in order
  * @param cautions those that apply to this dough
  */
-public record BakeSheet(RiseChartData rise, List<Step> steps, List<String> cautions)
+public record BakeSheet(
+    Optional<String> answer, RiseChartData rise, List<Step> steps, List<String> cautions)
     implements Handout {
 
   /** Height of the chart, in sizes of the text. */
@@ -65,6 +67,7 @@ public record BakeSheet(RiseChartData rise, List<Step> steps, List<String> cauti
 
   private Page chart(PageFormat format, Words words, LocalDate date, int lines) {
     Page page = new Page(format, words, rise.title(), date);
+    answer.ifPresent(page::strong);
     rise.subtitle().forEach(page::paragraph);
     return page.chart(
         RiseChart.withoutHead(rise, words),
@@ -93,7 +96,7 @@ public record BakeSheet(RiseChartData rise, List<Step> steps, List<String> cauti
             new Table.Column("", 1, Table.Kind.TICK),
             new Table.Column(words.say("sheet.step"), 8, Table.Kind.TEXT),
             new Table.Column(
-                words.say(mixedAt.isPresent() ? "sheet.clockAndHours" : "sheet.hours"),
+                words.say(mixedAt.isPresent() ? "sheet.clock" : "sheet.hours"),
                 6.5,
                 Table.Kind.STRONG),
             new Table.Column(words.say("sheet.forecast"), 5, Table.Kind.TEXT),
@@ -107,13 +110,11 @@ public record BakeSheet(RiseChartData rise, List<Step> steps, List<String> cauti
   }
 
   private static String when(Step step, Optional<ZonedDateTime> mixedAt, Words words) {
-    String hours = words.hoursSpan(step.when());
-    if (step.when().equals(TimeSpan.at(0)) && mixedAt.isPresent()) {
-      return unbroken(RiseChart.clockSpan(step.when(), mixedAt.get(), words));
-    }
     return mixedAt
-        .map(m -> unbroken(RiseChart.clockSpan(step.when(), m, words)) + " (" + hours + ")")
-        .orElse(hours);
+        .map(mixed -> RiseChart.clockTimes(step.when(), mixed, words))
+        .map(BakeSheet::unbroken)
+        .map(text -> text.replace("\u00a0(", " ("))
+        .orElseGet(() -> words.hoursSpan(step.when()));
   }
 
   private static String unbroken(String text) {

@@ -6,6 +6,7 @@ import doughtide.core.loaf.Proof;
 import doughtide.core.loaf.ShapeForecast;
 import doughtide.core.loaf.ShapeForecaster;
 import doughtide.core.quantity.Rise;
+import doughtide.report.chart.RiseChart;
 import doughtide.report.chart.RiseChartData;
 import doughtide.report.words.Advice;
 import doughtide.report.words.TimeSpan;
@@ -44,16 +45,19 @@ public final class BakeSheetContent {
     }
     List<BakeSheet.Step> steps = new ArrayList<>();
     steps.add(step("step.mix", TimeSpan.at(0), ""));
+    Optional<String> answer = Optional.empty();
     List<Warning> warnings = new ArrayList<>(forecast.warnings());
     if (proof.isPresent()) {
       ShapeForecast shape = ShapeForecaster.of(forecast, proof.get()).forecast();
       rise = rise.with(shape);
+      answer = answer(shape, mixedAt);
       steps.addAll(withShape(shape, proof.get()));
       warnings.addAll(shape.warnings());
     } else {
       steps.addAll(bulkOnly());
     }
     return new BakeSheet(
+        answer,
         rise.withWarnings(
             warnings.stream().map(each -> Advice.of(words, each).sentences()).distinct().toList()),
         steps,
@@ -124,8 +128,9 @@ public final class BakeSheetContent {
     }
     folds(end.get().earlyHours()).ifPresent(steps::add);
     steps.add(step("step.bulkEnd", end.get(), rise(shape.rise())));
-    TimeSpan shaped = later(end.get(), proof.restHours());
-    TimeSpan atBench = new TimeSpan(end.get().earlyHours(), shaped.lateHours());
+    TimeSpan shaped = end.get().later(proof.restHours());
+    TimeSpan atBench =
+        new TimeSpan(end.get().earlyHours(), end.get().likelyHours(), shaped.lateHours());
     steps.add(step("step.shape", atBench, ""));
     ShapeForecast.Night night = shape.likely().get();
     proof
@@ -145,7 +150,7 @@ public final class BakeSheetContent {
                 steps.add(
                     new BakeSheet.Step(
                         words.say("step.cold", Map.of("temperature", say.temperature(cold))),
-                        later(shaped, proof.room().isPresent() ? proof.roomHours() : 0),
+                        shaped.later(proof.room().isPresent() ? proof.roomHours() : 0),
                         "")));
     steps.add(step("step.bake", oven(shaped, proof, night), rise(night.riseAtBake())));
     return steps;
@@ -155,19 +160,44 @@ public final class BakeSheetContent {
     if (proof.ovenHour().isPresent()) {
       return TimeSpan.at(night.ovenHours());
     }
-    return later(shaped, night.ovenHours() - night.proofFromHours());
-  }
-
-  private static TimeSpan later(TimeSpan span, double hours) {
-    return new TimeSpan(span.earlyHours() + hours, span.lateHours() + hours);
+    return shaped.later(night.ovenHours() - night.proofFromHours());
   }
 
   private String rise(ShapeForecast.RiseRange range) {
-    if (range.low().isEmpty() || range.high().isEmpty()) {
+    if (range.likely().isEmpty() || range.low().isEmpty() || range.high().isEmpty()) {
       return "";
     }
-    return words.say(
-        "sheet.rise",
-        Map.of("rise", say.range(range.low().getAsDouble(), range.high().getAsDouble())));
+    String likely = say.percent(Math.rint(range.likely().getAsDouble()));
+    String all = say.range(range.low().getAsDouble(), range.high().getAsDouble());
+    return words.say("sheet.rise", Map.of("rise", likely)) + " (" + all + ")";
+  }
+
+  /** The moment that matters most, in a sentence, then what other starters would do. */
+  private Optional<String> answer(ShapeForecast shape, Optional<ZonedDateTime> mixedAt) {
+    if (shape.hours().likely().isEmpty() || shape.rise().likely().isEmpty()) {
+      return Optional.empty();
+    }
+    String jar = say.percent(Math.rint(shape.rise().likely().getAsDouble()));
+    String shaped =
+        words.say(
+            "sheet.answer",
+            Map.of("time", moment(shape.hours().likely().getAsDouble(), mixedAt), "rise", jar));
+    if (shape.hours().early().isEmpty() || shape.hours().late().isEmpty()) {
+      return Optional.of(shaped);
+    }
+    String others =
+        words.say(
+            "sheet.others",
+            Map.of(
+                "early", moment(shape.hours().early().getAsDouble(), mixedAt),
+                "late", moment(shape.hours().late().getAsDouble(), mixedAt)));
+    return Optional.of(shaped + " " + others);
+  }
+
+  private String moment(double hours, Optional<ZonedDateTime> mixedAt) {
+    TimeSpan at = TimeSpan.at(hours);
+    return mixedAt
+        .map(mixed -> RiseChart.clockSpan(at, mixed, words))
+        .orElseGet(() -> words.say("sheet.afterMixing", Map.of("hours", words.hours(hours))));
   }
 }

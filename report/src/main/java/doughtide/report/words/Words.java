@@ -17,6 +17,7 @@ import java.util.Properties;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.DoubleFunction;
 
 /**
  * The words of one language, with its number, clock and date formats. Immutable.
@@ -230,21 +231,45 @@ public final class Words {
     return minutes < 60 ? rest : whole + NO_BREAK_SPACE + rest;
   }
 
-  /** A span of time; {@code from 4 h 35 min} where its end is open. */
+  /**
+   * A span of hours, the likely hour first where there is one, for example {@code 5 h 20 min (4 h
+   * 35 min–6 h 20 min)}; {@code from 4 h 35 min} where its end is open.
+   */
   public String hoursSpan(TimeSpan span) {
-    return span.isClosed()
-        ? hoursSpan(span.earlyHours(), span.lateHours())
-        : say("hours.from", Map.of("hours", hours(span.earlyHours())));
+    String range =
+        span.isClosed()
+            ? hoursSpan(span.earlyHours(), span.lateHours())
+            : say("hours.from", Map.of("hours", hours(span.earlyHours())));
+    return led(span, this::hours, range);
   }
 
-  /** A span of hours in quarters; {@code from 4½ h} where its end is open. */
+  /**
+   * A span of hours in quarters, the likely hour first where there is one, for example {@code 5¼ h
+   * (4½–6¼)}; {@code from 4½ h} where its end is open.
+   */
   public String quarterHours(TimeSpan span) {
     if (span.isClosed()) {
-      return quarterHours(span.earlyHours(), span.lateHours());
+      String range = quarterHours(span.earlyHours(), span.lateHours());
+      String bare = range.substring(0, range.length() - (NO_BREAK_SPACE + "h").length());
+      return span.likelyHours().isEmpty() ? range : led(span, this::nearestQuarter, bare);
     }
     double step = span.earlyHours() < 12 ? 0.25 : 1;
     double from = Math.floor(span.earlyHours() / step + 1e-6) * step;
-    return say("hours.from", Map.of("hours", quarters(from) + NO_BREAK_SPACE + "h"));
+    String open = say("hours.from", Map.of("hours", quarters(from) + NO_BREAK_SPACE + "h"));
+    return led(span, this::nearestQuarter, open);
+  }
+
+  private String nearestQuarter(double hours) {
+    double step = hours < 12 ? 0.25 : 1;
+    return quarters(Math.round(hours / step) * step) + NO_BREAK_SPACE + "h";
+  }
+
+  /** The likely hour before its range; the range alone where there is none or nothing to tell. */
+  private static String led(TimeSpan span, DoubleFunction<String> write, String range) {
+    if (span.likelyHours().isEmpty() || span.earlyHours() == span.lateHours()) {
+      return range;
+    }
+    return write.apply(span.likelyHours().getAsDouble()) + " (" + range + ")";
   }
 
   /** A span of time, for example {@code 4 h 35 min–6 h 20 min}. */
