@@ -325,9 +325,9 @@ public final class RiseChart {
                     s.earlyHours(),
                     s.likelyHours(),
                     s.lateHours(),
-                    words.say("chart.shape")
-                        + " "
-                        + when(s.earlyHours(), s.lateHours(), data.mixedAt(), words)
+                    words.say(
+                            "chart.shapeAbout",
+                            Map.of("time", clockOrHours(s.likelyHours(), data.mixedAt(), words)))
                         + riseToWatchFor(s, data, words)))
         .toList();
   }
@@ -369,7 +369,13 @@ public final class RiseChart {
           + ": "
           + words.say("chart.notBefore", Map.of("time", clockOrHours(early, mixedAt, words)));
     }
-    return percent + ": " + when(early, point.lateHours().getAsDouble(), mixedAt, words);
+    String range = when(early, point.lateHours().getAsDouble(), mixedAt, words);
+    return percent
+        + ": "
+        + clockOrHours(point.likelyHours().orElseThrow(), mixedAt, words)
+        + " ("
+        + range
+        + ")";
   }
 
   static String when(double early, double late, Optional<ZonedDateTime> mixedAt, Words words) {
