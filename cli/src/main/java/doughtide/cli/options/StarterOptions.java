@@ -48,7 +48,7 @@ public final class StarterOptions {
 
   /** A forecaster that believes what was learned, or the standard one. */
   public static RiseForecaster forecaster(Arguments arguments, Environment environment) {
-    RiseForecaster standard = RiseForecaster.standard();
+    RiseForecaster standard = RiseForecaster.standard().keepingCurves();
     return starter(arguments, environment)
         .map(starter -> standard.with(starter.posterior()))
         .orElse(standard);

@@ -81,7 +81,8 @@ public final class BulkEnd {
   /** A forecaster with as many members as this end can be looked for with. */
   RiseForecaster members(RiseForecaster forecaster) {
     boolean fewer = proof.isPresent() && forecaster.ensemble().size() > PROOF_MEMBERS;
-    return fewer ? forecaster.withMembers(PROOF_MEMBERS) : forecaster;
+    RiseForecaster asked = proof.isPresent() ? forecaster.keepingCurves() : forecaster;
+    return fewer ? asked.withMembers(PROOF_MEMBERS) : asked;
   }
 
   /**
@@ -96,7 +97,8 @@ public final class BulkEnd {
           .hoursToRise(rise.get())
           .orElse(NEVER_HOURS);
     }
-    RiseForecast few = forecaster.withMembers(LIKELY_MEMBERS).forecast(formula, temperature);
+    RiseForecast few =
+        forecaster.keepingCurves().withMembers(LIKELY_MEMBERS).forecast(formula, temperature);
     ShapeForecaster shaper = ShapeForecaster.of(few, proof.orElseThrow());
     ShapeForecast shape = shaper.forecast();
     if (shape.likely().isPresent()) {

@@ -1,15 +1,13 @@
 package doughtide.core.feeding;
 
+import doughtide.core.forecast.Distribution;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.forecast.Warning;
 import doughtide.core.quantity.Checks;
-import doughtide.core.rise.RiseCurve;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import org.apache.commons.math3.stat.descriptive.rank.Percentile;
-import org.apache.commons.math3.stat.descriptive.rank.Percentile.EstimationType;
 
 /**
  * When a fed starter is ripe, how long it stays so and how high it gets. Hours count from feeding.
@@ -25,7 +23,7 @@ public final class FeedingForecast {
     this.feeding = feeding;
     this.rise = rise;
     this.ripe = rise.hoursToRipe();
-    this.falling = rise.when(RiseCurve::hoursToPeak);
+    this.falling = rise.beginsToFall().window();
     this.fallen = rise.hoursToFallen();
   }
 
@@ -61,13 +59,7 @@ public final class FeedingForecast {
 
   /** How long it stays ripe, hours: shortest, likely and longest. */
   public TimeWindow ripeFor() {
-    return rise.when(curve -> less(curve.hoursToPeak(), curve.hoursToRipe()));
-  }
-
-  private static OptionalDouble less(OptionalDouble later, OptionalDouble earlier) {
-    return later.isEmpty() || earlier.isEmpty()
-        ? OptionalDouble.empty()
-        : OptionalDouble.of(later.getAsDouble() - earlier.getAsDouble());
+    return rise.ripeFor().window();
   }
 
   /**
@@ -83,18 +75,15 @@ public final class FeedingForecast {
 
   /** Greatest height over the height after feeding; empty if too few reach it in the time. */
   public Optional<Heights> heights() {
-    double[] times =
-        rise.curves().stream()
-            .filter(curve -> curve.hoursToPeak().isPresent())
-            .mapToDouble(curve -> 1 + curve.riseAt(curve.hoursToPeak().orElseThrow()).fraction())
-            .toArray();
-    if (times.length * 2 < rise.curves().size() || times.length == 0) {
+    if (rise.beginsToFall().reached() < 0.5) {
       return Optional.empty();
     }
-    Percentile percentile = new Percentile().withEstimationType(EstimationType.R_7);
-    percentile.setData(times);
-    return Optional.of(
-        new Heights(percentile.evaluate(10), percentile.evaluate(50), percentile.evaluate(90)));
+    Distribution percent = rise.greatestPercent();
+    return Optional.of(new Heights(times(percent, 0.1), times(percent, 0.5), times(percent, 0.9)));
+  }
+
+  private static double times(Distribution percent, double level) {
+    return 1 + percent.quantile(level).orElseThrow() / 100;
   }
 
   /**
@@ -117,17 +106,18 @@ public final class FeedingForecast {
    */
   public double shareIn(StarterPhase phase, double hours) {
     Checks.inside("hour", hours, 0, 240, "h");
-    if (rise.curves().isEmpty()) {
+    if (!rise.isPossible()) {
       return 0;
     }
-    long there =
-        rise.curves().stream()
-            .filter(
-                curve ->
-                    phase(hours, curve.hoursToRipe(), curve.hoursToPeak(), curve.hoursToFallen())
-                        == phase)
-            .count();
-    return (double) there / rise.curves().size();
+    double isRipe = rise.ripe().probabilityBy(hours);
+    double falls = rise.beginsToFall().probabilityBy(hours);
+    double hasFallen = rise.fallen().probabilityBy(hours);
+    return switch (phase) {
+      case YOUNG -> 1 - isRipe;
+      case RIPE -> isRipe - falls;
+      case LATE -> falls - hasFallen;
+      case PAST_BEST -> hasFallen;
+    };
   }
 
   private static StarterPhase phase(

@@ -165,7 +165,7 @@ public final class FeedingPlanner {
 
   private static void refuseImpossible(RefreshmentPlan plan) {
     FeedingForecast last = plan.last().forecast();
-    if (last.rise().curves().isEmpty()) {
+    if (!last.rise().isPossible()) {
       throw TemperatureWarnings.refusal(last.warnings().get(0));
     }
   }

@@ -1,8 +1,10 @@
 package doughtide.core.forecast;
 
 import doughtide.core.quantity.Checks;
+import doughtide.core.quantity.InnerFault;
 import doughtide.core.rise.Unknowns;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import org.apache.commons.math3.special.Erf;
 
@@ -30,10 +32,12 @@ public final class Ensemble {
 
   private final List<Unknowns> members;
   private final double[][] ranks;
+  private final double[] weights;
 
-  private Ensemble(List<Unknowns> members, double[][] ranks) {
+  private Ensemble(List<Unknowns> members, double[][] ranks, double[] weights) {
     this.members = members;
     this.ranks = ranks;
+    this.weights = weights;
   }
 
   /**
@@ -58,7 +62,28 @@ public final class Ensemble {
       }
       members.add(belief.unknowns(normal, point[Belief.SIZE]));
     }
-    return new Ensemble(List.copyOf(members), ranks);
+    double[] alike = new double[size];
+    Arrays.fill(alike, 1);
+    return new Ensemble(List.copyOf(members), ranks, alike);
+  }
+
+  /**
+   * The same draws, each counting as much as a weight says, for example its likelihood under
+   * readings.
+   *
+   * @param newWeights one a member, 0 or more, not all 0
+   */
+  public Ensemble weighted(double[] newWeights) {
+    if (newWeights.length != size()) {
+      throw new InnerFault(
+          "given " + newWeights.length + " weights for " + size() + " members: give one for each");
+    }
+    return new Ensemble(members, ranks, newWeights.clone());
+  }
+
+  /** How much each member counts, a copy; all 1 unless weighted. */
+  public double[] weights() {
+    return weights.clone();
   }
 
   /** Normal score of a rank, as commons-math3's normal distribution gives it. */
@@ -98,41 +123,44 @@ public final class Ensemble {
    */
   public double[] varianceShares(double[] result) {
     double[] shares = new double[DIMENSIONS];
-    double mean = mean(result);
+    double[] weight = scaled(weights);
+    double mean = 0;
+    for (int m = 0; m < result.length; m++) {
+      mean += weight[m] * result[m];
+    }
     double variance = 0;
-    for (double each : result) {
-      variance += (each - mean) * (each - mean) / result.length;
+    for (int m = 0; m < result.length; m++) {
+      variance += weight[m] * (result[m] - mean) * (result[m] - mean);
     }
     for (int i = 0; i < DIMENSIONS && variance > 1e-18; i++) {
-      shares[i] = Math.min(1, sliceVariance(ranks[i], result, mean, variance) / variance);
+      double between = sliceVariance(ranks[i], result, weight, mean, variance);
+      shares[i] = Math.min(1, between / variance);
     }
     return shares;
   }
 
-  private static double mean(double[] values) {
-    double sum = 0;
-    for (double each : values) {
-      sum += each;
-    }
-    return sum / values.length;
+  private static double[] scaled(double[] weights) {
+    double sum = Arrays.stream(weights).sum();
+    return Arrays.stream(weights).map(each -> each / sum).toArray();
   }
 
   private static double sliceVariance(
-      double[] rank, double[] result, double mean, double variance) {
-    int slices = Math.max(2, Math.min(16, result.length / 16));
+      double[] rank, double[] result, double[] weight, double mean, double variance) {
+    double members = 1 / Arrays.stream(weight).map(each -> each * each).sum(); // that count
+    int slices = Math.max(2, Math.min(16, (int) (members / 16)));
     double[] sum = new double[slices];
-    int[] count = new int[slices];
+    double[] share = new double[slices];
     for (int m = 0; m < result.length; m++) {
       int slice = Math.min((int) (rank[m] * slices), slices - 1);
-      sum[slice] += result[m];
-      count[slice]++;
+      sum[slice] += weight[m] * result[m];
+      share[slice] += weight[m];
     }
     double between = 0;
     for (int s = 0; s < slices; s++) {
-      double off = count[s] == 0 ? 0 : sum[s] / count[s] - mean;
-      between += count[s] * off * off / result.length;
+      double off = share[s] == 0 ? 0 : sum[s] / share[s] - mean;
+      between += share[s] * off * off;
     }
-    double chance = variance * (slices - 1) / result.length;
+    double chance = variance * (slices - 1) / members;
     return Math.max(0, between - chance);
   }
 }

@@ -6,44 +6,62 @@ import doughtide.core.rise.DoughTemperature;
 import doughtide.core.rise.RiseCurve;
 import doughtide.core.rise.RiseModel;
 import java.io.Serializable;
-import java.util.Arrays;
+import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
-import java.util.function.Function;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The rise of one dough with its uncertainty: an ensemble of runs that can be asked when something
- * happens.
+ * happens, each question by its distribution or by the window of that. It keeps a summary of each
+ * run, about half a megabyte in all for a day, unless its maker was told to {@linkplain
+ * RiseForecaster#keepingCurves keep the curves}.
  *
  * <pre>{@code
  * RiseForecast forecast = RiseForecaster.standard().forecast(formula, temperature);
  * TimeWindow half = forecast.hoursToRise(Rise.ofPercent(50));
+ * double byNoon = forecast.passes(Rise.ofPercent(50)).probabilityBy(4.5);
  * }</pre>
  */
 public final class RiseForecast {
   private final RiseModel typical;
   private final Ensemble ensemble;
-  private final List<RiseCurve> curves;
   private final double hours;
-  private final List<Warning> warnings;
   private final Crew crew;
+  private final boolean keepsCurves;
+  private final List<Warning> warnings;
+  private final RunSummaries runs;
+  private volatile @Nullable List<RiseCurve> curves; // kept from the start, or when asked for
 
-  RiseForecast(
-      RiseModel typical,
-      Ensemble ensemble,
-      List<RiseCurve> curves,
-      double hours,
-      List<Warning> warnings,
-      Crew crew) {
+  private RiseForecast(
+      RiseModel typical, Ensemble ensemble, double hours, Crew crew, boolean keepsCurves) {
     this.typical = typical;
     this.ensemble = ensemble;
-    this.curves = List.copyOf(curves);
     this.hours = hours;
-    this.warnings = List.copyOf(warnings);
     this.crew = crew;
+    this.keepsCurves = keepsCurves;
+    List<Warning> found = new ArrayList<>(TemperatureWarnings.of(typical.temperature(), hours));
+    boolean possible = found.stream().noneMatch(TemperatureWarnings::forbidsHours);
+    found.addAll(DoughWarnings.of(typical.formula()));
+    this.warnings = List.copyOf(found);
+    List<RiseCurve> kept = possible && keepsCurves ? run().toList() : List.of();
+    this.curves = possible && !keepsCurves ? null : kept;
+    Stream<RiseCurve> each = possible && !keepsCurves ? run() : crew.stream(kept);
+    this.runs = RunSummaries.of(typical.temperature(), hours, ensemble.weights(), each);
+  }
+
+  static RiseForecast of(
+      RiseModel typical, Ensemble ensemble, double hours, Crew crew, boolean keepsCurves) {
+    return new RiseForecast(typical, ensemble, hours, crew, keepsCurves);
+  }
+
+  /** All members, in their order. */
+  private Stream<RiseCurve> run() {
+    return crew.stream(ensemble.members()).map(member -> typical.with(member).runFast(hours));
   }
 
   /** The dough with every unknown at its middle. */
@@ -51,14 +69,23 @@ public final class RiseForecast {
     return typical;
   }
 
-  /** The draws behind the runs, in the order of {@link #curves()}. */
+  /** The draws behind the runs, in the order of {@link #curves()}, and their weights. */
   public Ensemble ensemble() {
     return ensemble;
   }
 
-  /** The runs, one a member; none if the dough is outside growth. */
+  /**
+   * The runs, one a member; none if the dough is outside growth. Unless the forecaster was told to
+   * {@linkplain RiseForecaster#keepingCurves keep} them, the first call runs them again; from then
+   * on they are kept.
+   */
   public List<RiseCurve> curves() {
-    return curves;
+    List<RiseCurve> known = curves;
+    if (known == null) {
+      known = run().toList();
+      curves = known;
+    }
+    return known;
   }
 
   /**
@@ -66,7 +93,7 @@ public final class RiseForecast {
    * grows.
    */
   public boolean isPossible() {
-    return !curves.isEmpty();
+    return !runs.isEmpty();
   }
 
   /**
@@ -75,7 +102,7 @@ public final class RiseForecast {
    * @param temperature the dough's own
    */
   public RiseForecast at(DoughTemperature temperature) {
-    return RiseForecaster.run(typical.with(temperature), ensemble, hours, crew);
+    return of(typical.with(temperature), ensemble, hours, crew, keepsCurves);
   }
 
   /** How far the runs go, hours. */
@@ -88,39 +115,83 @@ public final class RiseForecast {
     return warnings;
   }
 
-  /** When the rise reaches a value. */
-  public TimeWindow hoursToRise(Rise rise) {
-    return when(curve -> curve.hoursToRise(rise));
+  /**
+   * When the rise passes a value: within 0.002 h of what {@link #curves()} give, 0.05 h where they
+   * are flat.
+   */
+  public Distribution passes(Rise rise) {
+    return runs.distribution(runs.hoursTo(rise));
   }
 
   /** From when the dough is past its best: it falls back or has become weak. */
-  public TimeWindow hoursToOver() {
-    return when(RiseCurve::hoursToOver);
+  public Distribution pastBest() {
+    return runs.distribution(runs.each(MemberSummary::over));
   }
 
   /** From when a starter is ripe: within 5 % of its greatest height. */
-  public TimeWindow hoursToRipe() {
-    return when(RiseCurve::hoursToRipe);
+  public Distribution ripe() {
+    return runs.distribution(runs.each(MemberSummary::ripe));
+  }
+
+  /** When dough or starter begins to fall: at its greatest height. */
+  public Distribution beginsToFall() {
+    return runs.distribution(runs.each(MemberSummary::peak));
+  }
+
+  /** How long a starter stays ripe: from {@link #ripe()} until it begins to fall, hours. */
+  public Distribution ripeFor() {
+    return runs.distribution(runs.each(MemberSummary::ripeFor));
   }
 
   /** When a starter has fallen 5 % below its greatest height. */
-  public TimeWindow hoursToFallen() {
-    return when(RiseCurve::hoursToFallen);
+  public Distribution fallen() {
+    return runs.distribution(runs.each(MemberSummary::fallen));
   }
 
   /**
-   * When something happens.
-   *
-   * @param event gives the hour in one run, empty for never; called by several threads at once
+   * The greatest rise in percent, not hours; of members whose greatest height lies beyond the time
+   * looked at, the last.
    */
-  public TimeWindow when(Function<RiseCurve, OptionalDouble> event) {
-    return curves.isEmpty() ? TimeWindow.NEVER : TimeWindow.of(hoursOf(event));
+  public Distribution greatestPercent() {
+    return runs.distribution(runs.each(member -> 100 * member.peakRise()));
   }
 
-  private double[] hoursOf(Function<RiseCurve, OptionalDouble> event) {
-    return crew.stream(curves)
-        .mapToDouble(curve -> event.apply(curve).orElse(Double.POSITIVE_INFINITY))
-        .toArray();
+  /** The rises at an hour in percent, not hours. */
+  Distribution percentAt(double at) {
+    return runs.risesAt(at);
+  }
+
+  /** Height over a member's own greatest, some hours after it began to fall. */
+  Distribution partOfTop(double hoursAfterPeak) {
+    return runs.partOfTop(hoursAfterPeak);
+  }
+
+  /**
+   * When the rise passes a value in each member, in the order of {@link #ensemble()}; positive
+   * infinity for never.
+   */
+  public double[] hoursOfMembers(Rise rise) {
+    return runs.hoursTo(rise);
+  }
+
+  /** Window of {@link #passes}. */
+  public TimeWindow hoursToRise(Rise rise) {
+    return passes(rise).window();
+  }
+
+  /** Window of {@link #pastBest}. */
+  public TimeWindow hoursToOver() {
+    return pastBest().window();
+  }
+
+  /** Window of {@link #ripe}. */
+  public TimeWindow hoursToRipe() {
+    return ripe().window();
+  }
+
+  /** Window of {@link #fallen}. */
+  public TimeWindow hoursToFallen() {
+    return fallen().window();
   }
 
   /**
@@ -129,32 +200,8 @@ public final class RiseForecast {
    * @param at 0…{@link #hours()}
    */
   public BandPoint bandAt(double at) {
-    return bandAt(new double[] {at}).get(0);
-  }
-
-  /** One curve after the other, so that each is at hand only once. */
-  private List<BandPoint> bandAt(double[] at) {
-    double[][] rises = new double[at.length][curves.size()];
-    double[][] phs = new double[at.length][curves.size()];
-    for (int m = 0; m < curves.size(); m++) {
-      RiseCurve curve = curves.get(m);
-      for (int i = 0; i < at.length; i++) {
-        rises[i][m] = curve.riseAt(at[i]).percent();
-        phs[i][m] = curve.phAt(at[i]);
-      }
-    }
-    return IntStream.range(0, at.length).mapToObj(i -> bandPoint(at[i], rises[i], phs[i])).toList();
-  }
-
-  private static BandPoint bandPoint(double at, double[] rises, double[] phs) {
-    Arrays.sort(rises);
-    Arrays.sort(phs);
-    return new BandPoint(
-        at,
-        Quantiles.of(rises, 0.9),
-        Quantiles.of(rises, 0.5),
-        Quantiles.of(rises, 0.1),
-        Quantiles.of(phs, 0.5));
+    Checks.inside("hour", at, 0, hours, "h");
+    return runs.bandAt(at);
   }
 
   /**
@@ -164,13 +211,12 @@ public final class RiseForecast {
    * @return the points; none if no forecast is possible
    */
   public List<BandPoint> band(int points) {
-    if (curves.isEmpty()) {
+    if (!isPossible()) {
       return List.of();
     }
-    return bandAt(
-        IntStream.range(0, points)
-            .mapToDouble(i -> Math.min(hours, hours * i / (points - 1)))
-            .toArray());
+    return IntStream.range(0, points)
+        .mapToObj(i -> runs.bandAt(Math.min(hours, hours * i / (points - 1))))
+        .toList();
   }
 
   /**
@@ -181,7 +227,7 @@ public final class RiseForecast {
    */
   public Map<Unknown, Double> whatWidens(Rise rise) {
     Map<Unknown, Double> shares = new EnumMap<>(Unknown.class);
-    double[] at = curves.isEmpty() ? new double[0] : hoursOf(c -> c.hoursToRise(rise));
+    double[] at = runs.hoursTo(rise);
     int never = 0;
     double latest = Double.NEGATIVE_INFINITY;
     for (double each : at) {

@@ -2,12 +2,9 @@ package doughtide.core.forecast;
 
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.rise.DoughTemperature;
-import doughtide.core.rise.RiseCurve;
 import doughtide.core.rise.RiseModel;
 import doughtide.core.rise.RiseParameters;
 import java.io.Serializable;
-import java.util.ArrayList;
-import java.util.List;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
@@ -31,29 +28,32 @@ public final class RiseForecaster implements Serializable {
   private final Belief belief;
   private final int size;
   private final Crew crew;
+  private final boolean keepsCurves;
   private transient volatile @Nullable Ensemble drawn; // made when first asked for
 
-  private RiseForecaster(RiseParameters parameters, Belief belief, int size, Crew crew) {
+  private RiseForecaster(
+      RiseParameters parameters, Belief belief, int size, Crew crew, boolean keepsCurves) {
     this.parameters = parameters;
     this.belief = belief;
     this.size = size;
     this.crew = crew;
+    this.keepsCurves = keepsCurves;
   }
 
   /** For a baker nobody knows: standard parameters and belief, 512 members. */
   public static RiseForecaster standard() {
     return new RiseForecaster(
-        RiseParameters.standard(), Belief.standard(), Ensemble.USUAL_SIZE, Crew.ALL_CORES);
+        RiseParameters.standard(), Belief.standard(), Ensemble.USUAL_SIZE, Crew.ALL_CORES, false);
   }
 
   /** The same with another belief, for example a learned one. */
   public RiseForecaster with(Belief newBelief) {
-    return new RiseForecaster(parameters, newBelief, size, crew);
+    return new RiseForecaster(parameters, newBelief, size, crew, keepsCurves);
   }
 
   /** The same with other parameters. */
   public RiseForecaster with(RiseParameters newParameters) {
-    return new RiseForecaster(newParameters, belief, size, crew);
+    return new RiseForecaster(newParameters, belief, size, crew, keepsCurves);
   }
 
   /**
@@ -62,7 +62,7 @@ public final class RiseForecaster implements Serializable {
    * @param members 8…65536
    */
   public RiseForecaster withMembers(int members) {
-    return new RiseForecaster(parameters, belief, members, crew);
+    return new RiseForecaster(parameters, belief, members, crew, keepsCurves);
   }
 
   /**
@@ -71,7 +71,15 @@ public final class RiseForecaster implements Serializable {
    * answers are the same.
    */
   public RiseForecaster onCallingThread() {
-    return new RiseForecaster(parameters, belief, size, Crew.CALLING_THREAD);
+    return new RiseForecaster(parameters, belief, size, Crew.CALLING_THREAD, keepsCurves);
+  }
+
+  /**
+   * The same, with forecasts that keep every run (about 25 kB a member) instead of a summary of
+   * each (about 1 kB): for questions that only {@link RiseForecast#curves()} answers.
+   */
+  public RiseForecaster keepingCurves() {
+    return new RiseForecaster(parameters, belief, size, crew, true);
   }
 
   /** What is believed. */
@@ -115,23 +123,7 @@ public final class RiseForecaster implements Serializable {
   }
 
   private RiseForecast forecast(RiseModel typical, double hours) {
-    return run(typical, ensemble(), hours, crew);
-  }
-
-  static RiseForecast run(RiseModel typical, Ensemble ensemble, double hours, Crew crew) {
-    List<Warning> warnings = new ArrayList<>(TemperatureWarnings.of(typical.temperature(), hours));
-    boolean possible = warnings.stream().noneMatch(TemperatureWarnings::forbidsHours);
-    List<RiseCurve> curves = possible ? runs(typical, ensemble, hours, crew) : List.of();
-    warnings.addAll(DoughWarnings.of(typical.formula()));
-    return new RiseForecast(typical, ensemble, curves, hours, warnings, crew);
-  }
-
-  /** All members, in their order. */
-  private static List<RiseCurve> runs(
-      RiseModel typical, Ensemble ensemble, double hours, Crew crew) {
-    return crew.stream(ensemble.members())
-        .map(member -> typical.with(member).runFast(hours))
-        .toList();
+    return RiseForecast.of(typical, ensemble(), hours, crew, keepsCurves);
   }
 
   private static double usefulHours(RiseModel typical) {

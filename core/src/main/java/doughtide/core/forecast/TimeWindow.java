@@ -1,7 +1,6 @@
 package doughtide.core.forecast;
 
 import java.io.Serializable;
-import java.util.Arrays;
 import java.util.OptionalDouble;
 
 /**
@@ -25,12 +24,7 @@ public record TimeWindow(OptionalDouble early, OptionalDouble likely, OptionalDo
    * @param hours one value a member, positive infinity for never
    */
   public static TimeWindow of(double[] hours) {
-    double[] sorted = hours.clone();
-    Arrays.sort(sorted);
-    return new TimeWindow(
-        Quantiles.finite(sorted, 0.1),
-        Quantiles.finite(sorted, 0.5),
-        Quantiles.finite(sorted, 0.9));
+    return Distribution.of(hours).window();
   }
 
   /** The window moved by some hours. */

@@ -152,6 +152,15 @@ public final class DoughTemperature implements Serializable {
     return highest;
   }
 
+  /**
+   * The hours inside a run at which the temperature jumps, or its slope does; ascending.
+   *
+   * @param hours how far to look
+   */
+  public double[] jumps(double hours) {
+    return Segment.of(this, hours).stream().mapToDouble(Segment::fromHours).skip(1).toArray();
+  }
+
   /** The course of a run; the last one is kept, because all members of an ensemble ask for it. */
   Course course(double hours) {
     Course course = lastCourse;

@@ -90,15 +90,23 @@ class ContentionTest {
     RiseForecaster spread = RiseForecaster.standard().withMembers(64);
     RiseForecaster alone = spread.onCallingThread();
     Set<Thread> seen = ConcurrentHashMap.newKeySet();
-    TimeWindow answer =
-        alone
-            .forecast(DOUGH, IN_ROOM)
-            .when(
-                curve -> {
-                  seen.add(Thread.currentThread());
-                  return curve.hoursToRise(Rise.ofPercent(40));
-                });
+    DoughTemperature watched = DoughTemperature.following(new WatchedTrace(seen));
+    TimeWindow answer = alone.forecast(DOUGH, watched).hoursToRise(Rise.ofPercent(40));
     assertThat(seen).containsExactly(Thread.currentThread());
-    assertThat(answer).isEqualTo(spread.forecast(DOUGH, IN_ROOM).hoursToRise(Rise.ofPercent(40)));
+    assertThat(answer).isEqualTo(spread.forecast(DOUGH, watched).hoursToRise(Rise.ofPercent(40)));
+  }
+
+  /** Notes who asks; a little warmer every hour. */
+  private record WatchedTrace(Set<Thread> seen) implements TemperatureTrace {
+    @Override
+    public double celsius(double hours) {
+      seen.add(Thread.currentThread());
+      return 24 + hours / 10;
+    }
+
+    @Override
+    public double[] breakpoints() {
+      return new double[0];
+    }
   }
 }

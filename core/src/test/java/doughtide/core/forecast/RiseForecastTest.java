@@ -11,6 +11,7 @@ import doughtide.core.rise.DoughTemperature;
 import doughtide.core.rise.RiseCurve;
 import doughtide.core.rise.RiseParameters;
 import doughtide.core.thermal.TemperatureTrace;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -23,6 +24,11 @@ class RiseForecastTest {
   private static final RiseForecaster FORECASTER = RiseForecaster.standard().withMembers(41);
   private static final RiseForecast WARM = at(25);
 
+  /** A forecast answers from summaries of its runs. */
+  private static final double HOURS_ACCURACY = 0.002;
+
+  private static final double PERCENT_ACCURACY = 0.01;
+
   private static RiseForecast at(double celsius) {
     return FORECASTER.forecast(FORMULA, DoughTemperature.steady(Temperature.ofCelsius(celsius)));
   }
@@ -34,9 +40,9 @@ class RiseForecastTest {
 
   private static void hasWindow(TimeWindow window, ToDoubleFunction<RiseCurve> value) {
     double[] hours = sorted(value);
-    assertThat(window.early().orElseThrow()).isCloseTo(hours[4], within(1e-9));
-    assertThat(window.likely().orElseThrow()).isCloseTo(hours[20], within(1e-9));
-    assertThat(window.late().orElseThrow()).isCloseTo(hours[36], within(1e-9));
+    assertThat(window.early().orElseThrow()).isCloseTo(hours[4], within(HOURS_ACCURACY));
+    assertThat(window.likely().orElseThrow()).isCloseTo(hours[20], within(HOURS_ACCURACY));
+    assertThat(window.late().orElseThrow()).isCloseTo(hours[36], within(HOURS_ACCURACY));
   }
 
   private static double or(OptionalDouble hours) {
@@ -47,7 +53,73 @@ class RiseForecastTest {
   void windowsAreThoseOfTheMembers() {
     hasWindow(WARM.hoursToRise(Rise.ofPercent(60)), c -> or(c.hoursToRise(Rise.ofPercent(60))));
     hasWindow(WARM.hoursToOver(), curve -> or(curve.hoursToOver()));
-    hasWindow(WARM.when(RiseCurve::hoursToPeak), curve -> or(curve.hoursToPeak()));
+    hasWindow(WARM.beginsToFall().window(), curve -> or(curve.hoursToPeak()));
+  }
+
+  @Test
+  void hoursOfEveryRiseAreThoseOfTheRuns() {
+    for (double percent = 1; percent <= 120; percent += 7) {
+      double[] hours = WARM.hoursOfMembers(Rise.ofPercent(percent));
+      for (int m = 0; m < hours.length; m++) {
+        double own = or(WARM.curves().get(m).hoursToRise(Rise.ofPercent(percent)));
+        assertThat(Double.isInfinite(hours[m])).isEqualTo(Double.isInfinite(own));
+        assertThat(Double.isInfinite(own) ? 0 : hours[m] - own)
+            .as("member %d, %s %%", m, percent)
+            .isCloseTo(0, within(HOURS_ACCURACY));
+      }
+    }
+  }
+
+  @Test
+  void everyQuestionHasItsDistribution() {
+    Rise half = Rise.ofPercent(50);
+    Distribution passes = WARM.passes(half);
+    double early = passes.quantile(0.25).orElseThrow();
+
+    assertThat(passes.window()).isEqualTo(WARM.hoursToRise(half));
+    assertThat(passes.probabilityBy(early)).isBetween(0.25, 0.29);
+    assertThat(WARM.passes(Rise.ofPercent(30)).probabilityBy(early)).isGreaterThan(0.3);
+    assertThat(WARM.pastBest().window()).isEqualTo(WARM.hoursToOver());
+    assertThat(WARM.ripe().probabilityBy(3)).isLessThan(WARM.ripe().reached());
+    assertThat(WARM.passes(Rise.ofPercent(900)).reached()).isZero();
+  }
+
+  @Test
+  void aWeightedMemberCountsAsMuchAsItsWeight() {
+    double[] weights = new double[WARM.ensemble().size()];
+    weights[7] = 3;
+    Ensemble one = WARM.ensemble().weighted(weights);
+    RiseForecast only =
+        RiseForecast.of(WARM.typical(), one, WARM.hours(), Crew.CALLING_THREAD, false);
+    double own = WARM.hoursOfMembers(Rise.ofPercent(50))[7];
+
+    assertThat(only.hoursToRise(Rise.ofPercent(50)).early()).hasValue(own);
+    assertThat(only.hoursToRise(Rise.ofPercent(50)).late()).hasValue(own);
+  }
+
+  @Test
+  void aForecastThatIsKeptHoldsLessThanAMegabyte() {
+    RiseForecaster usual = RiseForecaster.standard();
+    RiseForecast first = usual.forecast(FORMULA, temperature(), 168);
+    long before = usedBytes();
+    List<RiseForecast> kept = new ArrayList<>(List.of(first));
+    for (int i = 0; i < 10; i++) {
+      kept.add(usual.forecast(FORMULA, temperature(), 168));
+    }
+    double each = (usedBytes() - before) / 10.0;
+
+    assertThat(kept.get(10).hoursToOver()).isEqualTo(first.hoursToOver());
+    assertThat(each).isBetween(1e5, 1e6);
+  }
+
+  private static long usedBytes() {
+    long least = Long.MAX_VALUE;
+    for (int i = 0; i < 5; i++) {
+      System.gc();
+      least =
+          Math.min(least, Runtime.getRuntime().totalMemory() - Runtime.getRuntime().freeMemory());
+    }
+    return least;
   }
 
   @Test
@@ -55,7 +127,7 @@ class RiseForecastTest {
     RiseForecast fed =
         FORECASTER.forecast(FORMULA, DoughTemperature.steady(Temperature.ofCelsius(26)), 60);
     double ripe = fed.hoursToRipe().likely().orElseThrow();
-    double peak = fed.when(RiseCurve::hoursToPeak).likely().orElseThrow();
+    double peak = fed.beginsToFall().window().likely().orElseThrow();
     double fallen = fed.hoursToFallen().likely().orElseThrow();
 
     assertThat(ripe).isLessThan(peak);
@@ -70,10 +142,10 @@ class RiseForecastTest {
     double[] phs = sorted(curve -> curve.phAt(5));
 
     assertThat(point.hours()).isEqualTo(5);
-    assertThat(point.riseEarlyPercent()).isCloseTo(rises[36], within(1e-9));
-    assertThat(point.riseLikelyPercent()).isCloseTo(rises[20], within(1e-9));
-    assertThat(point.riseLatePercent()).isCloseTo(rises[4], within(1e-9));
-    assertThat(point.ph()).isCloseTo(phs[20], within(1e-9));
+    assertThat(point.riseEarlyPercent()).isCloseTo(rises[36], within(PERCENT_ACCURACY));
+    assertThat(point.riseLikelyPercent()).isCloseTo(rises[20], within(PERCENT_ACCURACY));
+    assertThat(point.riseLatePercent()).isCloseTo(rises[4], within(PERCENT_ACCURACY));
+    assertThat(point.ph()).isCloseTo(phs[20], within(0.01));
   }
 
   @Test
@@ -130,8 +202,7 @@ class RiseForecastTest {
     RiseForecast many =
         RiseForecaster.standard().withMembers(256).forecast(FORMULA, temperature(), 30);
     Map<Unknown, Double> shares = many.whatWidens(Rise.ofPercent(50));
-    double[] hours =
-        many.curves().stream().mapToDouble(c -> or(c.hoursToRise(Rise.ofPercent(50)))).toArray();
+    double[] hours = many.hoursOfMembers(Rise.ofPercent(50));
 
     assertThat(hours).doesNotContain(Double.POSITIVE_INFINITY);
     assertThat(shares.values())

@@ -2,11 +2,9 @@ package doughtide.report.chart;
 
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.quantity.Rise;
-import doughtide.core.rise.RiseCurve;
-import java.util.Arrays;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.stat.descriptive.rank.Percentile;
 import org.apache.commons.math3.stat.descriptive.rank.Percentile.EstimationType;
 
@@ -39,14 +37,8 @@ public record MemberQuantiles(double low, double high) {
     if (slow.hoursToRise(rise).late().isEmpty() || fast.hoursToRise(rise).late().isEmpty()) {
       return Optional.empty();
     }
-    double[] ratios = new double[slow.curves().size()];
-    Arrays.setAll(
-        ratios, i -> hours(slow.curves().get(i), rise) / hours(fast.curves().get(i), rise));
-    return of(Arrays.stream(ratios));
-  }
-
-  private static double hours(RiseCurve curve, Rise rise) {
-    OptionalDouble hours = curve.hoursToRise(rise);
-    return hours.orElse(Double.NaN);
+    double[] late = slow.hoursOfMembers(rise);
+    double[] soon = fast.hoursOfMembers(rise);
+    return of(IntStream.range(0, late.length).mapToDouble(i -> late[i] / soon[i]));
   }
 }

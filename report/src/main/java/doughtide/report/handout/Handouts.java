@@ -40,7 +40,7 @@ public final class Handouts {
 
   /** In the words of a language, for a baker nobody knows. */
   public static Handouts in(Words words) {
-    return new Handouts(words, RiseForecaster.standard(), Optional.empty());
+    return new Handouts(words, RiseForecaster.standard().keepingCurves(), Optional.empty());
   }
 
   /** The same with another forecaster, for example one that has learned. */

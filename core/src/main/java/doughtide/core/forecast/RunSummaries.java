@@ -1,0 +1,113 @@
+package doughtide.core.forecast;
+
+import doughtide.core.forecast.RiseForecast.BandPoint;
+import doughtide.core.quantity.Rise;
+import doughtide.core.rise.DoughTemperature;
+import doughtide.core.rise.RiseCurve;
+import java.io.Serializable;
+import java.util.List;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.Stream;
+
+/** What is kept of all runs of an ensemble, each with its weight. Immutable. */
+final class RunSummaries implements Serializable {
+  private static final long serialVersionUID = 1;
+
+  private static final double STEP_HOURS = 0.125;
+  private static final double PH_STEP_HOURS = 0.75;
+
+  private final SummaryGrid grid;
+  private final SummaryGrid phGrid;
+  private final List<MemberSummary> members;
+  private final double[] weights;
+  private final float[] phs;
+
+  private RunSummaries(SummaryGrid grid, SummaryGrid phGrid, List<Run> runs, double[] weights) {
+    this.grid = grid;
+    this.phGrid = phGrid;
+    this.members = runs.stream().map(Run::summary).toList();
+    this.weights = weights;
+    this.phs = new float[runs.isEmpty() ? 0 : phGrid.size()];
+    for (int i = 0; i < phs.length; i++) {
+      int at = i;
+      double[] each = runs.stream().mapToDouble(run -> run.phs()[at]).toArray();
+      phs[i] = (float) Distribution.of(each, weights).quantile(0.5).orElseThrow();
+    }
+  }
+
+  /** Lives only until the median is taken. */
+  @SuppressWarnings("ArrayRecordComponent")
+  private record Run(MemberSummary summary, float[] phs) {}
+
+  /**
+   * Sums up runs one after the other, so that none of them has to be kept.
+   *
+   * @param hours length of the runs
+   * @param weights one a run
+   * @param curves the runs, none if no hours are given
+   */
+  static RunSummaries of(
+      DoughTemperature temperature, double hours, double[] weights, Stream<RiseCurve> curves) {
+    SummaryGrid grid = SummaryGrid.of(temperature, hours, STEP_HOURS);
+    SummaryGrid phGrid = SummaryGrid.of(temperature, hours, PH_STEP_HOURS);
+    List<Run> runs =
+        curves.map(curve -> new Run(MemberSummary.of(curve, grid), phs(curve, phGrid))).toList();
+    return new RunSummaries(grid, phGrid, runs, weights);
+  }
+
+  private static float[] phs(RiseCurve curve, SummaryGrid grid) {
+    float[] phs = new float[grid.size()];
+    for (int i = 0; i < phs.length; i++) {
+      phs[i] = (float) curve.phAt(grid.hours(i));
+    }
+    return phs;
+  }
+
+  boolean isEmpty() {
+    return members.isEmpty();
+  }
+
+  /** One value a member, in their order. */
+  double[] each(ToDoubleFunction<MemberSummary> value) {
+    return members.stream().mapToDouble(value).toArray();
+  }
+
+  double[] hoursTo(Rise rise) {
+    return each(member -> member.hoursTo(rise, grid));
+  }
+
+  /** The distribution of what the members give. */
+  Distribution distribution(double[] each) {
+    return isEmpty() ? Distribution.NEVER : Distribution.of(each, weights);
+  }
+
+  BandPoint bandAt(double hours) {
+    Distribution rises = risesAt(hours);
+    return new BandPoint(
+        hours,
+        rises.quantile(0.9).orElseThrow(),
+        rises.quantile(0.5).orElseThrow(),
+        rises.quantile(0.1).orElseThrow(),
+        phGrid.valueAt(hours, phs));
+  }
+
+  /** Rises at an hour, percent. */
+  Distribution risesAt(double hours) {
+    int after = grid.firstAfter(hours);
+    return distribution(each(member -> 100 * grid.valueAt(hours, member.rises(), after)));
+  }
+
+  /**
+   * Height over a member's own greatest height, some hours after that; infinite where that lies
+   * beyond the run.
+   */
+  Distribution partOfTop(double hoursAfterPeak) {
+    return distribution(each(member -> partOfTop(member, member.peak() + hoursAfterPeak)));
+  }
+
+  private double partOfTop(MemberSummary member, double hours) {
+    return hours <= grid.hours(grid.size() - 1)
+        ? (1 + grid.valueAt(hours, member.rises())) / (1 + member.peakRise())
+        : Double.POSITIVE_INFINITY;
+  }
+}
