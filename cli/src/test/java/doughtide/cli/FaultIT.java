@@ -14,6 +14,7 @@ import java.util.List;
 import java.util.concurrent.TimeUnit;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Assumptions;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
@@ -21,7 +22,10 @@ import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
 
-/** What happens to files when the disk does not play along. */
+/**
+ * What happens to files when the disk does not play along; a sample in the build, the rest in the
+ * profile "long".
+ */
 @DisabledOnOs(OS.WINDOWS)
 class FaultIT {
 
@@ -100,6 +104,7 @@ class FaultIT {
   }
 
   @Test
+  @Tag("long")
   void anUnreadableFileAndAReadOnlyFolder() throws Exception {
     Path closed = folder.resolve("closed");
     Files.createDirectory(closed);
@@ -123,6 +128,7 @@ class FaultIT {
   }
 
   @Test
+  @Tag("long")
   void hugeFieldsCostOnlyTheirRow() throws Exception {
     Files.writeString(
         folder.resolve("doughs.csv"), "id,dough_temp\n" + "x".repeat(5_000_000) + ",25C\nA,25C\n");
@@ -133,6 +139,7 @@ class FaultIT {
   }
 
   @Test
+  @Tag("long")
   void aFileThatGrowsWhileItIsRead() throws Exception {
     doughs(2000);
     Process process = start("batch", "doughs.csv", "--members", "8", "--out", "out.csv");
@@ -195,6 +202,7 @@ class FaultIT {
   }
 
   @Test
+  @Tag("long")
   void aClosedFileAndFolderForOneWhoIsNotRoot() throws Exception {
     assumeTrue(
         root() && shell("setpriv --reuid=65534 --regid=65534 --clear-groups true") == 0,
@@ -251,6 +259,7 @@ class FaultIT {
   }
 
   @Test
+  @Tag("long")
   void aReadOnlyDisk() throws Exception {
     Files.createDirectory(folder.resolve("closed"));
     assumeTrue(
@@ -277,6 +286,7 @@ class FaultIT {
   }
 
   @Test
+  @Tag("long")
   void aPipeIsReadLikeAFile() throws Exception {
     doughs(3);
     assertThat(shell("mkfifo pipe.csv")).isZero();
@@ -287,6 +297,7 @@ class FaultIT {
 
   /** Java 17 takes the letters of file names from the locale; either it can or it says so. */
   @ParameterizedTest
+  @Tag("long")
   @ValueSource(strings = {"C", "POSIX", "C.UTF-8", "de_DE.ISO-8859-1"})
   void namesWithSpacesAndOtherLetters(String locale) throws Exception {
     String java = "LC_ALL=" + locale + " \"" + JAVA + "\" -jar \"" + JAR + "\" ";
@@ -306,6 +317,7 @@ class FaultIT {
   }
 
   @Test
+  @Tag("long")
   void aLearnedStarterThatShrinksWhileItIsRead() throws Exception {
     DemoReadings.learnedIn(folder);
     byte[] whole = Files.readAllBytes(folder.resolve("starter.json"));

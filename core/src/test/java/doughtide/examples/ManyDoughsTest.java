@@ -17,6 +17,8 @@ import org.apache.beam.sdk.Pipeline;
 import org.apache.beam.sdk.PipelineResult;
 import org.apache.beam.sdk.options.PipelineOptions;
 import org.apache.beam.sdk.options.PipelineOptionsFactory;
+import org.apache.beam.sdk.util.SerializableUtils;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -27,7 +29,19 @@ import org.junit.jupiter.api.io.TempDir;
 class ManyDoughsTest {
   private static final int DOUGHS = 300;
 
+  /** A sample without the engine: the function itself, sent once. */
   @Test
+  void theFunctionAnswersAfterItsJourney() {
+    Forecast here = new Forecast(RiseForecaster.standard().withMembers(8).onCallingThread());
+    Forecast there = SerializableUtils.clone(here);
+
+    Dough dough = SerializableUtils.clone(Dough.parse("A,24,20,70"));
+
+    assertThat(there.apply(dough).line()).isEqualTo(here.apply(dough).line()).startsWith("A,");
+  }
+
+  @Test
+  @Tag("long")
   void aDistributedEngineGivesTheAnswersOfTheLibrary(@TempDir Path folder) throws IOException {
     List<String> doughs = doughs();
     Path input = Files.write(folder.resolve("doughs.csv"), doughs);
