@@ -40,26 +40,30 @@ class RiseNightTest {
     assertThat(RiseCommandTest.names(json, 1))
         .containsExactly(
             "schema",
-            "understood",
+            "answer",
             "rises",
             "pastBest",
             "curve",
-            "warnings",
-            "widens",
             "shape",
             "cold",
+            "warnings",
+            "widens",
+            "understood",
             "cautions");
     assertThat(fields(json, "shape"))
-        .startsWith("hoursEarly", "hoursLikely", "hoursLate", "risePercent");
+        .startsWith("hoursEarly", "hoursLikely", "hoursLate", "reachedShare", "risePercent");
     assertThat(fields(json, "cold"))
         .startsWith(
             "intoColdHours",
             "coreAt10CHours",
             "coreAt7CHours",
             "coreAt5CHours",
-            "bakeFromHours",
-            "bakeUntilHours",
-            "riseAtBakePercent");
+            "ovenHours",
+            "riseAtBakePercent",
+            "riseAtBakeLowPercent",
+            "riseAtBakeLikelyPercent",
+            "riseAtBakeHighPercent",
+            "bakeFromHours");
     assertThat(number(json, "intoColdHours"))
         .isGreaterThan(number(json, "hoursLikely", "shape"))
         .isLessThan(number(json, "coreAt10CHours"));
@@ -97,7 +101,7 @@ class RiseNightTest {
     assertThat(run.out()).doesNotContain("cold", "fridge");
     String json = rise("--dough-temp 24C --proof-temp 24C --format json").out();
     assertThat(fields(json, "proof"))
-        .startsWith("intoProofHours", "bakeFromHours", "bakeUntilHours", "riseAtBakePercent");
+        .startsWith("intoProofHours", "ovenHours", "riseAtBakePercent");
     CliRun both = rise("--dough-temp 24C --proof-temp 24C --proof 1h --cold 4C --hold 10h");
     assertThat(unwrapped(both))
         .contains("1 h in a room of 24 °C (75 °F); 10 h in the cold at 4 °C (39 °F)");
@@ -144,7 +148,8 @@ class RiseNightTest {
         .contains("Sample jar of 50 g: when the dough has risen 50 %, the jar reads");
     narrow(run);
     String json = rise(words + " --format json").out();
-    assertThat(fields(json, "jar")).startsWith("riseReadsPercent", "doughWarmerKelvin");
+    assertThat(fields(json, "jar"))
+        .contains("riseReadsPercent", "riseReadsLowPercent", "doughWarmerKelvin");
     assertThat(number(json, "riseReadsPercent")).isLessThan(50);
     assertThat(number(json, "doughWarmerKelvin")).isPositive();
     assertThat(RiseCommandTest.rows(json, "doughTemperatures").get(0))

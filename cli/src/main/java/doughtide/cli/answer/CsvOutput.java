@@ -41,6 +41,12 @@ public final class CsvOutput {
     return this;
   }
 
+  /** A cell with a number as it is written. */
+  CsvOutput number(String number) {
+    row.add(number);
+    return this;
+  }
+
   /** Ends the row. */
   public CsvOutput endRow() {
     csv.writeRecord(row);

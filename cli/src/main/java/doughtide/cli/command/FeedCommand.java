@@ -83,11 +83,11 @@ public final class FeedCommand implements Command {
     chart.ifPresent(file -> FeedPicture.write(result, file));
     switch (format) {
       case TEXT -> {
-        FeedPage.of(result).forEach(session.out()::println);
+        FeedSections.of(result).text(session.out());
         OutputOptions.sayChart(chart, session.out());
       }
-      case JSON -> FeedJson.write(result, session.out());
-      case CSV -> FeedCsv.write(result, session.out());
+      case JSON -> FeedSections.of(result).json(session.out());
+      case CSV -> FeedSections.of(result).csv(session.out());
     }
   }
 
@@ -135,13 +135,11 @@ public final class FeedCommand implements Command {
         && times.isPresent()
         && times.get().start().toInstant().isBefore(environment.now())) {
       remarks.add(
-          "Note: the hour to feed has passed already. Use more starter, keep it warmer, or be ready"
+          "The hour to feed has passed already. Use more starter, keep it warmer, or be ready"
               + " later.");
     }
     double until = plan.readyHours().orElse(0);
-    times
-        .flatMap(from -> from.clockChange(until))
-        .ifPresent(said -> remarks.add("Note: " + said + "."));
+    times.flatMap(from -> from.clockChange(until)).ifPresent(said -> remarks.add(said + "."));
     return remarks;
   }
 

@@ -1,7 +1,9 @@
 package doughtide.cli.command;
 
+import doughtide.cli.answer.Listing;
+import doughtide.cli.answer.Section;
+import doughtide.cli.answer.Unit;
 import doughtide.cli.args.Words;
-import doughtide.cli.text.Paragraph;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.Unknown;
 import doughtide.core.quantity.Rise;
@@ -14,7 +16,6 @@ import java.util.Map;
 public final class Narrowing {
 
   private static final int MOST = 2;
-  private static final int LEAD = 6;
 
   private Narrowing() {}
 
@@ -27,25 +28,51 @@ public final class Narrowing {
     return widens;
   }
 
+  /** Adds the list {@code widens} for other programs, and for people the largest two. */
+  public static void add(List<RiseAnswer.Widening> widens, Section.Builder body) {
+    Listing.Builder all = body.listing("widens", "");
+    for (RiseAnswer.Widening each : widens) {
+      all.row()
+          .word("unknown", "", each.unknown(), "")
+          .number("share", "", each.share(), Unit.SHARE)
+          .number("risePercent", "", each.at().percent(), Unit.PERCENT)
+          .word("text", "", Advice.english(each.unknown()).text())
+          .word("remedy", "", Advice.english(each.unknown()).remedy());
+    }
+    List<RiseAnswer.Widening> most =
+        widens.stream().limit(MOST).filter(each -> each.share() > 0).toList();
+    if (!most.isEmpty()) {
+      Section.Builder page = body.section("", heading(most.get(0)));
+      for (RiseAnswer.Widening each : most) {
+        page.say(
+            Unit.SHARE.text(each.share()),
+            Advice.english(each.unknown()).text() + ": " + Advice.english(each.unknown()).remedy());
+      }
+    }
+  }
+
   /** The largest two in words, under a heading; nothing if there are none. */
   public static List<String> lines(List<RiseAnswer.Widening> widens) {
     List<RiseAnswer.Widening> most =
         widens.stream().limit(MOST).filter(each -> each.share() > 0).toList();
     List<String> lines = new ArrayList<>();
-    if (most.isEmpty()) {
-      return lines;
+    if (!most.isEmpty()) {
+      lines.add(heading(most.get(0)));
     }
-    lines.add(
-        "What would narrow the window (share of the spread of the time to "
-            + Words.percent(most.get(0).at().percent())
-            + "):");
     for (RiseAnswer.Widening each : most) {
-      Advice advice = Advice.english(each.unknown());
       lines.addAll(
-          Paragraph.lines(
-              RisePage.padded(Words.rounded(100 * each.share(), 0) + " %", LEAD),
-              advice.text() + ": " + advice.remedy()));
+          doughtide.cli.text.Paragraph.lines(
+              Unit.SHARE.text(each.share()) + "  ",
+              Advice.english(each.unknown()).text()
+                  + ": "
+                  + Advice.english(each.unknown()).remedy()));
     }
     return lines;
+  }
+
+  private static String heading(RiseAnswer.Widening widest) {
+    return "What would narrow the window (share of the spread of the time to "
+        + Words.percent(widest.at().percent())
+        + "):";
   }
 }

@@ -180,6 +180,20 @@ public record RiseAnswer(
     return proof.flatMap(each -> each.shape().likely());
   }
 
+  /** The rise the answer begins with: the first that was asked for besides the usual ones. */
+  public Passing asked() {
+    Optional<Passing> own =
+        passings.stream().filter(each -> !RiseCommand.isUsual(each.rise())).findFirst();
+    return own.orElseGet(() -> usual());
+  }
+
+  private Passing usual() {
+    return passings.stream()
+        .filter(each -> each.rise().percent() == USUAL_POINT_PERCENT)
+        .findFirst()
+        .orElseGet(() -> passings.get(0));
+  }
+
   /** Whether hours can be given at all. */
   public boolean isPossible() {
     return forecast.isPossible();

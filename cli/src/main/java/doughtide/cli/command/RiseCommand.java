@@ -1,5 +1,6 @@
 package doughtide.cli.command;
 
+import doughtide.cli.answer.Answer;
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.CommandSpec;
@@ -16,9 +17,11 @@ import doughtide.cli.session.Session;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.quantity.Checks;
+import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Rise;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
@@ -155,7 +158,7 @@ public final class RiseCommand implements Command {
             forecast,
             rises,
             proof.map(each -> each.chosen(forecast)));
-    print(answer, format, session);
+    print(RiseSections.of(answer), format, session);
     chart.ifPresent(file -> draw(answer, file, paper, format, session));
   }
 
@@ -176,10 +179,13 @@ public final class RiseCommand implements Command {
     described.addAll(TemperatureOptions.specs());
     described.addAll(ProofOptions.specs());
     described.addAll(ClockOptions.specs());
-    TodayPage page = new TodayPage(DoughInHand.read(arguments, forecaster, described, session));
-    page.print(rises, format, session.out());
+    DoughInHand dough = DoughInHand.read(arguments, forecaster, described, session);
+    if (format == OutputOptions.Format.CSV) {
+      throw new InputException("--format csv is not made with --readings: use text or json");
+    }
+    print(TodaySections.of(dough, rises), format, session);
     if (chart.isPresent()) {
-      TodayChart drawn = page.chart();
+      TodayChart drawn = TodayChart.of(dough);
       if (drawn.isPossible()) {
         String title = arguments.text(TITLE).orElse("How far is today's dough?");
         drawn.write(title, rises, chart.get(), paper);
@@ -188,6 +194,11 @@ public final class RiseCommand implements Command {
         sayNothingDrawn(session);
       }
     }
+  }
+
+  /** Whether a rise stands in every answer. */
+  static boolean isUsual(Rise rise) {
+    return Arrays.stream(USUAL_PERCENT).anyMatch(usual -> usual == rise.percent());
   }
 
   private static SortedSet<Rise> rises(Arguments arguments) {
@@ -204,11 +215,11 @@ public final class RiseCommand implements Command {
     return rises;
   }
 
-  private static void print(RiseAnswer answer, OutputOptions.Format format, Session session) {
+  private static void print(Answer answer, OutputOptions.Format format, Session session) {
     switch (format) {
-      case TEXT -> RisePage.of(answer).forEach(session.out()::println);
-      case JSON -> RiseJson.write(answer, session.out());
-      case CSV -> RiseTable.write(answer, session.out());
+      case TEXT -> answer.text(session.out());
+      case JSON -> answer.json(session.out());
+      case CSV -> answer.csv(session.out());
     }
   }
 

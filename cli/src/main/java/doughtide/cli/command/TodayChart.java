@@ -19,15 +19,18 @@ public final class TodayChart {
   private final Optional<ClockTimes> clock;
   private final RiseForecast forecast;
 
-  /**
-   * @param bake the dough and its readings
-   * @param clock its hours as clock times
-   * @param forecast what is believed of it with its readings
-   */
-  public TodayChart(Bake bake, Optional<ClockTimes> clock, RiseForecast forecast) {
+  private TodayChart(Bake bake, Optional<ClockTimes> clock, RiseForecast forecast) {
     this.bake = bake;
     this.clock = clock;
     this.forecast = forecast;
+  }
+
+  /** The chart of a dough in hand. */
+  public static TodayChart of(DoughInHand dough) {
+    Bake bake = dough.file().bake();
+    RiseForecast forecast =
+        dough.update().forecaster().forecast(bake.formula(), bake.temperature());
+    return new TodayChart(bake, dough.file().clock(), forecast);
   }
 
   /** Whether there are hours to draw. */

@@ -94,9 +94,9 @@ public final class WaterCommand implements Command {
       kept = MixerOptions.keep(arguments, session.environment(), mixed.mixing());
     }
     if (format == OutputOptions.Format.JSON) {
-      WaterJson.write(answers, session.out());
+      WaterSections.of(answers).json(session.out());
     } else {
-      WaterPage.of(answers).forEach(session.out()::println);
+      WaterSections.of(answers).text(session.out());
       kept.ifPresent(session.out()::println);
     }
   }

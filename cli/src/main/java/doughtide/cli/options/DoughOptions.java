@@ -1,12 +1,15 @@
 package doughtide.cli.options;
 
+import static doughtide.cli.answer.Unit.PERCENT;
+
+import doughtide.cli.answer.Section;
+import doughtide.cli.answer.Unit;
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.OptionSpec;
 import doughtide.cli.args.TemperatureSteps;
 import doughtide.cli.args.Words;
 import doughtide.cli.file.FlourFile;
 import doughtide.cli.session.Environment;
-import doughtide.cli.text.Understood;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.Flour;
 import doughtide.core.dough.FlourClass;
@@ -20,6 +23,7 @@ import doughtide.core.quantity.Share;
 import doughtide.core.rise.DoughTemperature;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * The options that describe a dough, and the dough they describe.
@@ -149,22 +153,32 @@ public record DoughOptions(
     return temperature.orElseThrow(() -> arguments.missing(DOUGH_TEMP)).dough("--" + DOUGH_TEMP);
   }
 
-  /** Adds what was understood, both conventions of starter share side by side. */
-  public void describe(Understood page) {
-    describe(page, temperature.map(TemperatureSteps::words));
-  }
-
   /**
-   * Adds what was understood.
+   * Adds what was understood, both conventions of starter share side by side.
    *
    * @param temperatureWords where the dough's temperature comes from, in words
    */
-  public void describe(Understood page, String temperatureWords) {
-    describe(page, Optional.of(temperatureWords));
+  public void describe(Section.Builder to, String temperatureWords) {
+    describeFlour(to);
+    to.say("Starter", share() + "; " + kind());
+    to.number("starterOfAddedFlourPercent", "", percent(formula.starterOfAddedFlour()), PERCENT, 4)
+        .number("prefermentedFlourPercent", "", percent(formula.prefermentedFlour()), PERCENT, 4);
+    describeRest(to, temperatureWords);
   }
 
-  private void describe(Understood page, Optional<String> temperatureWords) {
-    page.add(
+  /** The same where the share of starter is what is asked. */
+  public void describeWithoutShare(Section.Builder to, String temperatureWords) {
+    describeFlour(to);
+    to.say("Starter", kind() + "; its share is asked");
+    describeRest(to, temperatureWords);
+  }
+
+  private static OptionalDouble percent(double fraction) {
+    return OptionalDouble.of(100 * fraction);
+  }
+
+  private void describeFlour(Section.Builder to) {
+    to.say(
         "Dough",
         formula.flour().name()
             + "; hydration "
@@ -173,22 +187,42 @@ public record DoughOptions(
             + Words.rounded(formula.doughYield(), 1)
             + "); salt "
             + Words.percent(formula.salt()));
+    to.word("flour", "", formula.flour().name())
+        .number(
+            "hydrationPercent", "", OptionalDouble.of(formula.hydration().percent()), PERCENT, 4)
+        .number("doughYield", "", formula.doughYield(), Unit.NONE)
+        .number("saltPercent", "", OptionalDouble.of(formula.salt().percent()), PERCENT, 4);
+  }
+
+  private void describeRest(Section.Builder to, String temperatureWords) {
     Starter starter = formula.starter();
-    page.add(
-        "Starter",
-        Words.percent(100 * formula.starterOfAddedFlour())
-            + " of the flour added = "
-            + Words.percent(100 * formula.prefermentedFlour())
-            + " prefermented flour"
-            + (starterWord == StarterWord.ASSUMED ? " (assumed, say --starter)" : ""));
-    page.add(
-        "",
-        Arguments.word(starter.condition())
-            + ", "
-            + starter.flour().name()
-            + ", hydration "
-            + Words.percent(starter.hydration()));
-    temperatureWords.ifPresent(words -> page.add("Dough temperature", words));
-    page.add("Kitchen", Words.altitude(formula.altitude()));
+    to.number(
+            "starterHydrationPercent",
+            "",
+            OptionalDouble.of(starter.hydration().percent()),
+            PERCENT,
+            4)
+        .word("starterFlour", "", starter.flour().name())
+        .word("starterCondition", "", Arguments.word(starter.condition()))
+        .word("doughTemperature", "Dough temperature", temperatureWords)
+        .say("Kitchen", Words.altitude(formula.altitude()))
+        .number("altitudeMetres", "", formula.altitude().metres(), Unit.METRES);
+  }
+
+  private String share() {
+    return Words.percent(100 * formula.starterOfAddedFlour())
+        + " of the flour added = "
+        + Words.percent(100 * formula.prefermentedFlour())
+        + " prefermented flour"
+        + (starterWord == StarterWord.ASSUMED ? " (assumed, say --starter)" : "");
+  }
+
+  private String kind() {
+    Starter starter = formula.starter();
+    return Arguments.word(starter.condition())
+        + ", "
+        + starter.flour().name()
+        + ", hydration "
+        + Words.percent(starter.hydration());
   }
 }

@@ -59,7 +59,7 @@ class FeedCommandTest {
   void jsonHoldsTheWindow() throws IOException {
     JsonAnswer feed = json("--ratio", "1:5:5", "--starter-temp", "22C");
 
-    assertThat(feed.text("schema")).isEqualTo("doughtide/feed/1");
+    assertThat(feed.text("schema")).isEqualTo("doughtide/feed/2");
     assertThat(feed.number("ripe.hoursEarly")).isLessThan(feed.number("ripe.hoursLikely"));
     assertThat(feed.number("ripe.hoursLikely")).isLessThan(feed.number("ripe.hoursLate"));
     assertThat(feed.number("ripeForHours")).isPositive();
@@ -105,7 +105,7 @@ class FeedCommandTest {
     String[] words = {"--ratio", "1:5:5", "--starter-temp", "22C", "--ready-at", "12:00"};
 
     assertThat(json(words).text("readyAt")).isEqualTo("2027-03-06T12:00Z");
-    assertThat(feed(words).out()).contains("the hour to feed has passed already");
+    assertThat(feed(words).out()).contains("The hour to feed has passed already");
   }
 
   @Test
@@ -203,7 +203,7 @@ class FeedCommandTest {
     assertThat(feed("--ratio", "1:5:5", "--starter-temp", "22C", "--format", "csv").out().lines())
         .hasSize(4)
         .first()
-        .isEqualTo("feed,event,hours_early,hours_likely,hours_late");
+        .isEqualTo("feed,event,hours_early,hours_likely,hours_late,reached_share");
   }
 
   @ParameterizedTest

@@ -55,7 +55,7 @@ class LearnCommandTest {
             "starter.json",
             "--format",
             "json");
-    assertThat(json.out()).contains("\"schema\": \"doughtide/today/1\"", "\"nextLookHours\"");
+    assertThat(json.out()).contains("\"schema\": \"doughtide/today/2\"", "\"nextLookHours\"");
   }
 
   @Test

@@ -91,10 +91,18 @@ public class RiseCommandTest {
     String json = CliRun.of(with("--format", "json")).out();
     assertThat(names(json, 1))
         .containsExactly(
-            "schema", "understood", "rises", "pastBest", "curve", "warnings", "widens", "cautions");
-    assertThat(json).contains("\"schema\": \"doughtide/rise/1\"");
+            "schema",
+            "answer",
+            "rises",
+            "pastBest",
+            "curve",
+            "warnings",
+            "widens",
+            "understood",
+            "cautions");
+    assertThat(json).contains("\"schema\": \"doughtide/rise/2\"");
     assertThat(rows(json, "rises").get(0))
-        .containsExactly("risePercent", "hoursEarly", "hoursLikely", "hoursLate");
+        .containsExactly("risePercent", "hoursEarly", "hoursLikely", "hoursLate", "reachedShare");
     assertThat(rows(json, "rises")).hasSize(5);
     assertThat(rows(json, "curve"))
         .hasSizeGreaterThanOrEqualTo(97)
@@ -102,7 +110,7 @@ public class RiseCommandTest {
             row ->
                 assertThat(row)
                     .containsExactly(
-                        "hours", "riseEarlyPercent", "riseLikelyPercent", "riseLatePercent", "pH"));
+                        "hours", "riseLowPercent", "riseLikelyPercent", "riseHighPercent", "pH"));
     assertThat(rows(json, "widens").get(0))
         .containsExactly("unknown", "share", "risePercent", "text", "remedy");
   }
@@ -116,6 +124,7 @@ public class RiseCommandTest {
             "hoursEarly",
             "hoursLikely",
             "hoursLate",
+            "reachedShare",
             "clockEarly",
             "clockLikely",
             "clockLate");
@@ -128,7 +137,7 @@ public class RiseCommandTest {
     assertThat(CliRun.of(with("--rise", "1000%", "--format", "json")).out())
         .contains(
             "{\"risePercent\": 1000, \"hoursEarly\": null, \"hoursLikely\": null, \"hoursLate\":"
-                + " null}");
+                + " null, \"reachedShare\": 0}");
   }
 
   @ParameterizedTest
@@ -148,14 +157,14 @@ public class RiseCommandTest {
         .contains("\"curve\": []")
         .contains("\"widens\": []");
     assertThat(CliRun.of("rise", "--dough-temp", temperature, "--format", "csv").out())
-        .isEqualTo("hours,rise_early_percent,rise_likely_percent,rise_late_percent,ph\n");
+        .isEqualTo("hours,rise_low_percent,rise_likely_percent,rise_high_percent,ph\n");
   }
 
   @Test
   void csvIsTheCurve() {
     List<String> lines = CliRun.of(with("--format", "csv")).out().lines().toList();
     assertThat(lines.get(0))
-        .isEqualTo("hours,rise_early_percent,rise_likely_percent,rise_late_percent,ph");
+        .isEqualTo("hours,rise_low_percent,rise_likely_percent,rise_high_percent,ph");
     assertThat(lines).hasSizeGreaterThan(97).allMatch(line -> line.split(",").length == 5);
     double half =
         lines.stream()

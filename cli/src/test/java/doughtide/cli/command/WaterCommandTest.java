@@ -50,8 +50,8 @@ class WaterCommandTest {
 
     assertThat(page.indexOf("balance of heat")).isLessThan(page.indexOf("rule of 3 factors"));
     assertThat(page)
-        .contains("friction subtracted once")
-        .contains("warming subtracted first")
+        .contains("friction once")
+        .contains("warming first")
         .contains("base temperature")
         .contains("3 times the warming")
         .contains("above 45 °C");

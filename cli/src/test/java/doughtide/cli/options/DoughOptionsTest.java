@@ -4,12 +4,18 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import doughtide.cli.TestEnvironment;
+import doughtide.cli.answer.Answer;
+import doughtide.cli.answer.Section;
+import doughtide.cli.answer.Timeline;
 import doughtide.cli.args.ArgumentParser;
 import doughtide.cli.args.CommandSpec;
-import doughtide.cli.text.Understood;
 import doughtide.core.document.Catalogue;
 import doughtide.core.dough.StarterCondition;
+import java.io.ByteArrayOutputStream;
+import java.io.PrintStream;
+import java.nio.charset.StandardCharsets;
 import java.util.List;
+import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
 class DoughOptionsTest {
@@ -42,10 +48,10 @@ class DoughOptionsTest {
   @Test
   void whatWasUnderstoodShowsBothConventions() {
     assertThat(lines(read("--dough-temp", "25C", "--starter", "20%", "--hydration", "72%")))
-        .containsExactly(
+        .containsSubsequence(
             "Dough              white; hydration 72 % (dough yield 172); salt 2 %",
-            "Starter            20 % of the flour added = 9.1 % prefermented flour",
-            "                   ripe, white, hydration 100 %",
+            "Starter            20 % of the flour added = 9.1 % prefermented flour; ripe,",
+            "                   white, hydration 100 %",
             "Dough temperature  25 °C (77 °F)",
             "Kitchen            sea level");
   }
@@ -54,8 +60,8 @@ class DoughOptionsTest {
   void anAssumedStarterIsSaid() {
     assertThat(lines(read()))
         .containsSequence(
-            "Starter  20 % of the flour added = 9.1 % prefermented flour (assumed, say",
-            "         --starter)");
+            "Starter            20 % of the flour added = 9.1 % prefermented flour (assumed,",
+            "                   say --starter); ripe, white, hydration 100 %");
   }
 
   private static DoughOptions read(String... words) {
@@ -66,8 +72,10 @@ class DoughOptionsTest {
   }
 
   private static List<String> lines(DoughOptions dough) {
-    Understood page = new Understood();
-    dough.describe(page);
-    return page.lines();
+    Section.Builder body = Section.loose(Timeline.sinceMixing(Optional.empty()));
+    dough.describe(body.section("understood", ""), "25 °C (77 °F)");
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    Answer.of("test", 1, "", body).text(new PrintStream(out, true, StandardCharsets.UTF_8));
+    return out.toString(StandardCharsets.UTF_8).lines().toList();
   }
 }

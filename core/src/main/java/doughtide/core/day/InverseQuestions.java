@@ -141,7 +141,8 @@ public final class InverseQuestions {
         new TimeWindow(
             before(atHour, bulk.late()),
             before(atHour, bulk.likely()),
-            before(atHour, bulk.early())),
+            before(atHour, bulk.early()),
+            bulk.reachedShare()),
         bulk,
         forecast,
         moment.rise());

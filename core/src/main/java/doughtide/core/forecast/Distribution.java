@@ -155,7 +155,7 @@ public final class Distribution implements Serializable {
 
   /** The hours by which one member in ten, half and nine in ten are there. */
   public TimeWindow window() {
-    return new TimeWindow(quantile(0.1), quantile(0.5), quantile(0.9));
+    return new TimeWindow(quantile(0.1), quantile(0.5), quantile(0.9), reached());
   }
 
   /** The same moved by some hours. */

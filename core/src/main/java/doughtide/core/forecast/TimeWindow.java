@@ -11,12 +11,14 @@ import java.util.OptionalDouble;
  * @param early 10 % quantile
  * @param likely median
  * @param late 90 % quantile
+ * @param reachedShare of the doughs that get there within the time looked at, 0…1
  */
-public record TimeWindow(OptionalDouble early, OptionalDouble likely, OptionalDouble late)
+public record TimeWindow(
+    OptionalDouble early, OptionalDouble likely, OptionalDouble late, double reachedShare)
     implements Serializable {
   /** A window that nothing reaches. */
   public static final TimeWindow NEVER =
-      new TimeWindow(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+      new TimeWindow(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), 0);
 
   /**
    * Window of the hours that the members of an ensemble give.
@@ -29,7 +31,8 @@ public record TimeWindow(OptionalDouble early, OptionalDouble likely, OptionalDo
 
   /** The window moved by some hours. */
   public TimeWindow plus(double hours) {
-    return new TimeWindow(shifted(early, hours), shifted(likely, hours), shifted(late, hours));
+    return new TimeWindow(
+        shifted(early, hours), shifted(likely, hours), shifted(late, hours), reachedShare);
   }
 
   private static OptionalDouble shifted(OptionalDouble value, double hours) {
@@ -44,9 +47,10 @@ public record TimeWindow(OptionalDouble early, OptionalDouble likely, OptionalDo
   }
 
   /** An {@link OptionalDouble} is not serializable; an infinite hour stands for none. */
-  private record Stored(double early, double likely, double late) implements Serializable {
+  private record Stored(double early, double likely, double late, double reachedShare)
+      implements Serializable {
     private Object readResolve() {
-      return new TimeWindow(known(early), known(likely), known(late));
+      return new TimeWindow(known(early), known(likely), known(late), reachedShare);
     }
 
     private static OptionalDouble known(double hours) {
@@ -56,6 +60,6 @@ public record TimeWindow(OptionalDouble early, OptionalDouble likely, OptionalDo
 
   private Object writeReplace() {
     double never = Double.POSITIVE_INFINITY;
-    return new Stored(early.orElse(never), likely.orElse(never), late.orElse(never));
+    return new Stored(early.orElse(never), likely.orElse(never), late.orElse(never), reachedShare);
   }
 }

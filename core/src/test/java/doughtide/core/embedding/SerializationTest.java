@@ -61,7 +61,8 @@ class SerializationTest {
         RateCurve.mean(Arrays.stream(RateForm.values()).map(RateForm::yeast).toList()),
         PieceShape.round(),
         TimeWindow.NEVER,
-        new TimeWindow(OptionalDouble.of(1.5), OptionalDouble.of(2.25), OptionalDouble.empty()));
+        new TimeWindow(
+            OptionalDouble.of(1.5), OptionalDouble.of(2.25), OptionalDouble.empty(), 0.8));
   }
 
   @ParameterizedTest

@@ -74,7 +74,8 @@ class TodayUpdateTest {
     return new TimeWindow(
         java.util.OptionalDouble.of(quantile(members, 0.1 * sum)),
         java.util.OptionalDouble.of(quantile(members, 0.5 * sum)),
-        java.util.OptionalDouble.of(quantile(members, 0.9 * sum)));
+        java.util.OptionalDouble.of(quantile(members, 0.9 * sum)),
+        1);
   }
 
   private static double likelihood(Bake bake, RiseCurve curve, double jar) {

@@ -11,8 +11,6 @@ import doughtide.core.thermal.Material;
 import doughtide.core.thermal.PieceShape;
 import doughtide.core.thermal.Wall;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 
 class ProofTest {
   private static final Temperature COLD = Temperature.ofCelsius(4);

@@ -1,0 +1,47 @@
+package doughtide.cli.answer;
+
+import java.io.PrintStream;
+import java.util.function.Supplier;
+
+/**
+ * What a command found out: a headline, and under it a tree of sections and quantities. Text, JSON
+ * and CSV are three ways to write the same tree.
+ *
+ * @param command its name
+ * @param version of its JSON; raised whenever a field changes its name or meaning
+ * @param headline the answer in one or two sentences
+ * @param body all of it
+ * @param table what CSV holds
+ */
+public record Answer(
+    String command, int version, String headline, Section body, Supplier<Listing> table) {
+
+  /** An answer without a form in CSV. */
+  public static Answer of(String command, int version, String headline, Section.Builder body) {
+    return new Answer(command, version, headline, body.build(), Answer::none);
+  }
+
+  /** The same with a table for CSV. */
+  public Answer withTable(Supplier<Listing> rows) {
+    return new Answer(command, version, headline, body, rows);
+  }
+
+  private static Listing none() {
+    throw new IllegalStateException("the command refuses --format csv");
+  }
+
+  /** Writes it as text. */
+  public void text(PrintStream out) {
+    AnswerText.of(this).forEach(out::println);
+  }
+
+  /** Writes it as one JSON object. */
+  public void json(PrintStream out) {
+    AnswerJson.write(this, out);
+  }
+
+  /** Writes its table as CSV. */
+  public void csv(PrintStream out) {
+    AnswerCsv.write(table.get(), out);
+  }
+}

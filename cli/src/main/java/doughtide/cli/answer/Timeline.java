@@ -1,0 +1,32 @@
+package doughtide.cli.answer;
+
+import doughtide.cli.args.ClockTimes;
+import doughtide.cli.args.Words;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * What the hours of an answer count from.
+ *
+ * @param clock clock times of those hours, where a clock is known
+ * @param since for the head of a table: {@code after mixing}
+ * @param shownFromHours on a page, hours count from this hour on; in data and clock times they
+ *     count from 0
+ */
+public record Timeline(Optional<ClockTimes> clock, String since, double shownFromHours) {
+
+  /** Hours since mixing. */
+  public static Timeline sinceMixing(Optional<ClockTimes> clock) {
+    return new Timeline(clock, "after mixing", 0);
+  }
+
+  /** An hour for a sentence: a clock time if there is a clock, else hours. */
+  public String moment(OptionalDouble hours) {
+    if (hours.isEmpty()) {
+      return Value.NONE;
+    }
+    return clock.isPresent()
+        ? clock.get().about(hours.getAsDouble())
+        : Words.about(hours.getAsDouble() - shownFromHours);
+  }
+}

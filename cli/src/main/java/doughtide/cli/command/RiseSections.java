@@ -1,0 +1,330 @@
+package doughtide.cli.command;
+
+import doughtide.cli.answer.Answer;
+import doughtide.cli.answer.Listing;
+import doughtide.cli.answer.Section;
+import doughtide.cli.answer.Timeline;
+import doughtide.cli.answer.Unit;
+import doughtide.cli.answer.Value;
+import doughtide.cli.args.Words;
+import doughtide.cli.options.ProofOptions;
+import doughtide.core.forecast.RiseForecast;
+import doughtide.core.forecast.TimeWindow;
+import doughtide.core.loaf.SampleJar;
+import doughtide.core.loaf.ShapeForecast;
+import doughtide.core.quantity.Temperature;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
+
+/** What rise found out, put together as an answer. */
+public final class RiseSections {
+
+  private static final int VERSION = 2;
+  private static final List<Double> SHOWN_HOURS = List.of(1.0, 2.0, 4.0, 6.0, 8.0, 12.0, 16.0);
+  private static final int[] CORE_CELSIUS = {10, 7, 5};
+
+  private final RiseAnswer found;
+  private final Timeline timeline;
+  private final Optional<ShapeForecast.Night> night;
+
+  private RiseSections(RiseAnswer found) {
+    this.found = found;
+    this.timeline = Timeline.sinceMixing(found.clock());
+    this.night = found.night();
+  }
+
+  public static Answer of(RiseAnswer found) {
+    RiseSections sections = new RiseSections(found);
+    Section.Builder body = Section.loose(sections.timeline);
+    sections.rises(body);
+    body.later(sections::curve);
+    sections.warmth(body);
+    found.proof().ifPresent(loaf -> sections.loaf(loaf, body));
+    found.temperature().jar().ifPresent(jar -> sections.jar(jar.mass().grams(), body));
+    body.warnings(found.warnings());
+    Narrowing.add(found.widens(), body);
+    sections.understood(body.section("understood", "Understood"));
+    body.cautions(List.of(RiseCommand.CAUTION));
+    return Answer.of("rise", VERSION, sections.headline(), body).withTable(sections::curve);
+  }
+
+  private String headline() {
+    if (!found.isPossible()) {
+      return "No hours can be given for this dough.";
+    }
+    return night.map(this::headline).orElseGet(this::headlineOfBulk);
+  }
+
+  private String headlineOfBulk() {
+    RiseAnswer.Passing asked = found.asked();
+    String rise = Words.percent(asked.rise().percent());
+    String when =
+        asked.when().likely().isPresent()
+            ? "Risen " + rise + " about " + words(asked.when())
+            : "Half of such doughs never rise " + rise;
+    OptionalDouble over = found.over().likely();
+    String best = over.isPresent() ? "; past its best likely from " + moment(over) : "";
+    String shape = found.proof().isPresent() ? " No hour to shape can be given for this loaf." : "";
+    return when + best + "." + shape;
+  }
+
+  private String headline(ShapeForecast.Night at) {
+    ShapeForecast shape = found.proof().orElseThrow().shape();
+    return "Shape about "
+        + words(shape.hours())
+        + ", when the sample jar has risen "
+        + words(shape.rise())
+        + ". Into the oven "
+        + moment(OptionalDouble.of(at.ovenHours()))
+        + (at.bakeFrom().likely().isEmpty()
+            ? "."
+            : ", good to bake from " + moment(at.bakeFrom().likely()) + until(at));
+  }
+
+  private String until(ShapeForecast.Night at) {
+    OptionalDouble until = at.bakeUntil().likely();
+    return until.isPresent() ? " until " + moment(until) + "." : " on.";
+  }
+
+  private void rises(Section.Builder body) {
+    Listing.Builder rises = body.listing("rises", "");
+    for (RiseAnswer.Passing passing : found.passings()) {
+      double percent = passing.rise().percent();
+      rises
+          .row()
+          .number("risePercent", "", percent, Unit.PERCENT)
+          .window(Section.HERE, shown("risen " + Words.percent(percent)), passing.when());
+    }
+    body.window("pastBest", shown("past its best"), found.over());
+    if (found.isPossible()) {
+      body.paragraph().say(legend());
+      found
+          .clock()
+          .flatMap(times -> times.clockChange(found.forecast().hours()))
+          .ifPresent(change -> body.paragraph().say("Clock: " + change + "."));
+    }
+  }
+
+  private String legend() {
+    boolean gaps =
+        found.over().late().isEmpty()
+            || found.passings().stream().anyMatch(each -> each.when().late().isEmpty());
+    String unreached =
+        gaps
+            ? " –: not reached in the "
+                + Words.rounded(found.forecast().hours(), 0)
+                + " hours looked at."
+            : "";
+    return "One dough in ten is there before the early time, half before the likely one, nine in"
+        + " ten before the late one."
+        + unreached;
+  }
+
+  private Listing curve() {
+    Listing.Builder curve = new Listing.Builder("curve", "", timeline);
+    found.curve().forEach(point -> point(curve.row(), point));
+    point(curve.like(), new RiseForecast.BandPoint(0, 0, 0, 0, 0));
+    return curve.build();
+  }
+
+  private void point(Section.Builder row, RiseForecast.BandPoint point) {
+    row.number("hours", "", point.hours(), Unit.HOURS)
+        .range(
+            "risePercent",
+            "",
+            point.riseLatePercent(),
+            point.riseLikelyPercent(),
+            point.riseEarlyPercent(),
+            Unit.PERCENT)
+        .number("pH", "", point.ph(), Unit.PH);
+    found.clock().ifPresent(clock -> row.at("clock", "", point.hours(), clock));
+  }
+
+  /** The dough's own temperature, where it changes. */
+  private void warmth(Section.Builder body) {
+    if (!found.drifts()) {
+      return;
+    }
+    Listing.Builder all = body.listing("doughTemperatures", "");
+    List<String> course = new ArrayList<>();
+    for (RiseAnswer.Warmth each : found.warmth()) {
+      all.row()
+          .number("hours", "", each.hours(), Unit.HOURS)
+          .number("celsius", "", OptionalDouble.of(each.celsius()), Unit.CELSIUS, 2);
+      if (SHOWN_HOURS.contains(each.hours())) {
+        course.add(Words.about(each.hours()) + " " + Words.rounded(each.celsius(), 1) + " °C");
+      }
+    }
+    body.paragraph().say("The dough itself, likely, after: " + String.join(", ", course) + ".");
+  }
+
+  private void loaf(RiseAnswer.Loaf loaf, Section.Builder body) {
+    shape(loaf.shape(), body.section("shape", ifNight("When to shape")));
+    String heading = ifNight("The loaf, shaped at that rise");
+    if (loaf.proof().cold().isPresent()) {
+      Section.Builder cold = body.section("cold", heading);
+      cold.moment(
+          "intoCold", ifNight("into the cold"), maybe(night, ShapeForecast.Night::coldFromHours));
+      core(cold);
+      baked(cold);
+      night.flatMap(ShapeForecast.Night::warmer).ifPresent(warmer -> warmer(warmer, cold));
+    } else {
+      Section.Builder proof = body.section("proof", heading);
+      proof.moment(
+          "intoProof", ifNight("into proof"), number(night, ShapeForecast.Night::proofFromHours));
+      baked(proof);
+    }
+  }
+
+  private void shape(ShapeForecast shape, Section.Builder to) {
+    to.window(Section.HERE, ifNight("end of bulk"), shape.hours())
+        .number("risePercent", "", shape.rise().likely(), Unit.PERCENT)
+        .quantity("risePercent", "", range(shape.rise()))
+        .number("targetPercent", "", shape.target().percent(), Unit.PERCENT);
+    if (night.isPresent()) {
+      to.say("watch for", "a rise of " + words(shape.rise()))
+          .say(
+              "why then",
+              (night.get().coldFromHours().isPresent()
+                      ? "the loaf goes on rising until its middle is cold, and the warmer and"
+                          + " livelier the dough, the further"
+                      : "the loaf goes on rising through rest and proof")
+                  + "; at the oven it should have risen "
+                  + Unit.PERCENT.text(shape.target().percent()));
+    }
+  }
+
+  private void core(Section.Builder cold) {
+    for (int celsius : CORE_CELSIUS) {
+      OptionalDouble hours = maybe(night, n -> n.coreAt(Temperature.ofCelsius(celsius)));
+      String label = ifNight("middle " + celsius + " °C");
+      boolean inTime =
+          hours.isPresent() && night.isPresent() && hours.getAsDouble() <= night.get().ovenHours();
+      cold.moment("coreAt" + celsius + "C", inTime ? label : "", hours);
+      if (!inTime && night.isPresent()) {
+        cold.say(label, "not as cold as that before the oven");
+      }
+    }
+  }
+
+  private void baked(Section.Builder to) {
+    ShapeForecast.RiseRange rise =
+        night.map(ShapeForecast.Night::riseAtBake).orElse(ShapeForecast.RiseRange.NONE);
+    to.moment("oven", ifNight("into the oven"), number(night, ShapeForecast.Night::ovenHours))
+        .number("riseAtBakePercent", "", rise.likely(), Unit.PERCENT)
+        .quantity("riseAtBakePercent", ifNight("risen then"), range(rise));
+    baked(to, "bakeFrom", "good from", ShapeForecast.Night::bakeFrom);
+    baked(to, "bakeUntil", "good until", ShapeForecast.Night::bakeUntil);
+    baked(to, "pastBest", "past its best", ShapeForecast.Night::over);
+  }
+
+  private void baked(
+      Section.Builder to,
+      String key,
+      String label,
+      Function<ShapeForecast.Night, TimeWindow> window) {
+    TimeWindow hours = night.map(window).orElse(TimeWindow.NEVER);
+    to.moment(key, "", hours.likely()).window(key, ifNight(label), hours);
+  }
+
+  private void warmer(ShapeForecast.WarmerCold warmer, Section.Builder cold) {
+    OptionalDouble until = warmer.bakeUntil();
+    cold.say(
+            "a warmer cold",
+            "if it is "
+                + Words.rounded(warmer.byCelsius(), 0)
+                + " °C warmer than believed, the loaf has risen "
+                + whole(warmer.riseAtBakePercent())
+                + " at the oven"
+                + (until.isPresent() ? ", good until " + moment(until) : ""))
+        .section("warmerCold", "")
+        .number("byCelsius", "", OptionalDouble.of(warmer.byCelsius()), Unit.KELVIN, 1)
+        .number("riseAtBakePercent", "", warmer.riseAtBakePercent(), Unit.PERCENT)
+        .moment("bakeUntil", "", until);
+  }
+
+  private void jar(double grams, Section.Builder body) {
+    Optional<SampleJar> jar = found.jar();
+    ShapeForecast.RiseRange reads = jar.map(SampleJar::reads).orElse(ShapeForecast.RiseRange.NONE);
+    body.section("jar", "")
+        .number("riseReadsPercent", "", reads.likely(), Unit.PERCENT)
+        .quantity("riseReadsPercent", "", range(reads))
+        .number("doughWarmerKelvin", "", number(jar, SampleJar::doughWarmerKelvin), Unit.KELVIN, 2)
+        .number("doughRisePercent", "", number(jar, j -> j.point().percent()), Unit.PERCENT)
+        .number("hours", "", number(jar, SampleJar::hours), Unit.HOURS);
+    jar.filter(each -> each.reads().likely().isPresent())
+        .ifPresent(
+            each ->
+                body.paragraph()
+                    .say(
+                        "Sample jar of "
+                            + Words.grams(grams)
+                            + ": when the dough has risen "
+                            + whole(each.point().percent())
+                            + ", the jar reads "
+                            + words(reads)
+                            + ". It takes on the room's temperature sooner: the dough is then at "
+                            + Words.rounded(each.doughCelsius(), 1)
+                            + " °C, the jar at "
+                            + Words.rounded(each.jarCelsius(), 1)
+                            + " °C."));
+  }
+
+  private void understood(Section.Builder to) {
+    found.dough().describe(to, found.temperature().words());
+    found.temperature().vessel().ifPresent(vessel -> to.word("vessel", "Vessel", vessel));
+    found.proof().ifPresent(loaf -> to.word("loaf", "Loaf", ProofOptions.words(loaf.proof())));
+    to.number("members", "", found.forecast().ensemble().size(), Unit.COUNT);
+    found
+        .clock()
+        .ifPresent(
+            times ->
+                to.say("Mixed", times.startInWords())
+                    .at("mixedAt", "", 0, times)
+                    .word("zone", "", times.start().getZone().getId()));
+  }
+
+  /** A label that a page shows only where hours can be given. */
+  private String shown(String label) {
+    return found.isPossible() ? label : "";
+  }
+
+  /** A label that a page shows only where there is a shape point. */
+  private String ifNight(String label) {
+    return night.isPresent() ? label : "";
+  }
+
+  private String words(TimeWindow window) {
+    return new Value.Window(window, timeline).text();
+  }
+
+  private String moment(OptionalDouble hours) {
+    return timeline.moment(hours);
+  }
+
+  private static Value.Range range(ShapeForecast.RiseRange rise) {
+    return new Value.Range(rise.low(), rise.likely(), rise.high(), Unit.PERCENT);
+  }
+
+  private static String words(ShapeForecast.RiseRange rise) {
+    return range(rise).text();
+  }
+
+  private static String whole(double percent) {
+    return Words.rounded(percent, 0) + " %";
+  }
+
+  private static <T> OptionalDouble maybe(Optional<T> from, Function<T, OptionalDouble> number) {
+    return from.map(number).orElse(OptionalDouble.empty());
+  }
+
+  private static <T> OptionalDouble number(Optional<T> from, ToDoubleFunction<T> number) {
+    return from.isPresent()
+        ? OptionalDouble.of(number.applyAsDouble(from.get()))
+        : OptionalDouble.empty();
+  }
+}
