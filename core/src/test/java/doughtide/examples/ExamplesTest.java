@@ -52,7 +52,7 @@ class ExamplesTest {
                 DoughFormula.builder().build(), DoughTemperature.steady(Temperature.ofCelsius(20)))
             .with(
                 RiseParameters.standard()
-                    .withRateCurves(new RiseParameters.RateCurves("straight", curve, curve)));
+                    .with(new RiseParameters.RateCurves("straight", curve, curve)));
     double cool = model.run(48).hoursToRise(Rise.ofPercent(50)).orElseThrow();
     double warm =
         model

@@ -8,6 +8,7 @@ import doughtide.core.learning.LearnedStarter;
 import doughtide.core.learning.LearningPrior;
 import doughtide.core.quantity.InputException;
 import doughtide.core.rise.RiseParameters;
+import doughtide.core.rise.RiseParameters.RateCurves;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.OutputStreamWriter;
@@ -15,7 +16,7 @@ import java.io.Writer;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -60,6 +61,7 @@ public final class StarterFile {
             "ln rate scale",
             "retention shift, gas share",
             "ln starting air over 0.06",
+            "ln loss of strength",
             "ln height read over true height"));
     json.name("prior").beginObject();
     numbers(json.name("mean"), starter.prior().mean());
@@ -78,16 +80,16 @@ public final class StarterFile {
   }
 
   private static void writePosterior(Belief posterior, JsonWriter json) {
-    List<RiseParameters.RateCurves> forms = RiseParameters.standard().forms();
-    List<Belief> parts = posterior.underEachCurve(forms.size());
-    double[] weights = posterior.curveWeights(forms.size());
-    for (int k = 0; k < parts.size(); k++) {
+    List<RateCurves> curves = RiseParameters.standard().curves();
+    double[] weights = posterior.curveWeights(curves);
+    for (int k = 0; k < weights.length; k++) {
+      Belief part = posterior.under(curves.get(k).key());
       json.beginObject();
-      json.field("rateCurve", forms.get(k).name());
+      json.field("rateCurve", curves.get(k).key());
       json.field("weight", weights[k], DECIMALS);
-      numbers(json.name("mean"), parts.get(k).mean());
+      numbers(json.name("mean"), part.mean());
       json.name("covariance").beginArray();
-      for (double[] row : parts.get(k).covariance()) {
+      for (double[] row : part.covariance()) {
         numbers(json, row);
       }
       json.endArray();
@@ -161,17 +163,16 @@ public final class StarterFile {
   }
 
   private static Belief posterior(List<JsonTree> elements) {
-    List<Belief> parts = new ArrayList<>();
-    double[] weights = new double[elements.size()];
+    Map<String, Belief> parts = new LinkedHashMap<>();
+    Map<String, Double> weights = new LinkedHashMap<>();
     for (JsonTree element : elements) {
       List<JsonTree> rows = element.at("covariance").elements();
       double[][] covariance = rows.stream().map(JsonTree::numbers).toArray(double[][]::new);
-      weights[parts.size()] = element.at("weight").number();
-      parts.add(Belief.of(element.at("mean").numbers(), covariance));
+      String key = element.at("rateCurve").text();
+      weights.put(key, element.at("weight").number());
+      parts.put(key, Belief.of(element.at("mean").numbers(), covariance));
     }
-    Belief posterior = Belief.byCurve(parts, weights);
-    posterior.underEachCurve(RiseParameters.standard().forms().size());
-    return posterior;
+    return Belief.byCurve(parts, weights);
   }
 
   private static void checkSchema(String name, JsonTree tree) {

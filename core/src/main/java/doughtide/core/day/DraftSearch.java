@@ -173,7 +173,7 @@ final class DraftSearch {
       return List.of();
     }
     double hours = Math.min(day.readyHour() - route.mixHour(), LONGEST_RUN_HOURS);
-    Unknowns middle = day.forecaster().belief().middle();
+    Unknowns middle = day.forecaster().middle();
     RiseCurve curve = model.run(route, middle, hours);
     double rest = day.restHours();
     // Where many loaves are shaped the dough goes on rising meanwhile.

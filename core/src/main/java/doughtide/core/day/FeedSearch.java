@@ -96,7 +96,7 @@ final class FeedSearch {
     long slot = model.steadyKitchen() ? 0 : Math.round(feedHour * 4);
     long key = slot * 1000 + Math.round(parts);
     return times.computeIfAbsent(
-        key, k -> ripeTime(parts, feedHour, model.day().forecaster().belief().middle()));
+        key, k -> ripeTime(parts, feedHour, model.day().forecaster().middle()));
   }
 
   private RipeTime ripeTime(double parts, double feedHour, Unknowns unknowns) {

@@ -57,7 +57,7 @@ final class LeaveOptions {
     this.backHours = Checks.inRange("hour of coming back", backHours, leaveHours, 240, "h");
     this.proof = proof;
     this.inTub = inTub;
-    this.target = proof.target().orElse(bulk.typical().formula().flour().targetRise());
+    this.target = proof.target().orElse(bulk.formula().flour().targetRise());
   }
 
   List<LeaveOption> all() {
@@ -113,11 +113,10 @@ final class LeaveOptions {
   private Bulk chilled(double fromHours, Temperature cold) {
     RoomCooling cooling =
         RoomCooling.of(
-            bulk.typical().formula(), inTub, Vessel.tub(Material.POLYPROPYLENE), Air.REFRIGERATOR);
+            bulk.formula(), inTub, Vessel.tub(Material.POLYPROPYLENE), Air.REFRIGERATOR);
     RiseForecast chilled =
         bulk.at(
-            bulk.typical()
-                .temperature()
+            bulk.temperature()
                 .then(
                     fromHours,
                     TemperatureTrace.steady(cold),

@@ -18,19 +18,19 @@ import java.util.stream.Collectors;
  */
 public enum FlourClass {
   /** Plain bread or all-purpose wheat flour, about 10–11 % protein. */
-  WHITE("white", parts(10.3, 1.0, 2.7, 0.50), 0.69, 1.0, 85, "wheat"),
+  WHITE("white", parts(10.3, 1.0, 2.7, 0.50), 0.75, 1.0, 85, "wheat"),
   /** Strong wheat flour for bread, about 12–13 % protein. */
-  STRONG_WHITE("strong white", parts(12.5, 1.3, 2.6, 0.55), 0.70, 1.0, 90, "wheat"),
+  STRONG_WHITE("strong white", parts(12.5, 1.3, 2.6, 0.55), 0.77, 1.0, 90, "wheat"),
   /** Wheat ground whole. */
-  WHOLEMEAL_WHEAT("wholemeal wheat", parts(12.8, 2.2, 10.7, 1.60), 0.62, 0.85, 65, "wheat"),
+  WHOLEMEAL_WHEAT("wholemeal wheat", parts(12.8, 2.2, 10.7, 1.60), 0.70, 0.85, 65, "wheat"),
   /** Sifted rye. */
-  RYE("rye", parts(8.5, 1.5, 8.0, 1.10), 0.52, 0.0, 45, "rye"),
+  RYE("rye", parts(8.5, 1.5, 8.0, 1.10), 0.60, 0.0, 45, "rye"),
   /** Rye ground whole. */
-  WHOLEMEAL_RYE("wholemeal rye", parts(9.5, 1.9, 14.0, 1.60), 0.50, 0.0, 40, "rye"),
+  WHOLEMEAL_RYE("wholemeal rye", parts(9.5, 1.9, 14.0, 1.60), 0.58, 0.0, 40, "rye"),
   /** Sifted spelt. */
-  SPELT("spelt", parts(12.5, 1.7, 3.6, 0.80), 0.66, 0.9, 70, "wheat (spelt)"),
+  SPELT("spelt", parts(12.5, 1.7, 3.6, 0.80), 0.72, 0.9, 70, "wheat (spelt)"),
   /** Spelt ground whole. */
-  WHOLEMEAL_SPELT("wholemeal spelt", parts(13.5, 2.4, 9.5, 1.70), 0.60, 0.8, 60, "wheat (spelt)");
+  WHOLEMEAL_SPELT("wholemeal spelt", parts(13.5, 2.4, 9.5, 1.70), 0.68, 0.8, 60, "wheat (spelt)");
 
   private final Flour flour;
 

@@ -8,20 +8,22 @@ package doughtide.core.dough;
  */
 public enum StarterCondition {
   /** At or near its greatest height. */
-  RIPE(0.5, 1.0),
+  RIPE(0.5, 1.0, 1),
   /** Well before its greatest height: few cells, but growing. */
-  YOUNG(0.2, 0.6),
+  YOUNG(0.2, 0.6, 0.5),
   /** Clearly fallen back. */
-  PAST_BEST(1.2, 0.85),
+  PAST_BEST(1.2, 0.85, 1),
   /** Straight from the refrigerator, not refreshed. */
-  FROM_COLD(3.0, 0.6);
+  FROM_COLD(3.0, 0.6, 1);
 
   private final double lagHours;
   private final double vigour;
+  private final double gasSaturation;
 
-  StarterCondition(double lagHours, double vigour) {
+  StarterCondition(double lagHours, double vigour, double gasSaturation) {
     this.lagHours = lagHours;
     this.vigour = vigour;
+    this.gasSaturation = gasSaturation;
   }
 
   /** Lag at 25 °C, hours. */
@@ -32,5 +34,13 @@ public enum StarterCondition {
   /** Living yeast per flour against a typical ripe starter, 1 = typical. */
   public double vigour() {
     return vigour;
+  }
+
+  /**
+   * How far the starter's water is filled with carbon dioxide, 1 = saturated (a young one half:
+   * starting value).
+   */
+  public double gasSaturation() {
+    return gasSaturation;
   }
 }

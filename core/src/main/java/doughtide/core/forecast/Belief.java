@@ -2,39 +2,50 @@ package doughtide.core.forecast;
 
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
+import doughtide.core.rise.RiseParameters.RateCurves;
 import doughtide.core.rise.Unknowns;
 import java.io.Serializable;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
+import java.util.Set;
+import java.util.TreeMap;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.EigenDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
 
 /**
- * What is believed about the unknowns before a bake: a normal distribution over the first six of
- * {@link Unknown}, and every rate curve form alike; or, after learning, one such distribution for
- * each rate curve form ({@link #byCurve}). {@link #standard()} is what holds for a baker nobody
- * knows; readings narrow it. Immutable.
+ * What is believed about the unknowns before a bake: a normal distribution over the coordinates of
+ * {@link Unknown}, the rate curves as likely as their model says; or, after learning, one such
+ * distribution for each pair of rate curves, by its key ({@link #byCurve}). {@link #standard()} is
+ * what holds for a baker nobody knows; readings narrow it. Of rate curves that a belief does not
+ * know, the standard one holds. Immutable.
  */
 public final class Belief implements Serializable {
-  private static final long serialVersionUID = 1;
+  private static final long serialVersionUID = 2;
 
   /** Number of unknowns with a normal distribution. */
-  public static final int SIZE = Unknown.CURVE.ordinal();
+  public static final int SIZE = Unknown.KIND.ordinal();
+
+  private static final Belief STANDARD = independent();
 
   private final double[] mean;
   private final double[][] covariance;
   private final double[][] root;
-  private final List<Belief> parts;
-  private final double[] weights;
+  private final Map<String, Belief> parts;
+  private final Map<String, Double> weights;
 
   private Belief(double[] mean, double[][] covariance) {
-    this(mean, covariance, List.of(), new double[0]);
+    this(mean, covariance, Map.of(), Map.of());
   }
 
-  private Belief(double[] mean, double[][] covariance, List<Belief> parts, double[] weights) {
+  private Belief(
+      double[] mean,
+      double[][] covariance,
+      Map<String, Belief> parts,
+      Map<String, Double> weights) {
     this.mean = mean;
     this.covariance = covariance;
     this.root = squareRoot(covariance);
@@ -42,15 +53,16 @@ public final class Belief implements Serializable {
     this.weights = weights;
   }
 
-  /**
-   * The belief about an unknown baker. Standard deviations, all starting values: vigour 25 %, lag
-   * 35 %, dough temperature 0.7 °C, rate 10 %, retention 0.025, starting air 25 %.
-   */
+  /** The belief about an unknown baker, with the standard deviations of {@link Unknown}. */
   public static Belief standard() {
-    double[] deviations = {0.25, 0.35, 0.7, 0.10, 0.025, 0.25};
+    return STANDARD;
+  }
+
+  private static Belief independent() {
     double[][] covariance = new double[SIZE][SIZE];
     for (int i = 0; i < SIZE; i++) {
-      covariance[i][i] = deviations[i] * deviations[i];
+      double deviation = Unknown.values()[i].deviation();
+      covariance[i][i] = deviation * deviation;
     }
     return new Belief(new double[SIZE], covariance);
   }
@@ -58,8 +70,8 @@ public final class Belief implements Serializable {
   /**
    * A belief from a mean and a covariance, for example after learning.
    *
-   * @param mean six numbers in the order of {@link Unknown}
-   * @param covariance six by six, symmetric, not negative
+   * @param mean seven numbers in the order of {@link Unknown}
+   * @param covariance seven by seven, symmetric, not negative
    * @throws InputException if the sizes are wrong, a number is not finite, or the matrix is not
    *     symmetric
    */
@@ -84,36 +96,40 @@ public final class Belief implements Serializable {
   }
 
   /**
-   * A belief in which the rate curve form matters to everything else: readings at 20 °C say another
-   * rate at 25 °C under one curve than under another.
+   * A belief in which the rate curve matters to everything else: readings at 20 °C say another rate
+   * at 25 °C under one curve than under another.
    *
-   * @param parts what is believed if the first, second … form is the right one, each made by {@link
-   *     #of}
-   * @param weights how likely each form is, not negative, as many as parts; scaled to a sum of 1
-   * @throws InputException if there is no part, or the numbers differ, or no weight is above 0
+   * @param parts by the key of the rate curves: what is believed if they are the right ones, each
+   *     made by {@link #of}
+   * @param weights by the same keys: how likely they are, not negative; scaled to a sum of 1
+   * @throws InputException if there is no part, or the keys differ, or no weight is above 0
    */
-  public static Belief byCurve(List<Belief> parts, double[] weights) {
-    if (parts.isEmpty() || parts.size() != weights.length) {
+  public static Belief byCurve(Map<String, Belief> parts, Map<String, Double> weights) {
+    if (parts.isEmpty() || !parts.keySet().equals(weights.keySet())) {
       throw new InputException(
           "belief.curves", "a belief by curve needs one weight for each of its parts");
     }
-    for (double weight : weights) {
-      Checks.inRange("weight of a rate curve", weight, 0, 1e300, "");
-    }
-    double sum = Arrays.stream(weights).sum();
+    weights.forEach(
+        (key, weight) -> Checks.inRange("weight of rate curve " + key, weight, 0, 1e300, ""));
+    double sum = weights.values().stream().mapToDouble(weight -> weight).sum();
     Checks.inRange("sum of the weights of rate curves", sum, 1e-300, 1e300, "");
-    double[] scaled = Arrays.stream(weights).map(weight -> weight / sum).toArray();
+    Map<String, Double> scaled = new TreeMap<>();
+    parts.keySet().forEach(key -> scaled.put(key, weights.getOrDefault(key, 0.0) / sum));
     double[] mean = new double[SIZE];
     double[][] covariance = new double[SIZE][SIZE];
-    for (int k = 0; k < scaled.length; k++) {
-      for (int i = 0; i < SIZE; i++) {
-        mean[i] += scaled[k] * parts.get(k).mean[i];
-      }
+    parts.forEach((key, part) -> addMean(mean, part, scaled.getOrDefault(key, 0.0)));
+    parts.forEach((key, part) -> addSpread(covariance, part, mean, scaled.getOrDefault(key, 0.0)));
+    return new Belief(
+        mean,
+        covariance,
+        Collections.unmodifiableMap(new TreeMap<>(parts)),
+        Collections.unmodifiableMap(scaled));
+  }
+
+  private static void addMean(double[] total, Belief part, double weight) {
+    for (int i = 0; i < SIZE; i++) {
+      total[i] += weight * part.mean[i];
     }
-    for (int k = 0; k < scaled.length; k++) {
-      addSpread(covariance, parts.get(k), mean, scaled[k]);
-    }
-    return new Belief(mean, covariance, List.copyOf(parts), scaled);
   }
 
   private static void addSpread(double[][] total, Belief part, double[] mean, double weight) {
@@ -126,38 +142,42 @@ public final class Belief implements Serializable {
   }
 
   /**
-   * What is believed under each rate curve form.
+   * What is believed if a pair of rate curves is the right one.
    *
-   * @param forms number of forms of the model
-   * @return as many beliefs
-   * @throws InputException if this belief was made for another number of forms
+   * @param key of the rate curves
    */
-  public List<Belief> underEachCurve(int forms) {
-    if (parts.isEmpty()) {
-      return Collections.nCopies(forms, this);
-    }
-    if (parts.size() != forms) {
-      throw new InputException(
-          "belief.curves",
-          "this belief knows " + parts.size() + " rate curves, the model has " + forms);
-    }
-    return parts;
+  public Belief under(String key) {
+    return parts.isEmpty() ? this : parts.getOrDefault(key, STANDARD);
   }
 
   /**
-   * How likely each rate curve form is.
+   * How likely each of a model's pairs of rate curves is. Those that this belief does not know keep
+   * the weight that the model gives them; the others share what is left as this belief says.
    *
-   * @param forms number of forms of the model
+   * @param curves of the model
    * @return as many shares with the sum 1
    */
-  public double[] curveWeights(int forms) {
-    underEachCurve(forms);
-    if (parts.isEmpty()) {
-      double[] alike = new double[forms];
-      Arrays.fill(alike, 1.0 / forms);
-      return alike;
+  public double[] curveWeights(List<RateCurves> curves) {
+    double known = 0;
+    double prior = 0;
+    double all = 0;
+    for (RateCurves each : curves) {
+      known += weights.getOrDefault(each.key(), 0.0);
+      prior += weights.containsKey(each.key()) ? each.weight() : 0;
+      all += each.weight();
     }
-    return weights.clone();
+    double scale = known > 0 ? prior / known : 0;
+    double[] shares = new double[curves.size()];
+    for (int k = 0; k < shares.length; k++) {
+      Double own = scale > 0 ? weights.get(curves.get(k).key()) : null;
+      shares[k] = (own == null ? curves.get(k).weight() : own * scale) / all;
+    }
+    return shares;
+  }
+
+  /** The keys of the rate curves that this belief tells apart; none if it does not. */
+  public Set<String> curves() {
+    return parts.keySet();
   }
 
   private static double[] checkedRow(double[][] covariance, int i) {
@@ -231,11 +251,11 @@ public final class Belief implements Serializable {
    * The same belief with another standard deviation for one unknown, for example a better
    * thermometer; its correlations stay.
    *
-   * @param unknown which, not {@link Unknown#CURVE}
+   * @param unknown which, one that {@link Unknown#isNormal}
    * @param deviation 0…3 in its own coordinate
    */
   public Belief withStandardDeviation(Unknown unknown, double deviation) {
-    if (unknown == Unknown.CURVE) {
+    if (!unknown.isNormal()) {
       throw new InputException(
           "belief.no-deviation", "the " + word(unknown) + " has no standard deviation");
     }
@@ -250,79 +270,68 @@ public final class Belief implements Serializable {
       changed[j][i] *= scale;
     }
     changed[i][i] = deviation * deviation;
-    List<Belief> changedParts =
-        parts.stream().map(part -> part.withStandardDeviation(unknown, deviation)).toList();
-    return parts.isEmpty() ? new Belief(mean.clone(), changed) : byCurve(changedParts, weights);
+    if (parts.isEmpty()) {
+      return new Belief(mean.clone(), changed);
+    }
+    Map<String, Belief> changedParts = new TreeMap<>();
+    parts.forEach(
+        (key, part) -> changedParts.put(key, part.withStandardDeviation(unknown, deviation)));
+    return byCurve(changedParts, weights);
   }
 
   /**
    * Turns standard normal scores into unknowns.
    *
    * @param normal {@link #SIZE} independent standard normal scores
-   * @param curveRank 0…1
+   * @param curves key of the rate curves
    */
-  public Unknowns unknowns(double[] normal, double curveRank) {
-    if (!parts.isEmpty()) {
-      int part = partAt(curveRank);
-      return parts.get(part).unknowns(normal, middleRank(part));
-    }
-    double[] x = mean.clone();
+  public Unknowns unknowns(double[] normal, String curves) {
+    Belief part = under(curves);
+    double[] x = part.mean.clone();
     for (int i = 0; i < SIZE; i++) {
       for (int j = 0; j < SIZE; j++) {
-        x[i] += root[i][j] * normal[j];
+        x[i] += part.root[i][j] * normal[j];
       }
     }
-    return unknownsAt(x, curveRank);
-  }
-
-  private int partAt(double curveRank) {
-    double left = curveRank;
-    int part = 0;
-    while (part < weights.length - 1 && left >= weights[part]) {
-      left -= weights[part];
-      part++;
-    }
-    return part;
-  }
-
-  private double middleRank(int part) {
-    return (part + 0.5) / parts.size();
+    return unknownsAt(x, curves);
   }
 
   /**
-   * The middle of the belief: with the default rate curves, or with the likeliest if the belief
-   * tells them apart.
+   * The middle of the belief under the likeliest of a model's rate curves, the first of several
+   * alike: one run to look ahead with. It is no median where the kinds of yeast part ways.
+   *
+   * @param curves of the model
    */
-  public Unknowns middle() {
-    if (parts.isEmpty()) {
-      return unknownsAt(mean, 0);
-    }
+  public Unknowns middle(List<RateCurves> curves) {
+    double[] shares = curveWeights(curves);
     int likeliest = 0;
-    for (int k = 1; k < weights.length; k++) {
-      likeliest = weights[k] > weights[likeliest] ? k : likeliest;
+    for (int k = 1; k < shares.length; k++) {
+      likeliest = shares[k] > shares[likeliest] + 1e-12 ? k : likeliest;
     }
-    return unknownsAt(parts.get(likeliest).mean, middleRank(likeliest));
+    String key = curves.get(likeliest).key();
+    return unknownsAt(under(key).mean, key);
   }
 
   /**
    * Unknowns at a point of the belief's coordinates; extremes are held inside the model's ranges.
    *
-   * @param x {@link #SIZE} coordinates
-   * @param curveRank 0…1
+   * @param x {@link #SIZE} coordinates, or more, of which the first count
+   * @param curves key of the rate curves
    */
-  public static Unknowns unknownsAt(double[] x, double curveRank) {
+  public static Unknowns unknownsAt(double[] x, String curves) {
     return new Unknowns(
-        clamp(Math.exp(x[Unknown.VIGOUR.ordinal()]), 0.02, 20),
-        clamp(Math.exp(x[Unknown.LAG.ordinal()]), 0.02, 20),
-        clamp(x[Unknown.TEMPERATURE.ordinal()], -8, 8),
-        clamp(Math.exp(x[Unknown.RATE.ordinal()]), 0.1, 10),
-        clamp(x[Unknown.RETENTION.ordinal()], -0.2, 0.2),
-        clamp(Unknowns.USUAL_STARTING_AIR * Math.exp(x[Unknown.AIR.ordinal()]), 0.005, 0.25),
-        curveRank);
+        at(Unknown.VIGOUR, x, 0.02, 20),
+        at(Unknown.LAG, x, 0.02, 20),
+        at(Unknown.TEMPERATURE, x, -8, 8),
+        at(Unknown.RATE, x, 0.1, 10),
+        at(Unknown.RETENTION, x, -0.3, 0.3),
+        at(Unknown.AIR, x, 0.005, 0.25),
+        at(Unknown.STRENGTH, x, 0.1, 10),
+        curves);
   }
 
-  private static double clamp(double value, double low, double high) {
-    return Math.min(Math.max(value, low), high);
+  private static double at(Unknown unknown, double[] x, double low, double high) {
+    return Math.min(Math.max(unknown.value(x[unknown.ordinal()]), low), high);
   }
 
   private static String word(Unknown unknown) {

@@ -2,6 +2,7 @@ package doughtide.core.forecast;
 
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InnerFault;
+import doughtide.core.rise.RiseParameters.RateCurves;
 import doughtide.core.rise.Unknowns;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -27,7 +28,9 @@ public final class Ensemble {
     0x0a81c2546e8e7L,
     0x6c9107b66b306L,
     0x345fbe5b61019L,
-    0x1095711ba78f8L
+    0x1095711ba78f8L,
+    0x09140ca672456L,
+    0xdee07c01b6922L
   };
 
   private final List<Unknowns> members;
@@ -44,10 +47,12 @@ public final class Ensemble {
    * Draws an ensemble.
    *
    * @param belief what is believed
+   * @param curves rate curves of the model
    * @param size number of members, 8…65536; powers of two fill best
    */
-  public static Ensemble of(Belief belief, int size) {
+  public static Ensemble of(Belief belief, List<RateCurves> curves, int size) {
     Checks.inRange("ensemble size", size, 8, 65_536, "members");
+    CurveDraw draw = new CurveDraw(belief, curves);
     SobolPoints sobol = new SobolPoints();
     List<Unknowns> members = new ArrayList<>(size);
     double[][] ranks = new double[DIMENSIONS][size];
@@ -60,7 +65,8 @@ public final class Ensemble {
       for (int i = 0; i < DIMENSIONS; i++) {
         ranks[i][m] = point[i];
       }
-      members.add(belief.unknowns(normal, point[Belief.SIZE]));
+      String key = draw.key(point[Unknown.KIND.ordinal()], point[Unknown.CURVE.ordinal()]);
+      members.add(belief.unknowns(normal, key));
     }
     double[] alike = new double[size];
     Arrays.fill(alike, 1);

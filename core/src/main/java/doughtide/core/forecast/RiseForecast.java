@@ -1,5 +1,6 @@
 package doughtide.core.forecast;
 
+import doughtide.core.dough.DoughFormula;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Rise;
 import doughtide.core.rise.DoughTemperature;
@@ -28,7 +29,7 @@ import org.jspecify.annotations.Nullable;
  * }</pre>
  */
 public final class RiseForecast {
-  private final RiseModel typical;
+  private final RiseModel model;
   private final Ensemble ensemble;
   private final double hours;
   private final Crew crew;
@@ -38,35 +39,49 @@ public final class RiseForecast {
   private volatile @Nullable List<RiseCurve> curves; // kept from the start, or when asked for
 
   private RiseForecast(
-      RiseModel typical, Ensemble ensemble, double hours, Crew crew, boolean keepsCurves) {
-    this.typical = typical;
+      RiseModel model, Ensemble ensemble, double hours, Crew crew, boolean keepsCurves) {
+    this.model = model;
     this.ensemble = ensemble;
     this.hours = hours;
     this.crew = crew;
     this.keepsCurves = keepsCurves;
-    List<Warning> found = new ArrayList<>(TemperatureWarnings.of(typical.temperature(), hours));
+    List<Warning> found = new ArrayList<>(TemperatureWarnings.of(model.temperature(), hours));
     boolean possible = found.stream().noneMatch(TemperatureWarnings::forbidsHours);
-    found.addAll(DoughWarnings.of(typical.formula()));
+    found.addAll(DoughWarnings.of(model.formula()));
     this.warnings = List.copyOf(found);
     List<RiseCurve> kept = possible && keepsCurves ? run().toList() : List.of();
     this.curves = possible && !keepsCurves ? null : kept;
     Stream<RiseCurve> each = possible && !keepsCurves ? run() : crew.stream(kept);
-    this.runs = RunSummaries.of(typical.temperature(), hours, ensemble.weights(), each);
+    this.runs = RunSummaries.of(model.temperature(), hours, ensemble.weights(), each);
   }
 
   static RiseForecast of(
-      RiseModel typical, Ensemble ensemble, double hours, Crew crew, boolean keepsCurves) {
-    return new RiseForecast(typical, ensemble, hours, crew, keepsCurves);
+      RiseModel model, Ensemble ensemble, double hours, Crew crew, boolean keepsCurves) {
+    return new RiseForecast(model, ensemble, hours, crew, keepsCurves);
   }
 
   /** All members, in their order. */
   private Stream<RiseCurve> run() {
-    return crew.stream(ensemble.members()).map(member -> typical.with(member).runFast(hours));
+    return crew.stream(ensemble.members()).map(member -> model.with(member).runFast(hours));
   }
 
-  /** The dough with every unknown at its middle. */
+  /** The dough. */
+  public DoughFormula formula() {
+    return model.formula();
+  }
+
+  /** Its temperature, as stated. */
+  public DoughTemperature temperature() {
+    return model.temperature();
+  }
+
+  /**
+   * One run to stand for all where a single one must be shown: of the members the one whose height
+   * is nearest to the median, by the squares of the differences of the logarithms at twelve evenly
+   * spaced hours. If no hours are given, the middle of the belief.
+   */
   public RiseModel typical() {
-    return typical;
+    return isPossible() ? model.with(ensemble.members().get(runs.nearestMedian(hours))) : model;
   }
 
   /** The draws behind the runs, in the order of {@link #curves()}, and their weights. */
@@ -102,7 +117,7 @@ public final class RiseForecast {
    * @param temperature the dough's own
    */
   public RiseForecast at(DoughTemperature temperature) {
-    return of(typical.with(temperature), ensemble, hours, crew, keepsCurves);
+    return of(model.with(temperature), ensemble, hours, crew, keepsCurves);
   }
 
   /** How far the runs go, hours. */
@@ -251,7 +266,7 @@ public final class RiseForecast {
   /** In a line, for logs: the dough, and the hours to 50 % rise. */
   @Override
   public String toString() {
-    String dough = typical.formula() + "; " + typical.temperature() + ": ";
+    String dough = model.formula() + "; " + model.temperature() + ": ";
     if (!isPossible()) {
       return dough + "no hours";
     }

@@ -4,6 +4,7 @@ import doughtide.core.dough.DoughFormula;
 import doughtide.core.rise.DoughTemperature;
 import doughtide.core.rise.RiseModel;
 import doughtide.core.rise.RiseParameters;
+import doughtide.core.rise.Unknowns;
 import java.io.Serializable;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
@@ -96,15 +97,23 @@ public final class RiseForecaster implements Serializable {
   public Ensemble ensemble() {
     Ensemble ensemble = drawn;
     if (ensemble == null) {
-      ensemble = Ensemble.of(belief, size);
+      ensemble = Ensemble.of(belief, parameters.curves(), size);
       drawn = ensemble;
     }
     return ensemble;
   }
 
-  /** A model of the dough at the middle of the belief. */
+  /** The middle of the belief, see {@link Belief#middle}. */
+  public Unknowns middle() {
+    return belief.middle(parameters.curves());
+  }
+
+  /**
+   * A model of the dough at the middle of the belief, to look ahead with. It is no median; {@link
+   * RiseForecast#typical} is near it.
+   */
   public RiseModel typical(DoughFormula formula, DoughTemperature temperature) {
-    return RiseModel.of(formula, temperature).with(parameters).with(belief.middle());
+    return RiseModel.of(formula, temperature).with(parameters).with(middle());
   }
 
   /** Forecast until the dough is clearly past its best, at most a week. */

@@ -7,6 +7,7 @@ import doughtide.core.rise.RiseCurve;
 import java.io.Serializable;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /** What is kept of all runs of an ensemble, each with its weight. Immutable. */
@@ -15,6 +16,7 @@ final class RunSummaries implements Serializable {
 
   private static final double STEP_HOURS = 0.125;
   private static final double PH_STEP_HOURS = 0.75;
+  private static final int LOOKS = 12;
 
   private final SummaryGrid grid;
   private final SummaryGrid phGrid;
@@ -89,6 +91,24 @@ final class RunSummaries implements Serializable {
         rises.quantile(0.5).orElseThrow(),
         rises.quantile(0.1).orElseThrow(),
         phGrid.valueAt(hours, phs));
+  }
+
+  /** Place of the member whose height is nearest to the median at evenly spaced hours. */
+  int nearestMedian(double hours) {
+    double[] off = new double[members.size()];
+    for (int i = 1; i <= LOOKS; i++) {
+      double at = hours * i / LOOKS;
+      double median = 1 + risesAt(at).quantile(0.5).orElseThrow() / 100;
+      int after = grid.firstAfter(at);
+      for (int m = 0; m < off.length; m++) {
+        double height = 1 + grid.valueAt(at, members.get(m).rises(), after);
+        off[m] += Math.pow(Math.log(height / median), 2);
+      }
+    }
+    return IntStream.range(0, off.length)
+        .filter(m -> weights[m] > 0)
+        .reduce((best, each) -> off[each] < off[best] ? each : best)
+        .orElseThrow();
   }
 
   /** Rises at an hour, percent. */

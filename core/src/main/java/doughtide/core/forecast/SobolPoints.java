@@ -1,20 +1,21 @@
 package doughtide.core.forecast;
 
 /**
- * The Sobol sequence in seven dimensions, with the direction numbers of Joe &amp; Kuo (2008, SIAM J
+ * The Sobol sequence in nine dimensions, with the direction numbers of Joe &amp; Kuo (2008, SIAM J
  * Sci Comput 30:2635–2654), as commons-math3 has it for a thousand: there a file is read and parsed
  * first, which takes a cold start longer than all the draws. A test holds one against the other.
  */
 final class SobolPoints {
   /** Most dimensions there are direction numbers for. */
-  static final int DIMENSIONS = 7;
+  static final int DIMENSIONS = 9;
 
   /** Binary digits of a coordinate. */
   static final int BITS = 52;
 
   // coefficients of the primitive polynomial, then the first direction numbers; from dimension 2 on
   private static final int[][] JOE_KUO = {
-    {0, 1}, {1, 1, 3}, {1, 1, 3, 1}, {2, 1, 1, 1}, {1, 1, 1, 3, 3}, {4, 1, 3, 5, 13}
+    {0, 1}, {1, 1, 3}, {1, 1, 3, 1}, {2, 1, 1, 1}, {1, 1, 1, 3, 3}, {4, 1, 3, 5, 13},
+    {2, 1, 1, 5, 5, 17}, {4, 1, 1, 5, 5, 5}
   };
 
   private final long[][] directions = new long[DIMENSIONS][];

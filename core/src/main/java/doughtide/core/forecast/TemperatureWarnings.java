@@ -8,14 +8,19 @@ import java.util.List;
 
 /** What has to be said about the dough's temperature. */
 public final class TemperatureWarnings {
-  /** Sourdough yeast does not grow from here on (Gänzle's figures for bakers). */
-  public static final double WARMEST_GROWTH_CELSIUS = 35;
+  /**
+   * No hours are given from here on, whichever yeast rules the starter (starting value): one kind
+   * stops at 35 °C (Gänzle's figures for bakers), the other slows down (Molinet et al. 2025), and no
+   * baker's figures are known.
+   */
+  public static final double WARMEST_GROWTH_CELSIUS = 36;
+
+  private static final double STARTERS_PART_CELSIUS = 29;
 
   /** Dough begins to freeze a little below this; no hours are given from here down. */
   public static final double FREEZING_CELSIUS = 0;
 
   private static final double THIN_BELOW_CELSIUS = 12;
-  private static final double THIN_ABOVE_CELSIUS = 30;
   private static final double VERY_THIN_BELOW_CELSIUS = 2;
 
   private TemperatureWarnings() {}
@@ -33,7 +38,10 @@ public final class TemperatureWarnings {
     } else if (low <= FREEZING_CELSIUS) {
       warnings.add(freezing(low));
     } else {
-      addThinData(warnings, low, high);
+      addThinData(warnings, low);
+      if (high > STARTERS_PART_CELSIUS) {
+        warnings.add(Warning.Kind.YEAST_KIND.with(tenths(high)));
+      }
     }
     return warnings;
   }
@@ -50,8 +58,8 @@ public final class TemperatureWarnings {
         warning.kind() == Warning.Kind.FREEZING
             ? at + "the dough freezes and no hours are given: keep it above 0 °C"
             : at
-                + "the dough is outside the growth of sourdough yeast, which stops at about 35 °C,"
-                + " and no hours are given: cool the dough below 30 °C");
+                + "the dough is too warm for one kind of sourdough yeast and at the edge of the other,"
+                + " and from 36 °C no hours are given: cool the dough below 30 °C");
   }
 
   public static Warning tooWarm(double high) {
@@ -62,14 +70,11 @@ public final class TemperatureWarnings {
     return Warning.Kind.FREEZING.with(tenths(low));
   }
 
-  private static void addThinData(List<Warning> warnings, double low, double high) {
+  private static void addThinData(List<Warning> warnings, double low) {
     if (low < VERY_THIN_BELOW_CELSIUS) {
       warnings.add(Warning.Kind.THIN_DATA_COLD.with(tenths(low), VERY_THIN_BELOW_CELSIUS));
     } else if (low < THIN_BELOW_CELSIUS) {
       warnings.add(Warning.Kind.THIN_DATA_COLD.with(tenths(low), THIN_BELOW_CELSIUS));
-    }
-    if (high > THIN_ABOVE_CELSIUS) {
-      warnings.add(Warning.Kind.THIN_DATA_WARM.with(tenths(high), THIN_ABOVE_CELSIUS));
     }
   }
 

@@ -1,23 +1,115 @@
 package doughtide.core.forecast;
 
+import doughtide.core.rise.Unknowns;
+import java.util.function.DoubleUnaryOperator;
+
 /**
- * The unknowns of a forecast in the coordinates in which they are roughly normal: logarithms of
- * vigour, lag, rate scale and starting air; degrees; gas share. The order is that of a {@link
- * Belief}'s vectors.
+ * The unknowns of a forecast. All but the last two have a coordinate that is believed to be normal;
+ * {@link #value} turns it into the unknown itself. The order is that of a {@link Belief}'s vectors.
+ *
+ * <p>The standard deviations of a baker nobody knows are starting values, widened so that the hours
+ * to 50 % of a starter or dough scatter by about 0.29 in their logarithm: two cultures differ about
+ * twofold in the gas of one dough (Houn &amp; Hsu 2013, Food Bioscience 3:75), one baker's peak
+ * times by 0.27 (J. Lam 2021). Vigour and rate have heavier tails: Student's t with 5 degrees of
+ * freedom.
  */
 public enum Unknown {
-  /** ln of the starter's vigour. */
-  VIGOUR,
+  /** How lively the starter is; coordinate near its logarithm. */
+  VIGOUR(
+      0.45,
+      x -> Math.exp(heavyTailed(x, 0.45)),
+      "how lively the starter is",
+      "note its rise after a known feeding, or read this dough once in mid-rise"),
   /** ln of the lag factor. */
-  LAG,
+  LAG(
+      0.50,
+      Math::exp,
+      "how long the starter needs to wake",
+      "use it at the same ripeness each time and note how ripe it was"),
   /** True minus stated dough temperature, K. */
-  TEMPERATURE,
-  /** ln of the rate scale. */
-  RATE,
+  TEMPERATURE(
+      1.0,
+      x -> x,
+      "the true dough temperature",
+      "measure the middle of the dough with a thermometer you trust"),
+  /** The rate scale; coordinate near its logarithm. */
+  RATE(
+      0.18,
+      x -> Math.exp(heavyTailed(x, 0.18)),
+      "how fast this flour and culture ferment",
+      "keep readings of a few bakes and let the tool learn from them"),
   /** Shift of the gas share at which the dough leaks. */
-  RETENTION,
+  RETENTION(
+      0.06,
+      x -> x,
+      "how well the dough holds its gas",
+      "note the greatest height your sample jar reached"),
   /** ln of the gas share after mixing over the usual one. */
-  AIR,
-  /** Which published rate curve; a rank from 0 to 1. */
-  CURVE
+  AIR(
+      0.25,
+      x -> Unknowns.USUAL_STARTING_AIR * Math.exp(x),
+      "how much air mixing put in",
+      "mark the jar only after the dough has settled and its top is level"),
+  /** ln of the loss of strength over the model's. */
+  STRENGTH(
+      0.25,
+      Math::exp,
+      "how fast the dough loses its strength",
+      "note when the dough became sticky or would not hold its shape"),
+  /** Which kind of yeast rules the culture. */
+  KIND(
+      0,
+      x -> x,
+      "which kind of yeast rules the starter",
+      "feed two jars alike and keep one at 33 °C beside one at 25 °C for four hours"),
+  /** Which published rate curve of that kind. */
+  CURVE(
+      0,
+      x -> x,
+      "which published temperature curve fits the culture",
+      "bake nearer 20 to 28 °C, where the curves agree");
+
+  private static final double FREEDOM = 5;
+  private static final double UNIT_VARIANCE = Math.sqrt((FREEDOM - 2) / FREEDOM);
+
+  private final double deviation;
+  private final DoubleUnaryOperator value;
+
+  Unknown(double deviation, DoubleUnaryOperator value) {
+    this.deviation = deviation;
+    this.value = value;
+  }
+
+  /** Standard deviation of the coordinate for a baker nobody knows; 0 where there is none. */
+  public double deviation() {
+    return deviation;
+  }
+
+  /** Whether it has a coordinate; the other ones are a choice among names. */
+  public boolean isNormal() {
+    return deviation > 0;
+  }
+
+  /**
+   * The unknown itself, in the unit of {@link Unknowns}.
+   *
+   * @param coordinate in a belief
+   */
+  public double value(double coordinate) {
+    return value.applyAsDouble(coordinate);
+  }
+
+  /**
+   * A score of Student's t with the variance of the normal one in its place, by the expansion of Cornish and Fisher
+   * (Abramowitz &amp; Stegun 26.7.5): increasing and smooth, so that the coordinate stays normal.
+   */
+  private static double heavyTailed(double x, double scale) {
+    double z = x / scale;
+    double z2 = z * z;
+    double first = (z2 + 1) / (4 * FREEDOM);
+    double second = ((5 * z2 + 16) * z2 + 3) / (96 * FREEDOM * FREEDOM);
+    double third =
+        (((3 * z2 + 19) * z2 + 17) * z2 - 15) / (384 * FREEDOM * FREEDOM * FREEDOM);
+    return x * UNIT_VARIANCE * (1 + first + second + third);
+  }
 }

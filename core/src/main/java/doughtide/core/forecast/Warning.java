@@ -27,8 +27,8 @@ public record Warning(Kind kind, Map<String, Double> numbers) implements Seriali
     BARELY_COOLING("celsius"),
     /** Few data lie behind the rates below a limit. */
     THIN_DATA_COLD("celsius", "limitCelsius"),
-    /** Few data lie behind the rates above a limit. */
-    THIN_DATA_WARM("celsius", "limitCelsius"),
+    /** So warm that the kind of yeast decides. */
+    YEAST_KIND("celsius"),
     /** A temperature logger wrote nothing for a while. */
     LOGGER_GAP("hours", "fromLine", "toLine"),
     /** A temperature logger has more gaps than are told one by one. */

@@ -2,7 +2,6 @@ package doughtide.core.kinetics;
 
 import doughtide.core.quantity.Checks;
 import java.io.Serializable;
-import java.util.List;
 
 /**
  * How fast a microbe grows at a temperature, relative to its rate at 25 °C. All implementations
@@ -10,7 +9,7 @@ import java.util.List;
  * never a negative number or NaN for −15…60 °C, which {@code RiseParameters.RateCurves} checks.
  *
  * <pre>{@code
- * RateCurve yeast = RateForm.SCHOOLFIELD.yeast();
+ * RateCurve yeast = RateForm.SCHOOLFIELD.yeast(YeastKind.HUMILIS);
  * double twice = yeast.rate(27) / yeast.rate(20);
  * }</pre>
  *
@@ -111,15 +110,5 @@ public interface RateCurve extends Serializable {
     Checks.inRange("decay", decayPerCelsius, 0.01, 2, "per °C");
     Checks.inRange("maximum temperature", maximum, 25.5, 60, "°C");
     return new PowerExponentialCurve(power, decayPerCelsius, maximum, lowest, highest);
-  }
-
-  /**
-   * The mean of several curves.
-   *
-   * @param curves one or more
-   */
-  static RateCurve mean(List<RateCurve> curves) {
-    Checks.inRange("number of rate curves", curves.size(), 1, 100, "");
-    return new MeanCurve(curves);
   }
 }

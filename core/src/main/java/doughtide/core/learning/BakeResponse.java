@@ -15,9 +15,13 @@ import java.util.List;
 final class BakeResponse {
   /**
    * Steps of the central differences. Truncation is of the order of the square, and the runs repeat
-   * to about 1e-7, so both errors stay below 1e-4 of the slope.
+   * to about 1e-7, so both errors stay below 1e-4 of the slope. No reading tells of strength, the
+   * last coordinate of a belief.
    */
   private static final double[] STEPS = {0.01, 0.02, 0.02, 0.005, 0.001, 0.02};
+
+  /** The model has one pair of rate curves, which is used whatever the key. */
+  static final String ONLY_CURVES = "";
 
   private static final double SHORTEST_HOURS = 0.001;
 
@@ -46,7 +50,7 @@ final class BakeResponse {
   }
 
   private RiseCurve run(double[] x) {
-    return model.with(Belief.unknownsAt(x, 0)).runFast(hours);
+    return model.with(Belief.unknownsAt(x, ONLY_CURVES)).runFast(hours);
   }
 
   /** Model minus reading, in standard deviations. */
@@ -77,7 +81,7 @@ final class BakeResponse {
     if (rows() == 0) {
       return slope;
     }
-    for (int i = 0; i < Belief.SIZE; i++) {
+    for (int i = 0; i < STEPS.length; i++) {
       putDifference(slope, i, residualsAt(x, i, STEPS[i]), residualsAt(x, i, -STEPS[i]), STEPS[i]);
     }
     RiseCurve curve = run(x);

@@ -1,18 +1,14 @@
 package doughtide.core.learning;
 
+import doughtide.core.rise.RiseParameters.RateCurves;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /** Weighs the rate curve forms by how well each explains the readings. */
 final class Evidence {
   private Evidence() {}
-
-  /** Weights with the sum 1. */
-  static double[] weights(double[] logEvidence) {
-    double[] alike = new double[logEvidence.length];
-    Arrays.fill(alike, 1);
-    return weights(logEvidence, alike);
-  }
 
   /** Weights with the sum 1, from what was believed before. */
   static double[] weights(double[] logEvidence, double[] before) {
@@ -27,6 +23,15 @@ final class Evidence {
       weights[k] /= sum;
     }
     return weights;
+  }
+
+  /** The weights by the keys of their rate curves. */
+  static Map<String, Double> byKey(List<RateCurves> curves, double[] weights) {
+    Map<String, Double> byKey = new LinkedHashMap<>();
+    for (int k = 0; k < weights.length; k++) {
+      byKey.put(curves.get(k).key(), weights[k]);
+    }
+    return byKey;
   }
 
   /** Mean and deviation of a weighted mixture. */

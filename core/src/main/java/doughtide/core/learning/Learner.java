@@ -2,8 +2,11 @@ package doughtide.core.learning;
 
 import doughtide.core.forecast.Belief;
 import doughtide.core.rise.RiseParameters;
+import doughtide.core.rise.RiseParameters.RateCurves;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * Learns from a baker's bakes: the most probable values under a two-level normal prior and
@@ -59,24 +62,24 @@ public final class Learner {
    * @param bakes the baker's bakes in any order; without any, the prior comes back
    */
   public Learned learn(List<Bake> bakes) {
-    int forms = parameters.forms().size();
-    Diagnosis diagnosis = Diagnosis.of(responses(bakes, 0), names(bakes), prior, noise);
-    List<Belief> parts = new ArrayList<>();
+    List<RateCurves> curves = parameters.curves();
+    Diagnosis diagnosis = Diagnosis.of(responses(bakes, curves.get(0)), names(bakes), prior, noise);
+    Map<String, Belief> parts = new LinkedHashMap<>();
     List<JarError> jars = new ArrayList<>();
-    double[] logEvidence = new double[forms];
+    double[] logEvidence = new double[curves.size()];
     PosteriorFit fit = diagnosis.fit();
-    for (int form = 0; form < forms; form++) {
+    for (int form = 0; form < curves.size(); form++) {
       if (form > 0) {
-        fit = PosteriorFit.of(diagnosis.problem(responses(bakes, form)), fit.scores());
+        fit = PosteriorFit.of(diagnosis.problem(responses(bakes, curves.get(form))), fit.scores());
       }
-      parts.add(nextBake(fit));
+      parts.put(curves.get(form).key(), nextBake(fit));
       jars.add(nextJar(fit));
       logEvidence[form] = fit.logEvidence();
     }
-    double[] weights = Evidence.weights(logEvidence);
+    double[] weights = Evidence.weights(logEvidence, prior.nextBake().curveWeights(curves));
     return new Learned(
         prior,
-        Belief.byCurve(parts, weights),
+        Belief.byCurve(parts, Evidence.byKey(curves, weights)),
         Evidence.mixed(jars, weights),
         diagnosis.misfits(),
         bakes.size(),
@@ -88,8 +91,8 @@ public final class Learner {
     return bakes.stream().map(Bake::name).toList();
   }
 
-  private List<BakeResponse> responses(List<Bake> bakes, int form) {
-    RiseParameters oneForm = parameters.withRateCurves(parameters.forms().get(form));
+  private List<BakeResponse> responses(List<Bake> bakes, RateCurves curves) {
+    RiseParameters oneForm = parameters.with(curves);
     return bakes.stream().map(bake -> new BakeResponse(bake, oneForm, noise)).toList();
   }
 

@@ -1,6 +1,7 @@
 package doughtide.core.learning;
 
 import doughtide.core.forecast.Belief;
+import doughtide.core.forecast.Unknown;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 
@@ -10,17 +11,11 @@ import doughtide.core.quantity.InputException;
  * jar's misreading last. Immutable.
  *
  * <p>The standard prior splits {@link Belief#standard()} so that the squares of both levels add up
- * to its own. The parts of one baker, all starting values:
- *
- * <ul>
- *   <li>vigour 10 % of 25 %: the same routine of feeding repeats well, kitchens differ;
- *   <li>lag 14 % of 35 %: as vigour;
- *   <li>temperature 0.5 °C of 0.7 °C: where the probe sits, this time; as much again is the
- *       thermometer itself (household probes state ±1 °C, from memory, read as two deviations);
- *   <li>rate and retention nothing: they belong to culture and flour;
- *   <li>starting air 12 % of 25 %: one baker mixes much the same way;
- *   <li>jar 1.5 %: 1 mm on a starting height of 65 mm; 3 % over all bakes.
- * </ul>
+ * to its own. How much of it is one baker's from bake to bake depends on the {@link
+ * StarterRoutine}; the deviations are starting values, set so that the hours to 50 % scatter as
+ * stated there. The rate belongs to culture and flour and does not change from bake to bake.
+ * Temperature 0.5 °C: where the probe sits, this time. Jar 1.5 %: 1 mm on a starting height of 65
+ * mm; 3 % between bakers.
  */
 public final class LearningPrior {
   static final int SIZE = Belief.SIZE + 1;
@@ -36,13 +31,18 @@ public final class LearningPrior {
     this.bakeDeviation = bakeDeviation;
   }
 
-  /** The starting values. */
+  /** For a baker whose routine is not known. */
   public static LearningPrior standard() {
-    double[] bake = {0.10, 0.14, 0.5, 0, 0, 0.12, 0.015};
+    return of(StarterRoutine.UNKNOWN);
+  }
+
+  /** For a baker who keeps the starter in a stated way. */
+  public static LearningPrior of(StarterRoutine routine) {
+    double[] bake = routine.bakeDeviation();
     double[] baker = new double[SIZE];
-    Belief all = Belief.standard();
     for (int i = 0; i < Belief.SIZE; i++) {
-      baker[i] = Math.sqrt(all.covariance()[i][i] - bake[i] * bake[i]);
+      double all = Unknown.values()[i].deviation();
+      baker[i] = Math.sqrt(all * all - bake[i] * bake[i]);
     }
     baker[JAR] = 0.03;
     return new LearningPrior(new double[SIZE], baker, bake);
@@ -51,9 +51,9 @@ public final class LearningPrior {
   /**
    * A prior of one's own.
    *
-   * @param mean seven numbers, −3…3
-   * @param bakerDeviation seven standard deviations between bakers, 1e-6…3
-   * @param bakeDeviation seven standard deviations between the bakes of one baker, 0…3
+   * @param mean eight numbers, −3…3
+   * @param bakerDeviation eight standard deviations between bakers, 1e-6…3
+   * @param bakeDeviation eight standard deviations between the bakes of one baker, 0…3
    * @throws InputException if a size is wrong or a number out of range
    */
   public static LearningPrior of(double[] mean, double[] bakerDeviation, double[] bakeDeviation) {

@@ -50,15 +50,15 @@ final class NextLook {
       return OptionalDouble.empty();
     }
     double length = Math.min(likely * BEYOND, RiseModel.LONGEST_HOURS);
-    RiseCurve[] up = new RiseCurve[Belief.SIZE];
-    RiseCurve[] down = new RiseCurve[Belief.SIZE];
-    for (int i = 0; i < Belief.SIZE; i++) {
+    RiseCurve[] up = new RiseCurve[STEPS.length];
+    RiseCurve[] down = new RiseCurve[STEPS.length];
+    for (int i = 0; i < STEPS.length; i++) {
       up[i] = run(i, STEPS[i], length);
       down[i] = run(i, -STEPS[i], length);
     }
     RiseCurve centre = run(0, 0, length);
     double[] g = new double[SIZE];
-    for (int i = 0; i < Belief.SIZE; i++) {
+    for (int i = 0; i < STEPS.length; i++) {
       OptionalDouble later = up[i].hoursToRise(target);
       OptionalDouble sooner = down[i].hoursToRise(target);
       if (later.isEmpty() || sooner.isEmpty()) {
@@ -73,13 +73,13 @@ final class NextLook {
   private RiseCurve run(int coordinate, double step, double hours) {
     double[] x = middle.clone();
     x[coordinate] += step;
-    return model.with(Belief.unknownsAt(x, 0)).runFast(hours);
+    return model.with(Belief.unknownsAt(x, BakeResponse.ONLY_CURVES)).runFast(hours);
   }
 
   private double[] slope(RiseCurve[] up, RiseCurve[] down, RiseCurve centre, double hours) {
     double read = Math.exp(middle[LearningPrior.JAR]);
     double[] h = new double[SIZE];
-    for (int i = 0; i < Belief.SIZE; i++) {
+    for (int i = 0; i < STEPS.length; i++) {
       double difference = up[i].riseAt(hours).fraction() - down[i].riseAt(hours).fraction();
       h[i] = read * difference / (2 * STEPS[i]);
     }

@@ -24,34 +24,30 @@ final class ParameterTable {
   static List<LearnedParameter> of(
       Belief before, Belief after, JarError jarBefore, JarError jarAfter) {
     ParameterTable table = new ParameterTable(before, after);
-    DoubleUnaryOperator percent = x -> 100 * Math.expm1(x);
+    DoubleUnaryOperator percent = factor -> 100 * (factor - 1);
     return List.of(
-        table.row(Unknown.VIGOUR, LearnedParameter.Kind.VIGOUR, Math::exp, percent),
-        table.row(Unknown.LAG, LearnedParameter.Kind.LAG, Math::exp, percent),
-        table.row(Unknown.RATE, LearnedParameter.Kind.RATE, Math::exp, percent),
-        table.row(Unknown.TEMPERATURE, LearnedParameter.Kind.TEMPERATURE, x -> x, x -> x),
-        table.row(Unknown.RETENTION, LearnedParameter.Kind.RETENTION, x -> x, x -> 100 * x),
+        table.row(Unknown.VIGOUR, LearnedParameter.Kind.VIGOUR, percent),
+        table.row(Unknown.LAG, LearnedParameter.Kind.LAG, percent),
+        table.row(Unknown.RATE, LearnedParameter.Kind.RATE, percent),
+        table.row(Unknown.TEMPERATURE, LearnedParameter.Kind.TEMPERATURE, kelvin -> kelvin),
+        table.row(Unknown.RETENTION, LearnedParameter.Kind.RETENTION, share -> 100 * share),
         table.row(
             Unknown.AIR,
             LearnedParameter.Kind.AIR,
-            x -> Unknowns.USUAL_STARTING_AIR * Math.exp(x),
-            percent),
+            air -> percent.applyAsDouble(air / Unknowns.USUAL_STARTING_AIR)),
         jar(jarBefore, jarAfter));
   }
 
   private LearnedParameter row(
-      Unknown unknown,
-      LearnedParameter.Kind kind,
-      DoubleUnaryOperator natural,
-      DoubleUnaryOperator change) {
+      Unknown unknown, LearnedParameter.Kind kind, DoubleUnaryOperator change) {
     double first = before.mean()[unknown.ordinal()];
     double mean = after.mean()[unknown.ordinal()];
     double deviation = after.standardDeviation(unknown);
     return new LearnedParameter(
         kind,
-        range(first, before.standardDeviation(unknown), natural),
-        range(mean, deviation, natural),
-        change.applyAsDouble(mean),
+        range(first, before.standardDeviation(unknown), unknown::value),
+        range(mean, deviation, unknown::value),
+        change.applyAsDouble(unknown.value(mean)),
         Math.abs(mean - first) < LEAST_CHANGE * deviation);
   }
 

@@ -5,9 +5,12 @@ import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.quantity.Rise;
 import doughtide.core.rise.RiseParameters;
+import doughtide.core.rise.RiseParameters.RateCurves;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.EigenDecomposition;
@@ -72,31 +75,32 @@ public final class TodayUpdate {
    * @param noise error of the readings
    */
   public static TodayUpdate of(RiseForecaster before, JarError jar, Bake bake, ReadingNoise noise) {
-    int forms = before.parameters().forms().size();
-    List<Belief> prior = before.belief().underEachCurve(forms);
+    List<RateCurves> curves = before.parameters().curves();
     List<Posterior> posteriors = new ArrayList<>();
-    double[] logEvidence = new double[forms];
+    Map<String, Belief> parts = new LinkedHashMap<>();
+    double[] logEvidence = new double[curves.size()];
     double[] start = new double[SIZE];
-    for (int form = 0; form < forms; form++) {
-      RiseParameters one =
-          before.parameters().withRateCurves(before.parameters().forms().get(form));
+    for (int form = 0; form < curves.size(); form++) {
+      String key = curves.get(form).key();
+      RiseParameters one = before.parameters().with(curves.get(form));
       Posterior posterior =
-          Posterior.of(new BakeResponse(bake, one, noise), prior.get(form), jar, noise, start);
+          Posterior.of(new BakeResponse(bake, one, noise), before.belief().under(key), jar, noise, start);
       posteriors.add(posterior);
+      parts.put(key, posterior.belief());
       logEvidence[form] = posterior.fit().logEvidence();
       start = posterior.fit().scores();
     }
-    double[] weights = Evidence.weights(logEvidence, before.belief().curveWeights(forms));
+    double[] weights = Evidence.weights(logEvidence, before.belief().curveWeights(curves));
     int best = 0;
-    for (int form = 1; form < forms; form++) {
+    for (int form = 1; form < curves.size(); form++) {
       best = weights[form] > weights[best] ? form : best;
     }
     return new TodayUpdate(
         before,
-        Belief.byCurve(posteriors.stream().map(Posterior::belief).toList(), weights),
+        Belief.byCurve(parts, Evidence.byKey(curves, weights)),
         bake,
         noise,
-        before.parameters().withRateCurves(before.parameters().forms().get(best)),
+        before.parameters().with(curves.get(best)),
         posteriors.get(best).mean(),
         posteriors.get(best).covariance());
   }
@@ -136,11 +140,11 @@ public final class TodayUpdate {
     }
 
     Belief belief() {
-      double[][] six = new double[Belief.SIZE][];
+      double[][] own = new double[Belief.SIZE][];
       for (int i = 0; i < Belief.SIZE; i++) {
-        six[i] = Arrays.copyOf(covariance[i], Belief.SIZE);
+        own[i] = Arrays.copyOf(covariance[i], Belief.SIZE);
       }
-      return Belief.of(Arrays.copyOf(mean, Belief.SIZE), six);
+      return Belief.of(Arrays.copyOf(mean, Belief.SIZE), own);
     }
   }
 

@@ -41,7 +41,7 @@ public final class ShapeForecaster {
     this.bulk = bulk;
     this.proof = proof;
     this.settings = settings;
-    this.loaf = LoafModel.of(bulk.typical().formula(), proof, settings);
+    this.loaf = LoafModel.of(bulk.formula(), proof, settings);
     this.target = loaf.target();
   }
 
@@ -290,7 +290,7 @@ public final class ShapeForecaster {
     }
 
     static double warmestDough(RiseForecast bulk) {
-      return bulk.typical().temperature().highestCelsius(bulk.hours());
+      return bulk.temperature().highestCelsius(bulk.hours());
     }
 
     private static void addCold(List<Warning> warnings, RiseForecast bulk, double cold) {

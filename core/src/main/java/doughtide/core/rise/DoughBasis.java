@@ -3,11 +3,17 @@ package doughtide.core.rise;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.DoughProperties;
 import doughtide.core.dough.Flour;
+import doughtide.core.dough.Starter;
+import doughtide.core.dough.StarterCondition;
 import doughtide.core.gas.CarbonDioxide;
 import doughtide.core.gas.GasCells;
 import doughtide.core.kinetics.AcidBuffer;
+import doughtide.core.kinetics.RateCurve;
+import doughtide.core.quantity.InputException;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 
 /**
  * What the runs of one dough have in common, whatever the unknowns and the temperature. Immutable,
@@ -19,10 +25,9 @@ final class DoughBasis {
   private static final double USUAL_HYDRATION = 0.70;
   private static final double WHITE_ASH = 0.005;
   private static final double GAS_CONSTANT_KJ = GasCells.GAS_CONSTANT / 1000;
-  private static final double PROTEASE_ACTIVATION_KJ = 50; // starting value
   private static final double SLACK_HYDRATION = 0.90; // where water loosens gluten (starting value)
   private static final double SLACK_WIDTH = 0.06;
-  private static final double SLACK_DROP = 0.08; // 0.70 dough, 0.62 liquid starter
+  private static final double COLD_SEED_CELSIUS = 5; // a starter straight from the cold
 
   private final RiseParameters parameters;
   private final AcidBuffer buffer;
@@ -37,6 +42,10 @@ final class DoughBasis {
   private final double vigour;
   private final double lagHours;
   private final double startAcidMol;
+  private final double seedCapacity;
+  private final boolean coldSeed;
+  private final double strengthLoss;
+  private final Map<String, Integer> indexes = new HashMap<>();
   private final List<TemperatureTable.Source> sources;
 
   DoughBasis(DoughFormula formula, RiseParameters parameters) {
@@ -50,15 +59,26 @@ final class DoughBasis {
     this.properties = DoughProperties.of(formula);
     this.pressurePa = formula.altitude().pressurePa();
     this.activity =
-        Math.max(1 + parameters.ashActivity() * (flour.composition().ash() - WHITE_ASH), 0.5);
+        Math.max(1 + parameters.growth().ashGain() * (flour.composition().ash() - WHITE_ASH), 0.5);
     this.freeWater = saturation(waterLitres) / saturation(USUAL_HYDRATION + 0.14);
-    this.yeastSalt = Math.exp(-parameters.yeastSalt() * phase);
-    this.bacteriaSalt = inhibited(salt / waterLitres, parameters.bacteriaSaltLimit());
+    this.yeastSalt = Math.exp(-parameters.growth().yeastSalt() * phase);
+    this.bacteriaSalt = inhibited(salt / waterLitres, parameters.growth().bacteriaSaltLimit());
     this.retention = retention(flour, h);
     this.prefermented = formula.prefermentedFlour();
     this.vigour = formula.starter().condition().vigour();
     this.lagHours = formula.starter().condition().lagHours();
     this.startAcidMol = prefermented * AcidBuffer.of(formula.starter().flour()).acidAt(RIPE_PH);
+    Starter seed = formula.starter();
+    double seedWater = seed.hydration().fraction() + seed.flour().composition().moisture();
+    this.seedCapacity = prefermented * seedWater * seed.condition().gasSaturation() / 1000;
+    this.coldSeed = seed.condition() == StarterCondition.FROM_COLD;
+    double ash = flour.composition().ash() - WHITE_ASH;
+    this.strengthLoss =
+        parameters.strength().lossPerHour()
+            * Math.max(1 + parameters.strength().ashGain() * ash, 0.2);
+    for (int i = 0; i < parameters.curves().size(); i++) {
+      indexes.put(parameters.curves().get(i).key(), i);
+    }
     this.sources = sources(waterLitres, CarbonDioxide.saltFactor(salt / waterLitres));
   }
 
@@ -69,18 +89,18 @@ final class DoughBasis {
   }
 
   private double saturation(double water) {
-    double free = Math.max(water - parameters.boundWater(), 0.02);
-    return free / (free + parameters.freeWaterHalf());
+    double free = Math.max(water - parameters.growth().boundWater(), 0.02);
+    return free / (free + parameters.growth().freeWaterHalf());
   }
 
-  private static double retention(Flour flour, double hydration) {
+  private double retention(Flour flour, double hydration) {
     double slack = 1 / (1 + Math.exp(-(hydration - SLACK_HYDRATION) / SLACK_WIDTH));
-    return flour.retention() - SLACK_DROP * flour.gluten() * slack;
+    return flour.retention() - parameters.retention().slackDrop() * flour.gluten() * slack;
   }
 
   private List<TemperatureTable.Source> sources(double water, double saltFactor) {
     List<TemperatureTable.Source> made = new ArrayList<>();
-    for (RiseParameters.RateCurves curves : parameters.forms()) {
+    for (RiseParameters.RateCurves curves : parameters.curves()) {
       made.add(source(curves, water, saltFactor));
     }
     return List.copyOf(made);
@@ -91,8 +111,8 @@ final class DoughBasis {
     return (celsius, row) -> {
       row[TemperatureTable.YEAST] = curves.yeast().rate(celsius);
       row[TemperatureTable.BACTERIA] = curves.bacteria().rate(celsius);
-      row[TemperatureTable.RESTING] = arrhenius(parameters.restingActivationKJPerMol(), celsius);
-      row[TemperatureTable.PROTEASE] = arrhenius(PROTEASE_ACTIVATION_KJ, celsius);
+      row[TemperatureTable.RESTING] = resting(celsius);
+      row[TemperatureTable.PROTEASE] = arrhenius(parameters.strength().activationKJPerMol(), celsius);
       row[TemperatureTable.LITRES_PER_MOL] = GasCells.litresPerMol(celsius, pressurePa);
       double dryPa = pressurePa - CarbonDioxide.waterVapourPa(celsius);
       row[TemperatureTable.CAPACITY] =
@@ -100,8 +120,28 @@ final class DoughBasis {
     };
   }
 
+  private double resting(double celsius) {
+    double minimum = parameters.gas().restingMinimumCelsius();
+    double part = Math.max(celsius - minimum, 0) / (RateCurve.REFERENCE_CELSIUS - minimum);
+    return part * part;
+  }
+
   private static double arrhenius(double energyKJ, double celsius) {
     return Math.exp(energyKJ / GAS_CONSTANT_KJ * (1 / 298.15 - 1 / (celsius + 273.15)));
+  }
+
+  /**
+   * Where a pair of rate curves stands in {@link #sources}; a model with one pair only uses that.
+   *
+   * @throws InputException if this model does not have it
+   */
+  int indexOf(String key) {
+    Integer index = parameters.curves().size() == 1 ? Integer.valueOf(0) : indexes.get(key);
+    if (index == null) {
+      throw new InputException(
+          "model.curves", "this model has no rate curves '" + key + "': " + indexes.keySet());
+    }
+    return index;
   }
 
   /** What depends on temperature alone, computed; one for each pair of rate curves. */
@@ -166,5 +206,20 @@ final class DoughBasis {
   /** Acid brought in by the starter, mol per kg of flour. */
   double startAcidMol() {
     return startAcidMol;
+  }
+
+  /**
+   * CO2 that the seed brings in its water, mol per kg of flour: saturated at the pressure of the
+   * place, at the dough's temperature, or at the refrigerator's if the seed comes from there.
+   */
+  double startGasMol(double celsius) {
+    double own = coldSeed ? Math.min(celsius, COLD_SEED_CELSIUS) : celsius;
+    double dryPa = pressurePa - CarbonDioxide.waterVapourPa(own);
+    return seedCapacity * CarbonDioxide.henryMolPerM3Pa(own) * dryPa;
+  }
+
+  /** Loss of strength of this flour at 25 °C far from acid, per h. */
+  double strengthLossPerHour() {
+    return strengthLoss;
   }
 }

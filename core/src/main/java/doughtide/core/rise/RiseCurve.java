@@ -23,7 +23,7 @@ public final class RiseCurve {
   /** Strength index below which a dough is sticky and does not hold a shape (starting value). */
   public static final double WEAK = 0.4;
 
-  /** A starter is ripe from when it is within this share of its greatest height. */
+  /** A starter is ripe within this share of its greatest height, and a dough has fallen beyond. */
   public static final double RIPE_SHARE = 0.05;
 
   private static final double HOURS_ACCURACY = 1e-9;
@@ -239,16 +239,17 @@ public final class RiseCurve {
   }
 
   /**
-   * Hour from which the dough is past its best: it falls back or has become weak, whichever is
-   * first.
+   * Hour from which a dough is past its best: it has fallen 5 % below its greatest height or has
+   * become weak, whichever is first. A starter has no shape to hold: for it {@link #hoursToFallen}
+   * alone counts.
    */
   public OptionalDouble hoursToOver() {
-    OptionalDouble top = hoursToPeak();
+    OptionalDouble fallen = hoursToFallen();
     OptionalDouble weak = hoursToWeak();
-    if (top.isEmpty() || weak.isEmpty()) {
-      return top.isPresent() ? top : weak;
+    if (fallen.isEmpty() || weak.isEmpty()) {
+      return fallen.isPresent() ? fallen : weak;
     }
-    return OptionalDouble.of(Math.min(top.getAsDouble(), weak.getAsDouble()));
+    return OptionalDouble.of(Math.min(fallen.getAsDouble(), weak.getAsDouble()));
   }
 
   /**
@@ -261,7 +262,7 @@ public final class RiseCurve {
   }
 
   /**
-   * Hour at which a starter has fallen 5 % below its greatest height; empty if it has not in this
+   * Hour at which a starter or dough has fallen 5 % below its greatest height; empty if it has not in this
    * run.
    */
   public OptionalDouble hoursToFallen() {

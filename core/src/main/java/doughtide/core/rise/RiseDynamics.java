@@ -26,11 +26,16 @@ final class RiseDynamics {
   private static final double HIGHEST_GROWTH_PH = 6.7; // Gänzle et al. 1998
   private static final double LOWEST_ACID_PH = 3.6; // acid is made down to 3.6 (Gänzle)
   private static final double PROTEASE_PH = 4.2; // wheat's own proteases work in acid (from memory)
-  private static final double PROTEASE_GAIN = 8; // starting value
   private static final double HEAT_J_PER_MOL_CO2 = 50_200; // Colombié et al. 2007
   private static final double LOWEST_RETENTION = 0.15;
+  private static final double HIGHEST_RETENTION = 0.86; // seven times the height, starting value
 
-  private final RiseParameters parameters;
+  private final RiseParameters.Gas gas;
+  private final RiseParameters.Acid acids;
+  private final RiseParameters.Retention leak;
+  private final double acidGain;
+  private final double strengthScale;
+  private final double lagRatePerHour;
   private final TemperatureTable.Source byTemperature;
   private final AcidBuffer buffer;
   private final double yeastScale;
@@ -81,29 +86,35 @@ final class RiseDynamics {
       Unknowns unknowns,
       double startCelsius,
       TemperatureTable.Source byTemperature) {
-    this.parameters = basis.parameters();
+    RiseParameters parameters = basis.parameters();
+    this.gas = parameters.gas();
+    this.acids = parameters.acid();
+    this.leak = parameters.retention();
+    this.acidGain = parameters.strength().acidGain();
+    this.strengthScale = basis.strengthLossPerHour() * unknowns.strengthLoss();
+    this.lagRatePerHour = parameters.growth().yeastPerHour();
     this.byTemperature = byTemperature;
     this.buffer = basis.buffer();
     double common = unknowns.rateScale() * basis.activity() * basis.freeWater();
-    this.yeastScale = parameters.yeastRatePerHour() * common * basis.yeastSalt();
-    this.bacteriaScale = parameters.bacteriaRatePerHour() * common * basis.bacteriaSalt();
-    this.restingScale = parameters.restingGasMolPerHour() * common * basis.yeastSalt();
-    this.acidScale = parameters.restingAcidMolPerHour() * common * basis.bacteriaSalt();
-    this.ceilingMol = parameters.gasCeilingMol();
+    this.yeastScale = lagRatePerHour * common * basis.yeastSalt();
+    this.bacteriaScale = parameters.growth().bacteriaPerHour() * common * basis.bacteriaSalt();
+    this.restingScale = gas.restingMolPerHour() * common * basis.yeastSalt();
+    this.acidScale = acids.restingMolPerHour() * common * basis.bacteriaSalt();
+    this.ceilingMol = gas.ceilingMol();
     this.temperatureError = unknowns.temperatureErrorCelsius();
-    this.retention = basis.retention() + unknowns.retentionShift();
+    this.retention =
+        Math.min(basis.retention() + unknowns.retentionShift(), HIGHEST_RETENTION);
     double celsius = startCelsius + temperatureError;
     this.doughLitres = basis.litresPerKgFlour(celsius);
     double air = unknowns.startingAir();
     double airLitres = doughLitres * air / (1 - air);
     this.airMol = airLitres / GasCells.litresPerMol(celsius, basis.pressurePa());
-    this.startLitres = doughLitres + airLitres;
     this.start = startState(basis, unknowns, celsius);
+    this.startLitres = litres(celsius, start);
   }
 
   private static int formOf(DoughBasis basis, Unknowns unknowns) {
-    int n = basis.sources().size();
-    return Math.min((int) (unknowns.formQuantile() * n), n - 1);
+    return basis.indexOf(unknowns.curves());
   }
 
   private double[] startState(DoughBasis basis, Unknowns unknowns, double celsius) {
@@ -111,8 +122,9 @@ final class RiseDynamics {
     double lag = basis.lagHours() * unknowns.lagFactor();
     double[] state = new double[SIZE];
     state[YEAST] = Math.log(population);
-    state[READINESS] = -Math.log(Math.expm1(parameters.yeastRatePerHour() * lag));
+    state[READINESS] = -Math.log(Math.expm1(lagRatePerHour * lag));
     state[BACTERIA] = state[YEAST];
+    state[MADE] = basis.startGasMol(celsius);
     state[ACID] = basis.startAcidMol();
     state[CELSIUS] = celsius;
     return state;
@@ -136,7 +148,7 @@ final class RiseDynamics {
     bacteriaRate = bacteriaScale * row[TemperatureTable.BACTERIA];
     acidRate = acidScale * row[TemperatureTable.BACTERIA];
     restingRate = restingScale * row[TemperatureTable.RESTING];
-    proteaseRate = parameters.strengthLossPerHour() * row[TemperatureTable.PROTEASE];
+    proteaseRate = strengthScale * row[TemperatureTable.PROTEASE];
     litresPerMol = row[TemperatureTable.LITRES_PER_MOL];
     capacityMol = row[TemperatureTable.CAPACITY];
   }
@@ -158,9 +170,9 @@ final class RiseDynamics {
     double yeastGrowth = yeastRate * ready * (1 - yeast);
     double bacteriaGrowth = bacteriaRate * ready * (1 - bacteria) * growthAtPh(ph);
     double made =
-        (parameters.growthGasMol() * yeastGrowth * yeast
+        (gas.growthMol() * yeastGrowth * yeast
                 + restingRate * ready * yeast
-                + parameters.bacteriaGasMol() * bacteriaGrowth * bacteria)
+                + gas.bacteriaMol() * bacteriaGrowth * bacteria)
             * (1 - s[MADE] / ceilingMol);
     double cells = inCellsMol(s);
     double open = openShare(cells, s[ACID]);
@@ -169,11 +181,11 @@ final class RiseDynamics {
     d[READINESS] = yeastRate;
     d[BACTERIA] = bacteriaGrowth;
     d[MADE] = made;
-    d[LOST] = open * made + parameters.leakPerHour() * cells * open * open;
+    d[LOST] = open * made + leak.leakPerHour() * cells * open * open;
     d[ACID] =
-        parameters.growthAcidMol() * bacteriaGrowth * bacteria
+        acids.growthMol() * bacteriaGrowth * bacteria
             + acidRate * ready * bacteria * acidAllowed;
-    d[STRENGTH] = -proteaseRate * (1 + PROTEASE_GAIN / (1 + Math.exp((ph - PROTEASE_PH) * 5)));
+    d[STRENGTH] = -proteaseRate * (1 + acidGain / (1 + Math.exp((ph - PROTEASE_PH) * 5)));
     d[CELSIUS] = HEAT_J_PER_MOL_CO2 * made;
   }
 
@@ -196,15 +208,19 @@ final class RiseDynamics {
   private double openShare(double cellsMol, double acid) {
     double gasLitres = (cellsMol + airMol) * litresPerMol;
     double gasShare = gasLitres / (gasLitres + doughLitres);
-    double weakening = parameters.acidWeakening() * Math.max(acid - parameters.acidTolerated(), 0);
+    double weakening = leak.acidWeakening() * Math.max(acid - leak.acidTolerated(), 0);
     double threshold = Math.max(retention - weakening, LOWEST_RETENTION);
-    return 1 / (1 + Math.exp(-(gasShare - threshold) / parameters.leakWidth()));
+    return 1 / (1 + Math.exp(-(gasShare - threshold) / leak.leakWidth()));
   }
 
   /** Rise as a fraction of the starting volume. */
   double rise(double celsius, double[] s) {
+    return litres(celsius, s) / startLitres - 1;
+  }
+
+  private double litres(double celsius, double[] s) {
     atTemperature(celsius);
-    return (doughLitres + (inCellsMol(s) + airMol) * litresPerMol) / startLitres - 1;
+    return doughLitres + (inCellsMol(s) + airMol) * litresPerMol;
   }
 
   /** Gas over total volume. */

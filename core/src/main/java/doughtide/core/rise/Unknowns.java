@@ -10,9 +10,11 @@ import java.io.Serializable;
  * @param lagFactor lag against the usual one of the starter's condition, 0.02…20
  * @param temperatureErrorCelsius true dough temperature minus the one stated, −8…8 °C
  * @param rateScale all rates against the model's, 0.1…10
- * @param retentionShift shift of the gas share at which the dough begins to leak, −0.2…0.2
- * @param startingAir gas share right after mixing, 0.005…0.25
- * @param formQuantile which rate curve form: 0 (the first) … 1 (the last)
+ * @param retentionShift shift of the gas share at which the dough begins to leak, −0.3…0.3
+ * @param startingAir gas share right after mixing, without the gas of the seed, 0.005…0.25
+ * @param strengthLoss how fast strength is lost against the model's, 0.1…10
+ * @param curves key of the rate curves, for example {@code humilis/schoolfield}; a model with one
+ *     pair only uses that one
  */
 public record Unknowns(
     double vigour,
@@ -21,11 +23,15 @@ public record Unknowns(
     double rateScale,
     double retentionShift,
     double startingAir,
-    double formQuantile)
+    double strengthLoss,
+    String curves)
     implements Serializable {
 
   /** Gas share after ordinary mixing by hand or machine (starting value). */
   public static final double USUAL_STARTING_AIR = 0.06;
+
+  private static final Unknowns TYPICAL =
+      new Unknowns(1, 1, 0, 1, 0, USUAL_STARTING_AIR, 1, "humilis/schoolfield");
 
   /** Checks every range. */
   public Unknowns {
@@ -33,13 +39,30 @@ public record Unknowns(
     Checks.inRange("lag factor", lagFactor, 0.02, 20, "");
     Checks.inRange("temperature error", temperatureErrorCelsius, -8, 8, "°C");
     Checks.inRange("rate scale", rateScale, 0.1, 10, "");
-    Checks.inRange("retention shift", retentionShift, -0.2, 0.2, "");
+    Checks.inRange("retention shift", retentionShift, -0.3, 0.3, "");
     Checks.inRange("starting air", startingAir, 0.005, 0.25, "");
-    Checks.inRange("form quantile", formQuantile, 0, 1, "");
+    Checks.inRange("loss of strength", strengthLoss, 0.1, 10, "");
   }
 
-  /** The typical bake: every unknown at its middle, the default rate curves. */
+  /** Every unknown at its middle, with one published rate curve of <em>K. humilis</em>. */
   public static Unknowns typical() {
-    return new Unknowns(1, 1, 0, 1, 0, USUAL_STARTING_AIR, 0);
+    return TYPICAL;
+  }
+
+  /**
+   * The same bake with other rate curves.
+   *
+   * @param key key of a pair that the model has
+   */
+  public Unknowns withCurves(String key) {
+    return new Unknowns(
+        vigour,
+        lagFactor,
+        temperatureErrorCelsius,
+        rateScale,
+        retentionShift,
+        startingAir,
+        strengthLoss,
+        key);
   }
 }

@@ -61,7 +61,7 @@ final class Weeks {
 
   /** What some weeks of readings leave uncertain; invented. */
   static Belief learned() {
-    double[] deviations = {0.10, 0.15, 0.4, 0.05, 0.015, 0.15};
+    double[] deviations = {0.10, 0.15, 0.4, 0.05, 0.015, 0.15, 0.1};
     double[][] covariance = new double[Belief.SIZE][Belief.SIZE];
     for (int i = 0; i < Belief.SIZE; i++) {
       covariance[i][i] = deviations[i] * deviations[i];

@@ -12,8 +12,8 @@ import doughtide.core.forecast.Belief;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.forecast.TimeWindow;
-import doughtide.core.kinetics.RateCurve;
 import doughtide.core.kinetics.RateForm;
+import doughtide.core.kinetics.YeastKind;
 import doughtide.core.quantity.Altitude;
 import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Rise;
@@ -57,8 +57,7 @@ class SerializationTest {
         Starter.ripe(),
         Unknowns.typical(),
         RiseParameters.standard(),
-        RateForm.CARDINAL.yeast(),
-        RateCurve.mean(Arrays.stream(RateForm.values()).map(RateForm::yeast).toList()),
+        RateForm.CARDINAL.yeast(YeastKind.CEREVISIAE),
         PieceShape.round(),
         TimeWindow.NEVER,
         new TimeWindow(

@@ -9,13 +9,18 @@ import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.DoughTemperature;
+import doughtide.core.rise.RiseParameters;
+import doughtide.core.rise.RiseParameters.RateCurves;
 import doughtide.core.rise.Unknowns;
 import java.util.Arrays;
+import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 class ForecastTest {
+  private static final List<RateCurves> CURVES = RiseParameters.standard().curves();
+
   private static final double INF = Double.POSITIVE_INFINITY;
 
   private static RiseForecast forecast(double celsius) {
@@ -55,16 +60,16 @@ class ForecastTest {
     double[][] covariance = Belief.standard().covariance();
     assertThatThrownBy(() -> Belief.of(new double[5], covariance))
         .isInstanceOf(InputException.class)
-        .hasMessage("a belief needs 6 means and as many rows of covariance");
+        .hasMessage("a belief needs 7 means and as many rows of covariance");
     covariance[0][1] = 0.01;
-    assertThatThrownBy(() -> Belief.of(new double[6], covariance))
+    assertThatThrownBy(() -> Belief.of(new double[Belief.SIZE], covariance))
         .hasMessage("a belief's covariance must be symmetric");
     covariance[0][1] = Double.NaN;
-    assertThatThrownBy(() -> Belief.of(new double[6], covariance))
+    assertThatThrownBy(() -> Belief.of(new double[Belief.SIZE], covariance))
         .isInstanceOf(InputException.class);
     double[][] negative = Belief.standard().covariance();
     negative[2][2] = -1;
-    assertThatThrownBy(() -> Belief.of(new double[6], negative))
+    assertThatThrownBy(() -> Belief.of(new double[Belief.SIZE], negative))
         .isInstanceOf(InputException.class)
         .hasMessage("a belief's covariance must not be negative in any direction");
   }
@@ -72,14 +77,14 @@ class ForecastTest {
   @Test
   void anotherDeviationKeepsTheCorrelations() {
     double[][] covariance = Belief.standard().covariance();
-    covariance[0][3] = 0.5 * 0.25 * 0.1;
+    covariance[0][3] = 0.5 * 0.45 * 0.18;
     covariance[3][0] = covariance[0][3];
     Belief changed =
-        Belief.of(new double[6], covariance).withStandardDeviation(Unknown.VIGOUR, 0.5);
+        Belief.of(new double[Belief.SIZE], covariance).withStandardDeviation(Unknown.VIGOUR, 0.5);
     assertThat(changed.standardDeviation(Unknown.VIGOUR)).isCloseTo(0.5, within(1e-12));
-    assertThat(changed.standardDeviation(Unknown.RATE)).isCloseTo(0.1, within(1e-12));
-    assertThat(changed.covariance()[0][3]).isCloseTo(0.5 * 0.5 * 0.1, within(1e-12));
-    assertThat(changed.covariance()[3][0]).isCloseTo(0.5 * 0.5 * 0.1, within(1e-12));
+    assertThat(changed.standardDeviation(Unknown.RATE)).isCloseTo(0.18, within(1e-12));
+    assertThat(changed.covariance()[0][3]).isCloseTo(0.5 * 0.5 * 0.18, within(1e-12));
+    assertThat(changed.covariance()[3][0]).isCloseTo(0.5 * 0.5 * 0.18, within(1e-12));
     Belief none = changed.withStandardDeviation(Unknown.VIGOUR, 0);
     assertThat(none.covariance()[0]).containsOnly(0);
     assertThatThrownBy(() -> changed.withStandardDeviation(Unknown.CURVE, 0.1))
@@ -93,37 +98,36 @@ class ForecastTest {
     belief.mean()[0] = 9;
     belief.covariance()[0][0] = 9;
     assertThat(belief.mean()[0]).isZero();
-    assertThat(belief.standardDeviation(Unknown.VIGOUR)).isCloseTo(0.25, within(1e-12));
-    assertThat(belief.middle()).isEqualTo(Unknowns.typical());
+    assertThat(belief.standardDeviation(Unknown.VIGOUR)).isCloseTo(0.45, within(1e-12));
+    assertThat(belief.middle(CURVES)).isEqualTo(Unknowns.typical());
   }
 
   @Test
   void ensembleIsTheSameEveryTimeAndFillsEverySlice() {
-    Ensemble one = Ensemble.of(Belief.standard(), 256);
-    assertThat(Ensemble.of(Belief.standard(), 256).members()).isEqualTo(one.members());
-    double[] ranks = one.members().stream().mapToDouble(Unknowns::formQuantile).sorted().toArray();
-    for (int i = 0; i < 256; i++) {
-      assertThat(ranks[i]).isBetween(i / 256.0, (i + 1) / 256.0);
+    Ensemble one = Ensemble.of(Belief.standard(), CURVES, 256);
+    assertThat(Ensemble.of(Belief.standard(), CURVES, 256).members()).isEqualTo(one.members());
+    for (RateCurves curves : CURVES) {
+      assertThat(one.members()).filteredOn(u -> u.curves().equals(curves.key())).hasSize(32);
     }
     double[] logs = one.members().stream().mapToDouble(u -> Math.log(u.vigour())).toArray();
     double mean = Arrays.stream(logs).average().orElseThrow();
     double variance = Arrays.stream(logs).map(x -> (x - mean) * (x - mean)).sum() / 256;
     assertThat(mean).isCloseTo(0, within(0.005));
-    assertThat(Math.sqrt(variance)).isCloseTo(0.25, within(0.01));
-    assertThatThrownBy(() -> Ensemble.of(Belief.standard(), 7))
+    assertThat(Math.sqrt(variance)).isCloseTo(0.45, within(0.02));
+    assertThatThrownBy(() -> Ensemble.of(Belief.standard(), CURVES, 7))
         .hasMessage("ensemble size 7 members is outside 8…65536 members");
   }
 
   @Test
   void varianceSharesOfAKnownFunction() {
-    Ensemble ensemble = Ensemble.of(Belief.standard(), 4096);
+    Ensemble ensemble = Ensemble.of(Belief.standard(), CURVES, 4096);
     double[] result =
         ensemble.members().stream()
             .mapToDouble(
-                u -> 3 * Math.log(u.vigour()) / 0.25 + 4 * u.temperatureErrorCelsius() / 0.7)
+                u -> 3 * Math.log(u.lagFactor()) / 0.5 + 4 * u.temperatureErrorCelsius())
             .toArray();
     double[] shares = ensemble.varianceShares(result);
-    assertThat(shares[Unknown.VIGOUR.ordinal()]).isCloseTo(0.36, within(0.02));
+    assertThat(shares[Unknown.LAG.ordinal()]).isCloseTo(0.36, within(0.02));
     assertThat(shares[Unknown.TEMPERATURE.ordinal()]).isCloseTo(0.64, within(0.02));
     assertThat(shares[Unknown.AIR.ordinal()]).isLessThan(0.02);
     assertThat(ensemble.varianceShares(new double[4096])).containsOnly(0);
@@ -144,7 +148,7 @@ class ForecastTest {
 
   @Test
   void noHoursOutsideGrowth() {
-    for (double celsius : new double[] {-1, 0, 35, 41}) {
+    for (double celsius : new double[] {-1, 0, 36, 41}) {
       RiseForecast none = forecast(celsius);
       assertThat(none.isPossible()).isFalse();
       assertThat(none.hoursToRise(Rise.ofPercent(25))).isEqualTo(TimeWindow.NEVER);

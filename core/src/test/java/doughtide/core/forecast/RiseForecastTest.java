@@ -164,12 +164,26 @@ class RiseForecastTest {
 
   @Test
   void forecastGoesTwiceAsFarAsTheTypicalDoughIsGood() {
-    double over = WARM.typical().runFast(168).hoursToOver().orElseThrow();
+    double over =
+        FORECASTER
+            .typical(FORMULA, temperature())
+            .runFast(168)
+            .hoursToOver()
+            .orElseThrow();
 
     assertThat(WARM.hours()).isCloseTo(2 * over, within(1e-9));
     assertThat(at(3).hours()).isEqualTo(168);
-    assertThat(FORECASTER.with(Belief.standard()).typical(FORMULA, temperature()).unknowns())
-        .isEqualTo(WARM.typical().unknowns());
+  }
+
+  @Test
+  void theTypicalRunIsTheMemberNearestTheMedian() {
+    assertThat(WARM.ensemble().members()).contains(WARM.typical().unknowns());
+    RiseCurve typical = WARM.typical().runFast(WARM.hours());
+    for (double part : new double[] {0.2, 0.4, 0.7}) {
+      double at = part * WARM.hours();
+      double median = 1 + WARM.bandAt(at).riseLikelyPercent() / 100;
+      assertThat(typical.riseAt(at).heightTimes()).isBetween(median * 0.9, median * 1.1);
+    }
   }
 
   private static DoughTemperature temperature() {

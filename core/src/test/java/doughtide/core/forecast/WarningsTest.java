@@ -33,28 +33,28 @@ class WarningsTest {
 
   @ParameterizedTest
   @CsvSource({
-    "35, OUTSIDE_GROWTH, 35, ",
+    "36, OUTSIDE_GROWTH, 36, ",
     "40.04, OUTSIDE_GROWTH, 40, ",
     "0, FREEZING, 0, ",
     "-1.5, FREEZING, -1.5, ",
     "1.9, THIN_DATA_COLD, 1.9, 2",
     "2, THIN_DATA_COLD, 2, 12",
     "11.9, THIN_DATA_COLD, 11.9, 12",
-    "30.1, THIN_DATA_WARM, 30.1, 30",
-    "34.9, THIN_DATA_WARM, 34.9, 30"
+    "29.1, YEAST_KIND, 29.1, ",
+    "35.9, YEAST_KIND, 35.9, "
   })
   void temperaturesWithoutDataAreNamed(
       double celsius, Warning.Kind kind, double shown, Double limit) {
     Warning expected = limit == null ? kind.with(shown) : kind.with(shown, limit);
 
     assertThat(at(celsius)).containsExactly(expected);
-    assertThat(TemperatureWarnings.forbidsHours(expected)).isEqualTo(limit == null);
+    assertThat(TemperatureWarnings.forbidsHours(expected)).isEqualTo(limit == null && kind != Warning.Kind.YEAST_KIND);
   }
 
   @Test
   void refusalNamesTheTemperatureAndWhatIsAllowed() {
     assertThat(TemperatureWarnings.refusal(TemperatureWarnings.tooWarm(36.04)))
-        .hasMessageStartingWith("at 36 °C the dough is outside the growth of sourdough yeast")
+        .hasMessageStartingWith("at 36 °C the dough is too warm for one kind of sourdough yeast")
         .hasMessageEndingWith(": cool the dough below 30 °C");
     assertThat(TemperatureWarnings.refusal(TemperatureWarnings.freezing(-2)))
         .hasMessage("at -2 °C the dough freezes and no hours are given: keep it above 0 °C");
@@ -69,7 +69,7 @@ class WarningsTest {
   }
 
   @ParameterizedTest
-  @ValueSource(doubles = {12, 21, 30})
+  @ValueSource(doubles = {12, 21, 29})
   void ordinaryTemperaturesAreNot(double celsius) {
     assertThat(at(celsius)).isEmpty();
   }
@@ -82,7 +82,7 @@ class WarningsTest {
 
     assertThat(TemperatureWarnings.of(path, 10))
         .containsExactly(
-            Warning.Kind.THIN_DATA_COLD.with(8, 12), Warning.Kind.THIN_DATA_WARM.with(32, 30));
+            Warning.Kind.THIN_DATA_COLD.with(8, 12), Warning.Kind.YEAST_KIND.with(32));
   }
 
   @Test

@@ -15,7 +15,8 @@ class KineticsTest {
   @ParameterizedTest
   @EnumSource(RateForm.class)
   void everyCurveIsOneAt25AndNeverNegative(RateForm form) {
-    for (RateCurve curve : List.of(form.yeast(), form.bacteria())) {
+    for (RateCurve curve : List.of(
+            form.yeast(YeastKind.HUMILIS), form.yeast(YeastKind.CEREVISIAE), form.bacteria())) {
       assertThat(curve.rate(25)).isCloseTo(1, within(1e-12));
       for (double celsius = -2; celsius <= 60; celsius += 0.25) {
         assertThat(curve.rate(celsius)).isNotNegative().isFinite();
@@ -58,29 +59,6 @@ class KineticsTest {
 
     assertThat(curve.rate(27)).isGreaterThan(curve.rate(26.9)).isGreaterThan(curve.rate(27.1));
     assertThat(curve.rate(37)).isZero();
-  }
-
-  @Test
-  void meanOfCurves() {
-    RateCurve a = RateForm.SCHOOLFIELD.yeast();
-    RateCurve b = RateForm.CARDINAL.yeast();
-    RateCurve mean = RateCurve.mean(List.of(a, b));
-
-    assertThat(mean.rate(15)).isCloseTo((a.rate(15) + b.rate(15)) / 2, within(1e-12));
-    assertThatThrownBy(() -> RateCurve.mean(List.of())).isInstanceOf(InputException.class);
-  }
-
-  @Test
-  void meanOfCurvesRestsOnTheDataTheyShare() {
-    RateCurve mean =
-        RateCurve.mean(
-            List.of(
-                RateCurve.cardinal(5, 28, 36, 6, 38),
-                RateCurve.squareRoot(4, 36, 0.2, 9, 34),
-                RateCurve.powerExponential(3, 0.3, 37, 2, 35)));
-
-    assertThat(mean.lowestCelsius()).isEqualTo(9);
-    assertThat(mean.highestCelsius()).isEqualTo(34);
   }
 
   @Test

@@ -26,7 +26,7 @@ class BakeResponseTest {
     SimulatedBaker baker = new SimulatedBaker(seed, SimulatedBaker.Setting.PLAIN);
     Bake bake = withPh(baker.bakes(1, 8).get(0).bake());
     RiseParameters all = RiseParameters.standard();
-    RiseParameters form = all.withRateCurves(all.forms().get((int) (seed % 5)));
+    RiseParameters form = all.with(all.curves().get((int) (seed % all.curves().size())));
     double[] x = baker.mean();
     double[][] slopes = new BakeResponse(bake, form, NOISE).slopes(x);
     for (int column = 0; column < LearningPrior.SIZE; column++) {
@@ -80,13 +80,13 @@ class BakeResponseTest {
     RiseCurve curve =
         RiseModel.of(bake.formula(), bake.temperature())
             .with(form)
-            .with(Belief.unknownsAt(x, 0))
+            .with(Belief.unknownsAt(x, BakeResponse.ONLY_CURVES))
             .run(bake.lastHours());
     int n = bake.readings().size();
     double[] residuals = new double[2 * n];
     for (int i = 0; i < n; i++) {
       Reading reading = bake.readings().get(i);
-      double height = curve.riseAt(reading.hours()).heightTimes() * Math.exp(x[6]);
+      double height = curve.riseAt(reading.hours()).heightTimes() * Math.exp(x[LearningPrior.JAR]);
       double given = reading.rise().orElseThrow().heightTimes();
       residuals[i] = (height - given) / NOISE.riseDeviation(reading.rise().orElseThrow());
       residuals[n + i] = (curve.phAt(reading.hours()) - 4.8) / (NOISE.ph() * Math.sqrt(n));

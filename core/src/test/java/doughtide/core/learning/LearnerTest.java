@@ -10,6 +10,7 @@ import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.DoughTemperature;
 import doughtide.core.rise.Unknowns;
+import doughtide.core.rise.RiseParameters;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -36,7 +37,8 @@ class LearnerTest {
           .as(unknown.name())
           .isCloseTo(standard.standardDeviation(unknown), within(1e-9));
     }
-    assertThat(learned.belief().curveWeights(5)).containsExactly(0.2, 0.2, 0.2, 0.2, 0.2);
+    assertThat(learned.belief().curveWeights(RiseParameters.standard().curves()))
+        .containsOnly(0.125);
     assertThat(learned.narrowing(FORMULA, WARM, Rise.ofPercent(50)).share().orElseThrow())
         .isCloseTo(0, within(0.02));
   }
@@ -45,7 +47,7 @@ class LearnerTest {
   void aBakeWithoutReadingsTeachesNothing() {
     Bake bare = new Bake("bare", FORMULA, WARM, List.of());
     Learned learned = Learner.standard().learn(List.of(bare));
-    assertThat(learned.belief().standardDeviation(Unknown.VIGOUR)).isCloseTo(0.25, within(1e-9));
+    assertThat(learned.belief().standardDeviation(Unknown.VIGOUR)).isCloseTo(0.45, within(1e-9));
   }
 
   @Test
@@ -69,7 +71,7 @@ class LearnerTest {
             java.util.OptionalDouble.empty());
     Learned learned =
         Learner.standard().learn(List.of(new Bake("probe", FORMULA, WARM, List.of(warm))));
-    assertThat(learned.belief().standardDeviation(Unknown.VIGOUR)).isCloseTo(0.25, within(1e-9));
+    assertThat(learned.belief().standardDeviation(Unknown.VIGOUR)).isCloseTo(0.45, within(1e-9));
     assertThat(learned.readings()).isEqualTo(1);
   }
 

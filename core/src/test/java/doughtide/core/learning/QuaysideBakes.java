@@ -25,7 +25,7 @@ import org.apache.commons.math3.random.Well19937c;
  * testdata} as argument.
  */
 final class QuaysideBakes {
-  private static final double[] CLASS_STARTER = {0.22, 0.05, 0.2, -0.04, 0.005, 0, 0.01};
+  private static final double[] CLASS_STARTER = {0.22, 0.05, 0.2, -0.04, 0.005, 0, 0, 0.01};
   private static final double START_MM = 55;
 
   private final Well19937c random = new Well19937c(20_260_307);
@@ -107,7 +107,7 @@ final class QuaysideBakes {
     TemperatureTrace trace = TemperatureTrace.logged(hours, celsius);
     RiseCurve curve =
         RiseModel.of(formula(plan), DoughTemperature.following(trace))
-            .with(Belief.unknownsAt(x, 0))
+            .with(Belief.unknownsAt(x, "humilis/schoolfield"))
             .run(24);
     double end = part * curve.hoursToRise(Rise.ofPercent(70)).orElseThrow();
     for (double at = 1; at <= end; at += 0.5) {

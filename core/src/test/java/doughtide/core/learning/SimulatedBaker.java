@@ -18,7 +18,8 @@ import org.apache.commons.math3.random.Well19937c;
 
 /** An invented baker whose true values are known; the same seed gives the same bakes. */
 final class SimulatedBaker {
-  static final int FORMS = RiseParameters.standard().forms().size();
+  private static final List<RiseParameters.RateCurves> CURVES =
+      RiseParameters.standard().curves();
 
   /** What is unlike the prior, and how bad the readings are. */
   record Setting(double vigourShift, double rateShift, double thermometerOff, double outlierShare) {
@@ -36,7 +37,7 @@ final class SimulatedBaker {
   private final Setting setting;
   private final LearningPrior prior = LearningPrior.standard();
   private final double[] mean = new double[LearningPrior.SIZE];
-  private final double formQuantile;
+  private final String curves;
 
   SimulatedBaker(long seed, Setting setting) {
     this.random = new Well19937c(seed);
@@ -50,7 +51,7 @@ final class SimulatedBaker {
     if (setting.thermometerOff() > 0) {
       mean[Unknown.TEMPERATURE.ordinal()] = sign * setting.thermometerOff();
     }
-    this.formQuantile = (random.nextInt(FORMS) + 0.5) / FORMS;
+    this.curves = CURVES.get(random.nextInt(CURVES.size())).key();
   }
 
   double[] mean() {
@@ -89,7 +90,7 @@ final class SimulatedBaker {
             .hydration(Share.ofPercent(between(64, 76)))
             .build();
     DoughTemperature noted = DoughTemperature.steady(Temperature.ofCelsius(celsius));
-    Unknowns unknowns = Belief.unknownsAt(x, formQuantile);
+    Unknowns unknowns = Belief.unknownsAt(x, curves);
     RiseModel truth = RiseModel.of(formula, noted).with(unknowns);
     RiseCurve curve = truth.runFast(60);
     double end = curve.hoursToRise(Rise.ofPercent(90)).orElse(20);

@@ -30,28 +30,13 @@ class DoughTemperatureTest {
   /** Above 35.1 °C the cardinal curve grows nothing, so without resting gas nothing warms. */
   private static RiseModel lifeless(DoughTemperature temperature) {
     RiseParameters s = RiseParameters.standard();
+    RiseParameters.Gas gas = s.gas();
     RiseParameters noGas =
-        new RiseParameters(
-            s.yeastRatePerHour(),
-            s.bacteriaRatePerHour(),
-            s.yeastSalt(),
-            s.bacteriaSaltLimit(),
-            s.growthGasMol(),
-            0,
-            s.restingActivationKJPerMol(),
-            0,
-            s.gasCeilingMol(),
-            s.growthAcidMol(),
-            s.restingAcidMolPerHour(),
-            s.boundWater(),
-            s.freeWaterHalf(),
-            s.leakWidth(),
-            s.leakPerHour(),
-            s.acidWeakening(),
-            s.acidTolerated(),
-            s.ashActivity(),
-            s.strengthLossPerHour(),
-            s.forms().stream().filter(f -> f.name().equals("CARDINAL")).toList());
+        s.with(new RiseParameters.Gas(gas.growthMol(), 0, -4, 0, gas.ceilingMol()))
+            .with(
+                s.curves().stream()
+                    .filter(curves -> curves.key().equals("humilis/cardinal"))
+                    .toList());
     return model(temperature).with(noGas);
   }
 
@@ -62,7 +47,7 @@ class DoughTemperatureTest {
       for (double at : new double[] {0, 0.5, 2.5, 6, 12}) {
         assertThat(curve.celsiusAt(at)).isCloseTo(37 + 8 * Math.exp(-at / 2.5), within(2e-5));
       }
-      assertThat(curve.gasAt(12).madeMol()).isZero();
+      assertThat(curve.gasAt(12).madeMol()).isEqualTo(curve.gasAt(0).madeMol());
     }
   }
 
@@ -82,7 +67,7 @@ class DoughTemperatureTest {
   @Test
   void fermentationWarmsAnInsulatedDoughByItsHeat() {
     RiseCurve curve = model(DoughTemperature.inRoom(celsius(24), room(24), 1000, CAPACITY)).run(8);
-    double insulated = 50_200 * curve.gasAt(8).madeMol() / CAPACITY;
+    double insulated = 50_200 * (curve.gasAt(8).madeMol() - curve.gasAt(0).madeMol()) / CAPACITY;
     assertThat(curve.celsiusAt(8) - 24).isBetween(0.98 * insulated, insulated);
     assertThat(insulated).isGreaterThan(0.5);
   }
@@ -138,7 +123,7 @@ class DoughTemperatureTest {
 
   @Test
   void temperatureErrorShiftsTheDoughOrTheRoom() {
-    Unknowns off = new Unknowns(1, 1, 1.5, 1, 0, 0.06, 0);
+    Unknowns off = new Unknowns(1, 1, 1.5, 1, 0, 0.06, 1, "humilis/schoolfield");
     assertThat(model(DoughTemperature.steady(celsius(24))).with(off).run(1).celsiusAt(0.5))
         .isEqualTo(25.5);
     RiseModel cooling = lifeless(DoughTemperature.inRoom(celsius(42), room(38), 1, CAPACITY));

@@ -16,6 +16,8 @@ import java.util.SplittableRandom;
 
 /** Doughs drawn from everything the model accepts, one a seed. */
 final class RandomDough {
+  private static final List<RiseParameters.RateCurves> CURVES = RiseParameters.standard().curves();
+
   private final SplittableRandom random;
 
   private RandomDough(long seed) {
@@ -113,6 +115,7 @@ final class RandomDough {
         Math.exp(between(-0.4, 0.4)),
         between(-0.06, 0.06),
         between(0.02, 0.15),
-        random.nextDouble());
+        Math.exp(between(-0.4, 0.4)),
+        CURVES.get(random.nextInt(CURVES.size())).key());
   }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import doughtide.core.kinetics.RateCurve;
 import doughtide.core.kinetics.RateForm;
+import doughtide.core.kinetics.YeastKind;
 import doughtide.core.quantity.InputException;
 import java.util.function.DoubleUnaryOperator;
 import org.junit.jupiter.api.Test;
@@ -36,7 +37,7 @@ class RateCurvesTest {
   @Test
   void aStraightLineWillDo() {
     RiseParameters.RateCurves line = pair(celsius -> Math.max(0, (celsius - 2) / 23));
-    assertThat(RiseParameters.standard().withRateCurves(line).forms()).containsExactly(line);
+    assertThat(RiseParameters.standard().with(line).curves()).containsExactly(line);
   }
 
   @Test
@@ -55,8 +56,8 @@ class RateCurvesTest {
   /** At run time they are taken on trust. */
   @Test
   void thePublishedOnesAreRates() {
-    assertThat(RiseParameters.standard().forms())
-        .hasSize(RateForm.values().length + 1)
+    assertThat(RiseParameters.standard().curves())
+        .hasSize(RateForm.values().length * YeastKind.values().length)
         .allSatisfy(
             form -> {
               assertThat(RateForm.isPublished(form.yeast())).isTrue();

@@ -161,7 +161,8 @@ class RisePropertyTest {
               u.rateScale(),
               u.retentionShift(),
               u.startingAir(),
-              u.formQuantile());
+              u.strengthLoss(),
+              u.curves());
       assertNotLater("livelier", seed, model.with(livelier), model);
     }
   }
@@ -180,7 +181,8 @@ class RisePropertyTest {
               u.rateScale(),
               u.retentionShift(),
               u.startingAir(),
-              u.formQuantile());
+              u.strengthLoss(),
+              u.curves());
       assertNotLater("shorter lag", seed, model.with(sooner), model);
     }
   }

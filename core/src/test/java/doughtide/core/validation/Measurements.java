@@ -17,6 +17,7 @@ import doughtide.core.kinetics.AcidBuffer;
 import doughtide.core.kinetics.BaranyiRoberts;
 import doughtide.core.kinetics.RateCurve;
 import doughtide.core.kinetics.RateForm;
+import doughtide.core.kinetics.YeastKind;
 import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Share;
 import doughtide.core.quantity.Temperature;
@@ -81,9 +82,9 @@ final class Measurements {
       case "saltingOut" -> saltingOut(c);
       case "gasPerHexose" -> 2 * MOLAR_MASS_CO2 / MOLAR_MASS_HEXOSE;
       case "ceilingSugar" ->
-          RiseParameters.standard().gasCeilingMol() / 2 * MOLAR_MASS_HEXOSE / 1000 * 100;
+          RiseParameters.standard().gas().ceilingMol() / 2 * MOLAR_MASS_HEXOSE / 1000 * 100;
       case "madeOverCeiling" ->
-          longRun().gasAt(240).madeMol() / RiseParameters.standard().gasCeilingMol();
+          longRun().gasAt(240).madeMol() / RiseParameters.standard().gas().ceilingMol();
       case "specificVolume" -> specificVolume(c);
       case "heldAtTarget" -> held(c, Event.TARGET);
       case "heldAtPeak" -> held(c, Event.PEAK);
@@ -113,7 +114,9 @@ final class Measurements {
 
   private static RateCurve curve(Check c) {
     RateForm form = RateForm.valueOf(c.text("form"));
-    return c.text("microbe").equals("yeast") ? form.yeast() : form.bacteria();
+    YeastKind kind =
+        c.has("kind") ? YeastKind.valueOf(c.text("kind")) : YeastKind.HUMILIS;
+    return c.text("microbe").equals("yeast") ? form.yeast(kind) : form.bacteria();
   }
 
   private static double optimum(RateCurve curve) {
@@ -192,7 +195,7 @@ final class Measurements {
         DoughFormula.builder().hydration(Share.ofPercent(70)).salt(Share.ofPercent(0)).build();
     RiseModel model = RiseModel.of(formula, steady(c.number("celsius")));
     RiseCurve curve = model.run(24);
-    double rate = model.parameters().yeastRatePerHour();
+    double rate = model.parameters().growth().yeastPerHour();
     double work = rate * StarterCondition.RIPE.lagHours() * Unknowns.typical().lagFactor();
     BaranyiRoberts exact = new BaranyiRoberts(formula.prefermentedFlour(), rate, work);
     return IntStream.rangeClosed(0, 240)
