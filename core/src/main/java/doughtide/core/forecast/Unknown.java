@@ -15,59 +15,23 @@ import java.util.function.DoubleUnaryOperator;
  */
 public enum Unknown {
   /** How lively the starter is; coordinate near its logarithm. */
-  VIGOUR(
-      0.45,
-      x -> Math.exp(heavyTailed(x, 0.45)),
-      "how lively the starter is",
-      "note its rise after a known feeding, or read this dough once in mid-rise"),
+  VIGOUR(0.45, x -> Math.exp(heavyTailed(x, 0.45))),
   /** ln of the lag factor. */
-  LAG(
-      0.50,
-      Math::exp,
-      "how long the starter needs to wake",
-      "use it at the same ripeness each time and note how ripe it was"),
+  LAG(0.50, Math::exp),
   /** True minus stated dough temperature, K. */
-  TEMPERATURE(
-      1.0,
-      x -> x,
-      "the true dough temperature",
-      "measure the middle of the dough with a thermometer you trust"),
+  TEMPERATURE(1.0, x -> x),
   /** The rate scale; coordinate near its logarithm. */
-  RATE(
-      0.18,
-      x -> Math.exp(heavyTailed(x, 0.18)),
-      "how fast this flour and culture ferment",
-      "keep readings of a few bakes and let the tool learn from them"),
+  RATE(0.18, x -> Math.exp(heavyTailed(x, 0.18))),
   /** Shift of the gas share at which the dough leaks. */
-  RETENTION(
-      0.06,
-      x -> x,
-      "how well the dough holds its gas",
-      "note the greatest height your sample jar reached"),
+  RETENTION(0.06, x -> x),
   /** ln of the gas share after mixing over the usual one. */
-  AIR(
-      0.25,
-      x -> Unknowns.USUAL_STARTING_AIR * Math.exp(x),
-      "how much air mixing put in",
-      "mark the jar only after the dough has settled and its top is level"),
+  AIR(0.25, x -> Unknowns.USUAL_STARTING_AIR * Math.exp(x)),
   /** ln of the loss of strength over the model's. */
-  STRENGTH(
-      0.25,
-      Math::exp,
-      "how fast the dough loses its strength",
-      "note when the dough became sticky or would not hold its shape"),
+  STRENGTH(0.25, Math::exp),
   /** Which kind of yeast rules the culture. */
-  KIND(
-      0,
-      x -> x,
-      "which kind of yeast rules the starter",
-      "feed two jars alike and keep one at 33 °C beside one at 25 °C for four hours"),
+  KIND(0, x -> x),
   /** Which published rate curve of that kind. */
-  CURVE(
-      0,
-      x -> x,
-      "which published temperature curve fits the culture",
-      "bake nearer 20 to 28 °C, where the curves agree");
+  CURVE(0, x -> x);
 
   private static final double FREEDOM = 5;
   private static final double UNIT_VARIANCE = Math.sqrt((FREEDOM - 2) / FREEDOM);

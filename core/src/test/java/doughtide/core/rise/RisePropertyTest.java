@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import doughtide.core.dough.DoughFormula;
+import doughtide.core.dough.StarterCondition;
 import doughtide.core.dough.StarterShare;
 import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Share;
@@ -122,6 +123,9 @@ class RisePropertyTest {
   void moreStarterIsNeverLater(long first) {
     for (long seed = first; seed < first + BLOCK; seed++) {
       RiseModel model = RandomDough.steady(seed);
+      if (model.formula().starter().condition() == StarterCondition.FROM_COLD) {
+        continue; // a cold seed brings more gas than warm dough dissolves, a volume to start from
+      }
       double p = model.formula().prefermentedFlour();
       double more = Math.min(p * 1.1, 0.55);
       if (more * model.formula().starter().hydration().fraction()
