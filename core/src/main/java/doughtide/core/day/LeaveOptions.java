@@ -112,8 +112,7 @@ final class LeaveOptions {
 
   private Bulk chilled(double fromHours, Temperature cold) {
     RoomCooling cooling =
-        RoomCooling.of(
-            bulk.formula(), inTub, Vessel.tub(Material.POLYPROPYLENE), Air.REFRIGERATOR);
+        RoomCooling.of(bulk.formula(), inTub, Vessel.tub(Material.POLYPROPYLENE), Air.REFRIGERATOR);
     RiseForecast chilled =
         bulk.at(
             bulk.temperature()
@@ -177,7 +176,7 @@ final class LeaveOptions {
       if (noHours || likely > bulk.hours() || ovenHour(likely) <= likely) {
         return Optional.empty();
       }
-      LoafModel loaf = LoafModel.of(forecast.typical().formula(), proof, SETTINGS);
+      LoafModel loaf = LoafModel.of(forecast.formula(), proof, SETTINGS);
       List<Loaf> loaves = new ArrayList<>();
       for (int i = 0; i < Math.min(SETTINGS.followed(), forecast.curves().size()); i++) {
         RiseCurve curve = forecast.curves().get(i);

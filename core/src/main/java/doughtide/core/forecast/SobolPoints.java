@@ -14,8 +14,14 @@ final class SobolPoints {
 
   // coefficients of the primitive polynomial, then the first direction numbers; from dimension 2 on
   private static final int[][] JOE_KUO = {
-    {0, 1}, {1, 1, 3}, {1, 1, 3, 1}, {2, 1, 1, 1}, {1, 1, 1, 3, 3}, {4, 1, 3, 5, 13},
-    {2, 1, 1, 5, 5, 17}, {4, 1, 1, 5, 5, 5}
+    {0, 1},
+    {1, 1, 3},
+    {1, 1, 3, 1},
+    {2, 1, 1, 1},
+    {1, 1, 1, 3, 3},
+    {4, 1, 3, 5, 13},
+    {2, 1, 1, 5, 5, 17},
+    {4, 1, 1, 5, 5, 5}
   };
 
   private final long[][] directions = new long[DIMENSIONS][];

@@ -10,8 +10,8 @@ import java.util.List;
 public final class TemperatureWarnings {
   /**
    * No hours are given from here on, whichever yeast rules the starter (starting value): one kind
-   * stops at 35 °C (Gänzle's figures for bakers), the other slows down (Molinet et al. 2025), and no
-   * baker's figures are known.
+   * stops at 35 °C (Gänzle's figures for bakers), the other slows down (Molinet et al. 2025), and
+   * no baker's figures are known.
    */
   public static final double WARMEST_GROWTH_CELSIUS = 36;
 

@@ -64,16 +64,16 @@ public enum Unknown {
   }
 
   /**
-   * A score of Student's t with the variance of the normal one in its place, by the expansion of Cornish and Fisher
-   * (Abramowitz &amp; Stegun 26.7.5): increasing and smooth, so that the coordinate stays normal.
+   * A score of Student's t with the variance of the normal one in its place, by the expansion of
+   * Cornish and Fisher (Abramowitz &amp; Stegun 26.7.5): increasing and smooth, so that the
+   * coordinate stays normal.
    */
   private static double heavyTailed(double x, double scale) {
     double z = x / scale;
     double z2 = z * z;
     double first = (z2 + 1) / (4 * FREEDOM);
     double second = ((5 * z2 + 16) * z2 + 3) / (96 * FREEDOM * FREEDOM);
-    double third =
-        (((3 * z2 + 19) * z2 + 17) * z2 - 15) / (384 * FREEDOM * FREEDOM * FREEDOM);
+    double third = (((3 * z2 + 19) * z2 + 17) * z2 - 15) / (384 * FREEDOM * FREEDOM * FREEDOM);
     return x * UNIT_VARIANCE * (1 + first + second + third);
   }
 }

@@ -84,7 +84,8 @@ public final class TodayUpdate {
       String key = curves.get(form).key();
       RiseParameters one = before.parameters().with(curves.get(form));
       Posterior posterior =
-          Posterior.of(new BakeResponse(bake, one, noise), before.belief().under(key), jar, noise, start);
+          Posterior.of(
+              new BakeResponse(bake, one, noise), before.belief().under(key), jar, noise, start);
       posteriors.add(posterior);
       parts.put(key, posterior.belief());
       logEvidence[form] = posterior.fit().logEvidence();

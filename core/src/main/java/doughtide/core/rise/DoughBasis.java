@@ -112,7 +112,8 @@ final class DoughBasis {
       row[TemperatureTable.YEAST] = curves.yeast().rate(celsius);
       row[TemperatureTable.BACTERIA] = curves.bacteria().rate(celsius);
       row[TemperatureTable.RESTING] = resting(celsius);
-      row[TemperatureTable.PROTEASE] = arrhenius(parameters.strength().activationKJPerMol(), celsius);
+      row[TemperatureTable.PROTEASE] =
+          arrhenius(parameters.strength().activationKJPerMol(), celsius);
       row[TemperatureTable.LITRES_PER_MOL] = GasCells.litresPerMol(celsius, pressurePa);
       double dryPa = pressurePa - CarbonDioxide.waterVapourPa(celsius);
       row[TemperatureTable.CAPACITY] =

@@ -262,8 +262,8 @@ public final class RiseCurve {
   }
 
   /**
-   * Hour at which a starter or dough has fallen 5 % below its greatest height; empty if it has not in this
-   * run.
+   * Hour at which a starter or dough has fallen 5 % below its greatest height; empty if it has not
+   * in this run.
    */
   public OptionalDouble hoursToFallen() {
     OptionalDouble top = hoursToPeak();

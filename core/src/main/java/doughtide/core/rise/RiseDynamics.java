@@ -102,8 +102,7 @@ final class RiseDynamics {
     this.acidScale = acids.restingMolPerHour() * common * basis.bacteriaSalt();
     this.ceilingMol = gas.ceilingMol();
     this.temperatureError = unknowns.temperatureErrorCelsius();
-    this.retention =
-        Math.min(basis.retention() + unknowns.retentionShift(), HIGHEST_RETENTION);
+    this.retention = Math.min(basis.retention() + unknowns.retentionShift(), HIGHEST_RETENTION);
     double celsius = startCelsius + temperatureError;
     this.doughLitres = basis.litresPerKgFlour(celsius);
     double air = unknowns.startingAir();
@@ -183,8 +182,7 @@ final class RiseDynamics {
     d[MADE] = made;
     d[LOST] = open * made + leak.leakPerHour() * cells * open * open;
     d[ACID] =
-        acids.growthMol() * bacteriaGrowth * bacteria
-            + acidRate * ready * bacteria * acidAllowed;
+        acids.growthMol() * bacteriaGrowth * bacteria + acidRate * ready * bacteria * acidAllowed;
     d[STRENGTH] = -proteaseRate * (1 + acidGain / (1 + Math.exp((ph - PROTEASE_PH) * 5)));
     d[CELSIUS] = HEAT_J_PER_MOL_CO2 * made;
   }

@@ -103,7 +103,8 @@ public record RiseParameters(
    *
    * @param growthMol made while the yeast grows from nothing to its ceiling (starting value)
    * @param restingMolPerHour made per hour by a full yeast population at 25 °C beside growth
-   *     (starting value; growth-linked plus maintenance production after Luedeking &amp; Piret 1959)
+   *     (starting value; growth-linked plus maintenance production after Luedeking &amp; Piret
+   *     1959)
    * @param restingMinimumCelsius where that ends in the cold, −20…10 °C; it goes as the square of
    *     the distance from there (the square-root law of Ratkowsky et al. 1982, J Bacteriol 149:1;
    *     −4 °C gives what 60 kJ/mol gave between 15 and 25 °C; starting value)

@@ -123,8 +123,7 @@ class ForecastTest {
     Ensemble ensemble = Ensemble.of(Belief.standard(), CURVES, 4096);
     double[] result =
         ensemble.members().stream()
-            .mapToDouble(
-                u -> 3 * Math.log(u.lagFactor()) / 0.5 + 4 * u.temperatureErrorCelsius())
+            .mapToDouble(u -> 3 * Math.log(u.lagFactor()) / 0.5 + 4 * u.temperatureErrorCelsius())
             .toArray();
     double[] shares = ensemble.varianceShares(result);
     assertThat(shares[Unknown.LAG.ordinal()]).isCloseTo(0.36, within(0.02));

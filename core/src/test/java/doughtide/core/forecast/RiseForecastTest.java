@@ -165,11 +165,7 @@ class RiseForecastTest {
   @Test
   void forecastGoesTwiceAsFarAsTheTypicalDoughIsGood() {
     double over =
-        FORECASTER
-            .typical(FORMULA, temperature())
-            .runFast(168)
-            .hoursToOver()
-            .orElseThrow();
+        FORECASTER.typical(FORMULA, temperature()).runFast(168).hoursToOver().orElseThrow();
 
     assertThat(WARM.hours()).isCloseTo(2 * over, within(1e-9));
     assertThat(at(3).hours()).isEqualTo(168);

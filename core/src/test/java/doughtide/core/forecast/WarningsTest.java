@@ -48,7 +48,8 @@ class WarningsTest {
     Warning expected = limit == null ? kind.with(shown) : kind.with(shown, limit);
 
     assertThat(at(celsius)).containsExactly(expected);
-    assertThat(TemperatureWarnings.forbidsHours(expected)).isEqualTo(limit == null && kind != Warning.Kind.YEAST_KIND);
+    assertThat(TemperatureWarnings.forbidsHours(expected))
+        .isEqualTo(limit == null && kind != Warning.Kind.YEAST_KIND);
   }
 
   @Test
@@ -81,8 +82,7 @@ class WarningsTest {
             .then(3, TemperatureTrace.steady(Temperature.ofCelsius(32)));
 
     assertThat(TemperatureWarnings.of(path, 10))
-        .containsExactly(
-            Warning.Kind.THIN_DATA_COLD.with(8, 12), Warning.Kind.YEAST_KIND.with(32));
+        .containsExactly(Warning.Kind.THIN_DATA_COLD.with(8, 12), Warning.Kind.YEAST_KIND.with(32));
   }
 
   @Test

@@ -15,8 +15,8 @@ class KineticsTest {
   @ParameterizedTest
   @EnumSource(RateForm.class)
   void everyCurveIsOneAt25AndNeverNegative(RateForm form) {
-    for (RateCurve curve : List.of(
-            form.yeast(YeastKind.HUMILIS), form.yeast(YeastKind.CEREVISIAE), form.bacteria())) {
+    for (RateCurve curve :
+        List.of(form.yeast(YeastKind.HUMILIS), form.yeast(YeastKind.CEREVISIAE), form.bacteria())) {
       assertThat(curve.rate(25)).isCloseTo(1, within(1e-12));
       for (double celsius = -2; celsius <= 60; celsius += 0.25) {
         assertThat(curve.rate(celsius)).isNotNegative().isFinite();

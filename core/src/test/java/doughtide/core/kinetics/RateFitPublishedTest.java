@@ -44,8 +44,7 @@ class RateFitPublishedTest {
    * @param group observations that share a free scale, from 0; a negative one means relative to 25
    *     °C, with no scale
    */
-  record Observation(
-      String microbe, List<String> forms, double celsius, double rate, int group) {}
+  record Observation(String microbe, List<String> forms, double celsius, double rate, int group) {}
 
   /** One curve of the enum, with how to make it from numbers and a start far from the answer. */
   record Fit(
@@ -142,8 +141,7 @@ class RateFitPublishedTest {
     RateCurve curve = fit.maker().apply(Arrays.copyOfRange(point, 1, point.length));
     double greatest = greatest(curve);
     return observations.stream()
-        .mapToDouble(
-            o -> curve.rate(o.celsius()) * (o.group() < 0 ? 1 : point[0] / greatest))
+        .mapToDouble(o -> curve.rate(o.celsius()) * (o.group() < 0 ? 1 : point[0] / greatest))
         .toArray();
   }
 

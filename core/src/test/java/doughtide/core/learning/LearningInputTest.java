@@ -78,10 +78,10 @@ class LearningInputTest {
     assertThatThrownBy(() -> Reading.ofRise(1, new Rise(0)).withPh(Double.NaN))
         .hasMessageContaining("pH");
     assertThatThrownBy(() -> new ReadingNoise(0.04, 0, 0.25, 4)).hasMessageContaining("rise");
-    assertThatThrownBy(() -> LearningPrior.of(new double[7], new double[7], new double[7]))
+    assertThatThrownBy(() -> LearningPrior.of(new double[8], new double[8], new double[8]))
         .hasMessageContaining("between bakers");
-    assertThatThrownBy(() -> LearningPrior.of(new double[6], new double[7], new double[7]))
-        .hasMessageContaining("7 numbers");
+    assertThatThrownBy(() -> LearningPrior.of(new double[6], new double[8], new double[8]))
+        .hasMessageContaining("8 numbers");
   }
 
   @Test

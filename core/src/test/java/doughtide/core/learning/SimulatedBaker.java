@@ -18,8 +18,7 @@ import org.apache.commons.math3.random.Well19937c;
 
 /** An invented baker whose true values are known; the same seed gives the same bakes. */
 final class SimulatedBaker {
-  private static final List<RiseParameters.RateCurves> CURVES =
-      RiseParameters.standard().curves();
+  private static final List<RiseParameters.RateCurves> CURVES = RiseParameters.standard().curves();
 
   /** What is unlike the prior, and how bad the readings are. */
   record Setting(double vigourShift, double rateShift, double thermometerOff, double outlierShare) {

@@ -114,8 +114,7 @@ final class Measurements {
 
   private static RateCurve curve(Check c) {
     RateForm form = RateForm.valueOf(c.text("form"));
-    YeastKind kind =
-        c.has("kind") ? YeastKind.valueOf(c.text("kind")) : YeastKind.HUMILIS;
+    YeastKind kind = c.has("kind") ? YeastKind.valueOf(c.text("kind")) : YeastKind.HUMILIS;
     return c.text("microbe").equals("yeast") ? form.yeast(kind) : form.bacteria();
   }
 

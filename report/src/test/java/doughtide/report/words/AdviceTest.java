@@ -98,7 +98,7 @@ class AdviceTest {
   @Test
   void englishNamesTheNumbersAsTheyAreTyped() {
     assertThat(Advice.english(Warning.Kind.OUTSIDE_GROWTH.with(40.04)).text())
-        .startsWith("At 40 °C the dough is outside the growth of sourdough yeast");
+        .startsWith("At 40 °C the dough is too warm for one kind of sourdough yeast");
     assertThat(Advice.english(Warning.Kind.THIN_DATA_COLD.with(1.9, 2)).text())
         .isEqualTo("At 1.9 °C the window is wide: few measurements of rates exist below 2 °C.");
     assertThat(Advice.english(Warning.Kind.UNUSUAL_SALT.with(3.1, 0, 3)).sentences())
