@@ -55,6 +55,17 @@ public final class RiseForecast {
     this.runs = RunSummaries.of(model.temperature(), hours, ensemble.weights(), each);
   }
 
+  private RiseForecast(RiseForecast other, Ensemble weighted) {
+    this.typical = other.typical;
+    this.ensemble = weighted;
+    this.hours = other.hours;
+    this.crew = other.crew;
+    this.keepsCurves = other.keepsCurves;
+    this.warnings = other.warnings;
+    this.curves = other.curves;
+    this.runs = other.runs.weighted(weighted.weights());
+  }
+
   static RiseForecast of(
       RiseModel model, Ensemble ensemble, double hours, Crew crew, boolean keepsCurves) {
     return new RiseForecast(model, ensemble, hours, crew, keepsCurves);
@@ -118,6 +129,15 @@ public final class RiseForecast {
    */
   public RiseForecast at(DoughTemperature temperature) {
     return of(model.with(temperature), ensemble, hours, crew, keepsCurves);
+  }
+
+  /**
+   * The same runs with other weights; nothing is run again.
+   *
+   * @param weights one a member, 0 or more, not all 0
+   */
+  public RiseForecast weighted(double[] weights) {
+    return new RiseForecast(this, ensemble.weighted(weights));
   }
 
   /** How far the runs go, hours. */
@@ -187,6 +207,16 @@ public final class RiseForecast {
    */
   public double[] hoursOfMembers(Rise rise) {
     return runs.hoursTo(rise);
+  }
+
+  /**
+   * The rise of each member at an hour, as a fraction, in the order of {@link #ensemble()}.
+   *
+   * @param at 0…{@link #hours()}
+   */
+  public double[] risesOfMembers(double at) {
+    Checks.inside("hour", at, 0, hours, "h");
+    return runs.rises(at);
   }
 
   /** Window of {@link #passes}. */

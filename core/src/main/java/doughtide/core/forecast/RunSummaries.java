@@ -5,6 +5,7 @@ import doughtide.core.quantity.Rise;
 import doughtide.core.rise.DoughTemperature;
 import doughtide.core.rise.RiseCurve;
 import java.io.Serializable;
+import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
@@ -35,6 +36,19 @@ final class RunSummaries implements Serializable {
       double[] each = runs.stream().mapToDouble(run -> run.phs()[at]).toArray();
       phs[i] = (float) Distribution.of(each, weights).quantile(0.5).orElseThrow();
     }
+  }
+
+  private RunSummaries(RunSummaries other, double[] weights) {
+    this.grid = other.grid;
+    this.phGrid = other.phGrid;
+    this.members = other.members;
+    this.weights = weights;
+    this.phs = other.phs;
+  }
+
+  /** The same runs with other weights; the likely pH stays that of all runs. */
+  RunSummaries weighted(double[] newWeights) {
+    return new RunSummaries(this, newWeights);
   }
 
   /** Lives only until the median is taken. */
@@ -113,8 +127,13 @@ final class RunSummaries implements Serializable {
 
   /** Rises at an hour, percent. */
   Distribution risesAt(double hours) {
+    return distribution(Arrays.stream(rises(hours)).map(rise -> 100 * rise).toArray());
+  }
+
+  /** Rise of each member at an hour, a fraction. */
+  double[] rises(double hours) {
     int after = grid.firstAfter(hours);
-    return distribution(each(member -> 100 * grid.valueAt(hours, member.rises(), after)));
+    return each(member -> grid.valueAt(hours, member.rises(), after));
   }
 
   /**

@@ -46,7 +46,7 @@ class PlaceTest {
   @Test
   void whatIsComparedHoldsNumbersAndWords() {
     assertThat(String.join("\n", words()))
-        .contains("250 °C", "9.09", "below 12 °C", "WHOLEMEAL_WHEAT", "TOO_STIFF");
+        .contains("250 °C", "9.09", "THIN_DATA_COLD", "WHOLEMEAL_WHEAT", "TOO_STIFF");
   }
 
   /** Numbers, warnings, refusals and names that are looked up. */

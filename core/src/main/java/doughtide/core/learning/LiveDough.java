@@ -1,0 +1,328 @@
+package doughtide.core.learning;
+
+import doughtide.core.dough.DoughFormula;
+import doughtide.core.forecast.Distribution;
+import doughtide.core.forecast.RiseForecast;
+import doughtide.core.forecast.RiseForecaster;
+import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Rise;
+import doughtide.core.rise.DoughTemperature;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.apache.commons.math3.distribution.NormalDistribution;
+
+/**
+ * The dough in hand, one reading at a time: the members of a forecast, weighted by how well each
+ * explains the heights read so far. A reading costs arithmetic, not new runs; where few members are
+ * left to carry the weight, a larger ensemble is run once, and the dough says so. Readings of the
+ * pH and of the temperature are kept but do not weigh. Immutable: a reading gives a new object.
+ *
+ * <pre>{@code
+ * LiveDough dough = LiveDough.of(RiseForecaster.standard(), JarError.standard(), formula, temperature);
+ * LiveDough later = dough.with(Reading.ofRise(3.5, Rise.ofPercent(32)));
+ * TimeWindow half = later.forecast().hoursToRise(Rise.ofPercent(50));
+ * }</pre>
+ */
+public final class LiveDough {
+  /** Members that must carry the weight, by Kish's effective number (starting value). */
+  static final int FEWEST_MEMBERS = 40;
+
+  private static final int MOST_MEMBERS = 4096;
+  private static final int JAR_BASE = 5;
+  private static final double ROUGH = 0.02; // chance of a reading as far off or farther
+  private static final double LEAST_WAIT_HOURS = 0.25;
+  private static final int LOOKS = 24;
+
+  private final RiseForecaster forecaster;
+  private final JarError jar;
+  private final RiseForecast before;
+  private final RiseForecast now;
+  private final double[] heightFactor;
+  private final List<Reading> readings;
+  private final Optional<ReadingDoubt> doubt;
+  private final boolean refitted;
+
+  private LiveDough(
+      RiseForecaster forecaster,
+      JarError jar,
+      RiseForecast before,
+      List<Reading> readings,
+      Optional<ReadingDoubt> doubt,
+      boolean refitted) {
+    this.forecaster = forecaster;
+    this.jar = jar;
+    this.before = before;
+    this.heightFactor = factors(jar, before.ensemble().size());
+    this.readings = List.copyOf(readings);
+    this.doubt = doubt;
+    this.refitted = refitted;
+    this.now = before.isPossible() ? before.weighted(weights(before, heightFactor)) : before;
+  }
+
+  /**
+   * A dough without readings.
+   *
+   * @param forecaster model and belief; its members are run once
+   * @param jar how the sample jar misreads
+   * @param formula the dough
+   * @param temperature its own temperature from mixing on
+   */
+  public static LiveDough of(
+      RiseForecaster forecaster, JarError jar, DoughFormula formula, DoughTemperature temperature) {
+    RiseForecast forecast = forecaster.forecast(formula, temperature);
+    return new LiveDough(forecaster, jar, forecast, List.of(), Optional.empty(), false);
+  }
+
+  /**
+   * How a jar misreads each member, spread by a radical inverse beside the ensemble's own draws.
+   */
+  private static double[] factors(JarError jar, int members) {
+    NormalDistribution normal = new NormalDistribution(null, 0, 1);
+    double[] factors = new double[members];
+    for (int i = 0; i < members; i++) {
+      double inverse = 0;
+      double place = 1.0 / JAR_BASE;
+      for (int rest = i + 1; rest > 0; rest /= JAR_BASE) {
+        inverse += (rest % JAR_BASE) * place;
+        place /= JAR_BASE;
+      }
+      double score = normal.inverseCumulativeProbability(inverse);
+      factors[i] = Math.exp(jar.mean() + jar.deviation() * score);
+    }
+    return factors;
+  }
+
+  /**
+   * The dough with one more reading.
+   *
+   * @param reading later than those before, within the hours of the forecast
+   * @throws InputException if it is not later than the last one, or beyond the forecast
+   */
+  public LiveDough with(Reading reading) {
+    if (!readings.isEmpty() && !(reading.hours() > last().hours())) {
+      throw new InputException(
+          "live.reading-order", "each reading must be later than the one before it");
+    }
+    if (reading.hours() > before.hours()) {
+      throw new InputException(
+          "live.reading-late",
+          "the reading lies beyond the hours that were forecast: start the dough anew");
+    }
+    List<Reading> all = new ArrayList<>(readings);
+    all.add(reading);
+    Optional<ReadingDoubt> found = before.isPossible() ? doubt(reading) : Optional.empty();
+    LiveDough next = new LiveDough(forecaster, jar, before, all, found, refitted);
+    boolean isThin = before.isPossible() && next.membersThatCarry() < FEWEST_MEMBERS;
+    return isThin && before.ensemble().size() < MOST_MEMBERS ? next.larger() : next;
+  }
+
+  private LiveDough larger() {
+    RiseForecast larger =
+        forecaster
+            .withMembers(MOST_MEMBERS)
+            .forecast(before.typical().formula(), before.typical().temperature(), before.hours());
+    return new LiveDough(forecaster, jar, larger, readings, doubt, true);
+  }
+
+  private Reading last() {
+    return readings.get(readings.size() - 1);
+  }
+
+  private double[] weights(RiseForecast forecast, double[] factor) {
+    double[] log = new double[factor.length];
+    long heights = readings.stream().filter(each -> each.rise().isPresent()).count();
+    double crowd = Math.max(1, heights / (double) ReadingNoise.MOST_INDEPENDENT);
+    for (Reading reading : readings) {
+      reading.rise().ifPresent(rise -> addLikelihood(forecast, factor, reading, rise, crowd, log));
+    }
+    double best = Arrays.stream(log).max().orElse(0);
+    double[] prior = forecast.ensemble().weights();
+    double[] weights = new double[log.length];
+    for (int i = 0; i < log.length; i++) {
+      weights[i] = prior[i] * Math.exp(log[i] - best);
+    }
+    return weights;
+  }
+
+  private static void addLikelihood(
+      RiseForecast forecast,
+      double[] factor,
+      Reading reading,
+      Rise read,
+      double crowd,
+      double[] log) {
+    ReadingNoise noise = ReadingNoise.standard();
+    double deviation = noise.riseDeviation(read) * Math.sqrt(crowd);
+    double[] rises = forecast.risesOfMembers(reading.hours());
+    for (int i = 0; i < log.length; i++) {
+      double robust = noise.robust(((1 + rises[i]) * factor[i] - read.heightTimes()) / deviation);
+      log[i] -= robust * robust / 2;
+    }
+  }
+
+  /** What is believed now: any question, answered by the weighted members. */
+  public RiseForecast forecast() {
+    return now;
+  }
+
+  /** What was expected before any reading. */
+  public RiseForecast expected() {
+    return before;
+  }
+
+  /** The readings so far, in order. */
+  public List<Reading> readings() {
+    return readings;
+  }
+
+  /** Whether a larger ensemble had to be run because few members explained the readings. */
+  public boolean isRefitted() {
+    return refitted;
+  }
+
+  /**
+   * How many equal members the weighted ones are worth (Kish's effective number). Below about 40
+   * the windows are rough.
+   */
+  public double membersThatCarry() {
+    double[] weights = now.ensemble().weights();
+    double sum = Arrays.stream(weights).sum();
+    return sum * sum / Arrays.stream(weights).map(weight -> weight * weight).sum();
+  }
+
+  /** Why the last reading can hardly be of this dough; empty if it fits. */
+  public Optional<ReadingDoubt> doubt() {
+    return doubt;
+  }
+
+  /** Judged by what was believed before this reading came. */
+  private Optional<ReadingDoubt> doubt(Reading reading) {
+    if (reading.rise().isEmpty()) {
+      return Optional.empty();
+    }
+    double height = reading.rise().get().heightTimes();
+    double fit = chance(reading.hours(), height, 1);
+    if (fit >= ROUGH) {
+      return Optional.empty();
+    }
+    double clock = 0;
+    for (double slip : new double[] {-12, -1, 1, 12}) {
+      double at = reading.hours() + slip;
+      if (at >= 0 && at <= before.hours()) {
+        clock = Math.max(clock, chance(at, height, 1));
+      }
+    }
+    boolean fell = readings.stream().anyMatch(r -> isAbove(r, height));
+    double mark = 0;
+    for (double factor : new double[] {0.7, 0.8, 0.9, 1.1, 1.25, 1.4}) {
+      mark = Math.max(mark, chance(reading.hours(), height, factor));
+    }
+    boolean byClock = !fell && clock > Math.max(mark, ROUGH);
+    boolean byMark = mark >= ROUGH;
+    return Optional.of(
+        byClock
+            ? ReadingDoubt.CLOCK_WRONG
+            : byMark ? ReadingDoubt.MARK_MOVED : ReadingDoubt.OTHER_DOUGH);
+  }
+
+  private static boolean isAbove(Reading earlier, double height) {
+    return earlier.rise().isPresent() && earlier.rise().get().heightTimes() > height * 1.02;
+  }
+
+  /** The weighted chance of a height as far off as this one or farther, both sides. */
+  private double chance(double hours, double height, double factor) {
+    ReadingNoise noise = ReadingNoise.standard();
+    double deviation = noise.riseDeviation(new Rise(height - 1));
+    double[] rises = now.risesOfMembers(hours);
+    double[] weights = now.ensemble().weights();
+    double below = 0;
+    double sum = 0;
+    NormalDistribution normal = new NormalDistribution(null, 0, 1);
+    for (int i = 0; i < rises.length; i++) {
+      double off = (height - (1 + rises[i]) * heightFactor[i] * factor) / deviation;
+      below += weights[i] * normal.cumulativeProbability(off);
+      sum += weights[i];
+    }
+    double share = below / sum;
+    return 2 * Math.min(share, 1 - share);
+  }
+
+  /**
+   * A distribution over the members of something known of each, for example its shape hour.
+   *
+   * @param hoursOfMembers one value a member, in the order of the ensemble of {@link #forecast()}
+   */
+  public Distribution over(double[] hoursOfMembers) {
+    return Distribution.of(hoursOfMembers, now.ensemble().weights());
+  }
+
+  /**
+   * The hour at which one more reading of the height would narrow a time most, before the dough may
+   * be there; empty if it may be there within a quarter of an hour. By linear regression over the
+   * weighted members.
+   *
+   * @param target the rise whose time is wanted
+   */
+  public OptionalDouble nextLookHours(Rise target) {
+    OptionalDouble early = now.hoursToRise(target).early();
+    double first = (readings.isEmpty() ? 0 : last().hours()) + LEAST_WAIT_HOURS;
+    if (early.isEmpty() || !(early.getAsDouble() > first)) {
+      return OptionalDouble.empty();
+    }
+    double[] times = now.hoursOfMembers(target);
+    double best = first;
+    double most = -1;
+    for (int i = 0; i <= LOOKS; i++) {
+      double at = first + (early.getAsDouble() - first) * i / LOOKS;
+      double gain = gain(times, at);
+      if (gain > most) {
+        most = gain;
+        best = at;
+      }
+    }
+    return OptionalDouble.of(best);
+  }
+
+  /** What a reading takes off the variance of a time. */
+  private double gain(double[] times, double at) {
+    double[] rises = now.risesOfMembers(at);
+    double[] weights = now.ensemble().weights();
+    double sum = 0;
+    double meanTime = 0;
+    double meanHeight = 0;
+    for (int i = 0; i < times.length; i++) {
+      if (Double.isFinite(times[i])) {
+        sum += weights[i];
+        meanTime += weights[i] * times[i];
+        meanHeight += weights[i] * (1 + rises[i]) * heightFactor[i];
+      }
+    }
+    meanTime /= sum;
+    meanHeight /= sum;
+    double across = 0;
+    double variance = 0;
+    for (int i = 0; i < times.length; i++) {
+      if (Double.isFinite(times[i])) {
+        double off = (1 + rises[i]) * heightFactor[i] - meanHeight;
+        across += weights[i] / sum * (times[i] - meanTime) * off;
+        variance += weights[i] / sum * off * off;
+      }
+    }
+    double noise = ReadingNoise.standard().riseDeviation(new Rise(meanHeight - 1));
+    return across * across / (variance + noise * noise);
+  }
+
+  /** In a line, for logs: the dough, its readings and the members that carry the weight. */
+  @Override
+  public String toString() {
+    return now
+        + "; "
+        + readings.size()
+        + " readings, "
+        + Math.round(membersThatCarry())
+        + " members";
+  }
+}
