@@ -56,7 +56,7 @@ public final class RiseForecast {
   }
 
   private RiseForecast(RiseForecast other, Ensemble weighted) {
-    this.typical = other.typical;
+    this.model = other.model;
     this.ensemble = weighted;
     this.hours = other.hours;
     this.crew = other.crew;
