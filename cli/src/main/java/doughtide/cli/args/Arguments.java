@@ -1,6 +1,7 @@
 package doughtide.cli.args;
 
 import doughtide.core.document.Catalogue;
+import doughtide.core.document.TypedValues;
 import doughtide.core.dough.Flour;
 import doughtide.core.dough.StarterCondition;
 import doughtide.core.loaf.PieceForm;
@@ -25,7 +26,7 @@ import java.util.OptionalDouble;
 import java.util.Set;
 
 /** What was given to a command: by option name, as text or as a quantity. */
-public final class Arguments {
+public final class Arguments implements TypedValues {
 
   private final CommandSpec spec;
   private final Map<String, List<String>> values;
@@ -78,6 +79,7 @@ public final class Arguments {
   }
 
   /** The value as typed. */
+  @Override
   public Optional<String> text(String option) {
     return all(option).stream().findFirst();
   }
@@ -220,6 +222,11 @@ public final class Arguments {
         throw new InputException(option.typed() + " says nothing to " + what + ": leave it out");
       }
     }
+  }
+
+  @Override
+  public String label(String option) {
+    return typed(option);
   }
 
   private String typed(String option) {

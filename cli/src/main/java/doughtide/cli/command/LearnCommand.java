@@ -154,7 +154,7 @@ public final class LearnCommand implements Command {
         + ": "
         + counted(file.given(), "reading")
         + thinned
-        + file.refused().words()
+        + file.leftOutWords()
         + file.assumed().map(words -> "; assumed: " + words).orElse("");
   }
 

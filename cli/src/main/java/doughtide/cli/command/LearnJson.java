@@ -47,7 +47,7 @@ public final class LearnJson {
     json.name("bakes").beginArray();
     for (ReadingsFile file : files) {
       json.beginObject().field("bake", file.bake().name()).field("readings", file.given());
-      json.field("linesLeftOut", file.refused().count()).endObject();
+      json.field("linesLeftOut", file.leftOut()).endObject();
     }
     json.endArray();
     json.name("parameters").beginArray();

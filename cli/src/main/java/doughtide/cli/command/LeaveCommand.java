@@ -191,7 +191,7 @@ public final class LeaveCommand implements Command {
         List.of(
             "With "
                 + LearnCommand.counted(dough.file().given(), "reading")
-                + dough.file().refused().words()
+                + dough.file().leftOutWords()
                 + "; the dough is taken to keep its last temperature."));
   }
 

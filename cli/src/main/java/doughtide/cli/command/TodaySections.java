@@ -130,7 +130,7 @@ public final class TodaySections {
 
   private String readings() {
     List<Reading> all = file.bake().readings();
-    String count = LearnCommand.counted(file.given(), "reading") + file.refused().words();
+    String count = LearnCommand.counted(file.given(), "reading") + file.leftOutWords();
     Optional<Reading> last =
         all.stream().filter(reading -> reading.rise().isPresent()).reduce((a, b) -> b);
     return last.map(

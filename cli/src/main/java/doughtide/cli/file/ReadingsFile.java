@@ -3,47 +3,33 @@ package doughtide.cli.file;
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.OptionSpec;
+import doughtide.cli.session.Environment;
 import doughtide.cli.session.Session;
 import doughtide.cli.text.OneLine;
-import doughtide.core.document.CsvCells;
+import doughtide.core.document.LineException;
+import doughtide.core.document.ReadingsDocument;
 import doughtide.core.learning.Bake;
-import doughtide.core.learning.Reading;
 import doughtide.core.quantity.InputException;
-import doughtide.core.quantity.Rise;
-import doughtide.core.quantity.Shorten;
-import java.util.ArrayList;
-import java.util.List;
+import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
-import java.util.function.Supplier;
+import java.util.stream.Collectors;
 
 /**
- * A file of readings as a person types it or a logger writes it: lines {@code key: value} about the
- * dough, then a table with a heading.
+ * A file of readings.
  *
- * @param bake the dough and its readings
- * @param given how many readings the file holds
- * @param refused lines that could not be used
- * @param clock the moment of mixing, if a date is known
- * @param assumed what the head does not say and was assumed
+ * @param document what it holds
  */
-public record ReadingsFile(
-    Bake bake, long given, Refused refused, Optional<ClockTimes> clock, Optional<String> assumed) {
+public record ReadingsFile(ReadingsDocument document) {
 
   /** The option that uses the rest of a file with bad lines. */
   public static final String SKIP_BAD_LINES = "skip-bad-lines";
 
-  /**
-   * Lines that cannot be used.
-   *
-   * @param count how many
-   * @param first the first of them, each with file, number and reason
-   */
-  public record Refused(long count, List<String> first) {
-    public String words() {
-      return count == 0 ? "" : ", " + count + (count == 1 ? " line" : " lines") + " left out";
-    }
-  }
+  private static final Map<String, String> ASSUMED =
+      Map.of(
+          "starter", "starter 20 %",
+          "hydration", "hydration 70 %",
+          "flour", "white flour",
+          "salt", "salt 2 %");
 
   /** What happens when a line cannot be used. */
   public enum BadLines {
@@ -71,19 +57,33 @@ public record ReadingsFile(
    *     and none may be skipped
    */
   public static ReadingsFile read(String option, String name, BadLines badLines, Session session) {
-    try (InputLines lines = InputLines.open(option, name, session.environment())) {
-      ReadingsFile file = new Reader(name, lines, session).read();
-      report(name, file, badLines, session);
-      return file;
-    }
+    ReadingsDocument.Setting setting = setting(name, session.environment());
+    ReadingsDocument document =
+        DocumentFile.read(
+            option, name, session.environment(), lines -> ReadingsDocument.read(lines, setting));
+    report(name, document, badLines, session);
+    return new ReadingsFile(document);
   }
 
-  private static void report(String name, ReadingsFile file, BadLines badLines, Session session) {
-    Refused refused = file.refused();
+  private static ReadingsDocument.Setting setting(String name, Environment environment) {
+    String file = name.substring(Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\')) + 1);
+    String title = file.replaceAll("(?i)\\.(csv|txt)$", "");
+    return new ReadingsDocument.Setting(
+        title.isBlank() ? file : title,
+        environment.zone(),
+        environment.catalogue(),
+        flour -> FlourFile.read("flour file:", flour, environment));
+  }
+
+  private static void report(
+      String name, ReadingsDocument document, BadLines badLines, Session session) {
+    ReadingsDocument.Refused refused = document.refused();
     if (refused.count() == 0) {
       return;
     }
-    refused.first().forEach(session.err()::println);
+    for (LineException each : refused.first()) {
+      session.err().println(OneLine.of(FileProblem.quoted(name) + " " + each.getMessage()));
+    }
     long more = refused.count() - refused.first().size();
     if (more > 0) {
       session.err().println("… and " + more + " more lines");
@@ -94,152 +94,46 @@ public record ReadingsFile(
               + ": "
               + refused.count()
               + " of "
-              + (refused.count() + file.given())
+              + (refused.count() + document.given())
               + " lines cannot be used (named above): correct them, or add --"
               + SKIP_BAD_LINES
               + " to use the rest");
     }
   }
 
-  /** Reads one file. */
-  private static final class Reader {
-    private static final int MOST_NAMED = 10;
+  /** The dough and its readings. */
+  public Bake bake() {
+    return document.bake();
+  }
 
-    private final String name;
-    private final InputLines lines;
-    private final Session session;
-    private final ReadingsHead head;
-    private final ReadingGrid grid = new ReadingGrid();
-    private final List<String> refused = new ArrayList<>();
-    private long refusedCount;
+  /** How many readings the file holds. */
+  public long given() {
+    return document.given();
+  }
 
-    Reader(String name, InputLines lines, Session session) {
-      this.name = name;
-      this.lines = lines;
-      this.session = session;
-      this.head = new ReadingsHead(session.environment());
-    }
+  /** How many lines were left out. */
+  public long leftOut() {
+    return document.refused().count();
+  }
 
-    public ReadingsFile read() {
-      InputLines.Line heading = readHead();
-      char separator = ReadingsColumns.separator(heading.text());
-      ReadingsColumns columns =
-          at(heading, () -> ReadingsColumns.of(CsvCells.of(heading.text(), separator)));
-      ReadingsClock clock = at(heading, () -> ReadingsClock.of(head, session.environment().zone()));
-      OptionalDouble startMm = head.startHeightMm();
-      Optional<InputLines.Line> next = lines.next();
-      while (next.isPresent()) {
-        readLine(next.get(), separator, columns, clock, startMm);
-        next = lines.next();
-      }
-      if (grid.count() == 0 && refusedCount == 0) {
-        throw new InputException(FileProblem.quoted(name) + " holds no reading below its heading");
-      }
-      return new ReadingsFile(
-          bake(),
-          grid.count(),
-          new Refused(refusedCount, refused),
-          clock.clockTimes(),
-          head.assumed());
-    }
+  /** How many lines were left out, in words; empty if none was. */
+  public String leftOutWords() {
+    long count = leftOut();
+    return count == 0 ? "" : ", " + count + (count == 1 ? " line" : " lines") + " left out";
+  }
 
-    private Bake bake() {
-      String file = name.substring(Math.max(name.lastIndexOf('/'), name.lastIndexOf('\\')) + 1);
-      String title = file.replaceAll("(?i)\\.csv$", "");
-      try {
-        return Bake.measured(
-            title.isBlank() ? file : title,
-            head.formula(),
-            head.doughTemperature(),
-            grid.readings());
-      } catch (InputException e) {
-        throw e.inWords(FileProblem.quoted(name) + ": " + e.getMessage());
-      }
-    }
+  /** The moment of mixing, if a date is known. */
+  public Optional<ClockTimes> clock() {
+    return document.mixed().map(ClockTimes::from);
+  }
 
-    private InputLines.Line readHead() {
-      Optional<InputLines.Line> next = lines.next();
-      while (next.isPresent()) {
-        InputLines.Line line = next.get();
-        if (ReadingsColumns.isHeading(line.text())) {
-          return line;
-        }
-        if (!skipped(line.text())) {
-          at(line, () -> addToHead(line.text()));
-        }
-        next = lines.next();
-      }
-      throw new InputException(
-          FileProblem.quoted(name)
-              + " has no table: its heading is a line such as 'time;rise %;dough temp C;pH;note'");
-    }
-
-    private boolean addToHead(String text) {
-      String bare = text.strip().replaceFirst("^\"", "");
-      if (!ReadingsHead.isHeadLine(bare)) {
-        throw new InputException(
-            "'"
-                + Shorten.to(text, 40)
-                + "' is neither 'key: value' nor the heading of the table (time;rise %;…)");
-      }
-      head.add(bare.equals(text.strip()) ? bare : bare.replace("\"", ""));
-      return true;
-    }
-
-    private <T> T at(InputLines.Line line, Supplier<T> work) {
-      try {
-        return work.get();
-      } catch (InputException e) {
-        throw lines.problem(line, String.valueOf(e.getMessage()));
-      }
-    }
-
-    /** An empty line, a line of empty cells, or a remark. */
-    private static boolean skipped(String text) {
-      String bare = text.strip();
-      return bare.startsWith("#") || bare.chars().allMatch(c -> ";,\t ".indexOf(c) >= 0);
-    }
-
-    private void readLine(
-        InputLines.Line line,
-        char separator,
-        ReadingsColumns columns,
-        ReadingsClock clock,
-        OptionalDouble startMm) {
-      if (skipped(line.text())) {
-        return;
-      }
-      try {
-        grid.add(reading(CsvCells.of(line.text(), separator), columns, clock, startMm));
-      } catch (InputException e) {
-        refusedCount++;
-        if (refused.size() < MOST_NAMED) {
-          refused.add(
-              OneLine.of(
-                  String.valueOf(
-                      lines.problem(line, String.valueOf(e.getMessage())).getMessage())));
-        }
-      }
-    }
-
-    private static Reading reading(
-        List<String> cells, ReadingsColumns columns, ReadingsClock clock, OptionalDouble startMm) {
-      for (int i = columns.size(); i < cells.size(); i++) {
-        if (!cells.get(i).isBlank()) {
-          throw new InputException(
-              "the line has more cells than the heading: with commas between the cells, write"
-                  + " decimals with a point");
-        }
-      }
-      Optional<Rise> rise = columns.rise(cells, startMm);
-      OptionalDouble celsius = columns.celsius(cells);
-      OptionalDouble ph = columns.ph(cells);
-      if (rise.isEmpty() && celsius.isEmpty() && ph.isEmpty()) {
-        throw new InputException("the line tells neither rise nor temperature nor pH");
-      }
-      new Reading(0, rise, celsius, ph);
-      return new Reading(
-          clock.hours(columns.cell(cells, ReadingsColumns.Kind.TIME)), rise, celsius, ph);
-    }
+  /** What the head does not say and was assumed, in words. */
+  public Optional<String> assumed() {
+    return document.assumed().isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            document.assumed().stream()
+                .map(key -> ASSUMED.getOrDefault(key, key))
+                .collect(Collectors.joining(", ")));
   }
 }

@@ -10,16 +10,11 @@ import doughtide.cli.args.TemperatureSteps;
 import doughtide.cli.args.Words;
 import doughtide.cli.file.FlourFile;
 import doughtide.cli.session.Environment;
+import doughtide.core.document.DoughText;
 import doughtide.core.dough.DoughFormula;
-import doughtide.core.dough.Flour;
 import doughtide.core.dough.FlourClass;
 import doughtide.core.dough.Starter;
-import doughtide.core.dough.StarterCondition;
-import doughtide.core.dough.StarterShare;
-import doughtide.core.flourtrial.FlourRecord;
 import doughtide.core.quantity.InputException;
-import doughtide.core.quantity.Quantities;
-import doughtide.core.quantity.Share;
 import doughtide.core.rise.DoughTemperature;
 import java.util.List;
 import java.util.Optional;
@@ -108,40 +103,16 @@ public record DoughOptions(
 
   /** The dough that was described; a flour's record also gives the hydration chosen for it. */
   public static DoughOptions read(Arguments arguments, Environment environment) {
-    arguments.exclusive(FLOUR, FlourFile.OPTION);
-    arguments.exclusive(STARTER, PREFERMENTED);
-    arguments.exclusive(HYDRATION, DOUGH_YIELD);
-    DoughFormula.Builder builder = DoughFormula.builder().starter(starter(arguments));
-    arguments.share(STARTER).map(StarterShare::ofAddedFlour).ifPresent(builder::starterShare);
-    arguments.share(PREFERMENTED).map(StarterShare::prefermented).ifPresent(builder::starterShare);
-    arguments.flour(FLOUR).ifPresent(builder::flour);
-    FlourFile.read(arguments, environment).ifPresent(record -> take(record, builder));
-    arguments.share(HYDRATION).ifPresent(builder::hydration);
-    arguments.text(DOUGH_YIELD).map(DoughOptions::doughYield).ifPresent(builder::doughYield);
-    arguments.share(SALT).ifPresent(builder::salt);
-    arguments.altitude(ALTITUDE).ifPresent(builder::altitude);
+    DoughFormula formula =
+        DoughText.formula(
+            arguments,
+            arguments.catalogue(),
+            name -> FlourFile.read("--" + FlourFile.OPTION, name, environment));
     boolean said = arguments.has(STARTER) || arguments.has(PREFERMENTED);
     return new DoughOptions(
-        builder.build(),
+        formula,
         arguments.temperatureSteps(DOUGH_TEMP),
         said ? StarterWord.GIVEN : StarterWord.ASSUMED);
-  }
-
-  private static void take(FlourRecord record, DoughFormula.Builder builder) {
-    builder.flour(record.toFlour());
-    record.hydration().ifPresent(builder::hydration);
-  }
-
-  private static double doughYield(String text) {
-    return Quantities.number("--" + DOUGH_YIELD, text, 145, 300);
-  }
-
-  private static Starter starter(Arguments arguments) {
-    Starter usual = Starter.ripe();
-    Share hydration = arguments.share(STARTER_HYDRATION).orElse(usual.hydration());
-    Flour flour = arguments.flour(STARTER_FLOUR).orElse(usual.flour());
-    StarterCondition condition = arguments.condition(STARTER_CONDITION).orElse(usual.condition());
-    return new Starter(hydration, flour, condition);
   }
 
   /**

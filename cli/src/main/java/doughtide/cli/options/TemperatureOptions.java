@@ -5,9 +5,10 @@ import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.OptionSpec;
 import doughtide.cli.args.TemperatureSteps;
 import doughtide.cli.args.Words;
-import doughtide.cli.file.LoggerFile;
+import doughtide.cli.file.DocumentFile;
 import doughtide.cli.session.Environment;
 import doughtide.cli.text.OneLine;
+import doughtide.core.document.LoggerDocument;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.forecast.Warning;
 import doughtide.core.quantity.InputException;
@@ -255,7 +256,14 @@ public record TemperatureOptions(
               + " instead of --temps");
     }
     String name = arguments.text(TEMPS).orElseThrow();
-    LoggerFile.Content content = LoggerFile.read("--" + TEMPS, name, clock, environment);
+    LoggerDocument content =
+        DocumentFile.read(
+            "--" + TEMPS,
+            name,
+            environment,
+            lines ->
+                LoggerDocument.read(
+                    lines, clock.map(ClockTimes::start), environment.catalogue().vocabulary()));
     LoggedReadings readings = content.readings();
     DoughTemperature measured = DoughTemperature.following(readings.trace());
     String words =
@@ -284,7 +292,7 @@ public record TemperatureOptions(
       DoughFormula formula,
       DoughTemperature measured,
       String words,
-      LoggerFile.Content content) {
+      LoggerDocument content) {
     TemperatureSteps room = arguments.temperatureSteps(ROOM).orElseThrow();
     room.dough("--" + ROOM);
     if (room.steps().size() > 1 || content.readings().lastHours() < 0) {

@@ -4,8 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import doughtide.cli.CliRun;
 import doughtide.cli.TestEnvironment;
-import doughtide.cli.file.ReadingsColumns;
-import doughtide.cli.file.ReadingsHead;
+import doughtide.core.document.ReadingsDocument;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -90,19 +89,15 @@ class HandoutCommandTest {
     assertThat(text("log.pdf"))
         .contains("time;height mm;dough temp C;pH;note", "6. März 2027")
         .contains("white:80%,", "wholemeal rye:20%", "start height:", "mixed at:");
-    ReadingsHead head = new ReadingsHead(TestEnvironment.in(folder));
-    head.add("flour: white:80%, wholemeal rye:20%");
-    head.add("hydration: 72%");
-    head.add("starter: 20%");
-    head.add("starter hydration: 100%");
-    head.add("salt: 2%");
-    head.add("dough temp: 75F");
-    head.add("mixed at: 2027-03-06T09:30");
-    head.add("start height: 52 mm");
-    assertThat(head.formula().hydration().percent()).isEqualTo(72);
-    assertThat(
-            ReadingsColumns.of(List.of("time", "height mm", "dough temp C", "pH", "note")).size())
-        .isEqualTo(5);
+    String filledIn =
+        "flour: white:80%, wholemeal rye:20%\nhydration: 72%\nstarter: 20%\n"
+            + "starter hydration: 100%\nsalt: 2%\ndough temp: 75F\n"
+            + "mixed at: 2027-03-06T09:30\nstart height: 52 mm\n"
+            + "time;height mm;dough temp C;pH;note\n10:30;53;24;;";
+    ReadingsDocument read =
+        ReadingsDocument.read(filledIn.lines().iterator(), ReadingsDocument.Setting.of("the log"));
+    assertThat(read.bake().formula().hydration().percent()).isEqualTo(72);
+    assertThat(read.assumed()).isEmpty();
   }
 
   @Test

@@ -7,6 +7,8 @@ import static org.assertj.core.api.Assertions.within;
 import doughtide.cli.CliRun;
 import doughtide.cli.TestEnvironment;
 import doughtide.cli.args.ClockTimes;
+import doughtide.core.document.LoggerDocument;
+import doughtide.core.document.Vocabulary;
 import doughtide.core.forecast.Warning;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
@@ -47,7 +49,7 @@ class LoggerFileTest {
       })
   void everyUsualFormIsRead(String header, String first, String second) throws IOException {
     String text = String.join("\r\n", header, first, second).replace("\\t", "\t");
-    LoggerFile.Content content = read(text.replace('~', '"'), mixed("2027-03-06T09:30"));
+    LoggerDocument content = read(text.replace('~', '"'), mixed("2027-03-06T09:30"));
     TemperatureTrace trace = content.readings().trace();
     assertThat(trace.celsius(0)).isCloseTo(25, within(1e-9));
     assertThat(trace.celsius(2)).isCloseTo(23, within(1e-9));
@@ -62,8 +64,8 @@ class LoggerFileTest {
         "hours,temperature C/0,25/2,24/1,23 | line 4: this time lies before that of line 3",
         "hours,temperature C/0,25/2,24/2,23 | line 4: the same time as line 3: keep one",
         "hours,temperature/0,25/1,24 | line 2: temperature 25 has no unit: write",
-        "hours,temperature C/0,25 | has 1 reading: a temperature over time needs at least two",
-        "hours,temperature C | has 0 readings",
+        "hours,temperature C/0,25 | it has 1 reading: a temperature over time needs at least two",
+        "hours,temperature C | it has 0 readings",
         "hours,temperature C/0,25/1,24,5 | line 3: 3 columns, but the first line names 2",
         "hours,temperature C/0/1 | line 2: only 1 columns",
         "hours,temperature C/0,240/1,25 | line 2: dough temperature 240 °C is outside -2…45 °C",
@@ -87,11 +89,10 @@ class LoggerFileTest {
 
   @Test
   void aNightOnTheClockGoesThroughMidnight() throws IOException {
-    LoggerFile.Content content =
+    LoggerDocument content =
         read("clock,temp C\n22:30,25\n23:30,24\n00:30,23\n", mixed("2027-03-06T22:00"));
     assertThat(content.readings().lastHours()).isCloseTo(2.5, within(1e-9));
-    LoggerFile.Content after =
-        read("clock,temp C\n00:30,25\n01:30,24\n", mixed("2027-03-06T23:30"));
+    LoggerDocument after = read("clock,temp C\n00:30,25\n01:30,24\n", mixed("2027-03-06T23:30"));
     assertThat(after.readings().lastHours()).isCloseTo(2, within(1e-9));
   }
 
@@ -100,7 +101,7 @@ class LoggerFileTest {
     ClockTimes mixed =
         ClockTimes.parse(
             "--mixed-at", "2027-10-31T01:30", ZoneId.of("Europe/Berlin"), TestEnvironment.NOW);
-    LoggerFile.Content content =
+    LoggerDocument content =
         read(
             "time;temp C\n2027-10-31T01:30;25\n2027-10-31T02:30;24\n2027-10-31T02:30;23\n"
                 + "2027-10-31T03:30;22\n",
@@ -110,7 +111,7 @@ class LoggerFileTest {
 
   @Test
   void gapsAreToldAndNotRefused() throws IOException {
-    LoggerFile.Content content =
+    LoggerDocument content =
         read("# from the kitchen\nhours,temp C\n0,25\n\n4,23\n5,22\n", Optional.empty());
     assertThat(content.warnings())
         .singleElement()
@@ -134,8 +135,7 @@ class LoggerFileTest {
         out.println(Checks.plain(i / 5000.0) + "," + Checks.plain(25 - i / 50_000.0));
       }
     }
-    LoggerFile.Content content =
-        LoggerFile.read("--temps", "long.csv", Optional.empty(), TestEnvironment.in(folder));
+    LoggerDocument content = read("long.csv");
     assertThat(content.readings().count()).isEqualTo(100_000);
     assertThat(content.readings().trace().celsius(10)).isCloseTo(24, within(0.001));
     CliRun run =
@@ -144,10 +144,22 @@ class LoggerFileTest {
     assertThat(run.out()).contains("100000 readings of long.csv", "it holds from then on");
   }
 
-  private LoggerFile.Content read(String text, Optional<ClockTimes> clock) throws IOException {
+  private LoggerDocument read(String text, Optional<ClockTimes> clock) throws IOException {
     String name = "log of día 1.csv";
     Files.writeString(folder.resolve(name), text);
-    return LoggerFile.read("--temps", name, clock, TestEnvironment.in(folder));
+    return DocumentFile.read(
+        "--temps",
+        name,
+        TestEnvironment.in(folder),
+        lines -> LoggerDocument.read(lines, clock.map(ClockTimes::start), Vocabulary.KEYS_ONLY));
+  }
+
+  private LoggerDocument read(String name) {
+    return DocumentFile.read(
+        "--temps",
+        name,
+        TestEnvironment.in(folder),
+        lines -> LoggerDocument.read(lines, Optional.empty(), Vocabulary.KEYS_ONLY));
   }
 
   private static Optional<ClockTimes> mixed(String at) {

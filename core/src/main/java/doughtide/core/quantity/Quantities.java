@@ -31,6 +31,10 @@ public final class Quantities {
   private static final double GRAMS_PER_POUND = 453.59237; // exact
   private static final double METRES_PER_FOOT = 0.3048; // exact
 
+  private static final double MILLIMETRES_PER_INCH = 25.4; // exact
+  private static final double LOWEST_MM = 5;
+  private static final double HIGHEST_MM = 1000;
+
   /** Longest duration: 30 days; nothing here is planned further ahead. */
   private static final double MOST_HOURS = 720;
 
@@ -119,6 +123,21 @@ public final class Quantities {
               given.number() + "m (or " + Math.round(given.value() / METRES_PER_FOOT) + "ft)");
       default -> throw unknownUnit(name, text, given, "m or ft", "1500m");
     };
+  }
+
+  /** A height of dough in a jar, mm, 5…1000: {@code 52 mm}, {@code 5.2 cm}, {@code 2in}. */
+  public static double millimetres(String name, String text) {
+    Measure given = measure(name, text, "a height", "52 mm");
+    double scale =
+        switch (given.unit().toLowerCase(Locale.ROOT)) {
+          case "mm" -> 1;
+          case "cm" -> 10;
+          case "in" -> MILLIMETRES_PER_INCH;
+          default ->
+              throw new InputException(
+                  shown(name, text) + " needs mm, cm or in: write for example 52 mm");
+        };
+    return Checks.inRange(name, given.value() * scale, LOWEST_MM, HIGHEST_MM, "mm");
   }
 
   /** A duration in hours, 0…720: {@code 90min}, {@code 12h}, {@code 1h30}, {@code 2d}. */

@@ -1,6 +1,5 @@
-package doughtide.cli.file;
+package doughtide.core.document;
 
-import doughtide.cli.args.ClockTimes;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Shorten;
@@ -19,7 +18,7 @@ import java.util.regex.Pattern;
  * The times of a logger as hours since mixing: hours, minutes, dates with clock times (ISO 8601,
  * with or without offset) or clock times alone.
  */
-public final class LogTimes {
+final class LogTimes {
 
   private static final Pattern CLOCK =
       Pattern.compile("([0-9]{1,2}):([0-9]{2})(?::([0-9]{2})(?:[.,][0-9]+)?)?");
@@ -27,7 +26,7 @@ public final class LogTimes {
   private static final double HALF_A_DAY = 12;
 
   private final Kind kind;
-  private final Optional<ClockTimes> clock;
+  private final Optional<ZonedDateTime> clock;
   private final ZoneId zone;
   private Optional<ZonedDateTime> zero;
   private double clockShift;
@@ -37,11 +36,11 @@ public final class LogTimes {
    * @param kind what the column holds
    * @param clock the moment of mixing; without it the first time of the file is hour 0
    */
-  public LogTimes(Kind kind, Optional<ClockTimes> clock) {
+  public LogTimes(Kind kind, Optional<ZonedDateTime> clock) {
     this.kind = kind;
     this.clock = clock;
-    this.zero = clock.map(ClockTimes::start);
-    this.zone = clock.map(times -> times.start().getZone()).orElse(ZoneOffset.UTC);
+    this.zero = clock;
+    this.zone = clock.map(ZonedDateTime::getZone).orElse(ZoneOffset.UTC);
   }
 
   /** What a column of times holds. */
@@ -136,7 +135,7 @@ public final class LogTimes {
     }
     if (firstClock.isEmpty()) {
       firstClock = Optional.of(ofDay);
-      clockShift = clock.map(times -> nearest(ofDay, times)).orElse(-ofDay);
+      clockShift = clock.map(mixing -> nearest(ofDay, mixing)).orElse(-ofDay);
     } else if (ofDay + clockShift < before - HALF_A_DAY) {
       clockShift += 24;
     }
@@ -144,8 +143,8 @@ public final class LogTimes {
   }
 
   /** What turns the first time of day into hours since mixing, the nearest such time to mixing. */
-  private static double nearest(double ofDay, ClockTimes times) {
-    double mixed = times.start().toLocalTime().toSecondOfDay() / 3600.0;
+  private static double nearest(double ofDay, ZonedDateTime mixing) {
+    double mixed = mixing.toLocalTime().toSecondOfDay() / 3600.0;
     double off = ofDay - mixed;
     double days = off > HALF_A_DAY ? -24 : off < -HALF_A_DAY ? 24 : 0;
     return days - mixed;

@@ -1,6 +1,5 @@
-package doughtide.cli.file;
+package doughtide.core.document;
 
-import doughtide.cli.args.ClockTimes;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Quantities;
@@ -23,7 +22,7 @@ import org.jspecify.annotations.Nullable;
  * Turns the times of one file into hours since mixing: ISO 8601 with or without offset, a clock
  * time (a time earlier than the one before it is of the next day), or a duration such as 1h30.
  */
-public final class ReadingsClock {
+final class ReadingsClock {
 
   private static final Pattern CLOCK = Pattern.compile("[0-9]{1,2}:[0-9]{2}(:[0-9]{2})?");
   private static final Pattern DATED = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}[T ].*");
@@ -42,17 +41,22 @@ public final class ReadingsClock {
     this.mixed = mixed;
   }
 
-  /** The clock of a file whose head is known. */
-  public static ReadingsClock of(ReadingsHead head, ZoneId usual) {
-    ZoneId zone = head.zone().map(text -> Quantities.zone("zone:", text)).orElse(usual);
-    Optional<String> text = head.mixedAt().map(Quantities::clean);
-    if (text.isEmpty()) {
-      return new ReadingsClock(zone, null, null);
-    }
-    if (CLOCK.matcher(text.get()).matches()) {
-      return new ReadingsClock(zone, clock("mixed at:", text.get()), null);
-    }
-    return new ReadingsClock(zone, null, dated("mixed at:", text.get(), zone));
+  /** The clock of a dough whose hour of mixing nobody has told. */
+  static ReadingsClock unknownStart(ZoneId zone) {
+    return new ReadingsClock(zone, null, null);
+  }
+
+  /**
+   * The clock of a dough.
+   *
+   * @param name what the moment of mixing is called in messages
+   * @param text the moment of mixing as typed, with or without its date
+   */
+  static ReadingsClock mixedAt(String name, String text, ZoneId zone) {
+    String clean = Quantities.clean(text);
+    return CLOCK.matcher(clean).matches()
+        ? new ReadingsClock(zone, clock(name, clean), null)
+        : new ReadingsClock(zone, null, dated(name, clean, zone));
   }
 
   /**
@@ -77,11 +81,11 @@ public final class ReadingsClock {
   }
 
   /** The moment of mixing, if a date is known. */
-  public Optional<ClockTimes> clockTimes() {
+  Optional<ZonedDateTime> mixed() {
     ZonedDateTime start = mixed;
     return start == null || start.toLocalDate().equals(SOME_DAY)
         ? Optional.empty()
-        : Optional.of(ClockTimes.from(start));
+        : Optional.of(start);
   }
 
   private double ofOther(String text) {

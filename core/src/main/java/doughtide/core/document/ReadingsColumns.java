@@ -1,5 +1,6 @@
-package doughtide.cli.file;
+package doughtide.core.document;
 
+import doughtide.core.learning.Reading;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Measure;
 import doughtide.core.quantity.Quantities;
@@ -13,13 +14,13 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The columns of a table of readings, and what their cells mean. */
-public final class ReadingsColumns {
+final class ReadingsColumns {
 
-  private static final String LAYOUT =
+  static final String LAYOUT =
       "the table begins with a line such as 'time;rise %;dough temp C;pH;note'";
 
   /** What a column holds. */
-  public enum Kind {
+  enum Kind {
     TIME,
     RISE,
     HEIGHT,
@@ -34,26 +35,21 @@ public final class ReadingsColumns {
    * @param kind what it holds
    * @param unit the unit in its heading, empty if none
    */
-  public record Column(Kind kind, String unit) {}
+  record Column(Kind kind, String unit) {}
 
+  private final char separator;
   private final List<Column> columns;
 
-  private ReadingsColumns(List<Column> columns) {
+  private ReadingsColumns(char separator, List<Column> columns) {
+    this.separator = separator;
     this.columns = columns;
   }
 
-  /** Whether a line is the heading of the table. */
-  public static boolean isHeading(String line) {
-    String start = line.strip().toLowerCase(Locale.ROOT).replace("\"", "");
-    return start.matches("time ?[;,\\t].*|time");
-  }
-
-  /** The separator of a heading. */
-  public static char separator(String heading) {
-    if (heading.indexOf(';') >= 0) {
-      return ';';
-    }
-    return heading.indexOf('\t') >= 0 ? '\t' : ',';
+  /** Whether a line is the heading of the table: its first cell says time. */
+  static boolean isHeading(String line, Vocabulary vocabulary) {
+    String cell = line.split("[;,\t]", 2)[0].replace("\"", "");
+    return cell.indexOf(':') < 0
+        && vocabulary.meant(Vocabulary.Kind.COLUMN, cell, List.of("time")).isPresent();
   }
 
   /**
@@ -62,10 +58,11 @@ public final class ReadingsColumns {
    * @throws InputException if a column is not known or given twice, or there is nothing to learn
    *     from
    */
-  public static ReadingsColumns of(List<String> cells) {
+  static ReadingsColumns of(String heading, Vocabulary vocabulary) {
+    char separator = CsvCells.separator(heading);
     List<Column> columns = new ArrayList<>();
-    for (String cell : cells) {
-      columns.add(column(cell));
+    for (String cell : CsvCells.of(heading, separator)) {
+      columns.add(column(cell, vocabulary));
     }
     for (Kind kind : List.of(Kind.TIME, Kind.RISE, Kind.HEIGHT, Kind.TEMPERATURE, Kind.PH)) {
       if (columns.stream().filter(each -> each.kind() == kind).count() > 1) {
@@ -80,10 +77,10 @@ public final class ReadingsColumns {
               ? "the table has both rise and height: leave one out"
               : "the table has no column 'rise' or 'height': " + LAYOUT);
     }
-    return new ReadingsColumns(List.copyOf(columns));
+    return new ReadingsColumns(separator, List.copyOf(columns));
   }
 
-  private static Column column(String cell) {
+  private static Column column(String cell, Vocabulary vocabulary) {
     String words = Quantities.clean(cell).toLowerCase(Locale.ROOT).replaceAll("[()\\[\\]_]", " ");
     String name = words.replaceAll(" in ", " ").replaceAll("\\s+", " ").strip();
     String unit = "";
@@ -92,27 +89,57 @@ public final class ReadingsColumns {
       unit = name.substring(space + 1).replace("°", "");
       name = name.substring(0, space).strip();
     }
+    String bare = name;
     Kind kind =
-        switch (name) {
-          case "time" -> Kind.TIME;
-          case "rise" -> Kind.RISE;
-          case "height" -> Kind.HEIGHT;
-          case "dough temp", "dough temperature", "temp", "temperature" -> Kind.TEMPERATURE;
-          case "ph" -> Kind.PH;
-          case "note", "notes", "" -> Kind.NOTE;
-          default ->
-              throw new InputException(
-                  "the column '" + Shorten.to(cell, 40) + "' is not known: " + LAYOUT);
-        };
+        kind(vocabulary.key(Vocabulary.Kind.COLUMN, bare).orElse(bare))
+            .orElseThrow(
+                () ->
+                    new InputException(
+                        "the column '" + Shorten.to(cell, 40) + "' is not known: " + LAYOUT));
     return new Column(kind, unit);
   }
 
-  public int size() {
-    return columns.size();
+  private static Optional<Kind> kind(String key) {
+    return switch (key) {
+      case "time" -> Optional.of(Kind.TIME);
+      case "rise" -> Optional.of(Kind.RISE);
+      case "height" -> Optional.of(Kind.HEIGHT);
+      case "dough temp", "dough temperature", "temp", "temperature" ->
+          Optional.of(Kind.TEMPERATURE);
+      case "ph" -> Optional.of(Kind.PH);
+      case "note", "notes", "" -> Optional.of(Kind.NOTE);
+      default -> Optional.empty();
+    };
+  }
+
+  /**
+   * What a line of the table tells.
+   *
+   * @param clock reads its time, line after line
+   * @param startMm height at the start, if it is known
+   * @throws InputException if it cannot be used
+   */
+  Reading reading(String line, ReadingsClock clock, OptionalDouble startMm) {
+    List<String> cells = CsvCells.of(line, separator);
+    for (int i = columns.size(); i < cells.size(); i++) {
+      if (!cells.get(i).isBlank()) {
+        throw new InputException(
+            "the line has more cells than the heading: with commas between the cells, write"
+                + " decimals with a point");
+      }
+    }
+    Optional<Rise> rise = rise(cells, startMm);
+    OptionalDouble celsius = celsius(cells);
+    OptionalDouble ph = ph(cells);
+    if (rise.isEmpty() && celsius.isEmpty() && ph.isEmpty()) {
+      throw new InputException("the line tells neither rise nor temperature nor pH");
+    }
+    new Reading(0, rise, celsius, ph);
+    return new Reading(clock.hours(cell(cells, Kind.TIME)), rise, celsius, ph);
   }
 
   /** The cell of a kind, empty if there is no such column or nothing in it. */
-  public String cell(List<String> cells, Kind kind) {
+  private String cell(List<String> cells, Kind kind) {
     for (int i = 0; i < columns.size() && i < cells.size(); i++) {
       if (columns.get(i).kind() == kind) {
         return cells.get(i).strip();
@@ -134,7 +161,7 @@ public final class ReadingsColumns {
    *
    * @param startMm height at the start, if it is known
    */
-  public Optional<Rise> rise(List<String> cells, OptionalDouble startMm) {
+  private Optional<Rise> rise(List<String> cells, OptionalDouble startMm) {
     String rise = cell(cells, Kind.RISE);
     String height = cell(cells, Kind.HEIGHT);
     if (!height.isEmpty()) {
@@ -183,7 +210,7 @@ public final class ReadingsColumns {
   }
 
   /** The dough temperature a line tells, °C. */
-  public OptionalDouble celsius(List<String> cells) {
+  private OptionalDouble celsius(List<String> cells) {
     String cell = cell(cells, Kind.TEMPERATURE);
     String unit = unit(Kind.TEMPERATURE);
     if (cell.isEmpty()) {
@@ -198,7 +225,7 @@ public final class ReadingsColumns {
   }
 
   /** The pH a line tells. */
-  public OptionalDouble ph(List<String> cells) {
+  private OptionalDouble ph(List<String> cells) {
     String cell = cell(cells, Kind.PH);
     return cell.isEmpty()
         ? OptionalDouble.empty()

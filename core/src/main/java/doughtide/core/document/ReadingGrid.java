@@ -1,4 +1,4 @@
-package doughtide.cli.file;
+package doughtide.core.document;
 
 import doughtide.core.learning.Reading;
 import doughtide.core.quantity.Rise;
@@ -13,7 +13,7 @@ import java.util.TreeMap;
  * Collects readings: a person's few as they are, a logger's many as their means over a quarter of
  * an hour, in which no dough changes much. Memory does not grow with the file.
  */
-public final class ReadingGrid {
+final class ReadingGrid {
 
   private static final int MOST_AS_THEY_ARE = 400;
   private static final double STEP_HOURS = 0.25;

@@ -1,0 +1,189 @@
+package doughtide.core.document;
+
+import doughtide.core.dough.DoughFormula;
+import doughtide.core.dough.Flour;
+import doughtide.core.dough.Starter;
+import doughtide.core.dough.StarterShare;
+import doughtide.core.flourtrial.FlourRecord;
+import doughtide.core.quantity.Altitude;
+import doughtide.core.quantity.Checks;
+import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Mass;
+import doughtide.core.quantity.Quantities;
+import doughtide.core.quantity.Share;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** A dough as typed, one value a key, in options and in the head of readings alike. */
+public final class DoughText {
+
+  private static final String STARTER = "starter";
+  private static final String PREFERMENTED = "prefermented";
+  private static final String STARTER_HYDRATION = "starter-hydration";
+  private static final String STARTER_CONDITION = "starter-condition";
+  private static final String STARTER_FLOUR = "starter-flour";
+  private static final String FLOUR = "flour";
+  private static final String FLOUR_FILE = "flour-file";
+  private static final String HYDRATION = "hydration";
+  private static final String DOUGH_YIELD = "dough-yield";
+  private static final String SALT = "salt";
+  private static final String ALTITUDE = "altitude";
+
+  /** {@code 100g in 500g flour} or {@code 100g to 500g}. */
+  private static final Pattern TWO_MASSES =
+      Pattern.compile("(.+?) ?(?:in|to|on|/) ?([0-9].*?)(?: (?:of )?flour)?");
+
+  private DoughText() {}
+
+  /** The keys, in the order in which messages name them. */
+  public static List<String> keys() {
+    return List.of(
+        STARTER,
+        PREFERMENTED,
+        STARTER_HYDRATION,
+        STARTER_CONDITION,
+        STARTER_FLOUR,
+        FLOUR,
+        FLOUR_FILE,
+        HYDRATION,
+        DOUGH_YIELD,
+        SALT,
+        ALTITUDE);
+  }
+
+  /**
+   * The dough. What is not said is as {@link DoughFormula#builder()} has it; a flour's record also
+   * gives the hydration chosen for it.
+   *
+   * @param values as typed
+   * @param catalogue what can be named
+   * @param records finds the record of a flour by the name of its file
+   * @throws InputException if a value cannot be used, or two say the same thing
+   */
+  public static DoughFormula formula(
+      TypedValues values, Catalogue catalogue, Function<String, FlourRecord> records) {
+    exclusive(values, FLOUR, FLOUR_FILE);
+    exclusive(values, STARTER, PREFERMENTED);
+    exclusive(values, HYDRATION, DOUGH_YIELD);
+    DoughFormula.Builder builder = DoughFormula.builder().starter(starter(values, catalogue));
+    value(values, STARTER, DoughText::starterShare).ifPresent(builder::starterShare);
+    share(values, PREFERMENTED).map(StarterShare::prefermented).ifPresent(builder::starterShare);
+    value(values, FLOUR, catalogue::flour).ifPresent(builder::flour);
+    values.text(FLOUR_FILE).map(records).ifPresent(record -> take(record, builder));
+    share(values, HYDRATION).ifPresent(builder::hydration);
+    value(values, DOUGH_YIELD, DoughText::doughYield).ifPresent(builder::doughYield);
+    share(values, SALT).ifPresent(builder::salt);
+    value(values, ALTITUDE, Quantities::altitude).ifPresent(builder::altitude);
+    return builder.build();
+  }
+
+  /** A bare number of a document, with its unit where its key leaves one reading. */
+  static String withUnit(String key, String text) {
+    boolean one =
+        switch (key) {
+          case HYDRATION, STARTER_HYDRATION -> text.matches("[0-9]{2,3}(?:[.,][0-9]{1,2})?");
+          case SALT -> text.matches("[1-4](?:[.,][0-9]{1,2})?");
+          default -> false;
+        };
+    return one ? text + "%" : text;
+  }
+
+  /** What was not said and matters most, by key: it was assumed. */
+  static List<String> assumed(TypedValues values) {
+    boolean record = has(values, FLOUR_FILE);
+    Map<String, Boolean> said = new LinkedHashMap<>();
+    said.put(STARTER, has(values, STARTER) || has(values, PREFERMENTED));
+    said.put(HYDRATION, record || has(values, HYDRATION) || has(values, DOUGH_YIELD));
+    said.put(FLOUR, record || has(values, FLOUR));
+    said.put(SALT, has(values, SALT));
+    return said.keySet().stream().filter(key -> !said.get(key)).toList();
+  }
+
+  private static boolean has(TypedValues values, String key) {
+    return values.text(key).isPresent();
+  }
+
+  private static void exclusive(TypedValues values, String first, String second) {
+    if (has(values, first) && has(values, second)) {
+      throw new InputException(
+          values.label(first)
+              + " and "
+              + values.label(second)
+              + " exclude each other: give one of them");
+    }
+  }
+
+  private static Starter starter(TypedValues values, Catalogue catalogue) {
+    Starter usual = Starter.ripe();
+    return new Starter(
+        share(values, STARTER_HYDRATION).orElse(usual.hydration()),
+        value(values, STARTER_FLOUR, catalogue::flour).orElse(usual.flour()),
+        value(values, STARTER_CONDITION, catalogue::condition).orElse(usual.condition()));
+  }
+
+  /** A share of the flour added, or the mass of the starter in the mass of that flour. */
+  private static StarterShare starterShare(String name, String text) {
+    Matcher masses = TWO_MASSES.matcher(Quantities.clean(text));
+    if (!masses.matches()) {
+      return StarterShare.ofAddedFlour(Quantities.share(name, text));
+    }
+    Mass starter = Quantities.mass(name, masses.group(1));
+    Mass flour = Quantities.mass(name, masses.group(2));
+    return Quantities.named(
+        name,
+        text,
+        () -> StarterShare.ofAddedFlour(Share.ofFraction(starter.grams() / flour.grams())));
+  }
+
+  private static double doughYield(String name, String text) {
+    return Quantities.number(name, text, 145, 300);
+  }
+
+  private static void take(FlourRecord record, DoughFormula.Builder builder) {
+    builder.flour(record.toFlour());
+    record.hydration().ifPresent(builder::hydration);
+  }
+
+  private static Optional<Share> share(TypedValues values, String key) {
+    return value(values, key, Quantities::share);
+  }
+
+  private static <T> Optional<T> value(
+      TypedValues values, String key, BiFunction<String, String, T> reader) {
+    return values.text(key).map(text -> reader.apply(values.label(key), text));
+  }
+
+  /**
+   * The dough as values by key, which {@link #formula} reads back; a flour is told by its classes,
+   * shares to a ten-thousandth of a per cent.
+   */
+  static Map<String, String> values(DoughFormula formula) {
+    Starter starter = formula.starter();
+    Map<String, String> values = new LinkedHashMap<>();
+    values.put(FLOUR, flour(formula.flour()));
+    values.put(PREFERMENTED, percent(100 * formula.prefermentedFlour()));
+    values.put(STARTER_HYDRATION, percent(starter.hydration().percent()));
+    values.put(STARTER_CONDITION, Vocabulary.plain(starter.condition().name()));
+    values.put(STARTER_FLOUR, flour(starter.flour()));
+    values.put(HYDRATION, percent(formula.hydration().percent()));
+    values.put(SALT, percent(formula.salt().percent()));
+    if (!formula.altitude().equals(Altitude.SEA_LEVEL)) {
+      values.put(ALTITUDE, Checks.plain(formula.altitude().metres()) + "m");
+    }
+    return values;
+  }
+
+  private static String flour(Flour flour) {
+    return Catalogue.text(flour);
+  }
+
+  private static String percent(double percent) {
+    return Checks.plain(percent) + "%";
+  }
+}

@@ -1,0 +1,95 @@
+package doughtide.core.document;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import doughtide.core.document.ReadingsDocument.Setting;
+import doughtide.core.dough.DoughFormula;
+import doughtide.core.dough.StarterCondition;
+import doughtide.core.learning.Bake;
+import doughtide.core.learning.Reading;
+import doughtide.core.quantity.Checks;
+import doughtide.core.quantity.Rise;
+import doughtide.core.quantity.Share;
+import doughtide.core.quantity.Temperature;
+import java.time.ZonedDateTime;
+import java.util.Iterator;
+import java.util.List;
+import java.util.Optional;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Test;
+
+/** Invented doughs. */
+class ReadingsDocumentTest {
+
+  @Test
+  void whatIsWrittenIsReadBack() {
+    DoughFormula formula =
+        DoughFormula.builder()
+            .flour(Catalogue.standard().flour("flour", "white:80%,wholemeal rye:20%"))
+            .hydration(Share.ofPercent(74.5))
+            .build();
+    formula = formula.toBuilder().starter(formula.starter().in(StarterCondition.PAST_BEST)).build();
+    List<Reading> readings =
+        List.of(
+            Reading.ofRise(1.5, Rise.ofPercent(4.25)).withCelsius(24.5),
+            Reading.ofRise(3, Rise.ofPercent(22)).withPh(4.9));
+    Bake bake =
+        Bake.measured("Quayside", formula, Optional.of(Temperature.ofCelsius(25)), readings);
+    ZonedDateTime mixed = ZonedDateTime.parse("2027-03-06T09:30:00+01:00[Europe/Berlin]");
+
+    String text = ReadingsDocument.text(bake, Optional.of(mixed));
+    ReadingsDocument read = ReadingsDocument.read(text.lines().iterator(), Setting.of("Quayside"));
+
+    assertThat(read.bake().readings()).isEqualTo(readings);
+    assertThat(read.bake().formula().flour()).isEqualTo(formula.flour());
+    assertThat(read.bake().formula().starter()).isEqualTo(formula.starter());
+    assertThat(read.bake().formula().hydration()).isEqualTo(formula.hydration());
+    assertThat(read.bake().formula().prefermentedFlour())
+        .isCloseTo(formula.prefermentedFlour(), within(1e-6));
+    assertThat(read.mixed()).contains(mixed);
+    assertThat(read.assumed()).isEmpty();
+    assertThat(read.refused().count()).isZero();
+  }
+
+  @Test
+  void whatTheHeadDoesNotSayIsAssumedAndTold() {
+    String text = "starter: 20%\ndough temp: 25C\nmixed at: 09:30\ntime;rise %\n11:30;12";
+    ReadingsDocument read = ReadingsDocument.read(text.lines().iterator(), Setting.of("Saturday"));
+    assertThat(read.assumed()).containsExactly("hydration", "flour", "salt");
+    assertThat(read.bake().lastHours()).isEqualTo(2);
+  }
+
+  @Test
+  void wordsOfAnotherLanguageNameKeysAndColumns() {
+    Vocabulary german =
+        (kind, word) ->
+            switch (kind + " " + word) {
+              case "KEY teigtemperatur" -> Optional.of("dough-temp");
+              case "KEY mehl" -> Optional.of("flour");
+              case "FLOUR roggen" -> Optional.of("rye");
+              case "COLUMN zeit" -> Optional.of("time");
+              case "COLUMN trieb" -> Optional.of("rise");
+              default -> Optional.empty();
+            };
+    Setting usual = Setting.of("Samstag");
+    Setting setting =
+        new Setting("Samstag", usual.zone(), usual.catalogue().in(german), usual.records());
+    String text = "Mehl: Roggen\nTeigtemperatur: 25C\nZeit;Trieb %\n2h;12,5\n";
+    ReadingsDocument read = ReadingsDocument.read(text.lines().iterator(), setting);
+    assertThat(read.bake().formula().flour().name()).isEqualTo("rye");
+    assertThat(read.bake().readings()).containsExactly(Reading.ofRise(2, Rise.ofPercent(12.5)));
+  }
+
+  @Test
+  void aMillionLinesOfALoggerAreReadOneByOne() {
+    Iterator<String> lines =
+        IntStream.range(0, 1_000_001)
+            .mapToObj(i -> i == 0 ? "hours;temperature C" : Checks.plain(i / 10_000.0) + ";25,5")
+            .iterator();
+    LoggerDocument logger = LoggerDocument.read(lines, Optional.empty(), Vocabulary.KEYS_ONLY);
+    assertThat(logger.readings().count()).isEqualTo(1_000_000);
+    assertThat(logger.readings().trace().celsius(10)).isEqualTo(25.5);
+    assertThat(lines.hasNext()).isFalse();
+  }
+}
