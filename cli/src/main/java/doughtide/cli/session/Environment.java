@@ -1,6 +1,7 @@
 package doughtide.cli.session;
 
 import doughtide.core.document.Catalogue;
+import doughtide.report.words.TradeVocabulary;
 import java.io.InputStream;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -23,7 +24,7 @@ public interface Environment {
 
   /** What can be named in options and files. */
   default Catalogue catalogue() {
-    return Catalogue.standard();
+    return Catalogue.standard().in(TradeVocabulary.ofAllLanguages());
   }
 
   /** Whether a person watches, so that progress may be shown. */

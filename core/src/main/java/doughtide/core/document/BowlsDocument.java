@@ -8,6 +8,7 @@ import doughtide.core.flourtrial.GradedBowl;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.Iterator;
 import java.util.List;
 import java.util.Map;
@@ -29,6 +30,8 @@ import java.util.Optional;
 public final class BowlsDocument {
 
   private static final List<String> COLUMNS = List.of("trial", "person", "hydration", "grade");
+  private static final List<String> GRADES =
+      Arrays.stream(Grade.values()).map(grade -> Vocabulary.plain(grade.name())).toList();
   private static final String WANTED = "trial, person, hydration %, grade";
 
   private BowlsDocument() {}
@@ -100,7 +103,7 @@ public final class BowlsDocument {
         cells.get(order.indexOf("trial")),
         cells.get(order.indexOf("person")),
         percent(cells.get(order.indexOf("hydration"))),
-        Grade.named(vocabulary.key(Vocabulary.Kind.GRADE, Vocabulary.plain(grade)).orElse(grade)));
+        Grade.named(vocabulary.meant(Vocabulary.Kind.GRADE, grade, GRADES).orElse(grade)));
   }
 
   private static List<String> cells(String line) {

@@ -42,7 +42,7 @@ public record Catalogue(
   private static final int SHOWN = 40;
   private static final String EXAMPLE = "\"white:80%,wholemeal wheat:20%\"";
   private static final Pattern SHARE_BEHIND =
-      Pattern.compile("(.*[^0-9.,% ]) +([0-9.,]+ ?%)", Pattern.DOTALL);
+      Pattern.compile("(.*\\S) +([0-9][0-9.,]* ?%)", Pattern.DOTALL);
 
   /** Copies the lists. */
   public Catalogue {
@@ -155,6 +155,7 @@ public record Catalogue(
   public Flour flourClass(String name, String text) {
     List<String> keys = flours.stream().map(Flour::name).toList();
     return find(Vocabulary.Kind.FLOUR, text, flours, Flour::name)
+        .or(() -> mixCalled(name, text))
         .orElseThrow(
             () ->
                 new InputException(
@@ -165,6 +166,14 @@ public record Catalogue(
                             .orElse("")
                         + "use one of "
                         + String.join(", ", keys)));
+  }
+
+  /** A flour between two classes, which the vocabulary knows as a mix of them. */
+  private Optional<Flour> mixCalled(String name, String text) {
+    return vocabulary
+        .key(Vocabulary.Kind.FLOUR, Vocabulary.plain(text))
+        .filter(mix -> mix.indexOf(':') >= 0)
+        .map(mix -> flour(name, mix));
   }
 
   /**

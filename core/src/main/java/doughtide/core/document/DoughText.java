@@ -11,6 +11,7 @@ import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Share;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -97,12 +98,19 @@ public final class DoughText {
   /** What was not said and matters most, by key: it was assumed. */
   static List<String> assumed(TypedValues values) {
     boolean record = has(values, FLOUR_FILE);
-    Map<String, Boolean> said = new LinkedHashMap<>();
-    said.put(STARTER, has(values, STARTER) || has(values, PREFERMENTED));
-    said.put(HYDRATION, record || has(values, HYDRATION) || has(values, DOUGH_YIELD));
-    said.put(FLOUR, record || has(values, FLOUR));
-    said.put(SALT, has(values, SALT));
-    return said.keySet().stream().filter(key -> !said.get(key)).toList();
+    List<String> assumed = new ArrayList<>();
+    addUnless(has(values, STARTER) || has(values, PREFERMENTED), STARTER, assumed);
+    addUnless(
+        record || has(values, HYDRATION) || has(values, DOUGH_YIELD), HYDRATION, assumed);
+    addUnless(record || has(values, FLOUR), FLOUR, assumed);
+    addUnless(has(values, SALT), SALT, assumed);
+    return assumed;
+  }
+
+  private static void addUnless(boolean said, String key, List<String> assumed) {
+    if (!said) {
+      assumed.add(key);
+    }
   }
 
   private static boolean has(TypedValues values, String key) {

@@ -179,6 +179,9 @@ public record LoggerDocument(LoggedReadings readings, List<Warning> warnings) {
     private static String english(String name, Vocabulary vocabulary) {
       String clean = Quantities.clean(name).toLowerCase(Locale.ROOT);
       String words = clean.replaceAll("[\\s_]*[(\\[]?°?[cf][)\\]]?$", "");
+      if (LogTimes.Kind.of(clean).isPresent() || isTemperature(clean)) {
+        return clean;
+      }
       return vocabulary
           .key(Vocabulary.Kind.COLUMN, Vocabulary.plain(words))
           .map(key -> key + clean.substring(words.length()))

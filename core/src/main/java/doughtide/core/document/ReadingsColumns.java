@@ -91,7 +91,8 @@ final class ReadingsColumns {
     }
     String bare = name;
     Kind kind =
-        kind(vocabulary.key(Vocabulary.Kind.COLUMN, bare).orElse(bare))
+        kind(bare)
+            .or(() -> vocabulary.key(Vocabulary.Kind.COLUMN, bare).flatMap(ReadingsColumns::kind))
             .orElseThrow(
                 () ->
                     new InputException(

@@ -46,7 +46,8 @@ public interface Vocabulary {
    *
    * @param kind what the word is the name of
    * @param word in small letters, its parts separated by single spaces
-   * @return the key, or nothing if the word is not known
+   * @return the key, or nothing if the word is not known; for a flour between two classes, a mix of
+   *     their keys such as {@code white:50%,wholemeal wheat:50%}
    */
   Optional<String> key(Kind kind, String word);
 
