@@ -44,6 +44,20 @@ record MemberSummary(
     return hours.orElse(Double.POSITIVE_INFINITY);
   }
 
+  /** Rise at a place of the grid, or the greatest height if that was passed. */
+  double highestAt(int i, SummaryGrid grid) {
+    return grid.hours(i) >= peak ? Math.max(peakRise, rises[i]) : rises[i];
+  }
+
+  /** The highest rise up to an hour. */
+  double highestBy(double hours, SummaryGrid grid) {
+    double highest = hours >= peak ? peakRise : grid.valueAt(hours, rises);
+    for (int i = 0; i < rises.length && grid.hours(i) <= hours; i++) {
+      highest = Math.max(highest, rises[i]);
+    }
+    return highest;
+  }
+
   /** How long a starter stays ripe, hours. */
   double ripeFor() {
     return Double.isInfinite(peak) ? peak : peak - ripe;

@@ -191,9 +191,19 @@ public final class RiseForecast {
     return runs.distribution(runs.each(member -> 100 * member.peakRise()));
   }
 
-  /** The rises at an hour in percent, not hours. */
-  Distribution percentAt(double at) {
-    return runs.risesAt(at);
+  /**
+   * The rise that half of the doughs have passed by an hour, percent: what the likely jar shows
+   * then, unless it is past its top. The {@link LikelyLine} has the same height there.
+   *
+   * @param at 0…{@link #hours()}
+   */
+  public double likelyPercentAt(double at) {
+    return runs.likelyHighestBy(Checks.inside("hour", at, 0, hours, "h"));
+  }
+
+  /** Hour and percent: half of the members have passed that rise by that hour. */
+  List<double[]> likelyHighest() {
+    return runs.likelyHighest();
   }
 
   /** Height over a member's own greatest, some hours after it began to fall. */

@@ -5,6 +5,7 @@ import doughtide.core.quantity.Rise;
 import doughtide.core.rise.DoughTemperature;
 import doughtide.core.rise.RiseCurve;
 import java.io.Serializable;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
@@ -137,11 +138,45 @@ final class RunSummaries implements Serializable {
   }
 
   /**
-   * Height over a member's own greatest height, some hours after that; infinite where that lies
-   * beyond the run.
+   * The median of the highest rise each member had up to an hour: half of them passed that rise
+   * before that hour, so a line through these points joins the median hours of all rises.
+   *
+   * @return hour and percent, one pair an hour of the grid
+   */
+  List<double[]> likelyHighest() {
+    double[] highest = new double[members.size()];
+    Arrays.fill(highest, Double.NEGATIVE_INFINITY);
+    List<double[]> points = new ArrayList<>();
+    for (int i = 0; i < grid.size(); i++) {
+      for (int m = 0; m < highest.length; m++) {
+        highest[m] = Math.max(highest[m], members.get(m).highestAt(i, grid));
+      }
+      double median = distribution(highest).quantile(0.5).orElseThrow();
+      points.add(new double[] {grid.hours(i), 100 * median});
+    }
+    return points;
+  }
+
+  /** The median of the highest rise each member had up to an hour, percent. */
+  double likelyHighestBy(double hours) {
+    double[] highest = each(member -> 100 * member.highestBy(hours, grid));
+    return distribution(highest).quantile(0.5).orElseThrow();
+  }
+
+  /**
+   * Height over a member's own greatest height, some hours after that, of the members followed so
+   * far; never if they are fewer than half.
    */
   Distribution partOfTop(double hoursAfterPeak) {
-    return distribution(each(member -> partOfTop(member, member.peak() + hoursAfterPeak)));
+    double[] parts = each(member -> partOfTop(member, member.peak() + hoursAfterPeak));
+    if (distribution(parts).reached() < 0.5) {
+      return Distribution.NEVER;
+    }
+    double[] followed = weights.clone();
+    for (int m = 0; m < parts.length; m++) {
+      followed[m] = Double.isInfinite(parts[m]) ? 0 : followed[m];
+    }
+    return Distribution.of(parts, followed);
   }
 
   private double partOfTop(MemberSummary member, double hours) {

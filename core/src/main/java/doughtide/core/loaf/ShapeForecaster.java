@@ -161,7 +161,20 @@ public final class ShapeForecaster {
         rises[known++] = curve.riseAt(hours[i]).percent();
       }
     }
-    return new Point(TimeWindow.of(hours), range(Arrays.copyOf(rises, known)));
+    TimeWindow window = TimeWindow.of(hours);
+    return new Point(window, onLikelyLine(range(Arrays.copyOf(rises, known)), window));
+  }
+
+  /** The likely rise is the one that the likely jar shows at the likely hour. */
+  private ShapeForecast.RiseRange onLikelyLine(ShapeForecast.RiseRange rises, TimeWindow hours) {
+    if (rises.likely().isEmpty() || hours.likely().isEmpty()) {
+      return rises;
+    }
+    double likely = bulk.likelyPercentAt(Math.min(hours.likely().getAsDouble(), bulk.hours()));
+    double low = Math.min(rises.low().orElse(likely), likely);
+    double high = Math.max(rises.high().orElse(likely), likely);
+    return new ShapeForecast.RiseRange(
+        OptionalDouble.of(low), OptionalDouble.of(likely), OptionalDouble.of(high));
   }
 
   private ShapeForecast solved(RiseCurve likelyBulk, double from, List<Warning> warnings) {

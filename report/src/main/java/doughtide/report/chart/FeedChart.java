@@ -1,6 +1,7 @@
 package doughtide.report.chart;
 
 import doughtide.core.feeding.FeedingForecast;
+import doughtide.core.forecast.LikelyLine;
 import doughtide.core.forecast.RiseForecast.BandPoint;
 import doughtide.core.forecast.TemperatureWarnings;
 import doughtide.core.forecast.TimeWindow;
@@ -42,15 +43,16 @@ public final class FeedChart {
       FeedingForecast forecast,
       Optional<ZonedDateTime> fedAt,
       Words words) {
-    List<BandPoint> band = ForecastChart.band(forecast.rise());
-    if (band.isEmpty()) {
+    if (!forecast.rise().isPossible()) {
       InputException why = TemperatureWarnings.refusal(forecast.warnings().get(0));
       throw why.inWords("there is nothing to draw: " + why.getMessage());
     }
+    LikelyLine line = LikelyLine.of(forecast.rise());
+    List<BandPoint> band = ForecastChart.band(forecast.rise(), line.endHours());
     double end = end(forecast);
     double[] x = band.stream().mapToDouble(BandPoint::hours).filter(h -> h <= end).toArray();
     double[] early = heights(band, x.length, BandPoint::riseEarlyPercent);
-    double[] likely = heights(band, x.length, BandPoint::riseLikelyPercent);
+    double[] likely = Arrays.stream(x).map(at -> 1 + line.percentAt(at) / 100).toArray();
     double[] late = heights(band, x.length, BandPoint::riseLatePercent);
     double top = top(early);
     ChartPicture picture =

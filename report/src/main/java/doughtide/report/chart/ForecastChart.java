@@ -1,5 +1,6 @@
 package doughtide.report.chart;
 
+import doughtide.core.forecast.LikelyLine;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecast.BandPoint;
 import doughtide.core.forecast.TimeWindow;
@@ -32,7 +33,9 @@ public final class ForecastChart {
   private ForecastChart() {}
 
   static RiseChartData of(RiseForecast forecast, double... marks) {
-    List<BandPoint> band = band(forecast);
+    LikelyLine line = LikelyLine.of(forecast);
+    List<BandPoint> band = band(forecast, line.endHours());
+    double[] hours = column(band, BandPoint::hours);
     List<PassingPoint> passing = new ArrayList<>();
     for (double percent : marks) {
       TimeWindow when = forecast.hoursToRise(Rise.ofPercent(percent));
@@ -41,9 +44,9 @@ public final class ForecastChart {
     return new RiseChartData(
         "",
         List.of(),
-        column(band, BandPoint::hours),
+        hours,
         Series.smooth(column(band, BandPoint::riseEarlyPercent)),
-        Series.smooth(column(band, BandPoint::riseLikelyPercent)),
+        Arrays.stream(hours).map(line::percentAt).toArray(),
         Series.smooth(column(band, BandPoint::riseLatePercent)),
         passing,
         Optional.empty(),
@@ -53,10 +56,12 @@ public final class ForecastChart {
         List.of());
   }
 
-  /** Of a forecast over its whole time. */
-  static List<BandPoint> band(RiseForecast forecast) {
+  /** Of a forecast as far as its likely line is known. */
+  static List<BandPoint> band(RiseForecast forecast, double end) {
     int points = (int) Math.ceil(forecast.hours() / BAND_STEP_HOURS) + 1;
-    return forecast.band(Math.max(POINTS, Math.min(MOST_POINTS, points)));
+    return forecast.band(Math.max(POINTS, Math.min(MOST_POINTS, points))).stream()
+        .filter(point -> point.hours() <= end)
+        .toList();
   }
 
   private static double[] column(List<BandPoint> band, ToDoubleFunction<BandPoint> value) {
