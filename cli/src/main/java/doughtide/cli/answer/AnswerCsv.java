@@ -64,7 +64,7 @@ final class AnswerCsv implements Fields {
         quantity.value().fields(quantity.key(), this);
       } else if (item instanceof Section inner && inner.key().isEmpty()) {
         add(inner);
-      } else if (item instanceof Item.Texts texts) {
+      } else if (item instanceof Item.Texts texts && !texts.key().isEmpty()) {
         text(texts.key(), String.join("; ", texts.texts()));
       }
     }

@@ -33,7 +33,7 @@ final class AnswerJson implements Fields {
       section(section);
     } else if (item instanceof Listing listing) {
       listing(listing);
-    } else if (item instanceof Item.Texts texts) {
+    } else if (item instanceof Item.Texts texts && !texts.key().isEmpty()) {
       json.name(texts.key()).beginArray();
       texts.texts().forEach(json::value);
       json.endArray();

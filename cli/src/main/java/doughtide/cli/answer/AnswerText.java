@@ -100,7 +100,11 @@ final class AnswerText {
 
   private static boolean hasWindow(Section row) {
     return row.items().stream()
-        .anyMatch(item -> item instanceof Item.Quantity q && q.value() instanceof Value.Window);
+        .anyMatch(
+            item ->
+                item instanceof Item.Quantity q
+                    && q.value() instanceof Value.Window
+                    && !q.label().isEmpty());
   }
 
   private static void add(Item item, List<Line> lines) {

@@ -28,7 +28,7 @@ public sealed interface Item
   /**
    * Sentences for people and other programs.
    *
-   * @param key of the array
+   * @param key of the array; empty if they are for people only
    * @param lead before each on a page, such as {@code Caution:}; empty if they are not shown
    */
   record Texts(String key, String lead, List<String> texts) implements Item {

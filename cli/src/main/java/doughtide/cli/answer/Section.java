@@ -208,7 +208,7 @@ public record Section(String key, String heading, List<Item> items) implements I
   }
 
   /** A constant's name as data: lower case, with dashes. */
-  static String name(Enum<?> constant) {
+  public static String name(Enum<?> constant) {
     return constant.name().toLowerCase(Locale.ROOT).replace('_', '-');
   }
 }

@@ -1,8 +1,8 @@
 package doughtide.cli.command;
 
+import doughtide.cli.answer.Answer;
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.CommandSpec;
-import doughtide.cli.file.FileProblem;
 import doughtide.cli.file.OutputFile;
 import doughtide.cli.options.OutputOptions;
 import doughtide.cli.session.Session;
@@ -133,11 +133,7 @@ public final class FlourCommand implements Command {
             .withRest(arguments.hours(FlourOptions.BOWL_REST).orElse(0.5) * 60);
     OutputOptions.Format format = OutputOptions.format(arguments);
     arguments.refuseUnasked("flour plan");
-    if (format == OutputOptions.Format.JSON) {
-      FlourJson.plan(record, plan, session.out());
-    } else {
-      FlourPage.plan(record, plan).forEach(session.out()::println);
-    }
+    print(FlourSections.plan(record, plan), format, session);
   }
 
   private static void read(String name, Arguments arguments, Session session) {
@@ -151,11 +147,17 @@ public final class FlourCommand implements Command {
     OutputOptions.Format format = OutputOptions.format(arguments);
     arguments.refuseUnasked("flour read");
     chart.ifPresent(file -> draw(record, fit, file));
-    if (format == OutputOptions.Format.JSON) {
-      FlourJson.read(record, fit, experience, session.out());
-    } else {
-      FlourPage.read(record, fit, experience).forEach(session.out()::println);
+    print(FlourSections.read(record, fit, experience), format, session);
+    if (format == OutputOptions.Format.TEXT) {
       OutputOptions.sayChart(chart, session.out());
+    }
+  }
+
+  private static void print(Answer answer, OutputOptions.Format format, Session session) {
+    if (format == OutputOptions.Format.JSON) {
+      answer.json(session.out());
+    } else {
+      answer.text(session.out());
     }
   }
 
@@ -199,12 +201,8 @@ public final class FlourCommand implements Command {
             .orElse(graded);
     arguments.refuseUnasked("flour save");
     file.write(FlourDocument.text(record));
-    if (format == OutputOptions.Format.JSON) {
-      FlourJson.saved(record, file.shown(), session.out());
-    } else {
-      session.out().println("Saved in " + FileProblem.quoted(file.shown()) + ":");
-      session.out().print(FlourDocument.text(record));
-    }
+    List<String> lines = FlourDocument.text(record).lines().toList();
+    print(FlourSections.saved(record, file.shown(), lines), format, session);
   }
 
   private static void refusePlanning(Arguments arguments, String action) {

@@ -1,11 +1,10 @@
 package doughtide.cli.command;
 
 import doughtide.cli.Main;
-import doughtide.cli.answer.TextPage;
+import doughtide.cli.answer.Answer;
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.CommandSpec;
 import doughtide.cli.args.OptionSpec;
-import doughtide.cli.args.Words;
 import doughtide.cli.file.FileNames;
 import doughtide.cli.file.FileProblem;
 import doughtide.cli.file.OutputFile;
@@ -16,13 +15,9 @@ import doughtide.cli.session.Environment;
 import doughtide.cli.session.Session;
 import doughtide.core.learning.Bake;
 import doughtide.core.learning.Learned;
-import doughtide.core.learning.LearnedParameter;
 import doughtide.core.learning.Learner;
-import doughtide.core.learning.Misfit;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Rise;
-import doughtide.report.words.Advice;
-import doughtide.report.words.LearnedWords;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -30,7 +25,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
-import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Learns a baker and starter from a folder of readings. */
@@ -79,13 +73,13 @@ public final class LearnCommand implements Command {
     if (save.isPresent()) {
       StarterFile.write(learned.starter(Main.version()), save.get());
     }
+    Answer answer = LearnSections.of(learned, files, windows, HALF);
     if (format == OutputOptions.Format.JSON) {
-      LearnJson.write(learned, files, windows, HALF, session.out());
+      answer.json(session.out());
       return;
     }
-    TextPage page = page(learned, files, windows);
-    save.ifPresent(file -> page.gap().line("Saved in " + FileProblem.quoted(file.shown())));
-    page.lines().forEach(session.out()::println);
+    answer.text(session.out());
+    save.ifPresent(file -> session.out().println("\nSaved in " + FileProblem.quoted(file.shown())));
   }
 
   /** The files of readings in a folder, in order of their names. */
@@ -122,131 +116,7 @@ public final class LearnCommand implements Command {
     }
   }
 
-  private static TextPage page(
-      Learned learned, List<ReadingsFile> files, Learned.Narrowing windows) {
-    TextPage page = new TextPage();
-    page.line("Read");
-    for (ReadingsFile file : files) {
-      page.sentence("  " + described(file), 4);
-    }
-    page.gap();
-    page.sentence(
-        "Learned from "
-            + counted(learned.bakes(), "bake")
-            + " and "
-            + counted(learned.readings(), "reading")
-            + ". Eight in ten of your next doughs lie in the range given.");
-    page.gap();
-    parameters(page, learned.parameters());
-    page.gap();
-    misfits(page, learned);
-    narrowing(page, windows, files.get(files.size() - 1).bake());
-    return page;
-  }
-
-  private static String described(ReadingsFile file) {
-    Bake bake = file.bake();
-    String thinned =
-        bake.readings().size() < file.given()
-            ? " (as " + bake.readings().size() + " means over a quarter of an hour)"
-            : "";
-    return bake.name()
-        + ": "
-        + counted(file.given(), "reading")
-        + thinned
-        + file.leftOutWords()
-        + file.assumed().map(words -> "; assumed: " + words).orElse("");
-  }
-
   public static String counted(long count, String thing) {
     return count + " " + thing + (count == 1 ? "" : "s");
-  }
-
-  private static void parameters(TextPage page, List<LearnedParameter> parameters) {
-    List<List<String>> rows = new ArrayList<>();
-    rows.add(List.of("", "before", "after"));
-    for (LearnedParameter each : parameters) {
-      LearnedWords words = LearnedWords.english(each);
-      rows.add(
-          List.of(words.name() + ", " + words.unit(), range(each.before()), range(each.after())));
-    }
-    page.table(rows).gap();
-    List<List<String>> meanings = new ArrayList<>();
-    for (LearnedParameter each : parameters) {
-      LearnedWords words = LearnedWords.english(each);
-      meanings.add(List.of(words.name(), words.meaning()));
-    }
-    page.line("In words").table(meanings);
-  }
-
-  private static String range(LearnedParameter.Range range) {
-    int decimals = range.high() - range.low() < 0.1 ? 3 : 2;
-    return fixed(range.middle(), decimals)
-        + " ("
-        + fixed(range.low(), decimals)
-        + " to "
-        + fixed(range.high(), decimals)
-        + ")";
-  }
-
-  /** With all decimals, so that the column is even; no minus before 0. */
-  private static String fixed(double value, int decimals) {
-    String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
-    return text.matches("-0\\.0+") ? text.substring(1) : text;
-  }
-
-  private static void misfits(TextPage page, Learned learned) {
-    if (learned.bakes() < 2) {
-      return;
-    }
-    if (learned.misfits().isEmpty()) {
-      page.line("All bakes fit each other.");
-    }
-    for (Misfit misfit : learned.misfits()) {
-      page.sentence("Does not fit the others: " + misfit.bake(), 2);
-      page.sentence(
-          "  likeliest reason: " + Advice.english(misfit.reason()).text() + amount(misfit), 4);
-      if (!misfit.alsoPossible().isEmpty()) {
-        page.sentence(
-            "  nearly as likely: "
-                + misfit.alsoPossible().stream()
-                    .map(reason -> Advice.english(reason).text())
-                    .collect(Collectors.joining("; ")),
-            4);
-      }
-      page.sentence("  what helps: " + Advice.english(misfit.reason()).remedy(), 4);
-    }
-    page.gap();
-  }
-
-  private static String amount(Misfit misfit) {
-    String size = Words.rounded(Math.abs(misfit.amount()), 0);
-    String warmer = misfit.amount() > 0 ? "warmer" : "colder";
-    return switch (misfit.reason()) {
-      case TEMPERATURE_OFF -> " (it was about " + size + " °C " + warmer + " than noted)";
-      case STARTER_PAST_RIPE, STARTER_LIVELIER -> " (about " + size + " % of its usual vigour)";
-      case START_HEIGHT_WRONG ->
-          " (heights read about "
-              + size
-              + " % "
-              + (misfit.amount() > 0 ? "too high" : "too low")
-              + ")";
-      case UNEXPLAINED -> "";
-    };
-  }
-
-  private static void narrowing(TextPage page, Learned.Narrowing windows, Bake last) {
-    page.sentence("Hours from mixing to 50 % rise, for a dough like '" + last.name() + "'");
-    page.line("  before   " + RiseWords.window(windows.before()));
-    page.line("  learned  " + RiseWords.window(windows.after()));
-    windows
-        .share()
-        .ifPresent(
-            share ->
-                page.line(
-                    "  the window is "
-                        + Words.rounded(Math.abs(share) * 100, 0)
-                        + " % "
-                        + (share >= 0 ? "narrower" : "wider")));
   }
 }

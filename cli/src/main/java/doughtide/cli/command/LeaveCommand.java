@@ -1,5 +1,6 @@
 package doughtide.cli.command;
 
+import doughtide.cli.answer.Answer;
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.CommandSpec;
@@ -128,10 +129,11 @@ public final class LeaveCommand implements Command {
     if (options.isEmpty()) {
       throw new InputException(nothing(rising.bulk()));
     }
+    Answer answer = LeaveSections.of(rising.words(), options, clock, now);
     if (format == OutputOptions.Format.JSON) {
-      LeavePage.json(options, clock, now, session.out());
+      answer.json(session.out());
     } else {
-      LeavePage.text(rising.words(), options, clock, now).forEach(session.out()::println);
+      answer.text(session.out());
     }
   }
 
@@ -153,7 +155,7 @@ public final class LeaveCommand implements Command {
     RiseForecast bulk = forecaster.forecast(dough.formula(), temperature.dough(), RUN_HOURS);
     List<String> words =
         temperature.vessel().isPresent() || arguments.has(TemperatureOptions.TEMPS)
-            ? List.of("Dough: " + temperature.words() + ".")
+            ? List.of(temperature.words())
             : List.of();
     return new Rising(clock, bulk, OptionalDouble.empty(), words);
   }
@@ -189,10 +191,10 @@ public final class LeaveCommand implements Command {
         bulk,
         last,
         List.of(
-            "With "
+            "with "
                 + LearnCommand.counted(dough.file().given(), "reading")
                 + dough.file().leftOutWords()
-                + "; the dough is taken to keep its last temperature."));
+                + "; it is taken to keep its last temperature"));
   }
 
   private static double now(

@@ -51,25 +51,6 @@ public final class Narrowing {
     }
   }
 
-  /** The largest two in words, under a heading; nothing if there are none. */
-  public static List<String> lines(List<RiseAnswer.Widening> widens) {
-    List<RiseAnswer.Widening> most =
-        widens.stream().limit(MOST).filter(each -> each.share() > 0).toList();
-    List<String> lines = new ArrayList<>();
-    if (!most.isEmpty()) {
-      lines.add(heading(most.get(0)));
-    }
-    for (RiseAnswer.Widening each : most) {
-      lines.addAll(
-          doughtide.cli.text.Paragraph.lines(
-              Unit.SHARE.text(each.share()) + "  ",
-              Advice.english(each.unknown()).text()
-                  + ": "
-                  + Advice.english(each.unknown()).remedy()));
-    }
-    return lines;
-  }
-
   private static String heading(RiseAnswer.Widening widest) {
     return "What would narrow the window (share of the spread of the time to "
         + Words.percent(widest.at().percent())

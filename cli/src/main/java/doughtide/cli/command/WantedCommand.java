@@ -12,9 +12,6 @@ import doughtide.cli.session.Session;
 /** The questions turned round: which starter share, which dough temperature, when to mix. */
 public final class WantedCommand implements Command {
 
-  /** What to be careful with. */
-  public static final String CAUTION = "Caution: raw flour and raw dough are not for eating.";
-
   @Override
   public CommandSpec spec() {
     return CommandSpec.named(
@@ -53,7 +50,7 @@ public final class WantedCommand implements Command {
         .note(
             "Answers from 0.5 to 60 % starter and from 14 to 28 °C. Leave out what you ask for:"
                 + " of time, starter and dough temperature two are given.")
-        .note(CAUTION)
+        .note("Caution: " + RiseCommand.CAUTION)
         .build();
   }
 
@@ -64,9 +61,9 @@ public final class WantedCommand implements Command {
     WantedAnswer answer =
         WantedAnswer.of(options, StarterOptions.forecaster(arguments, session.environment()));
     switch (format) {
-      case TEXT -> WantedPage.of(answer).forEach(session.out()::println);
-      case JSON -> WantedJson.write(answer, session.out());
-      case CSV -> WantedCsv.write(answer, session.out());
+      case TEXT -> WantedSections.of(answer).text(session.out());
+      case JSON -> WantedSections.of(answer).json(session.out());
+      case CSV -> WantedSections.of(answer).csv(session.out());
     }
   }
 }

@@ -74,7 +74,7 @@ class LearnCommandTest {
     DemoReadings.learnedIn(folder);
     String json = run("learn", "quayside-bakes", "--format", "json").out();
     assertThat(json)
-        .contains("\"schema\": \"doughtide/learn/1\"", "\"linesLeftOut\": 0")
+        .contains("\"schema\": \"doughtide/learn/2\"", "\"linesLeftOut\": 0")
         .contains("{\"bake\": \"2026-02-07\", \"reason\": \"temperature-off\"")
         .contains("\"doughWarmerKelvin\"", "\"narrowerShare\"");
     assertThat(run("learn", "quayside-bakes", "--format", "csv").refusal())

@@ -145,7 +145,8 @@ class WantedCommandTest {
 
     assertThat(run.out().lines().toList()).hasSize(4);
     assertThat(run.out())
-        .startsWith("doughs_in_time,dough_celsius,reach,hours_early,hours_likely,hours_late\n")
+        .startsWith(
+            "doughs_in_time,dough_celsius,reach,hours_early,hours_likely,hours_late,reached_share\n")
         .contains("\nnine-in-ten,", ",on-time,");
   }
 

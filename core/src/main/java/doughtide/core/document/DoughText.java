@@ -100,8 +100,7 @@ public final class DoughText {
     boolean record = has(values, FLOUR_FILE);
     List<String> assumed = new ArrayList<>();
     addUnless(has(values, STARTER) || has(values, PREFERMENTED), STARTER, assumed);
-    addUnless(
-        record || has(values, HYDRATION) || has(values, DOUGH_YIELD), HYDRATION, assumed);
+    addUnless(record || has(values, HYDRATION) || has(values, DOUGH_YIELD), HYDRATION, assumed);
     addUnless(record || has(values, FLOUR), FLOUR, assumed);
     addUnless(has(values, SALT), SALT, assumed);
     return assumed;

@@ -1,0 +1,215 @@
+package doughtide.cli.command;
+
+import doughtide.cli.answer.Answer;
+import doughtide.cli.answer.Listing;
+import doughtide.cli.answer.Section;
+import doughtide.cli.answer.Timeline;
+import doughtide.cli.answer.Unit;
+import doughtide.cli.answer.Value;
+import doughtide.cli.args.Words;
+import doughtide.cli.file.ReadingsFile;
+import doughtide.core.learning.Bake;
+import doughtide.core.learning.Learned;
+import doughtide.core.learning.LearnedParameter;
+import doughtide.core.learning.Misfit;
+import doughtide.core.quantity.Rise;
+import doughtide.report.words.Advice;
+import doughtide.report.words.LearnedWords;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+
+/** What was learned, as an answer. */
+public final class LearnSections {
+
+  private static final int VERSION = 2;
+  private static final Timeline TIMELINE = Timeline.sinceMixing(Optional.empty());
+
+  private final Learned learned;
+  private final List<ReadingsFile> files;
+  private final Learned.Narrowing windows;
+  private final Rise rise;
+  private final Section.Builder body = Section.loose(TIMELINE);
+
+  private LearnSections(
+      Learned learned, List<ReadingsFile> files, Learned.Narrowing windows, Rise rise) {
+    this.learned = learned;
+    this.files = files;
+    this.windows = windows;
+    this.rise = rise;
+  }
+
+  /**
+   * The answer.
+   *
+   * @param files the bakes read
+   * @param windows the hours to a rise for a dough like the last bake
+   * @param rise that rise
+   */
+  public static Answer of(
+      Learned learned, List<ReadingsFile> files, Learned.Narrowing windows, Rise rise) {
+    LearnSections sections = new LearnSections(learned, files, windows, rise);
+    sections.narrowing();
+    sections.misfits();
+    sections.parameters();
+    sections.bakes();
+    return Answer.of("learn", VERSION, sections.headline(), sections.body);
+  }
+
+  private String headline() {
+    OptionalDouble share = windows.share();
+    return "Learned from "
+        + LearnCommand.counted(learned.bakes(), "bake")
+        + " and "
+        + LearnCommand.counted(learned.readings(), "reading")
+        + ". "
+        + (share.isPresent()
+            ? "The window of a dough like the last is "
+                + Unit.SHARE.text(Math.abs(share.getAsDouble()))
+                + (share.getAsDouble() >= 0 ? " narrower." : " wider.")
+            : "");
+  }
+
+  private void narrowing() {
+    Bake last = files.get(files.size() - 1).bake();
+    body.section(
+            "likeTheLastBake",
+            "Hours to "
+                + Words.percent(rise.percent())
+                + " rise, for a dough like '"
+                + last.name()
+                + "'")
+        .number("risePercent", "", rise.percent(), Unit.PERCENT)
+        .window("before", "before", windows.before())
+        .window("after", "learned", windows.after())
+        .number("narrowerShare", "", windows.share(), Unit.SHARE);
+  }
+
+  private void misfits() {
+    Listing.Builder misfits = body.listing("misfits", "");
+    learned.misfits().forEach(misfit -> data(misfits.row(), misfit));
+    if (learned.bakes() > 1 && learned.misfits().isEmpty()) {
+      body.paragraph().say("All bakes fit each other.");
+    }
+    learned.misfits().forEach(misfit -> page(body.paragraph(), misfit));
+  }
+
+  private static void data(Section.Builder row, Misfit misfit) {
+    row.word("bake", "", misfit.bake()).word("reason", "", misfit.reason(), "");
+    switch (misfit.reason()) {
+      case TEMPERATURE_OFF -> row.number("doughWarmerKelvin", "", misfit.amount(), Unit.KELVIN);
+      case STARTER_PAST_RIPE, STARTER_LIVELIER ->
+          row.number("vigourPercentOfUsual", "", misfit.amount(), Unit.PERCENT);
+      case START_HEIGHT_WRONG ->
+          row.number("heightsTooHighPercent", "", misfit.amount(), Unit.PERCENT);
+      case UNEXPLAINED -> row.number("amount", "", OptionalDouble.empty(), Unit.NONE);
+    }
+    Advice advice = Advice.english(misfit.reason());
+    row.word("text", "", advice.text())
+        .word("remedy", "", advice.remedy())
+        .texts("alsoPossible", "", misfit.alsoPossible().stream().map(Section::name).toList());
+  }
+
+  private static void page(Section.Builder to, Misfit misfit) {
+    Advice advice = Advice.english(misfit.reason());
+    to.say("Does not fit the others: " + misfit.bake(), 2)
+        .say("  likeliest reason: " + advice.text() + amount(misfit), 4);
+    if (!misfit.alsoPossible().isEmpty()) {
+      String others =
+          misfit.alsoPossible().stream()
+              .map(reason -> Advice.english(reason).text())
+              .collect(Collectors.joining("; "));
+      to.say("  nearly as likely: " + others, 4);
+    }
+    to.say("  what helps: " + advice.remedy(), 4);
+  }
+
+  private static String amount(Misfit misfit) {
+    String size = Words.rounded(Math.abs(misfit.amount()), 0);
+    boolean more = misfit.amount() > 0;
+    return switch (misfit.reason()) {
+      case TEMPERATURE_OFF ->
+          " (it was about " + size + " °C " + (more ? "warmer" : "colder") + " than noted)";
+      case STARTER_PAST_RIPE, STARTER_LIVELIER -> " (about " + size + " % of its usual vigour)";
+      case START_HEIGHT_WRONG ->
+          " (heights read about " + size + " % " + (more ? "too high" : "too low") + ")";
+      case UNEXPLAINED -> "";
+    };
+  }
+
+  private void parameters() {
+    Listing.Builder rows =
+        body.listing(
+            "parameters", "What is believed: eight in ten of your next doughs lie in the range");
+    Section.Builder words = body.section("", "In words");
+    for (LearnedParameter each : learned.parameters()) {
+      LearnedWords named = LearnedWords.english(each);
+      Section.Builder row = rows.row();
+      row.word("name", "", named.name())
+          .word("unit", "", named.unit())
+          .say("parameter", named.name() + ", " + named.unit());
+      range(row.section("before", ""), each.before());
+      range(row.section("after", ""), each.after());
+      row.say("before", words(each.before()))
+          .say("after", words(each.after()))
+          .word("meaning", "", named.meaning());
+      words.say(named.name(), named.meaning());
+    }
+  }
+
+  private static void range(Section.Builder to, LearnedParameter.Range range) {
+    to.quantity(
+        Section.HERE,
+        "",
+        new Value.Range(
+            OptionalDouble.of(range.low()),
+            OptionalDouble.of(range.middle()),
+            OptionalDouble.of(range.high()),
+            Unit.NONE));
+  }
+
+  private static String words(LearnedParameter.Range range) {
+    int decimals = range.high() - range.low() < 0.1 ? 3 : 2;
+    return fixed(range.middle(), decimals)
+        + " ("
+        + fixed(range.low(), decimals)
+        + " to "
+        + fixed(range.high(), decimals)
+        + ")";
+  }
+
+  /** With all decimals, so that the column is even; no minus before 0. */
+  private static String fixed(double value, int decimals) {
+    String text = String.format(Locale.ROOT, "%." + decimals + "f", value);
+    return text.matches("-0\\.0+") ? text.substring(1) : text;
+  }
+
+  private void bakes() {
+    Listing.Builder bakes = body.listing("bakes", "");
+    Section.Builder page = body.section("", "Read");
+    for (ReadingsFile file : files) {
+      bakes
+          .row()
+          .word("bake", "", file.bake().name())
+          .number("readings", "", file.given(), Unit.COUNT)
+          .number("linesLeftOut", "", file.leftOut(), Unit.COUNT);
+      page.say("  " + described(file), 4);
+    }
+  }
+
+  private static String described(ReadingsFile file) {
+    Bake bake = file.bake();
+    String thinned =
+        bake.readings().size() < file.given()
+            ? " (as " + bake.readings().size() + " means over a quarter of an hour)"
+            : "";
+    return bake.name()
+        + ": "
+        + LearnCommand.counted(file.given(), "reading")
+        + thinned
+        + file.leftOutWords()
+        + file.assumed().map(words -> "; assumed: " + words).orElse("");
+  }
+}
