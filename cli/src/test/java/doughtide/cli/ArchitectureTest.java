@@ -160,7 +160,16 @@ class ArchitectureTest {
 
   @ArchTest
   static final ArchRule loafUses =
-      coreRoom("loaf", "quantity", "dough", "kinetics", "gas", "thermal", "rise", "forecast");
+      coreRoom(
+          "loaf",
+          "quantity",
+          "dough",
+          "kinetics",
+          "gas",
+          "thermal",
+          "rise",
+          "forecast",
+          "flourtrial");
 
   @ArchTest
   static final ArchRule dayUses =

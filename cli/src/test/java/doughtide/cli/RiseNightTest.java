@@ -44,6 +44,7 @@ class RiseNightTest {
             "rises",
             "pastBest",
             "curve",
+            "strength",
             "shape",
             "cold",
             "warnings",
@@ -131,8 +132,7 @@ class RiseNightTest {
     return Stream.of(
         arguments("--dough-temp 15C --cold 16C --hold 12h", "is not colder than the dough"),
         arguments("--dough-temp 25C --cold -18C --hold 12h", "the dough freezes"),
-        arguments(
-            "--dough-temp 41C --cold 4C --hold 12h", "outside the growth of sourdough yeast"));
+        arguments("--dough-temp 41C --cold 4C --hold 12h", "from 36 °C no hours are given"));
   }
 
   @Test

@@ -9,16 +9,16 @@ import doughtide.core.day.ProofKind;
 import doughtide.core.day.StepMargin;
 import doughtide.core.feeding.FeedAmounts;
 import doughtide.core.loaf.StrengthPlan;
-import doughtide.core.thermal.Warming;
+import doughtide.core.thermal.Mixing;
 import doughtide.core.thermal.WaterAnswer;
+import doughtide.report.words.StrengthWords;
+import doughtide.report.words.WaterWords;
 import java.util.Optional;
 
 /** A plan in words. */
 public final class BakeDayWords {
 
   /** What mixing by hand adds (starting value). */
-  private static final Warming BY_HAND = Warming.ofCelsiusDegrees(1);
-
   private BakeDayWords() {}
 
   /** What a step needs beside its name. */
@@ -52,7 +52,7 @@ public final class BakeDayWords {
   }
 
   public static WaterAnswer waterAnswer(BakePlan plan) {
-    return plan.water(BY_HAND);
+    return plan.water(Mixing.BY_HAND);
   }
 
   private static String water(BakePlan plan) {
@@ -89,11 +89,8 @@ public final class BakeDayWords {
   public static String strength(BakePlan plan) {
     StrengthPlan strength = plan.strength();
     return "Strength: "
-        + strength.folds()
-        + " folds, "
-        + strength.reason()
-        + (strength.folds() > 0 ? "; " + StrengthPlan.WINDOWPANE : "")
-        + ".";
+        + String.join(
+            " ", StrengthWords.english().sentences(strength, strength, plan.dough().hydration()));
   }
 
   /** Why there is no plan, and the smallest change that makes one. */
@@ -135,6 +132,6 @@ public final class BakeDayWords {
 
   /** Warnings about the water. */
   public static Optional<String> waterWarning(BakePlan plan) {
-    return waterAnswer(plan).warnings().stream().findFirst();
+    return WaterWords.english().cautions(waterAnswer(plan)).stream().findFirst();
   }
 }

@@ -12,7 +12,9 @@ import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.loaf.SampleJar;
 import doughtide.core.loaf.ShapeForecast;
+import doughtide.core.loaf.StrengthPlan;
 import doughtide.core.quantity.Temperature;
+import doughtide.report.words.StrengthWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -43,6 +45,7 @@ public final class RiseSections {
     sections.rises(body);
     body.later(sections::curve);
     sections.warmth(body);
+    sections.folds(body);
     found.proof().ifPresent(loaf -> sections.loaf(loaf, body));
     found.temperature().jar().ifPresent(jar -> sections.jar(jar.mass().grams(), body));
     body.warnings(found.warnings());
@@ -142,6 +145,30 @@ public final class RiseSections {
             Unit.PERCENT)
         .number("pH", "", point.ph(), Unit.PH);
     found.clock().ifPresent(clock -> row.at("clock", "", point.hours(), clock));
+  }
+
+  /** How the dough gets its strength in the hours that it leaves. */
+  private void folds(Section.Builder body) {
+    if (!found.isPossible()) {
+      return;
+    }
+    OptionalDouble end = maybe(found.proof(), loaf -> loaf.shape().hours().likely());
+    StrengthPlan wanted = StrengthPlan.of(found.dough().formula());
+    StrengthPlan plan = wanted.during(found.forecast(), end);
+    Section.Builder strength = body.section("strength", "Folds");
+    strength
+        .number("folds", "", plan.folds(), Unit.COUNT)
+        .number("pointsBelowLimit", "", wanted.pointsBelowLimit(), Unit.NONE);
+    Listing.Builder steps = strength.listing("steps", "");
+    for (StrengthPlan.Fold fold : plan.steps()) {
+      steps
+          .row()
+          .word("kind", "fold", fold.kind(), StrengthWords.english().kind(fold))
+          .moment("hours", "after", OptionalDouble.of(fold.hours()));
+    }
+    List<String> said =
+        StrengthWords.english().sentences(wanted, plan, found.dough().formula().hydration());
+    strength.say(String.join(" ", said));
   }
 
   /** The dough's own temperature, where it changes. */

@@ -1,7 +1,9 @@
 package doughtide.cli.command;
 
+import doughtide.cli.answer.Answer;
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.CommandSpec;
+import doughtide.cli.args.OptionSpec;
 import doughtide.cli.options.MixerOptions;
 import doughtide.cli.options.OutputOptions;
 import doughtide.cli.options.WaterOptions;
@@ -15,6 +17,8 @@ import java.util.Optional;
 /** The temperature of the water, of the dough it gives, and what mixing did. */
 public final class WaterCommand implements Command {
 
+  private static final String RULES = "rules";
+
   public static final List<String> CAUTIONS =
       List.of(
           "Water above 45 °C kills the starter where they meet, and hotter water scalds.",
@@ -26,6 +30,9 @@ public final class WaterCommand implements Command {
         CommandSpec.named("water", "how warm the water must be for a wanted dough temperature")
             .options(WaterOptions.specs())
             .options(MixerOptions.specs())
+            .options(
+                OptionSpec.flag(
+                    RULES, "Also the trade's rules, and why they differ from the balance of heat."))
             .options(OutputOptions.formatWithoutCsv())
             .example(
                 "Water for a dough of 26 °C",
@@ -56,9 +63,9 @@ public final class WaterCommand implements Command {
             .example("Which dough this water gives", "--pour", "30C", "--room", "70F")
             .example("What mixing did", "--pour", "30C", "--got", "25.5C", "--room", "21C")
             .note(
-                "The balance of heat weighs what is mixed. Beside it stands the trade's rule: wanted"
-                    + " temperature times the number of factors, less the factors known; it need not"
-                    + " agree.");
+                "The answer is a balance of heat, which weighs what is mixed. The trade's rule that"
+                    + " --rules shows beside it, wanted temperature times the number of factors"
+                    + " less the factors known, counts all as equally heavy.");
     CAUTIONS.forEach(spec::note);
     return spec.build();
   }
@@ -93,10 +100,11 @@ public final class WaterCommand implements Command {
     if (answers.question() instanceof WaterAnswers.Mixed mixed) {
       kept = MixerOptions.keep(arguments, session.environment(), mixed.mixing());
     }
+    Answer answer = WaterSections.of(answers, arguments.has(RULES));
     if (format == OutputOptions.Format.JSON) {
-      WaterSections.of(answers).json(session.out());
+      answer.json(session.out());
     } else {
-      WaterSections.of(answers).text(session.out());
+      answer.text(session.out());
       kept.ifPresent(session.out()::println);
     }
   }

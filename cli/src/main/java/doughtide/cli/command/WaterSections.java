@@ -12,7 +12,9 @@ import doughtide.core.dough.Ingredients;
 import doughtide.core.thermal.BaseTemperature;
 import doughtide.core.thermal.FactorRule;
 import doughtide.core.thermal.Warming;
+import doughtide.core.thermal.WaterAnswer;
 import doughtide.core.thermal.WaterTerm;
+import doughtide.report.words.WaterWords;
 import java.util.Optional;
 
 /** The temperature of water as an answer. */
@@ -21,16 +23,27 @@ public final class WaterSections {
   private static final int VERSION = 2;
 
   private final WaterOptions options;
+  private final boolean rules;
   private final Section.Builder body = Section.loose(Timeline.sinceMixing(Optional.empty()));
 
-  private WaterSections(WaterOptions options) {
+  private WaterSections(WaterOptions options, boolean rules) {
     this.options = options;
+    this.rules = rules;
   }
 
-  public static Answer of(WaterAnswers answers) {
-    WaterSections sections = new WaterSections(answers.options());
+  /**
+   * The answer.
+   *
+   * @param rules whether a page shows the trade's rules, too; data always hold them
+   */
+  public static Answer of(WaterAnswers answers, boolean rules) {
+    WaterSections sections = new WaterSections(answers.options(), rules);
     String headline = sections.question(answers.question());
-    sections.understood(sections.body.section("", "Understood"));
+    Section.Builder understood = sections.body.section("", "Understood");
+    sections.understood(understood);
+    if (!(answers.question() instanceof WaterAnswers.Mixed)) {
+      understood.say("Mixing", sections.mixing());
+    }
     sections.body.cautions(WaterCommand.CAUTIONS);
     return Answer.of("water", VERSION, headline, sections.body);
   }
@@ -47,54 +60,96 @@ public final class WaterSections {
   private String water(WaterAnswers.Water water) {
     double celsius = water.answer().waterCelsius();
     body.number("doughCelsius", "", water.wanted().celsius(), Unit.CELSIUS)
+        .number("doughPlusMinusKelvin", "", options.balance().doughPlusMinusKelvin(), Unit.KELVIN)
         .number("mixingKelvin", "", options.warming().kelvin(), Unit.KELVIN)
+        .number("waterPlusMinusKelvin", "", water.answer().plusMinusKelvin(), Unit.KELVIN)
         .number("waterFahrenheit", "", water.answer().waterFahrenheit(), Unit.NONE);
-    Section.Builder table =
-        body.section("", "Water for a dough of " + Words.temperature(water.wanted()));
+    body.paragraph().texts("warnings", "! ", WaterWords.english().cautions(water.answer()));
+    unsure();
+    rule(water, celsius);
+    terms(water);
+    if (rules) {
+      conventions(water);
+    }
+    water
+        .answer()
+        .ice()
+        .ifPresent(
+            ice ->
+                body.section("ice", "")
+                    .number("tapGrams", "", ice.tapGrams(), Unit.GRAMS)
+                    .number("iceGrams", "", ice.iceGrams(), Unit.GRAMS));
+    return pour(water.answer())
+        + " for a dough of "
+        + Words.temperature(water.wanted())
+        + " mixed "
+        + options.mixing().how()
+        + ".";
+  }
+
+  private static String pour(WaterAnswer answer) {
+    String water =
+        "water of "
+            + Unit.CELSIUS.text(answer.waterCelsius())
+            + ", ± "
+            + Words.rounded(answer.plusMinusKelvin(), 1)
+            + " °C,";
+    return answer
+        .ice()
+        .map(
+            ice ->
+                "The tap is too warm. Pour "
+                    + Words.grams(ice.tapGrams())
+                    + " of tap water and "
+                    + Words.grams(ice.iceGrams())
+                    + " of ice, crushed, as "
+                    + water)
+        .orElse("Pour " + water);
+  }
+
+  /** What is not known, and what would make it known. */
+  private void unsure() {
+    String spread = Words.rounded(options.balance().doughPlusMinusKelvin(), 1);
+    body.paragraph()
+        .say(
+            "Eight such doughs in ten come out within "
+                + spread
+                + " °C of it. "
+                + (options.mixing().said() == WaterOptions.Said.NOTHING
+                    ? "Least is known of your hands, which may warm or cool a dough by 1 °C:"
+                        + " measure the dough once, and give it with --pour and --got."
+                    : "Thermometers, the moisture of the flour and the mixing time make the rest."));
+    if (!rules) {
+      body.paragraph().say("The trade's rules and why they differ: add --rules.");
+    }
+  }
+
+  /** The label, on a page that shows the rules. */
+  private String shown(String label) {
+    return rules ? label : "";
+  }
+
+  private void rule(WaterAnswers.Water water, double celsius) {
+    Section.Builder table = body.section("", shown("The balance of heat beside the rules"));
     String rule = "rule of " + options.factors().factors() + " factors, ";
-    table.number("waterCelsius", "balance of heat", celsius, Unit.CELSIUS);
+    table.number("waterCelsius", shown("balance of heat"), celsius, Unit.CELSIUS);
     table
         .section("rule", "")
         .number(
             "frictionOnceCelsius",
-            rule + "friction once",
+            shown(rule + "friction once"),
             water.frictionOnceCelsius(),
             Unit.CELSIUS)
         .number(
             "warmingFirstCelsius",
-            rule + "warming first",
+            shown(rule + "warming first"),
             water.warmingFirstCelsius(),
             Unit.CELSIUS)
         .number("frictionKelvin", "", options.friction().kelvin(), Unit.KELVIN)
         .number("warmingKelvin", "", options.warming().kelvin(), Unit.KELVIN);
-    if (options.starterFactor() == WaterOptions.StarterFactor.LEFT_OUT) {
+    if (rules && options.starterFactor() == WaterOptions.StarterFactor.LEFT_OUT) {
       table.say("base temperature of that", base(water));
     }
-    body.paragraph().texts("warnings", "! ", water.answer().warnings());
-    terms(water);
-    conventions(water);
-    String pour =
-        "Pour water of "
-            + Unit.CELSIUS.text(celsius)
-            + " for a dough of "
-            + Words.temperature(water.wanted())
-            + ".";
-    return water
-        .answer()
-        .ice()
-        .map(
-            ice -> {
-              body.section("ice", "")
-                  .number("tapGrams", "", ice.tapGrams(), Unit.GRAMS)
-                  .number("iceGrams", "", ice.iceGrams(), Unit.GRAMS);
-              return pour
-                  + " The tap is too warm. Pour "
-                  + Words.grams(ice.tapGrams())
-                  + " of tap water and "
-                  + Words.grams(ice.iceGrams())
-                  + " of ice, crushed.";
-            })
-        .orElse(pour);
   }
 
   private String base(WaterAnswers.Water water) {
@@ -110,17 +165,18 @@ public final class WaterSections {
     Listing.Builder terms =
         body.listing(
             "terms",
-            "Why they differ: what each adds to the water's temperature, starting from the"
-                + " dough's, °C");
+            shown(
+                "Why they differ: what each adds to the water's temperature, starting from the"
+                    + " dough's, °C"));
     for (WaterTerm term : water.terms()) {
       terms
           .row()
-          .word("kind", "from", Arguments.word(term.kind()))
+          .word("kind", shown("from"), Arguments.word(term.kind()))
           .number("balanceKelvin", "", term.balanceKelvin(), Unit.KELVIN)
-          .say("balance", signed(term.balanceKelvin()))
           .number("ruleKelvin", "", term.ruleKelvin(), Unit.KELVIN)
-          .say("rule", signed(term.ruleKelvin()))
-          .word("explanation", "why", term.kind().explanation());
+          .say(shown("balance"), signed(term.balanceKelvin()))
+          .say(shown("rule"), signed(term.ruleKelvin()))
+          .word("explanation", shown("why"), WaterWords.english().why(term.kind()));
     }
   }
 
@@ -151,39 +207,47 @@ public final class WaterSections {
   }
 
   private String dough(WaterAnswers.Dough dough) {
+    double plusMinus = options.balance().doughPlusMinusKelvin();
     Section.Builder table =
-        body.section("", "Water of " + Words.temperature(dough.pour()) + " gives a dough of");
+        body.section(
+            "", shown("Water of " + Words.temperature(dough.pour()) + " gives a dough of"));
     table
         .number("waterCelsius", "", dough.pour().celsius(), Unit.CELSIUS)
-        .number("doughCelsius", "balance of heat", dough.balanceCelsius(), Unit.CELSIUS);
+        .number("doughCelsius", shown("balance of heat"), dough.balanceCelsius(), Unit.CELSIUS)
+        .number("doughPlusMinusKelvin", "", plusMinus, Unit.KELVIN);
     table
         .section("rule", "")
         .number(
             "doughCelsius",
-            "rule of " + options.factors().factors() + " factors",
+            shown("rule of " + options.factors().factors() + " factors"),
             dough.ruleCelsius(),
             Unit.CELSIUS);
     return "Water of "
         + Words.temperature(dough.pour())
         + " gives a dough of "
         + Unit.CELSIUS.text(dough.balanceCelsius())
+        + ", ± "
+        + Words.rounded(plusMinus, 1)
+        + " °C, mixed "
+        + options.mixing().how()
         + ".";
   }
 
   private String mixed(WaterAnswers.Mixed mixed) {
     body.number("waterCelsius", "", mixed.pour().celsius(), Unit.CELSIUS)
         .number("doughCelsius", "", mixed.got().celsius(), Unit.CELSIUS);
-    Section.Builder table = body.section("", "Mixing accounts for");
+    Section.Builder table = body.section("", shown("Mixing accounts for"));
     table
-        .number("mixingKelvin", "balance of heat", mixed.mixing().kelvin(), Unit.KELVIN)
+        .number("mixingKelvin", shown("balance of heat"), mixed.mixing().kelvin(), Unit.KELVIN)
         .section("rule", "")
-        .number("frictionKelvin", "rule, friction once", mixed.friction().kelvin(), Unit.KELVIN)
-        .number("warmingKelvin", "rule, warming first", mixed.warming().kelvin(), Unit.KELVIN);
+        .number(
+            "frictionKelvin", shown("rule, friction once"), mixed.friction().kelvin(), Unit.KELVIN)
+        .number(
+            "warmingKelvin", shown("rule, warming first"), mixed.warming().kelvin(), Unit.KELVIN);
     body.paragraph()
         .say(
-            "Keep the first for this mixer and this mixing time: write --warming next time. The"
-                + " other two are for the rule only. A negative number means that the dough lost"
-                + " heat to bowl and air.");
+            "Write it next time as --warming, or keep it with --mixer, --starter-file and --save. A"
+                + " negative number means that the dough lost heat to hands, bowl and air.");
     double kelvin = mixed.mixing().kelvin();
     return (kelvin < 0 ? "In mixing the dough lost " : "Mixing warmed the dough by ")
         + Unit.KELVIN.text(Math.abs(kelvin))
@@ -222,14 +286,15 @@ public final class WaterSections {
                         + ", "
                         + Words.grams(bowl.mass().grams())
                         + ", as the room"));
-    to.say(
-        "Mixing",
-        options.mixing().said() == WaterOptions.Said.NOTHING
-            ? "no warming given"
-            : "warms the dough by "
-                + degrees(options.warming())
-                + "; as a friction factor "
-                + degrees(options.friction()));
+  }
+
+  private String mixing() {
+    return options.mixing().said() == WaterOptions.Said.NOTHING
+        ? "by hand, neither warms nor cools the dough, ± 1 °C"
+        : options.mixing().how()
+            + ", warms the dough by "
+            + degrees(options.warming())
+            + (rules ? "; as a friction factor " + degrees(options.friction()) : "");
   }
 
   /** What to weigh, for other programs. */

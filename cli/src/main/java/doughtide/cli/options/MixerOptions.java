@@ -20,11 +20,17 @@ import java.util.TreeMap;
 /** The mixers in the baker's file: how much each really warms a dough. */
 public final class MixerOptions {
 
+  /** How a sentence names mixing by hand. */
+  public static final String BY_HAND = "by hand";
+
   private static final String MIXER = "mixer";
+  private static final String HANDS = "hands";
   private static final String SAVE = "save";
   private static final double DECIMALS = 100;
 
   /** As {@link LearnedStarter} allows. */
+  private static final double LEAST_KELVIN = -10;
+
   private static final double MOST_KELVIN = 30;
 
   private MixerOptions() {}
@@ -32,11 +38,12 @@ public final class MixerOptions {
   public static List<OptionSpec> specs() {
     return List.of(
         OptionSpec.value(
-            MIXER,
-            "NAME",
-            "spiral",
-            "The mixer or hands that mix: with --got its warming is kept by --save, later it is"
-                + " taken from --starter-file instead of --friction or --warming."),
+                MIXER,
+                "NAME",
+                "spiral",
+                "The mixer that mixes, or hands: with --got its warming is kept by --save, later it is"
+                    + " taken from --starter-file instead of --friction or --warming.")
+            .withDefault(HANDS),
         StarterOptions.file(),
         OptionSpec.value(
             SAVE, "FILE", "starter.json", "With --got: keeps the mixer in this baker's file."),
@@ -44,12 +51,19 @@ public final class MixerOptions {
   }
 
   /** The warming kept for the mixer named, where one is named and nothing was measured just now. */
-  public static Optional<Warming> known(Arguments arguments, Environment environment) {
-    if (!arguments.has(MIXER) || arguments.has(WaterOptions.GOT)) {
+  public static Optional<WaterOptions.SaidMixing> known(
+      Arguments arguments, Environment environment) {
+    if (arguments.has(WaterOptions.GOT)) {
       return Optional.empty();
     }
-    String mixer = arguments.text(MIXER).orElseThrow().strip();
+    String mixer = arguments.text(MIXER).map(String::strip).orElse(HANDS);
+    if (mixer.equals(HANDS) && !arguments.has(StarterOptions.STARTER_FILE)) {
+      return Optional.empty();
+    }
     Map<String, Double> kept = starter(arguments, environment).mixerFrictionCelsius();
+    if (mixer.equals(HANDS) && !kept.containsKey(mixer)) {
+      return Optional.empty();
+    }
     if (!kept.containsKey(mixer)) {
       throw new InputException(
           "--mixer '"
@@ -58,7 +72,11 @@ public final class MixerOptions {
               + (kept.isEmpty() ? "" : ", which has " + String.join(", ", kept.keySet()))
               + ": measure it with --pour and --got, and keep it with --save");
     }
-    return Optional.of(new Warming(kept.get(mixer)));
+    return Optional.of(
+        new WaterOptions.SaidMixing(
+            WaterOptions.Said.WARMING,
+            new Warming(kept.get(mixer)),
+            mixer.equals(HANDS) ? BY_HAND : "with '" + Shorten.to(mixer, 40) + "'"));
   }
 
   private static LearnedStarter starter(Arguments arguments, Environment environment) {
@@ -91,9 +109,11 @@ public final class MixerOptions {
                     new InputException(
                         "--save needs the mixer's name: add for example --mixer spiral"));
     LearnedStarter starter = starter(arguments, environment);
-    if (!(mixing.kelvin() >= 0 && mixing.kelvin() <= MOST_KELVIN)) {
+    if (!(mixing.kelvin() >= LEAST_KELVIN && mixing.kelvin() <= MOST_KELVIN)) {
       throw new InputException(
-          "--save keeps a mixer that warms a dough by 0…"
+          "--save keeps a mixer that warms a dough by "
+              + Checks.plain(LEAST_KELVIN)
+              + "…"
               + Checks.plain(MOST_KELVIN)
               + " °C; by --pour, --got and --room this one did "
               + Checks.plain(Math.rint(mixing.kelvin() * DECIMALS) / DECIMALS)

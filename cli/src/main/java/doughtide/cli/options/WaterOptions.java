@@ -5,6 +5,7 @@ import doughtide.cli.args.OptionSpec;
 import doughtide.cli.file.FlourFile;
 import doughtide.cli.session.Environment;
 import doughtide.core.dough.DoughFormula;
+import doughtide.core.dough.Flour;
 import doughtide.core.dough.Ingredients;
 import doughtide.core.dough.Starter;
 import doughtide.core.dough.StarterShare;
@@ -13,10 +14,10 @@ import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Measure;
 import doughtide.core.quantity.Quantities;
-import doughtide.core.quantity.Share;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.thermal.FactorRule;
 import doughtide.core.thermal.Material;
+import doughtide.core.thermal.Mixing;
 import doughtide.core.thermal.Warming;
 import doughtide.core.thermal.WaterTemperature;
 import java.util.Arrays;
@@ -45,7 +46,7 @@ public record WaterOptions(
     Temperature flour,
     Temperature starter,
     StarterFactor starterFactor,
-    Mixing mixing,
+    SaidMixing mixing,
     Optional<Bowl> vessel) {
 
   public static final String DOUGH_TEMP = "dough-temp";
@@ -64,6 +65,7 @@ public record WaterOptions(
   private static final String STARTER_HYDRATION = "starter-hydration";
   private static final String SALT = "salt";
   private static final String BOWL = "bowl";
+  private static final String MOISTURE = "moisture";
 
   /** Whether the rule has the starter as a factor of its own. */
   public enum StarterFactor {
@@ -83,8 +85,9 @@ public record WaterOptions(
    *
    * @param said in which convention
    * @param warming the number as given
+   * @param how what mixes, for a sentence
    */
-  public record Mixing(Said said, Warming warming) {}
+  public record SaidMixing(Said said, Warming warming, String how) {}
 
   /**
    * The bowl.
@@ -137,6 +140,12 @@ public record WaterOptions(
             .withDefault("70%"),
         FlourFile.optionForHydration(),
         OptionSpec.value(
+                MOISTURE,
+                "SHARE",
+                "14%",
+                "Water in the flour as sold: the drier it is, the more it warms when wetted.")
+            .withDefault("as the flour's, 14%"),
+        OptionSpec.value(
                 STARTER, "SHARE", "20%", "Starter in per cent of the flour added to the dough.")
             .withDefault("20%"),
         OptionSpec.value(STARTER_HYDRATION, "SHARE", "100%", "Water over flour in the starter.")
@@ -160,6 +169,8 @@ public record WaterOptions(
     DoughFormula.Builder builder = DoughFormula.builder();
     arguments.share(STARTER_HYDRATION).map(Starter::ripe).ifPresent(builder::starter);
     arguments.share(STARTER).map(StarterShare::ofAddedFlour).ifPresent(builder::starterShare);
+    Flour flour = record.map(FlourRecord::toFlour).orElseGet(() -> builder.build().flour());
+    builder.flour(arguments.share(MOISTURE).map(flour::withMoisture).orElse(flour));
     record.flatMap(FlourRecord::hydration).ifPresent(builder::hydration);
     arguments.share(HYDRATION).ifPresent(builder::hydration);
     arguments.share(SALT).ifPresent(builder::salt);
@@ -188,17 +199,17 @@ public record WaterOptions(
     return given;
   }
 
-  private static Mixing mixing(Arguments arguments, Environment environment) {
+  private static SaidMixing mixing(Arguments arguments, Environment environment) {
     Optional<Warming> friction = arguments.text(FRICTION).map(text -> degrees(FRICTION, text));
     if (friction.isPresent()) {
-      return new Mixing(Said.FRICTION_ONCE, friction.get());
+      return new SaidMixing(Said.FRICTION_ONCE, friction.get(), "with that friction factor");
     }
     return arguments
         .text(WARMING)
         .map(text -> degrees(WARMING, text))
+        .map(warming -> new SaidMixing(Said.WARMING, warming, "with that warming by mixing"))
         .or(() -> MixerOptions.known(arguments, environment))
-        .map(warming -> new Mixing(Said.WARMING, warming))
-        .orElse(new Mixing(Said.NOTHING, Warming.NONE));
+        .orElse(new SaidMixing(Said.NOTHING, Warming.NONE, MixerOptions.BY_HAND));
   }
 
   /** A difference of temperature: 6C are six Celsius degrees, not the temperature. */
@@ -251,20 +262,24 @@ public record WaterOptions(
 
   /** The balance of heat without the work of mixing. */
   public WaterTemperature still() {
-    Share hydration = formula.starter().hydration();
-    WaterTemperature balance = WaterTemperature.of(ingredients, flour, hydration, starter);
+    WaterTemperature balance = WaterTemperature.of(formula, ingredients, flour, starter);
     return vessel.map(bowl -> balance.vessel(bowl.mass(), bowl.material(), room)).orElse(balance);
   }
 
   /** The balance of heat. */
   public WaterTemperature balance() {
-    return still().mixing(warming());
+    return still().mixing(how());
   }
 
   /** The rule without mixing. */
   public FactorRule factors() {
     FactorRule rule = FactorRule.of(flour, room);
     return starterFactor == StarterFactor.COUNTED ? rule.starter(starter) : rule;
+  }
+
+  /** What mixing does: as it was said or measured, else as hands do. */
+  private Mixing how() {
+    return mixing.said() == Said.NOTHING ? Mixing.BY_HAND : Mixing.measured(warming());
   }
 
   /** The dough's real warming by mixing, from either convention. */

@@ -96,6 +96,7 @@ public class RiseCommandTest {
             "rises",
             "pastBest",
             "curve",
+            "strength",
             "warnings",
             "widens",
             "understood",

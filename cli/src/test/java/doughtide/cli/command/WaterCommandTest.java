@@ -44,10 +44,11 @@ class WaterCommandTest {
   }
 
   @Test
-  void balanceComesFirstThenBothConventions() {
+  void rulesComeAfterTheAnswerWhereTheyAreAskedFor() {
     String page =
-        page("--dough-temp", "26C", "--room", "21C", "--flour-temp", "20C", "--warming", "2C");
+        page("--dough-temp 26C --room 21C --flour-temp 20C --warming 2C --rules".split(" "));
 
+    assertThat(page).startsWith("Pour water of ");
     assertThat(page.indexOf("balance of heat")).isLessThan(page.indexOf("rule of 3 factors"));
     assertThat(page)
         .contains("friction once")
@@ -55,6 +56,50 @@ class WaterCommandTest {
         .contains("base temperature")
         .contains("3 times the warming")
         .contains("above 45 °C");
+  }
+
+  @Test
+  void thereIsOneAnswerWithWhatIsUnknown() {
+    String page = page("--dough-temp 26C --room 21C".split(" "));
+    JsonAnswer hands = json("--dough-temp 26C --room 21C".split(" "));
+    JsonAnswer mixer = json("--dough-temp 26C --room 21C --warming 0C".split(" "));
+
+    assertThat(page).startsWith("Pour water of ").contains("mixed by").contains("add --rules");
+    assertThat(page).doesNotContain("rule of 3").doesNotContain("Why they differ");
+    assertThat(hands.number("mixingKelvin")).isZero();
+    assertThat(hands.number("doughPlusMinusKelvin")).isBetween(1.0, 1.3);
+    assertThat(mixer.number("waterCelsius")).isEqualTo(hands.number("waterCelsius"));
+    assertThat(mixer.number("waterPlusMinusKelvin"))
+        .isLessThan(hands.number("waterPlusMinusKelvin"));
+  }
+
+  @Test
+  void driedFlourWarmsTheDoughMore() {
+    JsonAnswer usual = json("--dough-temp 26C --room 21C".split(" "));
+    JsonAnswer same = json("--dough-temp 26C --room 21C --moisture 14%".split(" "));
+    JsonAnswer dried = json("--dough-temp 26C --room 21C --moisture 8%".split(" "));
+
+    assertThat(same.number("waterCelsius")).isEqualTo(usual.number("waterCelsius"));
+    assertThat(dried.number("waterCelsius")).isLessThan(usual.number("waterCelsius") - 2);
+  }
+
+  @Test
+  void handsThatCoolADoughAreKeptForNextTime(@TempDir java.nio.file.Path home) throws IOException {
+    DemoReadings.learnedIn(home);
+    Environment here = TestEnvironment.in(home);
+    String[] measured =
+        ("water --pour 30C --got 25.5C --room 21C --mixer hands --starter-file starter.json"
+                + " --save starter.json --overwrite")
+            .split(" ");
+    String asked = "water --dough-temp 25.5C --room 21C --format json";
+
+    assertThat(CliRun.in(here, measured).out()).startsWith("In mixing the dough lost ");
+    JsonAnswer kept =
+        JsonAnswer.of(CliRun.in(here, (asked + " --starter-file starter.json").split(" ")));
+    JsonAnswer usual = JsonAnswer.of(CliRun.in(here, asked.split(" ")));
+    assertThat(kept.number("mixingKelvin")).isNegative();
+    assertThat(kept.number("waterCelsius")).isEqualTo(30, within(0.02));
+    assertThat(usual.number("waterCelsius")).isLessThan(29);
   }
 
   @Test
@@ -86,7 +131,7 @@ class WaterCommandTest {
 
     assertThat(mixed.number("mixingKelvin")).isEqualTo(3, within(1e-3));
     assertThat(page("--pour", "30C", "--got", "25.5C", "--room", "21C"))
-        .contains("Mixing accounts for");
+        .startsWith("In mixing the dough lost");
   }
 
   @Test
@@ -164,8 +209,8 @@ class WaterCommandTest {
     String with = CliRun.in(here, (asked + "spiral").split(" ")).out();
     String without = CliRun.in(here, "water --dough-temp 25C --room 21C".split(" ")).out();
     assertThat(with).isNotEmpty().isNotEqualTo(without);
-    assertThat(CliRun.in(here, (asked + "hands").split(" ")).refusal())
-        .contains("--mixer 'hands' is not in the starter file, which has spiral");
+    assertThat(CliRun.in(here, (asked + "planetary").split(" ")).refusal())
+        .contains("--mixer 'planetary' is not in the starter file, which has spiral");
     assertThat(CliRun.in(here, "water --dough-temp 25C --room 21C --mixer x".split(" ")).refusal())
         .contains("--mixer needs the baker's file");
     assertThat(

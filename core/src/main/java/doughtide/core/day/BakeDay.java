@@ -140,7 +140,7 @@ public final class BakeDay {
 
   /** Autolyse and folds. */
   public StrengthPlan strength() {
-    return given.strength.orElseGet(() -> StrengthPlan.usual(given.dough.flour()));
+    return given.strength.orElseGet(() -> StrengthPlan.of(given.dough));
   }
 
   /** What keeps the dough. */

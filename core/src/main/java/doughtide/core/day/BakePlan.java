@@ -14,7 +14,7 @@ import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.DoughTemperature;
-import doughtide.core.thermal.Warming;
+import doughtide.core.thermal.Mixing;
 import doughtide.core.thermal.WaterAnswer;
 import doughtide.core.thermal.WaterTemperature;
 import java.util.Comparator;
@@ -254,11 +254,11 @@ public final class BakePlan {
   /**
    * Temperature of the water to pour, everything else at the kitchen's temperature.
    *
-   * @param mixing how much mixing warms the dough
+   * @param mixing what mixing does to the dough's temperature
    */
-  public WaterAnswer water(Warming mixing) {
+  public WaterAnswer water(Mixing mixing) {
     Temperature kitchen = Temperature.ofCelsius(day.kitchen().celsius(mixHour()));
-    return WaterTemperature.of(ingredients(), kitchen, dough().starter().hydration(), kitchen)
+    return WaterTemperature.of(dough(), ingredients(), kitchen, kitchen)
         .mixing(mixing)
         .waterFor(doughTemperature());
   }

@@ -17,8 +17,8 @@ import java.util.TreeMap;
  * @param prior what was believed before
  * @param posterior what is believed of the next bake
  * @param jar how the jar misreads at the next bake
- * @param mixerFrictionCelsius by name of the mixer: how much it warms a dough, 0…30 °C; may be
- *     empty
+ * @param mixerFrictionCelsius by name of the mixer: how much it warms a dough, −10…30 °C, negative
+ *     where hands cool it; may be empty
  */
 public record LearnedStarter(
     String programVersion,
@@ -45,7 +45,8 @@ public record LearnedStarter(
     Checks.inRange("number of bakes", bakes, 0, 1e9, "");
     Checks.inRange("number of readings", readings, 0, 1e9, "");
     mixerFrictionCelsius.forEach(
-        (name, kelvin) -> Checks.inRange("friction of mixer '" + name + "'", kelvin, 0, 30, "°C"));
+        (name, kelvin) ->
+            Checks.inRange("friction of mixer '" + name + "'", kelvin, -10, 30, "°C"));
     mixerFrictionCelsius = Collections.unmodifiableMap(new TreeMap<>(mixerFrictionCelsius));
   }
 

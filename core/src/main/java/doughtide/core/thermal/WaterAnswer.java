@@ -8,13 +8,25 @@ import java.util.Optional;
  *
  * @param waterCelsius temperature of the water, °C; below 0 it stands for ice that melts in the
  *     dough
+ * @param plusMinusKelvin how far off it may be from what is not known exactly: half the width of
+ *     the range that holds 8 in 10, K
  * @param ice tap water and ice to weigh, where the tap is too warm
- * @param warnings what to look out for, one line each
+ * @param cautions what to look out for
  */
-public record WaterAnswer(double waterCelsius, Optional<Ice> ice, List<String> warnings) {
-  /** Keeps its own copy of the warnings. */
+public record WaterAnswer(
+    double waterCelsius, double plusMinusKelvin, Optional<Ice> ice, List<Caution> cautions) {
+
+  /** What to look out for; the sentences stand in the language bundles of {@code report}. */
+  public enum Caution {
+    /** Above 45 °C: it kills the starter where they meet, and can scald. */
+    HOT,
+    /** Below 0 °C: only ice gives it. */
+    BELOW_FREEZING
+  }
+
+  /** Keeps its own copy of the cautions. */
   public WaterAnswer {
-    warnings = List.copyOf(warnings);
+    cautions = List.copyOf(cautions);
   }
 
   /** Temperature of the water, °F. */

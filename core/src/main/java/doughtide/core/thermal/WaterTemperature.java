@@ -1,5 +1,6 @@
 package doughtide.core.thermal;
 
+import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.Ingredients;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
@@ -7,6 +8,7 @@ import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Share;
 import doughtide.core.quantity.Temperature;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 
@@ -25,10 +27,19 @@ import java.util.Optional;
  */
 public final class WaterTemperature {
   /**
-   * Heat that flour sets free when it is wetted, J per kg of flour added, at 11–12 % moisture
-   * (trade dictionary). Drier flour gives more, damper flour less.
+   * Heat that dry flour sets free when it is wetted, J/kg (Winkler &amp; Geddes 1931, from memory).
    */
-  public static final double HEAT_OF_WETTING_J_PER_KG = 15_100;
+  private static final double DRY_WETTING_J_PER_KG = 105_000;
+
+  /** The same at {@link #KNOWN_MOISTURE} (trade dictionary). */
+  private static final double KNOWN_WETTING_J_PER_KG = 15_100;
+
+  private static final double KNOWN_MOISTURE = 0.115; // 11 to 12 %
+
+  /** How far a thermometer and the stated moisture may be off, 8 times in 10 (starting values). */
+  private static final double THERMOMETER_KELVIN = 0.5;
+
+  private static final double MOISTURE_PLUS_MINUS = 0.01;
 
   /**
    * Above this no yeast or bacterium of a sourdough grows (M. Gänzle: none at 41 °C); common
@@ -47,7 +58,7 @@ public final class WaterTemperature {
   private final Part vessel;
   private final double vesselJPerKgK;
   private final double wettingJPerKg;
-  private final Warming mixing;
+  private final Mixing mixing;
 
   /** A mass at a temperature. */
   private record Part(double kg, double celsius) {
@@ -68,7 +79,8 @@ public final class WaterTemperature {
   }
 
   /**
-   * Flour and water, with the heat of wetting and the published heat capacities.
+   * Flour and water, with the heat of wetting at 11–12 % moisture and the published heat
+   * capacities.
    *
    * @param flour flour added
    * @param flourAt its temperature
@@ -80,24 +92,26 @@ public final class WaterTemperature {
   }
 
   /**
-   * What a formula weighs; salt at the flour's temperature.
+   * What a formula weighs, with the heat of wetting by the moisture of its flour; salt at the
+   * flour's temperature.
    *
+   * @param formula flour, and hydration of the starter
    * @param ingredients flour, water, starter and salt
    * @param flourAt temperature of flour and salt
-   * @param starterHydration water over flour in the starter
    * @param starterAt temperature of the starter
    * @throws InputException if there is no flour or no water to pour
    */
   public static WaterTemperature of(
-      Ingredients ingredients, Temperature flourAt, Share starterHydration, Temperature starterAt) {
+      DoughFormula formula, Ingredients ingredients, Temperature flourAt, Temperature starterAt) {
+    Mass water =
+        Mass.ofGrams(Checks.inRange("water to pour", ingredients.waterGrams(), 0.1, 1e7, "g"));
     WaterTemperature balance =
-        of(
-            Mass.ofGrams(ingredients.flourGrams()),
-            flourAt,
-            Mass.ofGrams(Checks.inRange("water to pour", ingredients.waterGrams(), 0.1, 1e7, "g")));
+        of(Mass.ofGrams(ingredients.flourGrams()), flourAt, water)
+            .moisture(Share.ofFraction(formula.flour().composition().moisture()));
     if (ingredients.starterGrams() > 0) {
       balance =
-          balance.starter(Mass.ofGrams(ingredients.starterGrams()), starterHydration, starterAt);
+          balance.starter(
+              Mass.ofGrams(ingredients.starterGrams()), formula.starter().hydration(), starterAt);
     }
     return ingredients.saltGrams() > 0
         ? balance.salt(Mass.ofGrams(ingredients.saltGrams()), flourAt)
@@ -144,25 +158,48 @@ public final class WaterTemperature {
     return new WaterTemperature(draft);
   }
 
+  /** With what mixing does. */
+  public WaterTemperature mixing(Mixing how) {
+    Draft draft = new Draft(this);
+    draft.mixing = how;
+    return new WaterTemperature(draft);
+  }
+
   /**
-   * With the work of mixing.
+   * With a warming by mixing that is known for certain.
    *
    * @param warming how much the work alone warms dough and bowl
    */
   public WaterTemperature mixing(Warming warming) {
-    Draft draft = new Draft(this);
-    draft.mixing = warming;
-    return new WaterTemperature(draft);
+    return mixing(new Mixing(warming, 0));
+  }
+
+  /** With the heat of wetting of flour so moist, see {@link #heatOfWettingJPerKg}. */
+  public WaterTemperature moisture(Share moisture) {
+    return heatOfWetting(heatOfWettingJPerKg(moisture));
+  }
+
+  /**
+   * Heat that flour sets free when it is wetted, J per kg: an exponential through the heat of dry
+   * flour and that at 11–12 % moisture (the form is a starting value); about 10 kJ/kg at 14 %.
+   *
+   * @param moisture water in the flour as sold, 0…20 %
+   */
+  public static double heatOfWettingJPerKg(Share moisture) {
+    Checks.inRange("moisture of the flour", moisture.percent(), 0, 20, "%");
+    return DRY_WETTING_J_PER_KG
+        * Math.pow(
+            KNOWN_WETTING_J_PER_KG / DRY_WETTING_J_PER_KG, moisture.fraction() / KNOWN_MOISTURE);
   }
 
   /**
    * With another heat of wetting.
    *
-   * @param joulePerKg per kg of flour added, 0…100 000 J
+   * @param joulePerKg per kg of flour added, 0…110 000 J
    */
   public WaterTemperature heatOfWetting(double joulePerKg) {
     Draft draft = new Draft(this);
-    draft.wettingJPerKg = Checks.inRange("heat of wetting", joulePerKg, 0, 1e5, "J/kg");
+    draft.wettingJPerKg = Checks.inRange("heat of wetting", joulePerKg, 0, 1.1e5, "J/kg");
     return new WaterTemperature(draft);
   }
 
@@ -186,7 +223,7 @@ public final class WaterTemperature {
    */
   public WaterAnswer waterFor(Temperature wanted) {
     double celsius = waterCelsius(wanted);
-    return new WaterAnswer(celsius, Optional.empty(), warnings(celsius));
+    return new WaterAnswer(celsius, plusMinusKelvin(), Optional.empty(), cautions(celsius));
   }
 
   /**
@@ -212,7 +249,7 @@ public final class WaterTemperature {
     }
     double grams = waterKg * 1000;
     Ice ice = new Ice(grams * (1 - share), grams * share);
-    return new WaterAnswer(celsius, Optional.of(ice), List.of());
+    return new WaterAnswer(celsius, plusMinusKelvin(), Optional.of(ice), List.of());
   }
 
   /**
@@ -221,7 +258,36 @@ public final class WaterTemperature {
    * @param water temperature of the water, 0…100 °C
    */
   public double doughCelsius(Temperature water) {
-    return withoutMixing(water) + mixing.kelvin();
+    return withoutMixing(water) + mixing.warming().kelvin();
+  }
+
+  /**
+   * How far off the dough may be from what is not known exactly, K: half the width of the range
+   * that holds 8 doughs in 10.
+   */
+  public double doughPlusMinusKelvin() {
+    return plusMinusKelvin() * waterHeat() / allHeat();
+  }
+
+  /**
+   * The same for the water: mixing, three thermometers and the moisture of the flour, which err
+   * apart.
+   */
+  private double plusMinusKelvin() {
+    double drier =
+        wettingJPerKg
+            * (Math.pow(
+                    DRY_WETTING_J_PER_KG / KNOWN_WETTING_J_PER_KG,
+                    MOISTURE_PLUS_MINUS / KNOWN_MOISTURE)
+                - 1);
+    double[] joule = {
+      mixing.plusMinusKelvin() * allHeat(),
+      THERMOMETER_KELVIN * flour.kg() * capacities.flourJPerKgK(),
+      THERMOMETER_KELVIN * starterCapacity(),
+      THERMOMETER_KELVIN * vessel.kg() * vesselJPerKgK,
+      drier * flour.kg()
+    };
+    return Math.sqrt(Arrays.stream(joule).map(each -> each * each).sum()) / waterHeat();
   }
 
   /**
@@ -256,7 +322,7 @@ public final class WaterTemperature {
     add(terms, WaterTerm.Kind.SALT, saltHeat(aim) / water, 0);
     add(terms, WaterTerm.Kind.BOWL, vesselHeat(aim) / water, 0);
     add(terms, WaterTerm.Kind.WETTING, -wettingHeat() / water, 0);
-    double work = mixing.kelvin() * allHeat() / water;
+    double work = mixing.warming().kelvin() * allHeat() / water;
     add(terms, WaterTerm.Kind.MIXING, -work, -rule.mixingKelvin());
     return List.copyOf(terms);
   }
@@ -271,7 +337,7 @@ public final class WaterTemperature {
   private double waterCelsius(Temperature wanted) {
     double aim = Checks.inRange("wanted dough temperature", wanted.celsius(), 0, 50, "°C");
     double takenUp = flourHeat(aim) + starterHeat(aim) + saltHeat(aim) + vesselHeat(aim);
-    double setFree = wettingHeat() + mixing.kelvin() * allHeat();
+    double setFree = wettingHeat() + mixing.warming().kelvin() * allHeat();
     double celsius = aim + (takenUp - setFree) / waterHeat();
     if (celsius > BOILING_CELSIUS) {
       throw new InputException(
@@ -285,21 +351,11 @@ public final class WaterTemperature {
     return celsius;
   }
 
-  private static List<String> warnings(double celsius) {
+  private static List<WaterAnswer.Caution> cautions(double celsius) {
     if (celsius > HOT_CELSIUS) {
-      return List.of(
-          "water of "
-              + Checks.plain(Math.round(celsius))
-              + " °C is above 45 °C: it kills the starter where they meet and can scald, warm the"
-              + " flour instead");
+      return List.of(WaterAnswer.Caution.HOT);
     }
-    return celsius < 0
-        ? List.of(
-            "water of "
-                + Checks.plain(Math.round(celsius))
-                + " °C is below freezing: use ice, give the temperature of the tap to have it"
-                + " weighed")
-        : List.of();
+    return celsius < 0 ? List.of(WaterAnswer.Caution.BELOW_FREEZING) : List.of();
   }
 
   private double withoutMixing(Temperature water) {
@@ -356,8 +412,8 @@ public final class WaterTemperature {
     private Part salt = Part.NONE;
     private Part vessel = Part.NONE;
     private double vesselJPerKgK;
-    private double wettingJPerKg = HEAT_OF_WETTING_J_PER_KG;
-    private Warming mixing = Warming.NONE;
+    private double wettingJPerKg = KNOWN_WETTING_J_PER_KG;
+    private Mixing mixing = Mixing.NONE;
 
     Draft(Part flour, double waterKg) {
       this.flour = flour;

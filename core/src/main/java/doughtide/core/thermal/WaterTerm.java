@@ -12,30 +12,19 @@ public record WaterTerm(Kind kind, double balanceKelvin, double ruleKelvin) {
   /** The reasons. */
   public enum Kind {
     /** Flour: the rule counts it as heavy as the water; it holds about half as much heat. */
-    FLOUR("the rule counts the flour as heavy as the water"),
+    FLOUR,
     /** Starter: the rule counts it as heavy as the water, or leaves it out. */
-    STARTER("the rule counts the starter as heavy as the water, or leaves it out"),
+    STARTER,
     /** Room: the balance leaves it out, the rule has it stand for bowl and air. */
-    ROOM("the rule has the room stand for bowl and air, the balance leaves it out"),
+    ROOM,
     /** Salt: left out of the rule. */
-    SALT("the rule leaves the salt out"),
+    SALT,
     /** Bowl: left out of the rule. */
-    BOWL("the rule leaves the bowl out"),
+    BOWL,
     /** Heat of wetting: left out of the rule. */
-    WETTING("the rule leaves out the heat that flour sets free when it is wetted"),
+    WETTING,
     /** Mixing: as the friction factor stands for it. */
-    MIXING("the rule has a friction factor or warming stand for the work of mixing");
-
-    private final String explanation;
-
-    Kind(String explanation) {
-      this.explanation = explanation;
-    }
-
-    /** One line for a reader. */
-    public String explanation() {
-      return explanation;
-    }
+    MIXING
   }
 
   /** Rule less balance, K. */

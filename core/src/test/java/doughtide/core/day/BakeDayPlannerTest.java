@@ -13,7 +13,7 @@ import doughtide.core.loaf.UsableRise;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Mass;
 import doughtide.core.rise.PieceCurve;
-import doughtide.core.thermal.Warming;
+import doughtide.core.thermal.Mixing;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -220,7 +220,7 @@ class BakeDayPlannerTest {
     assertThat(plan.ingredients().doughGrams()).isCloseTo(1700, within(1e-6));
     assertThat(plan.feedAmounts().useGrams())
         .isCloseTo(plan.ingredients().starterGrams(), within(1e-6));
-    assertThat(plan.water(Warming.ofCelsiusDegrees(1)).waterCelsius()).isBetween(-10.0, 60.0);
+    assertThat(plan.water(Mixing.BY_HAND).waterCelsius()).isBetween(-10.0, 60.0);
   }
 
   @Test

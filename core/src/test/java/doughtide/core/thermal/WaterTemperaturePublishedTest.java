@@ -118,4 +118,19 @@ class WaterTemperaturePublishedTest {
     double wanted = Temperature.ofFahrenheit(58).celsius();
     assertThat(16 * Ice.share(tap, wanted, 4180)).isCloseTo(0.63, within(0.005));
   }
+
+  /**
+   * Sources: 105 kJ/kg dry, Winkler &amp; Geddes 1931, Cereal Chem 8:455, and Daniels et al. 1920,
+   * J Ind Eng Chem 12:760 (both from memory); 15.1 kJ/kg at 11–12 %, a trade dictionary; about 10
+   * at 14 % by the exponential between.
+   */
+  @Test
+  void heatOfWettingFallsWithTheMoistureOfTheFlour() {
+    assertThat(WaterTemperature.heatOfWettingJPerKg(Share.ofPercent(0)))
+        .isCloseTo(105_000, within(1.0));
+    assertThat(WaterTemperature.heatOfWettingJPerKg(Share.ofPercent(11.5)))
+        .isCloseTo(15_100, within(1.0));
+    assertThat(WaterTemperature.heatOfWettingJPerKg(Share.ofPercent(14)))
+        .isCloseTo(10_000, within(300.0));
+  }
 }

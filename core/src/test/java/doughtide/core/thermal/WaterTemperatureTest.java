@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.FlourClass;
+import doughtide.core.dough.Ingredients;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Share;
@@ -19,11 +20,9 @@ class WaterTemperatureTest {
   }
 
   private static WaterTemperature usual() {
+    DoughFormula formula = DoughFormula.builder().build();
     return WaterTemperature.of(
-            DoughFormula.builder().build().forFlour(Mass.ofGrams(1000)),
-            celsius(21),
-            Share.ofPercent(100),
-            celsius(24))
+            formula, formula.forFlour(Mass.ofGrams(1000)), celsius(21), celsius(24))
         .mixing(Warming.ofCelsiusDegrees(1.5));
   }
 
@@ -55,7 +54,7 @@ class WaterTemperatureTest {
   void saysWhatWaterBelowZeroMeans() {
     WaterAnswer answer = usual().mixing(Warming.ofCelsiusDegrees(20)).waterFor(celsius(20));
     assertThat(answer.waterCelsius()).isNegative();
-    assertThat(answer.warnings()).singleElement().asString().contains("ice");
+    assertThat(answer.cautions()).containsExactly(WaterAnswer.Caution.BELOW_FREEZING);
   }
 
   @Test
@@ -79,14 +78,47 @@ class WaterTemperatureTest {
     WaterTemperature cold = WaterTemperature.of(Mass.ofGrams(1000), celsius(5), Mass.ofGrams(600));
     WaterAnswer answer = cold.waterFor(celsius(34));
     assertThat(answer.waterCelsius()).isGreaterThan(45);
-    assertThat(answer.warnings()).hasSize(1);
-    assertThat(answer.warnings().get(0)).contains("above 45 °C").contains("scald");
-    assertThat(usual().waterFor(celsius(26)).warnings()).isEmpty();
+    assertThat(answer.cautions()).containsExactly(WaterAnswer.Caution.HOT);
+    assertThat(usual().waterFor(celsius(26)).cautions()).isEmpty();
     WaterTemperature frozen =
         WaterTemperature.of(Mass.ofGrams(1000), celsius(-18), Mass.ofGrams(300));
     assertThatThrownBy(() -> frozen.waterFor(celsius(45)))
         .isInstanceOf(InputException.class)
         .hasMessageContaining("at most 100 °C is possible");
+  }
+
+  @Test
+  void whatIsNotKnownOfMixingMovesTheWaterMoreThanTheDough() {
+    WaterAnswer sure = usual().waterFor(celsius(26));
+    WaterAnswer byHand = usual().mixing(Mixing.BY_HAND).waterFor(celsius(26));
+    WaterAnswer measured =
+        usual().mixing(Mixing.measured(Warming.ofCelsiusDegrees(1.5))).waterFor(celsius(26));
+
+    assertThat(sure.plusMinusKelvin()).isBetween(0.3, 1.0);
+    assertThat(measured.plusMinusKelvin()).isBetween(sure.plusMinusKelvin(), 1.3);
+    assertThat(byHand.plusMinusKelvin()).isBetween(1.5, 2.2);
+    assertThat(usual().mixing(Mixing.BY_HAND).doughPlusMinusKelvin()).isBetween(1.0, 1.3);
+    assertThat(byHand.waterCelsius()).isGreaterThan(sure.waterCelsius());
+  }
+
+  @Test
+  void drierFlourNeedsColderWater() {
+    DoughFormula sold = DoughFormula.builder().build();
+    DoughFormula dried =
+        sold.toBuilder().flour(sold.flour().withMoisture(Share.ofPercent(10))).build();
+    double[] water = new double[2];
+    for (DoughFormula formula : List.of(sold, dried)) {
+      water[formula == sold ? 0 : 1] =
+          WaterTemperature.of(formula, sold.forFlour(Mass.ofGrams(1000)), celsius(21), celsius(21))
+              .waterFor(celsius(26))
+              .waterCelsius();
+    }
+    double joule =
+        WaterTemperature.heatOfWettingJPerKg(Share.ofPercent(10))
+            - WaterTemperature.heatOfWettingJPerKg(Share.ofPercent(14));
+    Ingredients weighed = sold.forFlour(Mass.ofGrams(1000));
+    assertThat(water[0] - water[1])
+        .isCloseTo(joule * weighed.flourGrams() / weighed.waterGrams() / 4180, within(0.02));
   }
 
   @Test
@@ -171,7 +203,6 @@ class WaterTemperatureTest {
     assertThat(26 + byRule).isCloseTo(rule.waterCelsius(wanted), within(1e-9));
     assertThat(difference).isCloseTo(byRule - byBalance, within(1e-9));
     assertThat(terms).extracting(WaterTerm::kind).containsExactly(WaterTerm.Kind.values());
-    assertThat(WaterTerm.Kind.WETTING.explanation()).contains("wetted");
   }
 
   @Test

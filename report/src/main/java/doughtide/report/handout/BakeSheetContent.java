@@ -5,10 +5,12 @@ import doughtide.core.forecast.Warning;
 import doughtide.core.loaf.Proof;
 import doughtide.core.loaf.ShapeForecast;
 import doughtide.core.loaf.ShapeForecaster;
+import doughtide.core.loaf.StrengthPlan;
 import doughtide.core.quantity.Rise;
 import doughtide.report.chart.RiseChart;
 import doughtide.report.chart.RiseChartData;
 import doughtide.report.words.Advice;
+import doughtide.report.words.StrengthWords;
 import doughtide.report.words.TimeSpan;
 import doughtide.report.words.Words;
 import java.time.ZonedDateTime;
@@ -16,13 +18,12 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Computes a bake sheet. */
 public final class BakeSheetContent {
 
   private static final double[] MARKS = {30, 50, 75, 100};
-  private static final double FIRST_FOLD_HOURS = 0.5; // common practice, no source
-  private static final double LAST_FOLD_HOURS = 2.5; // common practice, no source
 
   private final Words words;
   private final FormulaWords say;
@@ -95,17 +96,25 @@ public final class BakeSheetContent {
     return new BakeSheet.Step(words.say(key), when, seen);
   }
 
-  private Optional<BakeSheet.Step> folds(double bulkEarliest) {
-    double last = Math.min(LAST_FOLD_HOURS, bulkEarliest / 2);
-    return last > FIRST_FOLD_HOURS
-        ? Optional.of(step("step.fold", new TimeSpan(FIRST_FOLD_HOURS, last), ""))
-        : Optional.empty();
+  private Optional<BakeSheet.Step> folds(OptionalDouble bulkEnd) {
+    StrengthPlan plan = StrengthPlan.of(dough.formula()).during(forecast, bulkEnd);
+    if (plan.folds() == 0) {
+      return Optional.empty();
+    }
+    return Optional.of(
+        new BakeSheet.Step(
+            words.say(
+                "step.folds",
+                Map.of(
+                    "folds", words.plain(plan.folds()),
+                    "kinds", new StrengthWords(words).kinds(plan))),
+            new TimeSpan(plan.spacingHours(), plan.lastFoldHours()),
+            ""));
   }
 
   private List<BakeSheet.Step> bulkOnly() {
     List<BakeSheet.Step> steps = new ArrayList<>();
-    Optional<TimeSpan> half = TimeSpan.of(forecast.hoursToRise(Rise.ofPercent(MARKS[1])));
-    half.flatMap(span -> folds(span.earlyHours())).ifPresent(steps::add);
+    folds(OptionalDouble.empty()).ifPresent(steps::add);
     for (double mark : MARKS) {
       TimeSpan.of(forecast.hoursToRise(Rise.ofPercent(mark)))
           .ifPresent(
@@ -126,7 +135,7 @@ public final class BakeSheetContent {
     if (end.isEmpty() || shape.likely().isEmpty()) {
       return bulkOnly();
     }
-    folds(end.get().earlyHours()).ifPresent(steps::add);
+    folds(shape.hours().likely()).ifPresent(steps::add);
     steps.add(step("step.bulkEnd", end.get(), rise(shape.rise())));
     TimeSpan shaped = end.get().later(proof.restHours());
     TimeSpan atBench =
