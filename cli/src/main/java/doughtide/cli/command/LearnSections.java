@@ -11,7 +11,7 @@ import doughtide.cli.file.ReadingsFile;
 import doughtide.core.learning.Bake;
 import doughtide.core.learning.Learned;
 import doughtide.core.learning.LearnedParameter;
-import doughtide.core.learning.Misfit;
+import doughtide.core.learning.Outlier;
 import doughtide.core.quantity.Rise;
 import doughtide.report.words.Advice;
 import doughtide.report.words.LearnedWords;
@@ -52,7 +52,7 @@ public final class LearnSections {
       Learned learned, List<ReadingsFile> files, Learned.Narrowing windows, Rise rise) {
     LearnSections sections = new LearnSections(learned, files, windows, rise);
     sections.narrowing();
-    sections.misfits();
+    sections.outliers();
     sections.parameters();
     sections.bakes();
     return Answer.of("learn", VERSION, sections.headline(), sections.body);
@@ -87,38 +87,38 @@ public final class LearnSections {
         .number("narrowerShare", "", windows.share(), Unit.SHARE);
   }
 
-  private void misfits() {
-    Listing.Builder misfits = body.listing("misfits", "");
-    learned.misfits().forEach(misfit -> data(misfits.row(), misfit));
-    if (learned.bakes() > 1 && learned.misfits().isEmpty()) {
+  private void outliers() {
+    Listing.Builder outliers = body.listing("misfits", "");
+    learned.outliers().forEach(outlier -> data(outliers.row(), outlier));
+    if (learned.bakes() > 1 && learned.outliers().isEmpty()) {
       body.paragraph().say("All bakes fit each other.");
     }
-    learned.misfits().forEach(misfit -> page(body.paragraph(), misfit));
+    learned.outliers().forEach(outlier -> page(body.paragraph(), outlier));
   }
 
-  private static void data(Section.Builder row, Misfit misfit) {
-    row.word("bake", "", misfit.bake()).word("reason", "", misfit.reason(), "");
-    switch (misfit.reason()) {
-      case TEMPERATURE_OFF -> row.number("doughWarmerKelvin", "", misfit.amount(), Unit.KELVIN);
+  private static void data(Section.Builder row, Outlier outlier) {
+    row.word("bake", "", outlier.bake()).word("reason", "", outlier.reason(), "");
+    switch (outlier.reason()) {
+      case TEMPERATURE_OFF -> row.number("doughWarmerKelvin", "", outlier.amount(), Unit.KELVIN);
       case STARTER_PAST_RIPE, STARTER_LIVELIER ->
-          row.number("vigourPercentOfUsual", "", misfit.amount(), Unit.PERCENT);
+          row.number("vigourPercentOfUsual", "", outlier.amount(), Unit.PERCENT);
       case START_HEIGHT_WRONG ->
-          row.number("heightsTooHighPercent", "", misfit.amount(), Unit.PERCENT);
+          row.number("heightsTooHighPercent", "", outlier.amount(), Unit.PERCENT);
       case UNEXPLAINED -> row.number("amount", "", OptionalDouble.empty(), Unit.NONE);
     }
-    Advice advice = Advice.english(misfit.reason());
+    Advice advice = Advice.english(outlier.reason());
     row.word("text", "", advice.text())
         .word("remedy", "", advice.remedy())
-        .texts("alsoPossible", "", misfit.alsoPossible().stream().map(Section::name).toList());
+        .texts("alsoPossible", "", outlier.alsoPossible().stream().map(Section::name).toList());
   }
 
-  private static void page(Section.Builder to, Misfit misfit) {
-    Advice advice = Advice.english(misfit.reason());
-    to.say("Does not fit the others: " + misfit.bake(), 2)
-        .say("  likeliest reason: " + advice.text() + amount(misfit), 4);
-    if (!misfit.alsoPossible().isEmpty()) {
+  private static void page(Section.Builder to, Outlier outlier) {
+    Advice advice = Advice.english(outlier.reason());
+    to.say("Does not fit the others: " + outlier.bake(), 2)
+        .say("  likeliest reason: " + advice.text() + amount(outlier), 4);
+    if (!outlier.alsoPossible().isEmpty()) {
       String others =
-          misfit.alsoPossible().stream()
+          outlier.alsoPossible().stream()
               .map(reason -> Advice.english(reason).text())
               .collect(Collectors.joining("; "));
       to.say("  nearly as likely: " + others, 4);
@@ -126,10 +126,10 @@ public final class LearnSections {
     to.say("  what helps: " + advice.remedy(), 4);
   }
 
-  private static String amount(Misfit misfit) {
-    String size = Words.rounded(Math.abs(misfit.amount()), 0);
-    boolean more = misfit.amount() > 0;
-    return switch (misfit.reason()) {
+  private static String amount(Outlier outlier) {
+    String size = Words.rounded(Math.abs(outlier.amount()), 0);
+    boolean more = outlier.amount() > 0;
+    return switch (outlier.reason()) {
       case TEMPERATURE_OFF ->
           " (it was about " + size + " °C " + (more ? "warmer" : "colder") + " than noted)";
       case STARTER_PAST_RIPE, STARTER_LIVELIER -> " (about " + size + " % of its usual vigour)";

@@ -175,7 +175,7 @@ public record WaterOptions(
     arguments.share(HYDRATION).ifPresent(builder::hydration);
     arguments.share(SALT).ifPresent(builder::salt);
     DoughFormula formula = builder.build();
-    Temperature room = kitchen(arguments, ROOM).orElseThrow();
+    Temperature room = atTheBench(arguments, ROOM).orElseThrow();
     return new WaterOptions(
         record.map(FlourRecord::name),
         formula,
@@ -185,14 +185,14 @@ public record WaterOptions(
             .orElseGet(
                 () -> formula.forFlour(arguments.mass(ALL_FLOUR).orElse(Mass.ofGrams(1000)))),
         room,
-        kitchen(arguments, FLOUR_TEMP).orElse(room),
-        kitchen(arguments, STARTER_TEMP).orElse(room),
+        atTheBench(arguments, FLOUR_TEMP).orElse(room),
+        atTheBench(arguments, STARTER_TEMP).orElse(room),
         arguments.has(STARTER_TEMP) ? StarterFactor.COUNTED : StarterFactor.LEFT_OUT,
         mixing(arguments, environment),
         arguments.text(BOWL).map(WaterOptions::bowl));
   }
 
-  private static Optional<Temperature> kitchen(Arguments arguments, String option) {
+  private static Optional<Temperature> atTheBench(Arguments arguments, String option) {
     Optional<Temperature> given = arguments.temperature(option);
     given.ifPresent(
         at -> doughtide.core.quantity.Checks.inRange("--" + option, at.celsius(), -30, 60, "°C"));

@@ -22,8 +22,8 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  *
  * <pre>{@code
  * FeedingPlanner planner = FeedingPlanner.standard();
- * TemperatureTrace kitchen = TemperatureTrace.steady(Temperature.ofCelsius(20));
- * RatioAnswer answer = planner.ratioFor(9.5, Feeding.of(new FeedRatio(1, 1, 1)), 1, kitchen);
+ * TemperatureTrace room = TemperatureTrace.steady(Temperature.ofCelsius(20));
+ * RatioAnswer answer = planner.ratioFor(9.5, Feeding.of(new FeedRatio(1, 1, 1)), 1, room);
  * String words = answer.ratio().words();
  * }</pre>
  */

@@ -22,7 +22,7 @@ import java.util.stream.IntStream;
 public final class Distribution implements Serializable {
   private static final long serialVersionUID = 1;
 
-  /** Of something that no member has. */
+  /** The distribution of something that happens in no member. */
   public static final Distribution NEVER =
       new Distribution(new double[] {Double.POSITIVE_INFINITY}, new double[] {1});
 
@@ -45,7 +45,7 @@ public final class Distribution implements Serializable {
   }
 
   /**
-   * Of members that count alike.
+   * The distribution over members of equal weight.
    *
    * @param hours one value a member, positive infinity for never; one or more
    */
@@ -61,7 +61,7 @@ public final class Distribution implements Serializable {
   }
 
   /**
-   * Of weighted members.
+   * The distribution over weighted members.
    *
    * @param hours one value a member, positive infinity for never; one or more
    * @param weights as many, 0 or more, not all 0; scaled to a sum of 1

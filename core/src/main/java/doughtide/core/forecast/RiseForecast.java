@@ -32,18 +32,18 @@ public final class RiseForecast {
   private final RiseModel model;
   private final Ensemble ensemble;
   private final double hours;
-  private final Crew crew;
+  private final Threads threads;
   private final boolean keepsCurves;
   private final List<Warning> warnings;
   private final RunSummaries runs;
   private volatile @Nullable List<RiseCurve> curves; // kept from the start, or when asked for
 
   private RiseForecast(
-      RiseModel model, Ensemble ensemble, double hours, Crew crew, boolean keepsCurves) {
+      RiseModel model, Ensemble ensemble, double hours, Threads threads, boolean keepsCurves) {
     this.model = model;
     this.ensemble = ensemble;
     this.hours = hours;
-    this.crew = crew;
+    this.threads = threads;
     this.keepsCurves = keepsCurves;
     List<Warning> found = new ArrayList<>(TemperatureWarnings.of(model.temperature(), hours));
     boolean possible = found.stream().noneMatch(TemperatureWarnings::forbidsHours);
@@ -51,7 +51,7 @@ public final class RiseForecast {
     this.warnings = List.copyOf(found);
     List<RiseCurve> kept = possible && keepsCurves ? run().toList() : List.of();
     this.curves = possible && !keepsCurves ? null : kept;
-    Stream<RiseCurve> each = possible && !keepsCurves ? run() : crew.stream(kept);
+    Stream<RiseCurve> each = possible && !keepsCurves ? run() : threads.stream(kept);
     this.runs = RunSummaries.of(model.temperature(), hours, ensemble.weights(), each);
   }
 
@@ -59,7 +59,7 @@ public final class RiseForecast {
     this.model = other.model;
     this.ensemble = weighted;
     this.hours = other.hours;
-    this.crew = other.crew;
+    this.threads = other.threads;
     this.keepsCurves = other.keepsCurves;
     this.warnings = other.warnings;
     this.curves = other.curves;
@@ -67,13 +67,13 @@ public final class RiseForecast {
   }
 
   static RiseForecast of(
-      RiseModel model, Ensemble ensemble, double hours, Crew crew, boolean keepsCurves) {
-    return new RiseForecast(model, ensemble, hours, crew, keepsCurves);
+      RiseModel model, Ensemble ensemble, double hours, Threads threads, boolean keepsCurves) {
+    return new RiseForecast(model, ensemble, hours, threads, keepsCurves);
   }
 
   /** All members, in their order. */
   private Stream<RiseCurve> run() {
-    return crew.stream(ensemble.members()).map(member -> model.with(member).runFast(hours));
+    return threads.stream(ensemble.members()).map(member -> model.with(member).runFast(hours));
   }
 
   /** The dough. */
@@ -128,7 +128,7 @@ public final class RiseForecast {
    * @param temperature the dough's own
    */
   public RiseForecast at(DoughTemperature temperature) {
-    return of(model.with(temperature), ensemble, hours, crew, keepsCurves);
+    return of(model.with(temperature), ensemble, hours, threads, keepsCurves);
   }
 
   /**

@@ -28,33 +28,33 @@ public final class RiseForecaster implements Serializable {
   private final RiseParameters parameters;
   private final Belief belief;
   private final int size;
-  private final Crew crew;
+  private final Threads threads;
   private final boolean keepsCurves;
   private transient volatile @Nullable Ensemble drawn; // made when first asked for
 
   private RiseForecaster(
-      RiseParameters parameters, Belief belief, int size, Crew crew, boolean keepsCurves) {
+      RiseParameters parameters, Belief belief, int size, Threads threads, boolean keepsCurves) {
     this.parameters = parameters;
     this.belief = belief;
     this.size = size;
-    this.crew = crew;
+    this.threads = threads;
     this.keepsCurves = keepsCurves;
   }
 
   /** For a baker nobody knows: standard parameters and belief, 512 members. */
   public static RiseForecaster standard() {
     return new RiseForecaster(
-        RiseParameters.standard(), Belief.standard(), Ensemble.USUAL_SIZE, Crew.ALL_CORES, false);
+        RiseParameters.standard(), Belief.standard(), Ensemble.USUAL_SIZE, Threads.ALL_CORES, false);
   }
 
   /** The same with another belief, for example a learned one. */
   public RiseForecaster with(Belief newBelief) {
-    return new RiseForecaster(parameters, newBelief, size, crew, keepsCurves);
+    return new RiseForecaster(parameters, newBelief, size, threads, keepsCurves);
   }
 
   /** The same with other parameters. */
   public RiseForecaster with(RiseParameters newParameters) {
-    return new RiseForecaster(newParameters, belief, size, crew, keepsCurves);
+    return new RiseForecaster(newParameters, belief, size, threads, keepsCurves);
   }
 
   /**
@@ -63,7 +63,7 @@ public final class RiseForecaster implements Serializable {
    * @param members 8…65536
    */
   public RiseForecaster withMembers(int members) {
-    return new RiseForecaster(parameters, belief, members, crew, keepsCurves);
+    return new RiseForecaster(parameters, belief, members, threads, keepsCurves);
   }
 
   /**
@@ -72,7 +72,7 @@ public final class RiseForecaster implements Serializable {
    * answers are the same.
    */
   public RiseForecaster onCallingThread() {
-    return new RiseForecaster(parameters, belief, size, Crew.CALLING_THREAD, keepsCurves);
+    return new RiseForecaster(parameters, belief, size, Threads.CALLING_THREAD, keepsCurves);
   }
 
   /**
@@ -80,7 +80,7 @@ public final class RiseForecaster implements Serializable {
    * each (about 1 kB): for questions that only {@link RiseForecast#curves()} answers.
    */
   public RiseForecaster keepingCurves() {
-    return new RiseForecaster(parameters, belief, size, crew, true);
+    return new RiseForecaster(parameters, belief, size, threads, true);
   }
 
   /** What is believed. */
@@ -132,7 +132,7 @@ public final class RiseForecaster implements Serializable {
   }
 
   private RiseForecast forecast(RiseModel typical, double hours) {
-    return RiseForecast.of(typical, ensemble(), hours, crew, keepsCurves);
+    return RiseForecast.of(typical, ensemble(), hours, threads, keepsCurves);
   }
 
   private static double usefulHours(RiseModel typical) {

@@ -3,8 +3,8 @@ package doughtide.core.forecast;
 import java.util.List;
 import java.util.stream.Stream;
 
-/** Who works through the members of an ensemble; the order of results is that of the members. */
-enum Crew {
+/** Which threads work through an ensemble; the results keep the order of its members. */
+enum Threads {
   /** The common pool of the process. */
   ALL_CORES {
     @Override
@@ -12,7 +12,7 @@ enum Crew {
       return members.parallelStream();
     }
   },
-  /** Nobody but the thread that asks. */
+  /** Only the thread that asks. */
   CALLING_THREAD {
     @Override
     <T> Stream<T> stream(List<T> members) {

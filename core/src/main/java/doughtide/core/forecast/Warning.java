@@ -31,9 +31,9 @@ public record Warning(Kind kind, Map<String, Double> numbers) implements Seriali
     YEAST_KIND("celsius"),
     /** A temperature logger wrote nothing for a while. */
     LOGGER_GAP("hours", "fromLine", "toLine"),
-    /** A temperature logger has more gaps than are told one by one. */
+    /** A temperature logger has further gaps, which are only counted. */
     LOGGER_GAPS("gaps"),
-    /** The loaf reaches its target at the oven for no end of bulk fermentation. */
+    /** The loaf misses its target at the oven, whenever bulk fermentation ends. */
     NOT_REACHED("percent"),
     /** Even shaped at once, the loaf is past its target after the time in the cold. */
     PAST_TARGET_IN_COLD("percent"),

@@ -15,7 +15,7 @@ import java.util.OptionalDouble;
  * @param prior what was believed before
  * @param belief what is believed of the next bake, its own spread around the baker's mean included
  * @param jar how the baker's jar misreads at the next bake
- * @param misfits bakes that do not fit the others, the worst first; they were used with the reason
+ * @param outliers bakes that do not fit the others, the worst first; they were used with the reason
  *     allowed for
  * @param bakes number of bakes
  * @param readings number of readings
@@ -25,14 +25,14 @@ public record Learned(
     LearningPrior prior,
     Belief belief,
     JarError jar,
-    List<Misfit> misfits,
+    List<Outlier> outliers,
     int bakes,
     int readings,
     String dataDigest) {
 
   /** Keeps the list as it is now. */
   public Learned {
-    misfits = List.copyOf(misfits);
+    outliers = List.copyOf(outliers);
   }
 
   /** Each parameter before and after, with its meaning. */

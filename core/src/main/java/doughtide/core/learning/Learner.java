@@ -63,14 +63,14 @@ public final class Learner {
    */
   public Learned learn(List<Bake> bakes) {
     List<RateCurves> curves = parameters.curves();
-    Diagnosis diagnosis = Diagnosis.of(responses(bakes, curves.get(0)), names(bakes), prior, noise);
+    OutlierSearch search = OutlierSearch.of(responses(bakes, curves.get(0)), names(bakes), prior, noise);
     Map<String, Belief> parts = new LinkedHashMap<>();
     List<JarError> jars = new ArrayList<>();
     double[] logEvidence = new double[curves.size()];
-    PosteriorFit fit = diagnosis.fit();
+    PosteriorFit fit = search.fit();
     for (int form = 0; form < curves.size(); form++) {
       if (form > 0) {
-        fit = PosteriorFit.of(diagnosis.problem(responses(bakes, curves.get(form))), fit.scores());
+        fit = PosteriorFit.of(search.problem(responses(bakes, curves.get(form))), fit.scores());
       }
       parts.put(curves.get(form).key(), nextBake(fit));
       jars.add(nextJar(fit));
@@ -81,7 +81,7 @@ public final class Learner {
         prior,
         Belief.byCurve(parts, Evidence.byKey(curves, weights)),
         Evidence.mixed(jars, weights),
-        diagnosis.misfits(),
+        search.outliers(),
         bakes.size(),
         bakes.stream().mapToInt(bake -> bake.readings().size()).sum(),
         ReadingsDigest.sha256(bakes));

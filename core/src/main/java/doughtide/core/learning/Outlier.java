@@ -13,14 +13,14 @@ import java.util.List;
  * @param logGain how much better the readings are explained with the reason than without, as a
  *     natural logarithm of odds; 3 is 20 to 1
  */
-public record Misfit(
+public record Outlier(
     String bake,
-    MisfitReason reason,
+    OutlierReason reason,
     double amount,
-    List<MisfitReason> alsoPossible,
+    List<OutlierReason> alsoPossible,
     double logGain) {
   /** Keeps the list as it is now. */
-  public Misfit {
+  public Outlier {
     alsoPossible = List.copyOf(alsoPossible);
   }
 }

@@ -3,16 +3,16 @@ package doughtide.core.learning;
 import doughtide.core.forecast.Unknown;
 
 /** Why a bake may not fit the others: the one thing that is freed, and how far it may then go. */
-public enum MisfitReason {
+public enum OutlierReason {
   /** The dough was warmer or colder than noted. */
   TEMPERATURE_OFF,
-  /** Weak and slow to wake. */
+  /** The starter was weak and slow to wake. */
   STARTER_PAST_RIPE,
-  /** Livelier than usual. */
+  /** The starter was livelier than usual. */
   STARTER_LIVELIER,
-  /** Everything read too high or too low in proportion. */
+  /** All heights were read too high or too low by the same share. */
   START_HEIGHT_WRONG,
-  /** No single thing explains it. */
+  /** No single reason explains it. */
   UNEXPLAINED;
 
   private static final double FREE_KELVIN = 3; // starting value

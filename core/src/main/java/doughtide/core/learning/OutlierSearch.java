@@ -14,17 +14,17 @@ import java.util.stream.IntStream;
  * by Laplace's method, the rest held at the joint fit). The worst bake is then fitted with that one
  * thing freed, so that it no longer pulls the others, and the search goes on.
  */
-final class Diagnosis {
+final class OutlierSearch {
   private static final int SIZE = LearningPrior.SIZE;
   private static final double DOUBT = 3; // log of odds of 20 to 1
   private static final double CLOSE = Math.log(5); // odds at which two reasons are told apart
   private static final double BAD_MEAN_SQUARE = 2.5; // about 1 where the noise is as stated
   private static final int LEAST_BAKES = 3; // of two that differ nobody can say which is off
-  private static final List<MisfitReason> CAUSES =
+  private static final List<OutlierReason> CAUSES =
       List.of(
-          MisfitReason.TEMPERATURE_OFF,
-          MisfitReason.STARTER_PAST_RIPE,
-          MisfitReason.START_HEIGHT_WRONG);
+          OutlierReason.TEMPERATURE_OFF,
+          OutlierReason.STARTER_PAST_RIPE,
+          OutlierReason.START_HEIGHT_WRONG);
 
   private final List<BakeResponse> responses;
   private final List<String> names;
@@ -32,10 +32,10 @@ final class Diagnosis {
   private final ReadingNoise noise;
   private final int[] varying;
   private final double[][] deviations;
-  private final List<Misfit> misfits = new ArrayList<>();
+  private final List<Outlier> outliers = new ArrayList<>();
   private PosteriorFit fit;
 
-  private Diagnosis(
+  private OutlierSearch(
       List<BakeResponse> responses, List<String> names, LearningPrior prior, ReadingNoise noise) {
     this.responses = responses;
     this.names = names;
@@ -52,30 +52,30 @@ final class Diagnosis {
     boolean[] possible = new boolean[SIZE];
     for (int i = 0; i < SIZE; i++) {
       possible[i] = bakeDeviation[i] > 0;
-      for (MisfitReason cause : CAUSES) {
+      for (OutlierReason cause : CAUSES) {
         possible[i] |= cause.freed(bakeDeviation)[i] > 0;
       }
     }
     return IntStream.range(0, SIZE).filter(i -> possible[i]).toArray();
   }
 
-  static Diagnosis of(
+  static OutlierSearch of(
       List<BakeResponse> responses, List<String> names, LearningPrior prior, ReadingNoise noise) {
-    Diagnosis diagnosis = new Diagnosis(responses, names, prior, noise);
+    OutlierSearch search = new OutlierSearch(responses, names, prior, noise);
     if (responses.size() >= LEAST_BAKES) {
-      diagnosis.search();
+      search.search();
     } else if (responses.size() == 2) {
-      diagnosis.compareTwo();
+      search.compareTwo();
     }
-    return diagnosis;
+    return search;
   }
 
   PosteriorFit fit() {
     return fit;
   }
 
-  List<Misfit> misfits() {
-    return misfits;
+  List<Outlier> outliers() {
+    return outliers;
   }
 
   /** The joint problem with what has been freed so far. */
@@ -105,13 +105,13 @@ final class Diagnosis {
     for (int b = 0; b < responses.size(); b++) {
       Candidate best = best(b);
       if (best.logGain() > DOUBT) {
-        misfits.add(misfit(best));
+        outliers.add(outlier(best));
       }
     }
   }
 
   private record Candidate(
-      int bake, MisfitReason cause, double logGain, double[] off, List<MisfitReason> close) {}
+      int bake, OutlierReason cause, double logGain, double[] off, List<OutlierReason> close) {}
 
   private Optional<Candidate> worst(boolean[] freed) {
     Candidate worst = null;
@@ -153,7 +153,7 @@ final class Diagnosis {
   private Candidate best(int bake) {
     double usual = alone(bake, prior.bakeDeviation()).logEvidence();
     List<Candidate> all = new ArrayList<>();
-    for (MisfitReason cause : CAUSES) {
+    for (OutlierReason cause : CAUSES) {
       double[] deviation = cause.freed(prior.bakeDeviation());
       PosteriorFit own = alone(bake, deviation);
       double[] off = new double[SIZE];
@@ -164,7 +164,7 @@ final class Diagnosis {
     }
     all.sort(Comparator.comparingDouble(Candidate::logGain).reversed());
     Candidate best = all.get(0);
-    List<MisfitReason> close =
+    List<OutlierReason> close =
         all.stream()
             .skip(1)
             .filter(each -> best.logGain() - each.logGain() < CLOSE)
@@ -173,9 +173,9 @@ final class Diagnosis {
     return new Candidate(bake, best.cause(), best.logGain(), best.off(), close);
   }
 
-  private static Candidate named(int bake, MisfitReason cause, double logGain, double[] off) {
-    boolean livelier = cause == MisfitReason.STARTER_PAST_RIPE && off[Unknown.VIGOUR.ordinal()] > 0;
-    MisfitReason name = livelier ? MisfitReason.STARTER_LIVELIER : cause;
+  private static Candidate named(int bake, OutlierReason cause, double logGain, double[] off) {
+    boolean livelier = cause == OutlierReason.STARTER_PAST_RIPE && off[Unknown.VIGOUR.ordinal()] > 0;
+    OutlierReason name = livelier ? OutlierReason.STARTER_LIVELIER : cause;
     return new Candidate(bake, name, logGain, off, List.of());
   }
 
@@ -199,10 +199,10 @@ final class Diagnosis {
   private void free(Candidate candidate) {
     deviations[candidate.bake()] = candidate.cause().freed(prior.bakeDeviation());
     fit = PosteriorFit.of(problem(responses), fit.scores());
-    misfits.add(misfit(candidate));
+    outliers.add(outlier(candidate));
   }
 
-  private Misfit misfit(Candidate candidate) {
+  private Outlier outlier(Candidate candidate) {
     double[] off = candidate.off();
     double vigour = 100 * Math.exp(off[Unknown.VIGOUR.ordinal()]);
     double amount =
@@ -212,7 +212,7 @@ final class Diagnosis {
           case START_HEIGHT_WRONG -> 100 * Math.expm1(off[LearningPrior.JAR]);
           case UNEXPLAINED -> 0;
         };
-    return new Misfit(
+    return new Outlier(
         names.get(candidate.bake()),
         candidate.cause(),
         amount,
@@ -228,7 +228,7 @@ final class Diagnosis {
         square += noise.robust(residual) * noise.robust(residual) / residuals.length;
       }
       if (!freed[b] && square > BAD_MEAN_SQUARE) {
-        misfits.add(new Misfit(names.get(b), MisfitReason.UNEXPLAINED, 0, List.of(), 0));
+        outliers.add(new Outlier(names.get(b), OutlierReason.UNEXPLAINED, 0, List.of(), 0));
       }
     }
   }

@@ -106,7 +106,7 @@ public record StrengthPlan(
     return number == 2 && below > SLACK_POINTS ? FoldKind.LAMINATION : FoldKind.COIL;
   }
 
-  /** Points of water more at which it takes a fold more; empty where no more are asked for. */
+  /** Points of water to add until the dough needs one fold more; empty at the most folds. */
   public OptionalDouble pointsToOneMore() {
     double below = pointsBelowLimit.orElse(SLACK_POINTS);
     return below <= SLACK_POINTS
@@ -114,7 +114,7 @@ public record StrengthPlan(
         : OptionalDouble.of(below - (below > FIRM_POINTS ? FIRM_POINTS : SLACK_POINTS));
   }
 
-  /** Points of water less at which a fold less is enough; empty where two are the fewest. */
+  /** Points of water to leave out until one fold less is enough; empty at the fewest folds. */
   public OptionalDouble pointsToOneFewer() {
     double below = pointsBelowLimit.orElse(Double.POSITIVE_INFINITY);
     return below > FIRM_POINTS

@@ -145,7 +145,7 @@ final class DoughBasis {
     return index;
   }
 
-  /** What depends on temperature alone, computed; one for each pair of rate curves. */
+  /** The rates that depend on temperature alone; one for each pair of rate curves. */
   List<TemperatureTable.Source> sources() {
     return sources;
   }
@@ -190,7 +190,7 @@ final class DoughBasis {
     return retention;
   }
 
-  /** Flour fermented before, as a share of all flour. */
+  /** Prefermented flour as a share of all flour. */
   double prefermented() {
     return prefermented;
   }

@@ -25,7 +25,7 @@ public final class DoughTemperature implements Serializable {
   public static final double HIGHEST_CELSIUS = 45;
 
   private final List<Stage> stages;
-  private transient volatile @Nullable Course lastCourse;
+  private transient volatile @Nullable TemperatureSegments lastSegments;
 
   private DoughTemperature(List<Stage> stages) {
     this.stages = List.copyOf(stages);
@@ -161,14 +161,14 @@ public final class DoughTemperature implements Serializable {
     return Segment.of(this, hours).stream().mapToDouble(Segment::fromHours).skip(1).toArray();
   }
 
-  /** The course of a run; the last one is kept, because all members of an ensemble ask for it. */
-  Course course(double hours) {
-    Course course = lastCourse;
-    if (course == null || course.hours() != hours) {
-      course = Course.of(this, hours);
-      lastCourse = course;
+  /** The segments of a run; the last ones are kept, because all members of an ensemble ask for them. */
+  TemperatureSegments segments(double hours) {
+    TemperatureSegments segments = lastSegments;
+    if (segments == null || segments.hours() != hours) {
+      segments = TemperatureSegments.of(this, hours);
+      lastSegments = segments;
     }
-    return course;
+    return segments;
   }
 
   /** In a line, for logs: each stage's temperature at its start. */

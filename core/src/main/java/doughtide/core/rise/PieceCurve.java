@@ -114,7 +114,7 @@ public final class PieceCurve {
     }
 
     /**
-     * What the shells are at now, and by how much their fermentation warms the piece, K per hour.
+     * The state of the shells now, and how fast their fermentation warms the piece, K per hour.
      */
     private double record(PieceCurve curve, int i) {
       double heat = 0;

@@ -192,7 +192,7 @@ public final class RiseCurve {
         : crossing(hours -> riseFraction(hours) - level, at[first - 1], at[first]);
   }
 
-  /** Many rises are asked of one curve. */
+  /** One curve is asked for the hours of many rises, so the heights at its steps are kept. */
   private synchronized double[] risesAtLooks() {
     if (risesAtLooks == null) {
       double[] at = looksWithPeak();
@@ -284,7 +284,7 @@ public final class RiseCurve {
     return slope[RiseDynamics.MADE] - slope[RiseDynamics.LOST];
   }
 
-  /** A step may hold the greatest height, so that a rise is passed up and down inside it. */
+  /** If a step holds the greatest height, a rise may be passed upward and downward inside it. */
   private synchronized double[] looksWithPeak() {
     if (looksWithPeak == null) {
       looksWithPeak = with(hoursToPeak(), looks);
@@ -333,7 +333,7 @@ public final class RiseCurve {
             .solve(LARGEST_EVALUATIONS, new Event(event), before, after));
   }
 
-  /** A class of its own: a lambda of this old library's type is in no archive of loaded classes. */
+  /** A class instead of a lambda: an archive of loaded classes cannot hold a lambda of this type. */
   private record Event(DoubleUnaryOperator function) implements UnivariateFunction {
     @Override
     public double value(double hours) {

@@ -96,7 +96,7 @@ public final class RiseModel implements Serializable {
    */
   public RiseCurve run(double hours) {
     RiseDynamics dynamics = dynamics();
-    SegmentDynamics[] equations = equations(dynamics, course(hours));
+    SegmentDynamics[] equations = equations(dynamics, segments(hours));
     CommonsMathSolution solution = new CommonsMathSolution();
     double[] state = dynamics.startState();
     for (SegmentDynamics each : equations) {
@@ -113,9 +113,9 @@ public final class RiseModel implements Serializable {
    * @param hours length of the run, 0.001…240 h
    */
   public RiseCurve runFast(double hours) {
-    Course course = course(hours);
-    RiseDynamics dynamics = course.stepwise() ? dynamics() : changing();
-    SegmentDynamics[] equations = equations(dynamics, course);
+    TemperatureSegments segments = segments(hours);
+    RiseDynamics dynamics = segments.stepwise() ? dynamics() : changing();
+    SegmentDynamics[] equations = equations(dynamics, segments);
     RungeKuttaKernel kernel = new RungeKuttaKernel();
     double[] state = dynamics.startState();
     for (SegmentDynamics each : equations) {
@@ -125,15 +125,15 @@ public final class RiseModel implements Serializable {
     return new RiseCurve(dynamics, this::changing, equations, kernel);
   }
 
-  private Course course(double hours) {
+  private TemperatureSegments segments(double hours) {
     Checks.inRange("length of the run", hours, 0.001, LONGEST_HOURS, "h");
-    return temperature.course(hours);
+    return temperature.segments(hours);
   }
 
-  private static SegmentDynamics[] equations(RiseDynamics dynamics, Course course) {
-    SegmentDynamics[] equations = new SegmentDynamics[course.segments().size()];
+  private static SegmentDynamics[] equations(RiseDynamics dynamics, TemperatureSegments segments) {
+    SegmentDynamics[] equations = new SegmentDynamics[segments.segments().size()];
     for (int i = 0; i < equations.length; i++) {
-      equations[i] = new SegmentDynamics(dynamics, course.segments().get(i));
+      equations[i] = new SegmentDynamics(dynamics, segments.segments().get(i));
     }
     return equations;
   }

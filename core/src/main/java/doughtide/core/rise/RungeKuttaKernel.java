@@ -102,7 +102,7 @@ final class RungeKuttaKernel implements DenseSolution {
     return Math.min(h * Math.min(5, Math.max(0.2, factor)), LARGEST_STEP_HOURS);
   }
 
-  /** Reads the fields once: before it is compiled, a program's first run feels every access. */
+  /** Reads each field once: until the method is compiled, every access to a field costs time. */
   private double attempt(Equations equations, double t, double h, double[] y) {
     double[] a = k1;
     double[] b = k2;

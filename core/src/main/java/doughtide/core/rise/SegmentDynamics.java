@@ -1,6 +1,6 @@
 package doughtide.core.rise;
 
-/** The dynamics in one segment: adds where the temperature comes from. */
+/** The dynamics in one segment, with the temperature that is stated or follows the room. */
 final class SegmentDynamics implements RungeKuttaKernel.Equations {
   private final RiseDynamics dynamics;
   private final Segment segment;

@@ -11,7 +11,7 @@ import java.util.List;
  * @param stepwise whether the dough keeps one temperature in each segment, so that rates need
  *     computing only at its start
  */
-record Course(double hours, List<Segment> segments, boolean stepwise) {
+record TemperatureSegments(double hours, List<Segment> segments, boolean stepwise) {
 
   /**
    * Cuts and checks.
@@ -19,13 +19,13 @@ record Course(double hours, List<Segment> segments, boolean stepwise) {
    * @throws doughtide.core.quantity.InputException if a temperature is one at which the equations
    *     mean nothing
    */
-  static Course of(DoughTemperature temperature, double hours) {
+  static TemperatureSegments of(DoughTemperature temperature, double hours) {
     List<Segment> segments = List.copyOf(Segment.of(temperature, hours));
     boolean stepwise = true;
     for (Segment segment : segments) {
       segment.checkCelsius();
       stepwise &= segment.keepsOneTemperature();
     }
-    return new Course(hours, segments, stepwise);
+    return new TemperatureSegments(hours, segments, stepwise);
   }
 }

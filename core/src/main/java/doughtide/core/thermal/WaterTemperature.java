@@ -158,7 +158,7 @@ public final class WaterTemperature {
     return new WaterTemperature(draft);
   }
 
-  /** With what mixing does. */
+  /** With what mixing does to the temperature of the dough. */
   public WaterTemperature mixing(Mixing how) {
     Draft draft = new Draft(this);
     draft.mixing = how;
@@ -174,7 +174,7 @@ public final class WaterTemperature {
     return mixing(new Mixing(warming, 0));
   }
 
-  /** With the heat of wetting of flour so moist, see {@link #heatOfWettingJPerKg}. */
+  /** With the heat of wetting of a flour of this moisture, see {@link #heatOfWettingJPerKg}. */
   public WaterTemperature moisture(Share moisture) {
     return heatOfWetting(heatOfWettingJPerKg(moisture));
   }

@@ -90,7 +90,7 @@ class RiseForecastTest {
     weights[7] = 3;
     Ensemble one = WARM.ensemble().weighted(weights);
     RiseForecast only =
-        RiseForecast.of(WARM.typical(), one, WARM.hours(), Crew.CALLING_THREAD, false);
+        RiseForecast.of(WARM.typical(), one, WARM.hours(), Threads.CALLING_THREAD, false);
     double own = WARM.hoursOfMembers(Rise.ofPercent(50))[7];
 
     assertThat(only.hoursToRise(Rise.ofPercent(50)).early()).hasValue(own);

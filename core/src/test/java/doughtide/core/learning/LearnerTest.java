@@ -58,7 +58,7 @@ class LearnerTest {
     assertThat(learned.belief().mean()[Unknown.RATE.ordinal()]).isPositive();
     assertThat(learned.narrowing(FORMULA, WARM, Rise.ofPercent(50)).share().orElseThrow())
         .isBetween(0.05, 0.6);
-    assertThat(learned.misfits()).isEmpty();
+    assertThat(learned.outliers()).isEmpty();
   }
 
   @Test
@@ -180,7 +180,7 @@ class LearnerTest {
     "START_HEIGHT_WRONG, 6, -0.30, 0, 0, 25",
   })
   void aBakeThatDoesNotFitIsNamedWithItsReason(
-      MisfitReason reason,
+      OutlierReason reason,
       int coordinate,
       double shift,
       int second,
@@ -194,14 +194,14 @@ class LearnerTest {
       x[coordinate] += shift;
       x[second] += secondShift;
       bakes.add(simulated.bake("odd", 12, x, celsius));
-      List<Misfit> misfits = Learner.standard().learn(SimulatedBaker.given(bakes)).misfits();
-      named += misfits.stream().anyMatch(m -> m.bake().equals("odd") && names(m, reason)) ? 1 : 0;
+      List<Outlier> outliers = Learner.standard().learn(SimulatedBaker.given(bakes)).outliers();
+      named += outliers.stream().anyMatch(m -> m.bake().equals("odd") && names(m, reason)) ? 1 : 0;
     }
     assertThat(named).as("of 3 odd bakes named with the right reason").isGreaterThanOrEqualTo(2);
   }
 
-  private static boolean names(Misfit misfit, MisfitReason reason) {
-    return misfit.reason() == reason || misfit.alsoPossible().contains(reason);
+  private static boolean names(Outlier outlier, OutlierReason reason) {
+    return outlier.reason() == reason || outlier.alsoPossible().contains(reason);
   }
 
   @Test
@@ -209,7 +209,7 @@ class LearnerTest {
     int odd = 0;
     for (int seed = 0; seed < 10; seed++) {
       List<Bake> bakes = SimulatedBaker.given(baker(600 + seed).bakes(6, 12));
-      odd += Learner.standard().learn(bakes).misfits().size();
+      odd += Learner.standard().learn(bakes).outliers().size();
     }
     assertThat(odd).as("of 60 ordinary bakes").isLessThanOrEqualTo(3);
   }
@@ -230,7 +230,7 @@ class LearnerTest {
     for (double each : learned.belief().mean()) {
       assertThat(each).isBetween(-1.5, 1.5);
     }
-    assertThat(learned.misfits()).isNotEmpty();
+    assertThat(learned.outliers()).isNotEmpty();
   }
 
   @Test

@@ -2,7 +2,7 @@ package doughtide.report.words;
 
 import doughtide.core.forecast.Unknown;
 import doughtide.core.forecast.Warning;
-import doughtide.core.learning.MisfitReason;
+import doughtide.core.learning.OutlierReason;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -30,8 +30,8 @@ public record Advice(String text, String remedy) {
   }
 
   /** Why a bake may not fit the others. */
-  public static Advice of(Words words, MisfitReason reason) {
-    return parted(words.say("misfit." + reason.name()));
+  public static Advice of(Words words, OutlierReason reason) {
+    return parted(words.say("outlier." + reason.name()));
   }
 
   /** A warning for an English terminal. */
@@ -45,7 +45,7 @@ public record Advice(String text, String remedy) {
   }
 
   /** A reason for an English terminal. */
-  public static Advice english(MisfitReason reason) {
+  public static Advice english(OutlierReason reason) {
     return of(Words.in(Language.ENGLISH), reason).withPlainSpaces();
   }
 

@@ -8,7 +8,7 @@ import doughtide.core.flourtrial.TrialNote;
 import doughtide.core.forecast.Unknown;
 import doughtide.core.forecast.Warning;
 import doughtide.core.learning.LearnedParameter;
-import doughtide.core.learning.MisfitReason;
+import doughtide.core.learning.OutlierReason;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -60,7 +60,7 @@ class AdviceTest {
       Advice advice = Advice.of(words, unknown);
       assertThat(advice.remedy()).as(unknown.name()).isNotBlank().isNotEqualTo(advice.text());
     }
-    for (MisfitReason reason : MisfitReason.values()) {
+    for (OutlierReason reason : OutlierReason.values()) {
       Advice advice = Advice.of(words, reason);
       assertThat(advice.remedy()).as(reason.name()).isNotBlank().isNotEqualTo(advice.text());
     }
