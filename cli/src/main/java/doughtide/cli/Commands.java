@@ -1,5 +1,6 @@
 package doughtide.cli;
 
+import doughtide.cli.args.CommandSpec;
 import doughtide.cli.batch.BatchCommand;
 import doughtide.cli.command.BakeDayCommand;
 import doughtide.cli.command.ClassDayCommand;
@@ -35,7 +36,27 @@ public final class Commands {
           "learn",
           "handout");
 
+  /** What people ask, and the words to type for it. */
+  public static final List<CommandSpec.Example> QUESTIONS =
+      List.of(
+          asked("When is this dough ready?", "rise --dough-temp 25C --starter 20%"),
+          asked(
+              "When must I mix, to shape at seven?",
+              "wanted --shape-at 19:00 --dough-temp 24C --starter 20%"),
+          asked(
+              "What do I feed tonight, for the morning?",
+              "feed --fed-at 21:30 --ready-at 07:00 --starter-temp 20C --amount 120g"),
+          asked("How warm must the water be?", "water --dough-temp 26C --room 21C"),
+          asked(
+              "I must leave at three: what now?",
+              "leave --dough-temp 25C --mixed-at 10:00 --now 13:00 --leave-at 15:00 --back-at"
+                  + " 19:30 --cold 4C --bake-at 07:30"));
+
   private Commands() {}
+
+  private static CommandSpec.Example asked(String question, String words) {
+    return new CommandSpec.Example(question, List.of(words.split(" ")));
+  }
 
   /**
    * The command of this name; no other command's class is loaded.

@@ -22,6 +22,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
 import java.util.jar.Attributes;
 import java.util.jar.JarFile;
 import java.util.jar.Manifest;
@@ -79,8 +80,9 @@ public final class Main {
   }
 
   private static void dispatch(List<String> words, Session session) throws IOException {
-    String first = words.isEmpty() ? "--help" : words.get(0);
+    String first = words.isEmpty() ? "" : words.get(0);
     switch (first) {
+      case "" -> session.out().print(HelpPage.ofQuestions(Commands.QUESTIONS));
       case "--help", "-h", "help" -> session.out().print(help(words));
       case "--version" -> session.out().println(versionLine());
       default -> execute(first, words.subList(1, words.size()), session);
@@ -98,7 +100,7 @@ public final class Main {
     }
     Command command = Commands.named(name);
     if (asksForHelp(words)) {
-      session.out().print(HelpPage.of(command.spec()));
+      session.out().print(help(command.spec(), words, HelpPage::brief));
       return;
     }
     Arguments arguments =
@@ -116,9 +118,20 @@ public final class Main {
     return options.contains("--help") || options.contains("-h");
   }
 
+  /** Of what the first word after the command names, else of the command. */
+  private static String help(
+      CommandSpec spec, List<String> words, Function<CommandSpec, String> otherwise) {
+    return words.stream()
+        .findFirst()
+        .flatMap(spec::action)
+        .map(action -> HelpPage.of(spec, action))
+        .orElseGet(() -> otherwise.apply(spec));
+  }
+
   private static String help(List<String> words) {
     if (words.size() > 1 && !words.get(1).startsWith("-")) {
-      return HelpPage.of(Commands.named(words.get(1)).spec());
+      CommandSpec spec = Commands.named(words.get(1)).spec();
+      return help(spec, words.subList(2, words.size()), HelpPage::of);
     }
     List<CommandSpec> specs = new ArrayList<>();
     for (String name : Commands.NAMES) {

@@ -3,6 +3,7 @@ package doughtide.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import doughtide.cli.args.CommandSpec;
+import doughtide.cli.args.HelpPage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -10,6 +11,7 @@ import java.util.List;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DynamicTest;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.TestFactory;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -60,6 +62,33 @@ class CommandHelpTest {
     assertThat(run.out()).isNotBlank();
   }
 
+  @Test
+  void theNameAloneShowsQuestionsWhoseLinesRun() {
+    String page = CliRun.of().out();
+    assertThat(Commands.QUESTIONS).hasSize(5);
+    for (CommandSpec.Example question : Commands.QUESTIONS) {
+      assertThat(page).contains(question.says());
+      CliRun run =
+          CliRun.in(TestEnvironment.in(folder), question.arguments().toArray(String[]::new));
+      assertThat(run.err()).isEmpty();
+      assertThat(run.out()).isNotBlank();
+    }
+  }
+
+  @Test
+  void whatACommandDoesHasPagesOfItsOwn() {
+    CommandSpec spec = Commands.named("flour").spec();
+    assertThat(spec.actions()).hasSize(3);
+    for (CommandSpec.Action action : spec.actions()) {
+      String page = CliRun.of("flour", action.name(), "--help").out();
+      assertThat(page).contains("Usage: doughtide flour " + action.operands());
+      assertThat(page).doesNotContain("doughtide flour --help");
+      assertThat(page).isEqualTo(CliRun.of("help", "flour", action.name()).out());
+      assertThat(action.options()).allSatisfy(name -> assertThat(page).contains("--" + name));
+    }
+    assertThat(CliRun.of("flour", "save", "--help").out()).doesNotContain("--bowl-rest");
+  }
+
   @TestFactory
   Stream<DynamicTest> helpFitsEightyColumnsAndNamesEveryOption() {
     return Commands.NAMES.stream()
@@ -68,8 +97,16 @@ class CommandHelpTest {
 
   private static void checkHelp(String name) {
     CommandSpec spec = Commands.named(name).spec();
-    String help = CliRun.of(name, "--help").out();
+    String help = CliRun.of("help", name).out();
     assertThat(spec.name()).isEqualTo(name);
+    String brief = CliRun.of(name, "--help").out();
+    assertThat(brief.lines().count()).isLessThanOrEqualTo(HelpPage.BRIEF_LINES);
+    assertThat(brief.lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
+    assertThat(brief).contains("Usage: doughtide " + name);
+    assertThat(brief)
+        .satisfiesAnyOf(
+            page -> assertThat(page).contains("doughtide help " + name),
+            all -> assertThat(all).isEqualTo(help));
     assertThat(help.lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
     assertThat(spec.options())
         .allSatisfy(option -> assertThat(help).contains("  " + option.typed()));

@@ -29,15 +29,16 @@ class MainTest {
   @Test
   void withoutAnyWordThereIsHelp() {
     assertThat(CliRun.of().code()).isZero();
-    assertThat(CliRun.of().out()).isEqualTo(CliRun.of("--help").out()).contains("Usage:", "rise");
+    assertThat(CliRun.of("--help").out()).contains("Usage:", "rise");
+    assertThat(CliRun.of().out()).contains("doughtide rise", "doughtide --help");
   }
 
   @Test
   void helpOfOneCommandComesInThreeWays() {
     String help = CliRun.of("rise", "--help").out();
-    assertThat(help).contains("Usage: doughtide rise", "--dough-temp TEMP", "Example");
+    assertThat(help).contains("Usage: doughtide rise", "--dough-temp 25C", "doughtide help rise");
     assertThat(CliRun.of("rise", "-h").out()).isEqualTo(help);
-    assertThat(CliRun.of("help", "rise").out()).isEqualTo(help);
+    assertThat(CliRun.of("help", "rise").out()).contains("--dough-temp TEMP", "Examples");
   }
 
   @Test

@@ -2,6 +2,7 @@ package doughtide.cli.args;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * What a command accepts.
@@ -12,6 +13,8 @@ import java.util.List;
  * @param options in the order help prints them
  * @param examples arguments after the command's name, ready to run; the first stands in error lines
  * @param notes sentences at the end of help: cautions and conventions
+ * @param everyday names of the options that most people need; help shows these first
+ * @param actions what the first operand may be, where each has a page of its own
  */
 public record CommandSpec(
     String name,
@@ -19,7 +22,23 @@ public record CommandSpec(
     Operands operands,
     List<OptionSpec> options,
     List<Example> examples,
-    List<String> notes) {
+    List<String> notes,
+    List<String> everyday,
+    List<Action> actions) {
+
+  /**
+   * One of the things a command does.
+   *
+   * @param operands as in the usage line, the action's name first
+   * @param summary one line
+   * @param options names of those that say something with it
+   */
+  public record Action(String operands, String summary, List<String> options) {
+    /** The word typed after the command's name. */
+    public String name() {
+      return operands.split(" ", 2)[0];
+    }
+  }
 
   /**
    * The words after the options.
@@ -48,6 +67,18 @@ public record CommandSpec(
     options = List.copyOf(options);
     examples = List.copyOf(examples);
     notes = List.copyOf(notes);
+    everyday = List.copyOf(everyday);
+    actions = List.copyOf(actions);
+  }
+
+  /** The action of this name. */
+  public Optional<Action> action(String word) {
+    return actions.stream().filter(each -> each.name().equals(word)).findFirst();
+  }
+
+  /** The options that most people need; all of them where none are marked. */
+  public List<OptionSpec> everydayOptions() {
+    return everyday.isEmpty() ? options : everyday.stream().map(this::option).toList();
   }
 
   public static Builder named(String name, String summary) {
@@ -72,6 +103,8 @@ public record CommandSpec(
     private final List<OptionSpec> options = new ArrayList<>();
     private final List<Example> examples = new ArrayList<>();
     private final List<String> notes = new ArrayList<>();
+    private final List<Action> actions = new ArrayList<>();
+    private List<String> everyday = List.of();
 
     private Builder(String name, String summary) {
       this.name = name;
@@ -102,8 +135,20 @@ public record CommandSpec(
       return this;
     }
 
+    /** The options that most people need, in the order help shows them. */
+    public Builder everyday(String... names) {
+      everyday = List.of(names);
+      return this;
+    }
+
+    /** A thing the command does, with the options that say something with it. */
+    public Builder action(String words, String says, List<String> names) {
+      actions.add(new Action(words, says, names));
+      return this;
+    }
+
     public CommandSpec build() {
-      return new CommandSpec(name, summary, operands, options, examples, notes);
+      return new CommandSpec(name, summary, operands, options, examples, notes, everyday, actions);
     }
   }
 }

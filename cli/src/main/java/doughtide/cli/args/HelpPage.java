@@ -6,7 +6,13 @@ import java.util.List;
 /** Help as text of at most 80 columns. */
 public final class HelpPage {
 
+  /** Help of one command fits a screen of so many lines. */
+  public static final int BRIEF_LINES = 40;
+
   private static final int WIDTH = 80;
+  private static final int MOST_EXAMPLES = 3;
+  private static final int WIDEST_OPTION = 28;
+  private static final int LONG_SENTENCE = 100;
   private static final int INDENT = 4;
 
   private final StringBuilder page = new StringBuilder();
@@ -19,7 +25,8 @@ public final class HelpPage {
     help.line("doughtide: when is the sourdough ready?");
     help.line("");
     help.line("Usage: doughtide COMMAND [OPTIONS]");
-    help.line("       doughtide COMMAND --help");
+    help.line("       doughtide COMMAND --help    what most people need, on one screen");
+    help.line("       doughtide help COMMAND      all of it");
     help.line("       doughtide --help | --version");
     help.line("");
     help.line("Commands");
@@ -33,12 +40,106 @@ public final class HelpPage {
     return help.page.toString();
   }
 
-  /** The page of one command. */
+  /**
+   * What a person sees who types the program's name alone: questions, and the line to type for
+   * each.
+   *
+   * @param questions each with the words after the program's name
+   */
+  public static String ofQuestions(List<CommandSpec.Example> questions) {
+    HelpPage help = new HelpPage();
+    help.line("doughtide: when is the sourdough ready?");
+    for (CommandSpec.Example question : questions) {
+      help.line("");
+      help.line(question.says());
+      help.command("doughtide" + typed(question.arguments()));
+    }
+    help.line("");
+    help.line("All commands: doughtide --help");
+    return help.page.toString();
+  }
+
+  /** One screen: the options most people need and some examples; all of it where that fits. */
+  public static String brief(CommandSpec spec) {
+    String all = of(spec);
+    if (all.lines().count() <= BRIEF_LINES) {
+      return all;
+    }
+    HelpPage help = new HelpPage();
+    help.wrapped("doughtide " + spec.name() + ": " + spec.summary(), 0);
+    help.line("");
+    help.wrapped(usage(spec), 11 + spec.name().length());
+    help.actions(spec);
+    help.line("");
+    List<OptionSpec> shown = spec.everydayOptions();
+    int widest = shown.stream().mapToInt(each -> left(each).length()).max().orElse(0) + 2;
+    int column = Math.min(widest, WIDEST_OPTION);
+    shown.forEach(each -> help.entry(left(each), firstSentence(each.description()), column));
+    help.line("");
+    spec.examples().stream().limit(MOST_EXAMPLES).forEach(each -> help.example(spec, each));
+    help.line("");
+    help.line("All options, examples and notes: doughtide help " + spec.name());
+    return help.page.toString();
+  }
+
+  private static String left(OptionSpec option) {
+    return "  " + option.typedExample();
+  }
+
+  /** The first sentence; of a long one what stands before its first colon or semicolon. */
+  private static String firstSentence(String text) {
+    int end = text.indexOf(". ");
+    String first = end > 0 ? text.substring(0, end) : text;
+    for (int i = 0; first.length() > LONG_SENTENCE && i < first.length(); i++) {
+      if (first.startsWith(": ", i) || first.startsWith("; ", i)) {
+        first = first.substring(0, i);
+      }
+    }
+    return first.endsWith(".") ? first.substring(0, first.length() - 1) : first;
+  }
+
+  /** The page of one thing a command does. */
+  public static String of(CommandSpec spec, CommandSpec.Action action) {
+    HelpPage help = new HelpPage();
+    help.wrapped("doughtide " + spec.name() + " " + action.name() + ": " + action.summary(), 0);
+    help.line("");
+    help.line("Usage: doughtide " + spec.name() + " " + action.operands() + " [OPTIONS]");
+    help.line("");
+    help.line("Options");
+    action.options().forEach(name -> help.option(spec.option(name)));
+    List<CommandSpec.Example> own =
+        spec.examples().stream()
+            .filter(each -> each.arguments().get(0).equals(action.name()))
+            .toList();
+    if (!own.isEmpty()) {
+      help.line("");
+      own.forEach(each -> help.example(spec, each));
+    }
+    return help.page.toString();
+  }
+
+  private void actions(CommandSpec spec) {
+    if (!spec.actions().isEmpty()) {
+      line("");
+      int column = spec.actions().stream().mapToInt(a -> a.operands().length()).max().orElse(0);
+      spec.actions().forEach(each -> entry("  " + each.operands(), each.summary(), column + 4));
+      line("  (doughtide " + spec.name() + " " + spec.actions().get(0).name() + " --help)");
+    }
+  }
+
+  private static String typed(List<String> words) {
+    StringBuilder typed = new StringBuilder();
+    words.forEach(word -> typed.append(' ').append(ShellWord.of(word)));
+    return typed.toString();
+  }
+
+  /** The whole page of one command. */
   public static String of(CommandSpec spec) {
     HelpPage help = new HelpPage();
     help.wrapped("doughtide " + spec.name() + ": " + spec.summary(), 0);
     help.line("");
     help.wrapped(usage(spec), 11 + spec.name().length());
+    help.actions(spec);
     if (!spec.options().isEmpty()) {
       help.line("");
       help.line("Options");
@@ -81,9 +182,7 @@ public final class HelpPage {
 
   private void example(CommandSpec spec, CommandSpec.Example example) {
     wrapped("  " + example.says() + ":", 2);
-    StringBuilder typed = new StringBuilder("doughtide ").append(spec.name());
-    example.arguments().forEach(word -> typed.append(' ').append(ShellWord.of(word)));
-    command(typed.toString());
+    command("doughtide " + spec.name() + typed(example.arguments()));
   }
 
   /** A command over several lines, continued the way a shell reads it. */

@@ -34,6 +34,7 @@ public record BatchText(BatchFormat format) {
     names.add(what + "_hours_early");
     names.add(what + "_hours_likely");
     names.add(what + "_hours_late");
+    names.add(what + "_reached_share");
   }
 
   /** One line with its ending. */
@@ -48,16 +49,17 @@ public record BatchText(BatchFormat format) {
 
   private static void csv(BatchAnswer answer, CsvOutput csv) {
     csv.number(answer.row().line(), 0).text(OneLine.of(answer.row().id()));
-    answer.rises().forEach(window -> csvWindow(csv, window));
-    csvWindow(csv, answer.over());
+    answer.rises().forEach(window -> csvWindow(csv, window, answer));
+    csvWindow(csv, answer.over(), answer);
     csv.text(OneLine.of(String.join(" ", answer.warnings())));
     csv.text(OneLine.of(answer.error())).endRow().flush();
   }
 
-  private static void csvWindow(CsvOutput csv, TimeWindow window) {
+  private static void csvWindow(CsvOutput csv, TimeWindow window, BatchAnswer answer) {
     csv.number(window.early().orElse(Double.NaN), HOUR_DECIMALS)
         .number(window.likely().orElse(Double.NaN), HOUR_DECIMALS)
-        .number(window.late().orElse(Double.NaN), HOUR_DECIMALS);
+        .number(window.late().orElse(Double.NaN), HOUR_DECIMALS)
+        .number(reached(window, answer), HOUR_DECIMALS);
   }
 
   private static void json(BatchAnswer answer, JsonWriter json) {
@@ -65,10 +67,10 @@ public record BatchText(BatchFormat format) {
     json.name("rises").beginArray();
     for (int i = 0; i < BatchAnswer.RISES.size(); i++) {
       json.beginObject().field("risePercent", BatchAnswer.RISES.get(i).percent(), 0);
-      jsonWindow(json, answer.rises().get(i)).endObject();
+      jsonWindow(json, answer.rises().get(i), answer).endObject();
     }
     json.endArray().name("pastBest").beginObject();
-    jsonWindow(json, answer.over()).endObject().name("warnings").beginArray();
+    jsonWindow(json, answer.over(), answer).endObject().name("warnings").beginArray();
     answer.warnings().forEach(json::value);
     json.endArray();
     if (answer.isBad()) {
@@ -77,9 +79,15 @@ public record BatchText(BatchFormat format) {
     json.endObject();
   }
 
-  private static JsonWriter jsonWindow(JsonWriter json, TimeWindow window) {
+  private static JsonWriter jsonWindow(JsonWriter json, TimeWindow window, BatchAnswer answer) {
     return json.field("hoursEarly", window.early(), HOUR_DECIMALS)
         .field("hoursLikely", window.likely(), HOUR_DECIMALS)
-        .field("hoursLate", window.late(), HOUR_DECIMALS);
+        .field("hoursLate", window.late(), HOUR_DECIMALS)
+        .field("reachedShare", reached(window, answer), HOUR_DECIMALS);
+  }
+
+  /** Of a row that was refused nothing is known. */
+  private static double reached(TimeWindow window, BatchAnswer answer) {
+    return answer.isBad() ? Double.NaN : window.reachedShare();
   }
 }

@@ -26,6 +26,19 @@ public final class BakeDayCommand implements Command {
   public CommandSpec spec() {
     return CommandSpec.named(
             "bake-day", "when to feed, mix, fold, shape and bake, between your hours")
+        .everyday(
+            "ready-at",
+            "at-the-bench",
+            "room",
+            "cold",
+            "loaves",
+            "piece",
+            "flour",
+            "hydration",
+            "zone",
+            "calendar",
+            "chart",
+            "format")
         .options(BakeDayOptions.specs())
         .options(OutputOptions.format(), OutputOptions.chart("bake-day.pdf"), OutputOptions.paper())
         .options(

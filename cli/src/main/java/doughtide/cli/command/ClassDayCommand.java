@@ -22,6 +22,17 @@ public final class ClassDayCommand implements Command {
     return CommandSpec.named(
             "class-day", "several doughs on one day that share one oven and some pairs of hands")
         .operands("FILE", 1, 1)
+        .everyday(
+            "ready-at",
+            "at-the-bench",
+            "room",
+            "cold",
+            "oven-capacity",
+            "hands",
+            "zone",
+            "calendar",
+            "chart",
+            "format")
         .options(ClassDayOptions.specs())
         .options(
             OutputOptions.format(),

@@ -4,6 +4,8 @@ import doughtide.cli.args.Arguments;
 import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.CommandSpec;
 import doughtide.cli.file.OutputFile;
+import doughtide.cli.options.FeedClock;
+import doughtide.cli.options.FeedOptions;
 import doughtide.cli.options.OutputOptions;
 import doughtide.cli.session.Environment;
 import doughtide.cli.session.Session;
@@ -24,6 +26,17 @@ public final class FeedCommand implements Command {
   public CommandSpec spec() {
     CommandSpec.Builder spec =
         CommandSpec.named("feed", "when a fed starter is ripe, or what to feed for a wanted hour")
+            .everyday(
+                "ratio",
+                "fed-at",
+                "ready-at",
+                "starter-temp",
+                "amount",
+                "flour",
+                "starter-condition",
+                "refreshments",
+                "format",
+                "chart")
             .options(FeedOptions.specs())
             .options(FeedClock.specs())
             .options(

@@ -1,6 +1,7 @@
 package doughtide.cli.command;
 
 import doughtide.cli.args.ClockTimes;
+import doughtide.cli.options.FeedOptions;
 import doughtide.core.feeding.FeedAmounts;
 import doughtide.core.feeding.RatioAnswer;
 import doughtide.core.feeding.RefreshmentPlan;

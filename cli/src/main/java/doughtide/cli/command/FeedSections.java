@@ -9,6 +9,7 @@ import doughtide.cli.answer.Value;
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.Words;
+import doughtide.cli.options.FeedClock;
 import doughtide.core.feeding.FeedAmounts;
 import doughtide.core.feeding.FeedRatio;
 import doughtide.core.feeding.Feeding;

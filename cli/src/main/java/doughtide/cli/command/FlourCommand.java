@@ -4,6 +4,7 @@ import doughtide.cli.answer.Answer;
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.CommandSpec;
 import doughtide.cli.file.OutputFile;
+import doughtide.cli.options.FlourOptions;
 import doughtide.cli.options.OutputOptions;
 import doughtide.cli.session.Session;
 import doughtide.core.document.FlourDocument;
@@ -39,6 +40,63 @@ public final class FlourCommand implements Command {
     CommandSpec.Builder spec =
         CommandSpec.named("flour", "how much water a flour takes, by a trial in small bowls")
             .operands("plan | read FILE | save FILE", 0, 2)
+            .action(
+                "plan",
+                "the bowls to mix for a new flour",
+                List.of(
+                    "bowl-flour",
+                    "driest",
+                    "wettest",
+                    "step",
+                    "scale",
+                    "bowl-rest",
+                    "flour",
+                    "flour-file",
+                    "flour-name",
+                    "protein",
+                    "moisture",
+                    "ash",
+                    "format"))
+            .action(
+                "read FILE",
+                "what the grades of the bowls say",
+                List.of(
+                    "experience",
+                    "flour",
+                    "flour-file",
+                    "flour-name",
+                    "protein",
+                    "moisture",
+                    "ash",
+                    "format",
+                    "chart",
+                    "overwrite"))
+            .action(
+                "save FILE",
+                "keeps a flour for the other commands",
+                List.of(
+                    "hydration",
+                    "trial",
+                    "experience",
+                    "flour",
+                    "flour-file",
+                    "flour-name",
+                    "lot",
+                    "date",
+                    "protein",
+                    "moisture",
+                    "ash",
+                    "format",
+                    "overwrite"))
+            .everyday(
+                "flour",
+                "flour-name",
+                "protein",
+                "experience",
+                "hydration",
+                "trial",
+                "format",
+                "chart")
             .options(FlourOptions.specs())
             .options(
                 OutputOptions.formatWithoutCsv(),

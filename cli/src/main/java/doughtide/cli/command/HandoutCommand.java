@@ -5,6 +5,8 @@ import doughtide.cli.args.CommandSpec;
 import doughtide.cli.file.OutputFile;
 import doughtide.cli.options.ClockOptions;
 import doughtide.cli.options.DoughOptions;
+import doughtide.cli.options.HandoutKind;
+import doughtide.cli.options.HandoutOptions;
 import doughtide.cli.options.OutputOptions;
 import doughtide.cli.options.ProofOptions;
 import doughtide.cli.session.Environment;
@@ -30,6 +32,17 @@ public final class HandoutCommand implements Command {
     CommandSpec.Builder spec =
         CommandSpec.named("handout", "a page for the wall or the class, as PDF")
             .operands("KIND", 1, 1)
+            .everyday(
+                "out",
+                "paper",
+                "language",
+                "students",
+                "vary",
+                "dough-temp",
+                "starter",
+                "mixed-at",
+                "cold",
+                "bake-at")
             .options(HandoutOptions.specs())
             .options(HandoutPages.specs())
             .options(DoughOptions.specs())

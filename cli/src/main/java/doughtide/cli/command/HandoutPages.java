@@ -6,6 +6,8 @@ import doughtide.cli.args.OptionSpec;
 import doughtide.cli.args.Variation;
 import doughtide.cli.options.ClockOptions;
 import doughtide.cli.options.DoughOptions;
+import doughtide.cli.options.FlourOptions;
+import doughtide.cli.options.HandoutOptions;
 import doughtide.cli.options.ProofOptions;
 import doughtide.cli.session.Environment;
 import doughtide.core.dough.StarterShare;

@@ -43,6 +43,18 @@ public final class LeaveCommand implements Command {
   @Override
   public CommandSpec spec() {
     return CommandSpec.named("leave", "what to do when you must leave during bulk fermentation")
+        .everyday(
+            "leave-at",
+            "back-at",
+            "now",
+            "mixed-at",
+            "dough-temp",
+            "starter",
+            "room",
+            "cold",
+            "bake-at",
+            "proof-temp",
+            "readings")
         .options(DoughOptions.specs())
         .options(TemperatureOptions.withoutJar())
         .options(ClockOptions.specs())

@@ -41,6 +41,18 @@ public final class RiseCommand implements Command {
   @Override
   public CommandSpec spec() {
     return CommandSpec.named("rise", "when the dough has risen how far")
+        .everyday(
+            "dough-temp",
+            "room",
+            "starter",
+            "hydration",
+            "flour",
+            "mixed-at",
+            "cold",
+            "bake-at",
+            "readings",
+            "format",
+            "chart")
         .options(DoughOptions.specs())
         .options(TemperatureOptions.specs())
         .options(ProofOptions.specs())

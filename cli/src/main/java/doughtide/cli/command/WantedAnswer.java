@@ -1,5 +1,6 @@
 package doughtide.cli.command;
 
+import doughtide.cli.options.WantedOptions;
 import doughtide.core.day.InverseAnswer;
 import doughtide.core.day.InverseAnswer.Choice;
 import doughtide.core.day.InverseAnswer.Reach;

@@ -7,6 +7,7 @@ import doughtide.cli.options.DoughOptions;
 import doughtide.cli.options.OutputOptions;
 import doughtide.cli.options.ProofOptions;
 import doughtide.cli.options.StarterOptions;
+import doughtide.cli.options.WantedOptions;
 import doughtide.cli.session.Session;
 
 /** The questions turned round: which starter share, which dough temperature, when to mix. */
@@ -16,6 +17,18 @@ public final class WantedCommand implements Command {
   public CommandSpec spec() {
     return CommandSpec.named(
             "wanted", "the starter or dough temperature for a wanted bulk time, or when to mix")
+        .everyday(
+            "bulk",
+            "shape-at",
+            "dough-temp",
+            "starter",
+            "rise",
+            "room",
+            "all-flour",
+            "cold",
+            "bake-at",
+            "mixed-at",
+            "format")
         .options(WantedOptions.specs())
         .options(DoughOptions.specs())
         .options(ProofOptions.specs())

@@ -10,6 +10,7 @@ import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.TemperatureSteps;
 import doughtide.cli.args.Words;
 import doughtide.cli.options.ProofOptions;
+import doughtide.cli.options.WantedOptions;
 import doughtide.core.day.InverseAnswer.Reach;
 import doughtide.core.day.InverseQuestions;
 import doughtide.core.dough.DoughFormula;

@@ -28,6 +28,19 @@ public final class WaterCommand implements Command {
   public CommandSpec spec() {
     CommandSpec.Builder spec =
         CommandSpec.named("water", "how warm the water must be for a wanted dough temperature")
+            .everyday(
+                "dough-temp",
+                "room",
+                "flour-temp",
+                "starter-temp",
+                "friction",
+                "warming",
+                "tap",
+                "pour",
+                "got",
+                "dough-mass",
+                "bowl",
+                "format")
             .options(WaterOptions.specs())
             .options(MixerOptions.specs())
             .options(

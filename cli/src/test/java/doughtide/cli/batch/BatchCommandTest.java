@@ -56,9 +56,8 @@ class BatchCommandTest {
     List<String> lines = run.out().lines().toList();
     assertThat(lines.get(0))
         .startsWith(
-            "line,id,rise_25_hours_early,rise_25_hours_likely,rise_25_hours_late,rise_30_hours_early")
-        .endsWith(
-            "past_best_hours_early,past_best_hours_likely,past_best_hours_late,warnings,error");
+            "line,id,rise_25_hours_early,rise_25_hours_likely,rise_25_hours_late,rise_25_reached_share,")
+        .endsWith("past_best_hours_late,past_best_reached_share,warnings,error");
     assertThat(lines).hasSize(41);
     for (int i = 0; i < 40; i++) {
       assertThat(lines.get(i + 1)).startsWith(i + 2 + ",D" + i + ",");

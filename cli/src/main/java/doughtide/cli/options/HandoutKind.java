@@ -1,4 +1,4 @@
-package doughtide.cli.command;
+package doughtide.cli.options;
 
 import doughtide.cli.args.Arguments;
 

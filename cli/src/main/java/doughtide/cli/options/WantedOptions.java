@@ -1,11 +1,9 @@
-package doughtide.cli.command;
+package doughtide.cli.options;
 
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.OptionSpec;
 import doughtide.cli.args.TemperatureSteps;
-import doughtide.cli.options.DoughOptions;
-import doughtide.cli.options.ProofOptions;
 import doughtide.cli.session.Environment;
 import doughtide.core.day.BulkEnd;
 import doughtide.core.dough.DoughFormula;
@@ -80,7 +78,7 @@ public record WantedOptions(
     }
 
     /** The heading of its column. */
-    String column() {
+    public String column() {
       return column;
     }
   }
@@ -93,12 +91,12 @@ public record WantedOptions(
    */
   public record Amount(Mass mass, Of what) {
     /** Which mass was given. */
-    enum Of {
+    public enum Of {
       ALL_FLOUR,
       DOUGH
     }
 
-    Ingredients ingredients(DoughFormula formula) {
+    public Ingredients ingredients(DoughFormula formula) {
       return what == Of.ALL_FLOUR ? formula.forFlour(mass) : formula.forDough(mass);
     }
   }

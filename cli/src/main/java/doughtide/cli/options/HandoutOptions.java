@@ -1,10 +1,9 @@
-package doughtide.cli.command;
+package doughtide.cli.options;
 
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.OptionSpec;
 import doughtide.cli.file.FileProblem;
 import doughtide.cli.file.OutputFile;
-import doughtide.cli.options.OutputOptions;
 import doughtide.cli.session.Environment;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Nearest;
