@@ -44,7 +44,11 @@ public final class RiseForecaster implements Serializable {
   /** For a baker nobody knows: standard parameters and belief, 512 members. */
   public static RiseForecaster standard() {
     return new RiseForecaster(
-        RiseParameters.standard(), Belief.standard(), Ensemble.USUAL_SIZE, Threads.ALL_CORES, false);
+        RiseParameters.standard(),
+        Belief.standard(),
+        Ensemble.USUAL_SIZE,
+        Threads.ALL_CORES,
+        false);
   }
 
   /** The same with another belief, for example a learned one. */

@@ -63,7 +63,8 @@ public final class Learner {
    */
   public Learned learn(List<Bake> bakes) {
     List<RateCurves> curves = parameters.curves();
-    OutlierSearch search = OutlierSearch.of(responses(bakes, curves.get(0)), names(bakes), prior, noise);
+    OutlierSearch search =
+        OutlierSearch.of(responses(bakes, curves.get(0)), names(bakes), prior, noise);
     Map<String, Belief> parts = new LinkedHashMap<>();
     List<JarError> jars = new ArrayList<>();
     double[] logEvidence = new double[curves.size()];

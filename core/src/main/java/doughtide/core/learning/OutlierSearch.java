@@ -174,7 +174,8 @@ final class OutlierSearch {
   }
 
   private static Candidate named(int bake, OutlierReason cause, double logGain, double[] off) {
-    boolean livelier = cause == OutlierReason.STARTER_PAST_RIPE && off[Unknown.VIGOUR.ordinal()] > 0;
+    boolean livelier =
+        cause == OutlierReason.STARTER_PAST_RIPE && off[Unknown.VIGOUR.ordinal()] > 0;
     OutlierReason name = livelier ? OutlierReason.STARTER_LIVELIER : cause;
     return new Candidate(bake, name, logGain, off, List.of());
   }

@@ -161,7 +161,9 @@ public final class DoughTemperature implements Serializable {
     return Segment.of(this, hours).stream().mapToDouble(Segment::fromHours).skip(1).toArray();
   }
 
-  /** The segments of a run; the last ones are kept, because all members of an ensemble ask for them. */
+  /**
+   * The segments of a run; the last ones are kept, because all members of an ensemble ask for them.
+   */
   TemperatureSegments segments(double hours) {
     TemperatureSegments segments = lastSegments;
     if (segments == null || segments.hours() != hours) {

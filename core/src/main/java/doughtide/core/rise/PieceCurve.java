@@ -113,9 +113,7 @@ public final class PieceCurve {
       }
     }
 
-    /**
-     * The state of the shells now, and how fast their fermentation warms the piece, K per hour.
-     */
+    /** The state of the shells now, and how fast their fermentation warms the piece, K per hour. */
     private double record(PieceCurve curve, int i) {
       double heat = 0;
       for (int shell = 0; shell < state.length; shell++) {

@@ -333,7 +333,9 @@ public final class RiseCurve {
             .solve(LARGEST_EVALUATIONS, new Event(event), before, after));
   }
 
-  /** A class instead of a lambda: an archive of loaded classes cannot hold a lambda of this type. */
+  /**
+   * A class instead of a lambda: an archive of loaded classes cannot hold a lambda of this type.
+   */
   private record Event(DoubleUnaryOperator function) implements UnivariateFunction {
     @Override
     public double value(double hours) {

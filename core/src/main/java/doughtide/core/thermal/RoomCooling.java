@@ -9,8 +9,8 @@ import doughtide.core.quantity.Temperature;
 import java.io.Serializable;
 
 /**
- * A dough left in a room, with one temperature for all of it: dT/dt = (room − T)/tau + heat of fermentation /
- * heat capacity.
+ * A dough left in a room, with one temperature for all of it: dT/dt = (room − T)/tau + heat of
+ * fermentation / heat capacity.
  *
  * <p>tau is heat capacity times resistance. The resistance at the surface is 1/(U·A) with the mean
  * coefficient of {@link PieceGeometry#surfaceWPerM2K}; the resistance inside the dough is what
