@@ -43,6 +43,10 @@ public final class TemperatureWarnings {
         warnings.add(Warning.Kind.YEAST_KIND.with(tenths(high)));
       }
     }
+    if (high < WARMEST_GROWTH_CELSIUS
+        && temperature.highestSpikeCelsius() >= WARMEST_GROWTH_CELSIUS) {
+      warnings.add(Warning.Kind.LOGGER_SPIKE.with(tenths(temperature.highestSpikeCelsius())));
+    }
     return warnings;
   }
 

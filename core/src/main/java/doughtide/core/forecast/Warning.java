@@ -33,6 +33,8 @@ public record Warning(Kind kind, Map<String, Double> numbers) implements Seriali
     LOGGER_GAP("hours", "fromLine", "toLine"),
     /** A temperature logger has further gaps, which are only counted. */
     LOGGER_GAPS("gaps"),
+    /** A temperature logger was for minutes above where hours are given: taken as air. */
+    LOGGER_SPIKE("celsius"),
     /** The loaf misses its target at the oven, whenever bulk fermentation ends. */
     NOT_REACHED("percent"),
     /** Even shaped at once, the loaf is past its target after the time in the cold. */

@@ -23,9 +23,15 @@ import java.util.Optional;
  * @param formula the dough
  * @param temperature its own temperature over time
  * @param readings in ascending order of time, may be none
+ * @param occasion doughs of one occasion share what differs from bake to bake, for example jars fed
+ *     from one starter in one evening; empty for a bake of its own
  */
 public record Bake(
-    String name, DoughFormula formula, DoughTemperature temperature, List<Reading> readings) {
+    String name,
+    DoughFormula formula,
+    DoughTemperature temperature,
+    List<Reading> readings,
+    String occasion) {
 
   /**
    * @throws InputException if the name is blank or the readings are not in ascending order
@@ -42,6 +48,12 @@ public record Bake(
             "bake '" + name + "': each reading must be later than the one before it");
       }
     }
+  }
+
+  /** A bake of its own. */
+  public Bake(
+      String name, DoughFormula formula, DoughTemperature temperature, List<Reading> readings) {
+    this(name, formula, temperature, readings, "");
   }
 
   /**
@@ -109,6 +121,7 @@ public record Bake(
         name,
         formula,
         temperature,
-        readings.stream().filter(each -> each.hours() <= hours).toList());
+        readings.stream().filter(each -> each.hours() <= hours).toList(),
+        occasion);
   }
 }

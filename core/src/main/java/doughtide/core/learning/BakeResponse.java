@@ -30,6 +30,7 @@ final class BakeResponse {
   private final List<Reading> rises = new ArrayList<>();
   private final List<Reading> phs = new ArrayList<>();
   private final double hours;
+  private final String occasion;
 
   BakeResponse(Bake bake, RiseParameters oneForm, ReadingNoise noise) {
     this.model = RiseModel.of(bake.formula(), bake.temperature()).with(oneForm);
@@ -42,7 +43,13 @@ final class BakeResponse {
         phs.add(reading);
       }
     }
+    this.occasion = bake.occasion();
     this.hours = Math.max(bake.lastHours(), SHORTEST_HOURS);
+  }
+
+  /** As in {@link Bake#occasion}. */
+  String occasion() {
+    return occasion;
   }
 
   int rows() {

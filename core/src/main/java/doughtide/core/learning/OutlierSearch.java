@@ -133,8 +133,9 @@ final class OutlierSearch {
    */
   private boolean isSuspicious(int bake) {
     double cost = 0;
+    int offset = problem(responses).offset(bake);
     for (int v = 0; v < varying.length; v++) {
-      double score = fit.scores()[SIZE + bake * varying.length + v];
+      double score = fit.scores()[offset + v];
       cost += score * score / 2;
     }
     double[] residuals = residuals(bake);

@@ -29,7 +29,7 @@ final class ReadingsDigest {
 
   private static String text(Bake bake) {
     DoughFormula formula = bake.formula();
-    StringBuilder text = new StringBuilder(bake.name()).append('\n');
+    StringBuilder text = new StringBuilder(bake.name()).append(bake.occasion()).append('\n');
     text.append(formula.flour()).append(formula.starter());
     text.append(number(formula.prefermentedFlour())).append(number(formula.hydration().fraction()));
     text.append(number(formula.salt().fraction())).append(number(formula.altitude().metres()));

@@ -1,5 +1,6 @@
 package doughtide.core.learning;
 
+import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.math3.fitting.leastsquares.ValueAndJacobianFunction;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
@@ -10,8 +11,9 @@ import org.apache.commons.math3.util.Pair;
 
 /**
  * Residuals of all bakes and of the prior, over standard normal scores: first the baker's, then
- * those of each bake. A bake's coordinates are mean + root · baker's scores + its own deviations
- * times its own scores. The priors are rows whose residual is the score itself.
+ * those of each occasion, a bake or the doughs of one evening. A bake's coordinates are mean + root
+ * · baker's scores + its own deviations times its occasion's scores. The priors are rows whose
+ * residual is the score itself.
  */
 final class TwoLevelProblem implements ValueAndJacobianFunction {
   private static final int SIZE = LearningPrior.SIZE;
@@ -22,6 +24,8 @@ final class TwoLevelProblem implements ValueAndJacobianFunction {
   private final double[][] bakeDeviation;
   private final int[] varying;
   private final ReadingNoise noise;
+  private final int[] occasion;
+  private final int occasions;
 
   /**
    * @param bakes one response a bake
@@ -44,18 +48,29 @@ final class TwoLevelProblem implements ValueAndJacobianFunction {
     this.bakeDeviation = bakeDeviation;
     this.varying = varying;
     this.noise = noise;
+    List<String> known = new ArrayList<>();
+    this.occasion = new int[bakes.size()];
+    for (int b = 0; b < occasion.length; b++) {
+      String name = bakes.get(b).occasion();
+      if (name.isEmpty() || !known.contains(name)) {
+        known.add(name);
+      }
+      occasion[b] = name.isEmpty() ? known.size() - 1 : known.indexOf(name);
+    }
+    this.occasions = known.size();
   }
 
   int parameters() {
-    return SIZE + bakes.size() * varying.length;
+    return SIZE + occasions * varying.length;
   }
 
   int rows() {
     return bakes.stream().mapToInt(BakeResponse::rows).sum() + parameters();
   }
 
-  private int offset(int bake) {
-    return SIZE + bake * varying.length;
+  /** Place of the first score of a bake's occasion. */
+  int offset(int bake) {
+    return SIZE + occasion[bake] * varying.length;
   }
 
   /** Coordinates of one bake. */

@@ -43,6 +43,10 @@ public final class DoughTemperature implements Serializable {
   record Stage(
       double fromHours, TemperatureTrace trace, double timeConstantHours, double heatCapacityJPerK)
       implements Serializable {
+    Stage {
+      trace = trace.ofDough();
+    }
+
     boolean inRoom() {
       return Double.isFinite(timeConstantHours);
     }
@@ -137,6 +141,18 @@ public final class DoughTemperature implements Serializable {
       lowest = Math.min(lowest, segment.lowestCelsius());
     }
     return lowest;
+  }
+
+  /**
+   * The highest reading of a logger in the dough that lasted too short to be the dough's, °C;
+   * negative infinity for none.
+   */
+  public double highestSpikeCelsius() {
+    return stages.stream()
+        .filter(stage -> !stage.inRoom())
+        .mapToDouble(stage -> stage.trace().highestSpikeCelsius())
+        .max()
+        .orElse(Double.NEGATIVE_INFINITY);
   }
 
   /**

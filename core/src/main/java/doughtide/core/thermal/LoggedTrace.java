@@ -99,6 +99,11 @@ final class LoggedTrace implements TemperatureTrace {
   }
 
   @Override
+  public TemperatureTrace ofDough() {
+    return SmoothedTrace.isClose(hours) ? SmoothedTrace.of(hours, celsius) : this;
+  }
+
+  @Override
   public double[] breakpoints() {
     return new double[] {hours[0], hours[hours.length - 1]};
   }

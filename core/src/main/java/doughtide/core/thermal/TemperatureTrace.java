@@ -32,6 +32,22 @@ public interface TemperatureTrace extends Serializable {
   double[] breakpoints();
 
   /**
+   * What a dough makes of this temperature: the same, but of a logger's readings less than a
+   * quarter of an hour apart, nothing that lasts only minutes.
+   */
+  default TemperatureTrace ofDough() {
+    return this;
+  }
+
+  /**
+   * The highest reading that {@link #ofDough} took out as no temperature of the dough, °C; negative
+   * infinity for none.
+   */
+  default double highestSpikeCelsius() {
+    return Double.NEGATIVE_INFINITY;
+  }
+
+  /**
    * The same temperature all the time.
    *
    * @param temperature the temperature

@@ -20,9 +20,22 @@ import org.apache.commons.math3.random.Well19937c;
 final class SimulatedBaker {
   private static final List<RiseParameters.RateCurves> CURVES = RiseParameters.standard().curves();
 
-  /** What is unlike the prior, and how bad the readings are. */
-  record Setting(double vigourShift, double rateShift, double thermometerOff, double outlierShare) {
-    static final Setting PLAIN = new Setting(0, 0, 0, 0);
+  /**
+   * Where the truth comes from.
+   *
+   * @param routine how the baker keeps the starter
+   * @param widening of the deviations between bakers, 1 as believed
+   * @param kind of yeast, empty for any
+   * @param thermometerOff of every bake, up or down, K
+   * @param outlierShare of readings that are wrong
+   */
+  record Setting(
+      StarterRoutine routine,
+      double widening,
+      String kind,
+      double thermometerOff,
+      double outlierShare) {
+    static final Setting PLAIN = new Setting(StarterRoutine.UNKNOWN, 1, "", 0, 0);
   }
 
   /** A bake with the truth behind it. */
@@ -34,23 +47,25 @@ final class SimulatedBaker {
 
   private final Well19937c random;
   private final Setting setting;
-  private final LearningPrior prior = LearningPrior.standard();
+  private final LearningPrior prior;
   private final double[] mean = new double[LearningPrior.SIZE];
   private final String curves;
 
   SimulatedBaker(long seed, Setting setting) {
     this.random = new Well19937c(seed);
     this.setting = setting;
+    this.prior = LearningPrior.of(setting.routine());
     for (int i = 0; i < mean.length; i++) {
-      mean[i] = prior.mean()[i] + prior.bakerDeviation()[i] * random.nextGaussian();
+      mean[i] =
+          prior.mean()[i] + setting.widening() * prior.bakerDeviation()[i] * random.nextGaussian();
     }
-    mean[Unknown.VIGOUR.ordinal()] += setting.vigourShift();
-    mean[Unknown.RATE.ordinal()] += setting.rateShift();
     double sign = random.nextBoolean() ? 1 : -1;
     if (setting.thermometerOff() > 0) {
       mean[Unknown.TEMPERATURE.ordinal()] = sign * setting.thermometerOff();
     }
-    this.curves = CURVES.get(random.nextInt(CURVES.size())).key();
+    List<RiseParameters.RateCurves> possible =
+        CURVES.stream().filter(each -> each.kind().contains(setting.kind())).toList();
+    this.curves = possible.get(random.nextInt(possible.size())).key();
   }
 
   double[] mean() {
@@ -70,11 +85,46 @@ final class SimulatedBaker {
   }
 
   TrueBake bake(String name, int readings) {
+    return bake(name, readings, today());
+  }
+
+  /** What holds in one bake, or in all jars of one evening. */
+  private double[] today() {
     double[] x = mean.clone();
     for (int i = 0; i < x.length; i++) {
       x[i] += prior.bakeDeviation()[i] * random.nextGaussian();
     }
-    return bake(name, readings, x);
+    return x;
+  }
+
+  /**
+   * The evening of two or three jars: the hours at which each looks half as high again, noted to
+   * five minutes.
+   */
+  FirstEvening firstEvening(boolean withWarmJar) {
+    double[] x = today();
+    Temperature room = Temperature.ofCelsius(between(22, 27));
+    FirstEvening empty = FirstEvening.of(room, 1, 1);
+    FirstEvening two =
+        FirstEvening.of(
+            room,
+            hoursToMark(empty.formula(FirstEvening.SMALL_FEED), room, x),
+            hoursToMark(empty.formula(FirstEvening.LARGE_FEED), room, x));
+    Temperature warm = Temperature.ofCelsius(FirstEvening.WARM_CELSIUS);
+    return withWarmJar
+        ? two.withWarmHours(hoursToMark(empty.formula(FirstEvening.SMALL_FEED), warm, x))
+        : two;
+  }
+
+  private double hoursToMark(DoughFormula formula, Temperature at, double[] x) {
+    double error = ReadingNoise.standard().riseDeviation(FirstEvening.MARK) * random.nextGaussian();
+    double height = (FirstEvening.MARK.heightTimes() + error) / Math.exp(x[LearningPrior.JAR]);
+    RiseCurve curve =
+        RiseModel.of(formula, DoughTemperature.steady(at))
+            .with(Belief.unknownsAt(x, curves))
+            .runFast(48);
+    double hours = curve.hoursToRise(new Rise(height - 1)).orElse(48);
+    return Math.max(Math.rint(hours * 12) / 12, 0.1);
   }
 
   private TrueBake bake(String name, int readings, double[] x) {
