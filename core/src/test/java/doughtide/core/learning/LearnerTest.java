@@ -176,8 +176,8 @@ class LearnerTest {
     "TEMPERATURE_OFF, 2, -4, 0, 0, 25",
     "TEMPERATURE_OFF, 2, 4, 0, 0, 20",
     "STARTER_PAST_RIPE, 0, -1.4, 1, 1.2, 25",
-    "START_HEIGHT_WRONG, 6, 0.30, 0, 0, 25",
-    "START_HEIGHT_WRONG, 6, -0.30, 0, 0, 25",
+    "START_HEIGHT_WRONG, 7, 0.30, 0, 0, 25",
+    "START_HEIGHT_WRONG, 7, -0.30, 0, 0, 25",
   })
   void aBakeThatDoesNotFitIsNamedWithItsReason(
       OutlierReason reason,
