@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.util.HashMap;
 import java.util.Map;
+import java.util.TreeMap;
 
 /** A JSON answer by paths such as {@code ripe.hoursEarly} and {@code warnings.0.kind}. */
 public record JsonAnswer(Map<String, String> values) {
@@ -50,6 +51,13 @@ public record JsonAnswer(Map<String, String> values) {
   public String text(String path) {
     assertThat(values).containsKey(path);
     return values.get(path);
+  }
+
+  /** All that stands under a path, to compare. */
+  public Map<String, String> under(String path) {
+    Map<String, String> part = new TreeMap<>(values);
+    part.keySet().removeIf(each -> !each.startsWith(path + "."));
+    return part;
   }
 
   public double number(String path) {

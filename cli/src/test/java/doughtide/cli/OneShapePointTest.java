@@ -96,10 +96,11 @@ class OneShapePointTest {
     int compared = 0;
     for (int i = 0; i < day.number("plans.size"); i++) {
       String plan = "plans." + i;
-      boolean plain = day.text(plan + ".bulkPartlyCold").equals("false");
-      if (plain && day.text(plan + ".proof").equals("cold")) {
+      String dough = plan + ".doughs.0";
+      boolean plain = day.text(dough + ".bulkPartlyCold").equals("false");
+      if (plain && day.text(dough + ".proof").equals("cold")) {
         Steps steps = new Steps(day, plan + ".steps.");
-        steps.point(day.number(plan + ".shapeRisePercent")).isLike(steps.byRise());
+        steps.point(day.number(dough + ".shapeRisePercent")).isLike(steps.byRise());
         compared++;
       }
     }
@@ -112,10 +113,10 @@ class OneShapePointTest {
         folder.resolve("class.csv"),
         "name,loaves,hydration,starter,dough_temp\nPlain,1,72%,20%,24C\n");
     JsonAnswer day = ask("class-day class.csv" + DAY);
-    Steps steps = new Steps(day, "steps.");
+    Steps steps = new Steps(day, "plans.0.steps.");
 
-    assertThat(day.text("doughs.0.proof")).isEqualTo("cold");
-    steps.point(day.number("doughs.0.shapeRisePercent")).isLike(steps.byRise());
+    assertThat(day.text("plans.0.doughs.0.proof")).isEqualTo("cold");
+    steps.point(day.number("plans.0.doughs.0.shapeRisePercent")).isLike(steps.byRise());
   }
 
   /** The steps of a plan. */

@@ -104,7 +104,7 @@ public final class LeaveCommand implements Command {
         .note(
             "Right at the oven: from 85 % of the rise wanted there until nine tenths of the greatest"
                 + " height of its own dough, and neither fallen nor weak.")
-        .note(BakeDayCommand.CAUTION)
+        .note(DayReport.CAUTION)
         .build();
   }
 

@@ -10,11 +10,16 @@ import doughtide.cli.args.ClockTimes;
 import doughtide.core.day.LeaveOption;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.loaf.ShapeForecast;
+import doughtide.report.words.DayWords;
+import doughtide.report.words.Language;
 import java.util.List;
 import java.util.Optional;
 
 /** The ways out when the baker must leave, the best first, as an answer. */
 public final class LeaveSections {
+
+  private static final DayWords WORDS =
+      new DayWords(doughtide.report.words.Words.in(Language.ENGLISH));
 
   private static final int VERSION = 2;
   private static final double NONE = 0.05; // fewer doughs than one in twenty are none
@@ -48,7 +53,7 @@ public final class LeaveSections {
     Section.Builder understood = body.section("", "Understood");
     understood.say("Mixed", clock.startInWords()).say("Now", clock.at(now));
     about.forEach(each -> understood.say("Dough", each));
-    body.cautions(List.of(BakeDayCommand.CAUTION.replaceFirst("^Caution: ", "")));
+    body.cautions(List.of(DayReport.CAUTION.replaceFirst("^Caution: ", "")));
     return Answer.of("leave", VERSION, sections.headline(), body);
   }
 
@@ -108,7 +113,7 @@ public final class LeaveSections {
   }
 
   private static String does(LeaveOption way, ClockTimes clock) {
-    StringBuilder words = new StringBuilder(way.kind().words());
+    StringBuilder words = new StringBuilder(WORDS.leave(way.kind()));
     if (way.tubIntoColdHours().isPresent()) {
       words.append(", into the cold at ").append(clock.at(way.tubIntoColdHours().getAsDouble()));
     }

@@ -37,6 +37,7 @@ public record PlanClock(ClockTimes times, ZonedDateTime readyAt, ZonedDateTime n
   public static final String BENCH = "at-the-bench";
   public static final String ROOM = "room";
   public static final String ZONE = "zone";
+  static final String USUAL_KITCHEN = "21C";
   private static final int DAYS_BEFORE = 3;
   private static final int DAYS_AFTER = 2;
 
@@ -159,6 +160,11 @@ public record PlanClock(ClockTimes times, ZonedDateTime readyAt, ZonedDateTime n
           Quantities.shown(name, text) + ": " + clock + " is no time on any clock");
     }
     return LocalTime.of(hour, minute);
+  }
+
+  /** The kitchen as typed. */
+  static String kitchenText(Arguments arguments) {
+    return arguments.text(ROOM).orElse(USUAL_KITCHEN);
   }
 
   /** A kitchen such as {@code 21C,22:00-06:00:18C}: one temperature, and others by the clock. */

@@ -46,8 +46,8 @@ public record TemperatureOptions(
 
   public static final String TEMPS = "temps";
   private static final String ROOM = "room";
-  private static final String VESSEL = "vessel";
-  private static final String VESSEL_MATERIAL = "vessel-material";
+  public static final String VESSEL = "vessel";
+  public static final String VESSEL_MATERIAL = "vessel-material";
   private static final String COVER = "cover";
   public static final String DOUGH_MASS = "dough-mass";
   private static final String JAR = "jar";
@@ -208,14 +208,23 @@ public record TemperatureOptions(
   }
 
   private static RoomCooling cooling(Arguments arguments, DoughFormula formula) {
-    Material material = material(arguments).material;
-    Vessel covered = form(arguments).of(material);
+    Vessel covered = covered(arguments);
     Vessel vessel = cover(arguments) == Cover.OPEN ? covered.open() : covered;
     Mass mass = doughMass(arguments);
     return Quantities.named(
         "--" + DOUGH_MASS,
         Words.grams(mass.grams()),
         () -> RoomCooling.of(formula, mass, vessel, Air.STILL_ROOM));
+  }
+
+  /** A covered vessel, if one was named or its material was. */
+  public static Optional<Vessel> vessel(Arguments arguments) {
+    boolean named = arguments.has(VESSEL) || arguments.has(VESSEL_MATERIAL);
+    return named ? Optional.of(covered(arguments)) : Optional.empty();
+  }
+
+  private static Vessel covered(Arguments arguments) {
+    return form(arguments).of(material(arguments).material);
   }
 
   private static VesselForm form(Arguments arguments) {

@@ -8,6 +8,7 @@ import doughtide.cli.TestEnvironment;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
@@ -20,6 +21,7 @@ import net.fortuna.ical4j.data.ParserException;
 import net.fortuna.ical4j.model.Calendar;
 import net.fortuna.ical4j.model.component.VEvent;
 import net.fortuna.ical4j.model.property.DtStart;
+import net.fortuna.ical4j.model.property.Trigger;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -85,21 +87,21 @@ class BakeDayCommandTest {
             "--zone",
             "Europe/Berlin");
 
-    assertThat(run.refusal()).contains("it works with a refrigerator at 4 °C and ");
+    assertThat(run.refusal()).contains("it works with ", " and a refrigerator at 4 °C");
   }
 
   @Test
   void jsonHoldsStepsInsideTheHours() throws IOException {
     JsonAnswer day = JsonAnswer.of(run("2027-03-14T12:00", "--plans", "1", "--format", "json"));
 
-    assertThat(day.text("schema")).isEqualTo("doughtide/bake-day/1");
+    assertThat(day.text("schema")).isEqualTo("doughtide/bake-day/2");
     assertThat(day.number("plans.size")).isEqualTo(1);
-    assertThat(day.number("plans.0.goodShare")).isBetween(0.5, 1.0);
+    assertThat(day.number("plans.0.doughs.0.goodShare")).isBetween(0.5, 1.0);
     double grams =
-        day.number("plans.0.ingredients.flourGrams")
-            + day.number("plans.0.ingredients.waterGrams")
-            + day.number("plans.0.ingredients.starterGrams")
-            + day.number("plans.0.ingredients.saltGrams");
+        day.number("plans.0.doughs.0.ingredients.flourGrams")
+            + day.number("plans.0.doughs.0.ingredients.waterGrams")
+            + day.number("plans.0.doughs.0.ingredients.starterGrams")
+            + day.number("plans.0.doughs.0.ingredients.saltGrams");
     assertThat(grams).isBetween(1699.0, 1701.0);
     for (int i = 0; i < day.number("plans.0.steps.size"); i++) {
       String from = day.text("plans.0.steps." + i + ".from").substring(11, 16);
@@ -116,7 +118,8 @@ class BakeDayCommandTest {
   void csvHasARowForEachStep() {
     CliRun run = run("2027-03-14T12:00", "--plans", "1", "--format", "csv");
 
-    assertThat(run.out().lines().toList().get(0)).isEqualTo("plan,step,from,to,hands_on,detail");
+    assertThat(run.out().lines().toList().get(0))
+        .isEqualTo("plan,step,doughs,person,from,to,hands_on,detail");
     assertThat(run.out().lines().filter(line -> line.contains("ready to slice"))).hasSize(1);
   }
 
@@ -139,6 +142,8 @@ class BakeDayCommandTest {
       Instant from = Instant.from(start(events.get(i)));
       assertThat(rows.get(i)).contains(iso(from));
       assertThat(events.get(i).getAlarms()).hasSize(1);
+      Trigger trigger = events.get(i).getAlarms().get(0).getRequiredProperty("TRIGGER");
+      assertThat(trigger.getDuration()).as("before its step").isEqualTo(Duration.ofMinutes(-10));
     }
     ZonedDateTime first = Instant.from(start(events.get(0))).atZone(ZoneId.of("Europe/Berlin"));
     ZonedDateTime last =
@@ -161,6 +166,44 @@ class BakeDayCommandTest {
   void drawsTheChart() {
     assertThat(run("2027-03-14T12:00", "--plans", "1", "--chart", "day.pdf").err()).isEmpty();
     assertThat(folder.resolve("day.pdf")).isNotEmptyFile();
+  }
+
+  @Test
+  void fiveAndMoreLoavesArePlanned() {
+    for (int loaves : new int[] {5, 40}) {
+      String words =
+          "bake-day --ready-at 2027-03-14T13:00 --at-the-bench 07:00-22:00 --room 21C --cold 4C"
+              + " --oven-capacity 6 --zone UTC --loaves "
+              + loaves;
+      CliRun run = CliRun.in(TestEnvironment.in(folder), words.split(" "));
+
+      if (loaves == 5) {
+        assertThat(run.out()).contains("5 of 850 g").contains("Plan 1 of ");
+      } else {
+        assertThat(run.refusal()).contains("it works with --oven-capacity 12");
+      }
+    }
+  }
+
+  @Test
+  void aSearchLimitIsATimeAndSaid() {
+    assertThat(run("2027-03-14T12:00", "--search-limit", "0s").refusal())
+        .contains("--search-limit must be longer than nothing");
+    assertThat(run("2027-03-14T12:00", "--search-limit", "3").refusal()).contains("has no unit");
+    assertThat(run("2027-03-14T12:00", "--search-limit", "1h").err()).isEmpty();
+  }
+
+  @Test
+  void theVesselMatters() {
+    String metal =
+        run("2027-03-14T12:00", "--vessel", "bowl", "--vessel-material", "metal", "--format", "csv")
+            .out();
+
+    assertThat(metal)
+        .startsWith("plan,")
+        .isNotEqualTo(run("2027-03-14T12:00", "--format", "csv").out());
+    assertThat(run("2027-03-14T12:00", "--proofer", "--vessel", "bowl").refusal())
+        .contains("--vessel says nothing with --proofer");
   }
 
   @Test

@@ -45,7 +45,7 @@ class ClassDayCommandTest {
     assertThat(run.err()).isEmpty();
     assertThat(run.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
     assertThat(run.out())
-        .contains("Harrow white", "Fenside", "Spelt", "Oven:", "6 loaves in all", "2 persons")
+        .contains("Harrow white", "Fenside", "Spelt", "Oven", "6 loaves in all", "2 persons")
         .contains("Caution: raw flour");
   }
 
@@ -53,12 +53,12 @@ class ClassDayCommandTest {
   void jsonNamesEveryStepItsDoughsAndThePerson() throws IOException {
     JsonAnswer answer = JsonAnswer.of(run(DOUGHS, "--format json"));
 
-    assertThat(answer.text("schema")).isEqualTo("doughtide/class-day/1");
-    assertThat(answer.number("doughs.size")).isEqualTo(3);
-    assertThat(answer.text("steps.0.step")).isEqualTo("feed the starter");
-    assertThat(answer.text("steps.0.person")).isIn("A", "B");
-    for (int i = 0; i < answer.number("ovenLoads.size"); i++) {
-      assertThat(answer.number("ovenLoads." + i + ".loaves")).isLessThanOrEqualTo(4);
+    assertThat(answer.text("schema")).isEqualTo("doughtide/class-day/2");
+    assertThat(answer.number("plans.0.doughs.size")).isEqualTo(3);
+    assertThat(answer.text("plans.0.steps.0.step")).isEqualTo("feed the starter");
+    assertThat(answer.text("plans.0.steps.0.person")).isIn("A", "B");
+    for (int i = 0; i < answer.number("plans.0.ovenLoads.size"); i++) {
+      assertThat(answer.number("plans.0.ovenLoads." + i + ".loaves")).isLessThanOrEqualTo(4);
     }
   }
 
@@ -68,11 +68,30 @@ class ClassDayCommandTest {
 
     assertThat(run.err()).isEmpty();
     long handsOn = run.out().lines().filter(line -> line.contains(",yes,")).count();
-    assertThat(run.out()).startsWith("step,doughs,person,from,to,hands_on,detail\n");
+    assertThat(run.out()).startsWith("plan,step,doughs,person,from,to,hands_on,detail\n");
     assertThat(Files.readString(folder.resolve("day.svg"))).contains("Fenside", "Hands A");
     Calendar calendar =
         new CalendarBuilder().build(new StringReader(Files.readString(folder.resolve("day.ics"))));
     assertThat(calendar.getComponents("VEVENT")).hasSize((int) handsOn);
+  }
+
+  /** A class of one dough is a day of one dough. */
+  @Test
+  void oneDoughHasThePlanOfADayAlone() throws IOException {
+    String dough = " --loaves 2 --hydration 72% --oven-capacity 4 --cold 4C --zone Europe/Berlin";
+    String hours = "--ready-at 2027-03-14T12:00 --at-the-bench 06:30-08:30,17:00-22:30";
+    JsonAnswer alone =
+        JsonAnswer.of(call("bake-day " + hours + dough + " --plans 1 --format json"));
+    Files.writeString(folder.resolve("one.csv"), "name,loaves,hydration\ndough,2,72%\n");
+    String common = " --oven-capacity 4 --cold 4C --zone Europe/Berlin --format json";
+    JsonAnswer inClass = JsonAnswer.of(call("class-day one.csv " + hours + common));
+
+    assertThat(alone.text("plans.0.steps.0.step")).isEqualTo("feed the starter");
+    assertThat(inClass.under("plans.0")).isEqualTo(alone.under("plans.0"));
+  }
+
+  private CliRun call(String words) {
+    return CliRun.in(TestEnvironment.in(folder), words.split(" "));
   }
 
   @ParameterizedTest

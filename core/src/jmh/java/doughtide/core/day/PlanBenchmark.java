@@ -38,8 +38,8 @@ public class PlanBenchmark {
 
   /** A day over everything that is searched unless the baker narrows it. */
   @Benchmark
-  public BakeDayAnswer bakeDay() {
-    return BakeDayPlanner.plan(day, SearchProgress.none());
+  public DayAnswer bakeDay() {
+    return DayPlanner.plan(List.of(day), 1, SearchControl.none());
   }
 
   /** The ways out of a running bulk of which a forecast is there. */

@@ -2,7 +2,6 @@ package doughtide.core.day;
 
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.StarterShare;
-import doughtide.core.feeding.FeedChoice;
 import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.loaf.PieceForm;
 import doughtide.core.loaf.StrengthPlan;
@@ -12,9 +11,12 @@ import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Share;
 import doughtide.core.quantity.Temperature;
+import doughtide.core.thermal.Material;
 import doughtide.core.thermal.TemperatureTrace;
+import doughtide.core.thermal.Vessel;
 import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What is given when a day is planned backward from the bread: when it must be ready, when the
@@ -86,16 +88,6 @@ public final class BakeDay {
     return given.oven;
   }
 
-  /** Hours in which the oven is taken by other doughs, without preheating. */
-  public List<BenchInterval> ovenTaken() {
-    return given.ovenTaken;
-  }
-
-  /** Feedings of other doughs whose starter can be used as well. */
-  public List<FeedChoice> otherFeedings() {
-    return given.otherFeedings;
-  }
-
   /** The dough; its starter share is not used. */
   public DoughFormula dough() {
     return given.dough;
@@ -148,6 +140,11 @@ public final class BakeDay {
     return given.bulkPlace;
   }
 
+  /** What the dough stands in during bulk fermentation; a plastic tub unless given. */
+  public Vessel vessel() {
+    return given.vessel;
+  }
+
   /** Dough temperatures that may be planned, °C. */
   public List<Double> doughCelsius() {
     return given.doughCelsius;
@@ -161,6 +158,27 @@ public final class BakeDay {
   /** How many plans are wanted. */
   public int plans() {
     return given.plans;
+  }
+
+  @Override
+  public boolean equals(@Nullable Object other) {
+    return other instanceof BakeDay day && given.parts().equals(day.given.parts());
+  }
+
+  @Override
+  public int hashCode() {
+    return given.parts().hashCode();
+  }
+
+  @Override
+  public String toString() {
+    return loaves()
+        + " × "
+        + Checks.plain(piece().grams())
+        + " g ready at hour "
+        + Checks.plain(readyHour())
+        + ", at the bench "
+        + bench().intervals();
   }
 
   /** Divide, bench rest and shape together, hours. */
@@ -180,8 +198,6 @@ public final class BakeDay {
     private TemperatureTrace kitchen = TemperatureTrace.steady(Temperature.ofCelsius(21));
     private Optional<Temperature> fridge = Optional.empty();
     private Oven oven = Oven.usual();
-    private List<BenchInterval> ovenTaken = List.of();
-    private List<FeedChoice> otherFeedings = List.of();
     private DoughFormula dough = DoughFormula.builder().build();
     private int loaves = 1;
     private Mass piece = Mass.ofGrams(850);
@@ -190,6 +206,7 @@ public final class BakeDay {
     private RiseForecaster forecaster = RiseForecaster.standard();
     private Optional<StrengthPlan> strength = Optional.empty();
     private BulkPlace bulkPlace = BulkPlace.KITCHEN;
+    private Vessel vessel = Vessel.tub(Material.POLYPROPYLENE);
     private List<Double> doughCelsius = List.of(20.0, 22.0, 24.0, 26.0, 28.0);
     private List<Double> starterPercents = List.of(2.0, 3.0, 5.0, 8.0, 12.0, 16.0, 20.0, 30.0);
     private int plans = 3;
@@ -203,8 +220,6 @@ public final class BakeDay {
       this.kitchen = from.kitchen;
       this.fridge = from.fridge;
       this.oven = from.oven;
-      this.ovenTaken = from.ovenTaken;
-      this.otherFeedings = from.otherFeedings;
       this.dough = from.dough;
       this.loaves = from.loaves;
       this.piece = from.piece;
@@ -213,10 +228,34 @@ public final class BakeDay {
       this.forecaster = from.forecaster;
       this.strength = from.strength;
       this.bulkPlace = from.bulkPlace;
+      this.vessel = from.vessel;
       this.doughCelsius = from.doughCelsius;
       this.starterPercents = from.starterPercents;
       this.plans = from.plans;
       this.restHours = from.restHours;
+    }
+
+    /** All that is given, to compare days by. */
+    private List<Object> parts() {
+      return List.of(
+          readyHour,
+          bench,
+          kitchen,
+          fridge,
+          oven,
+          dough,
+          loaves,
+          piece,
+          form,
+          target,
+          forecaster,
+          strength,
+          bulkPlace,
+          vessel,
+          doughCelsius,
+          starterPercents,
+          plans,
+          restHours);
     }
 
     /** When the bread must be cool enough to slice, −8760…8760. */
@@ -247,18 +286,6 @@ public final class BakeDay {
     /** The oven. */
     public Builder oven(Oven value) {
       this.oven = value;
-      return this;
-    }
-
-    /** Hours in which the oven is taken by other doughs, without preheating. */
-    public Builder ovenTaken(List<BenchInterval> hours) {
-      this.ovenTaken = List.copyOf(hours);
-      return this;
-    }
-
-    /** Feedings of other doughs of the same starter, which can be used as well. */
-    public Builder otherFeedings(List<FeedChoice> feedings) {
-      this.otherFeedings = List.copyOf(feedings);
       return this;
     }
 
@@ -304,6 +331,12 @@ public final class BakeDay {
     /** What keeps the dough during bulk fermentation. */
     public Builder bulkPlace(BulkPlace place) {
       this.bulkPlace = place;
+      return this;
+    }
+
+    /** What the dough stands in during bulk fermentation. */
+    public Builder vessel(Vessel value) {
+      this.vessel = value;
       return this;
     }
 

@@ -19,7 +19,6 @@ import doughtide.core.thermal.WaterAnswer;
 import doughtide.core.thermal.WaterTemperature;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -40,19 +39,12 @@ public final class BakePlan {
   private final Draft draft;
   private final Weighed weighed;
   private final DoughTemperature temperature;
-  private final Optional<String> knob;
 
-  BakePlan(
-      BakeDay day,
-      Draft draft,
-      Weighed weighed,
-      DoughTemperature temperature,
-      Optional<String> knob) {
+  BakePlan(BakeDay day, Draft draft, Weighed weighed, DoughTemperature temperature) {
     this.day = day;
     this.draft = draft;
     this.weighed = weighed;
     this.temperature = temperature;
-    this.knob = knob;
   }
 
   /**
@@ -96,14 +88,9 @@ public final class BakePlan {
     return day;
   }
 
-  /** Every step by the clock, ascending. */
+  /** Every step by the clock, ascending, as if it were the only dough of the day. */
   public List<BakeStep> steps() {
     return draft.steps(day);
-  }
-
-  /** The first step of a kind. */
-  public Optional<BakeStep> step(BakeStep.Kind kind) {
-    return steps().stream().filter(step -> step.kind() == kind).findFirst();
   }
 
   /** The feeding before. */
@@ -224,11 +211,6 @@ public final class BakePlan {
   /** The step with the least margin. */
   public StepMargin tight() {
     return weighed.tight();
-  }
-
-  /** Which single change would give the tight step more room; empty if none tried does. */
-  public Optional<String> knob() {
-    return knob;
   }
 
   /** What to weigh for all loaves, grams. */

@@ -18,6 +18,7 @@ public record BakeRoute(
     OptionalDouble coldFrom,
     OptionalDouble coldTo) {
 
+  /** In the kitchen from mixing to the basket. */
   public static BakeRoute inRoom(double starterPercent, double doughCelsius, double mixHour) {
     return new BakeRoute(
         starterPercent, doughCelsius, mixHour, OptionalDouble.empty(), OptionalDouble.empty());
@@ -34,6 +35,18 @@ public record BakeRoute(
 
   BakeRoute withDough(double celsius) {
     return new BakeRoute(starterPercent, celsius, mixHour, coldFrom, coldTo);
+  }
+
+  /** The same, all of it moved so that the dough is mixed at hour 0. */
+  BakeRoute mixedAtZero() {
+    return new BakeRoute(starterPercent, doughCelsius, 0, fromMixing(coldFrom), fromMixing(coldTo));
+  }
+
+  /** To the second, so that equal routes are equal whenever they begin. */
+  private OptionalDouble fromMixing(OptionalDouble hour) {
+    return hour.isEmpty()
+        ? hour
+        : OptionalDouble.of(Math.rint((hour.getAsDouble() - mixHour) * 3600) / 3600);
   }
 
   /** Mixed at another hour; what happens in the cold keeps its clock. */

@@ -14,40 +14,29 @@ public record BakeStep(Kind kind, double fromHour, double toHour, int number) {
   /** What is done. */
   public enum Kind {
     /** Starter, flour and water for the starter. */
-    FEED("feed the starter"),
+    FEED,
     /** Flour and water only. */
-    AUTOLYSE("mix flour and water, leave them (autolyse)"),
+    AUTOLYSE,
     /** Starter and salt come in: the dough's hour 0. */
-    MIX("mix the dough"),
+    MIX,
     /** Stretch and fold. */
-    FOLD("fold"),
+    FOLD,
     /** The tub with the dough goes into the cold. */
-    BULK_INTO_COLD("put the tub into the cold"),
+    BULK_INTO_COLD,
     /** The tub comes out again. */
-    BULK_OUT_OF_COLD("take the tub out of the cold"),
+    BULK_OUT_OF_COLD,
     /** Divide, bench rest, shape. */
-    SHAPE("divide, rest, shape"),
+    SHAPE,
     /** The shaped loaves go into the cold. */
-    LOAVES_INTO_COLD("put the loaves into the cold"),
+    LOAVES_INTO_COLD,
     /** Switch the oven on. */
-    PREHEAT("switch the oven on"),
+    PREHEAT,
     /** Into the oven. */
-    BAKE("bake"),
+    BAKE,
     /** Out of the oven. */
-    COOL("take out, leave to cool"),
+    COOL,
     /** Cool enough to slice: nothing to do. */
-    READY("ready to slice");
-
-    private final String words;
-
-    Kind(String words) {
-      this.words = words;
-    }
-
-    /** As a baker says it. */
-    public String words() {
-      return words;
-    }
+    READY;
 
     /** Whether the baker has to be there. */
     public boolean handsOn() {
@@ -59,10 +48,5 @@ public record BakeStep(Kind kind, double fromHour, double toHour, int number) {
   public BakeStep {
     Checks.inside("begin of a step", fromHour, -8760, 8760, "h");
     Checks.inside("end of a step", toHour, fromHour, 8760, "h");
-  }
-
-  /** Words with the number. */
-  public String words() {
-    return number == 0 ? kind.words() : kind.words() + " " + number;
   }
 }

@@ -5,7 +5,6 @@ import doughtide.core.loaf.LoafModel;
 import doughtide.core.loaf.LoafSettings;
 import doughtide.core.loaf.Proof;
 import doughtide.core.quantity.Mass;
-import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.DoughTemperature;
 import doughtide.core.rise.PieceCurve;
@@ -14,41 +13,96 @@ import doughtide.core.rise.RiseModel;
 import doughtide.core.rise.Unknowns;
 import doughtide.core.thermal.Air;
 import doughtide.core.thermal.LaterTrace;
-import doughtide.core.thermal.Material;
 import doughtide.core.thermal.RoomCooling;
 import doughtide.core.thermal.TemperatureTrace;
-import doughtide.core.thermal.Vessel;
+import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
 
-/** Runs of the rise model for one day: the dough in its tub, the loaf in its basket. */
+/**
+ * Runs of the rise model for one dough: in its tub, and as a loaf in its basket. Only the dough,
+ * the kitchen, the cold and the loaves of the day matter here, not its hours at the bench, its oven
+ * or when the bread is wanted; so one model serves all days that differ in these. What has been run
+ * once is kept.
+ */
 final class DayModel {
   /** Dough in one tub: more is kept in several tubs (starting value). */
   private static final double LARGEST_TUB_GRAMS = 10_000;
 
   private static final double LONGEST_PROOF_HOURS = 40;
+
+  /** A dough is followed for so long at least: past its greatest height. */
+  private static final double USUAL_RUN_HOURS = 48;
+
+  private static final double LONG_RUN_HOURS = 96;
+  private static final double LIKELY_HOURS = 14;
+
+  /** Each is some ten kilobytes. */
+  private static final int MOST_RUNS_KEPT = 2000;
+
   private final BakeDay day;
   private final RoomCooling room;
   private final RoomCooling cold;
   private final Map<Double, RiseModel> models = new ConcurrentHashMap<>();
   private final Map<ProofKind, LoafModel> loaves = new ConcurrentHashMap<>();
+  private final Map<Run, RiseCurve> runs = new ConcurrentHashMap<>();
+  private final Map<BakeRoute, LikelyDough> likely = new ConcurrentHashMap<>();
+  private final RipeTimes ripeTimes = new RipeTimes(this);
+  private final Unknowns middle;
+
+  /** A run of a route, at hour 0 where the kitchen keeps one temperature. */
+  private record Run(BakeRoute route, Unknowns unknowns, double hours) {}
 
   DayModel(BakeDay day) {
     this.day = day;
     DoughFormula formula = day.dough();
     double tubs = Math.ceil(day.allDough().grams() / LARGEST_TUB_GRAMS);
     Mass inTub = Mass.ofGrams(day.allDough().grams() / tubs);
-    Vessel tub = Vessel.tub(Material.POLYPROPYLENE);
-    this.room = RoomCooling.of(formula, inTub, tub, Air.STILL_ROOM);
-    this.cold = RoomCooling.of(formula, inTub, tub, Air.REFRIGERATOR);
+    this.room = RoomCooling.of(formula, inTub, day.vessel(), Air.STILL_ROOM);
+    this.cold = RoomCooling.of(formula, inTub, day.vessel(), Air.REFRIGERATOR);
+    this.middle = likelyUnknowns();
   }
 
   BakeDay day() {
     return day;
   }
 
-  /** The dough of a route with every unknown at its middle. */
-  RiseModel typical(BakeRoute route) {
+  /** Unknowns of a dough that stands for all: the middle of the belief is no median. */
+  Unknowns middle() {
+    return middle;
+  }
+
+  private Unknowns likelyUnknowns() {
+    List<Double> percents = day.starterPercents();
+    List<Double> celsius = day.doughCelsius();
+    BakeRoute route =
+        BakeRoute.inRoom(
+            percents.get(percents.size() / 2),
+            celsius.get(celsius.size() / 2),
+            day.bench().firstHour());
+    return day.forecaster()
+        .withMembers(DoughCandidates.MEMBERS)
+        .forecast(day.dough(route.starterPercent()), temperature(route), LIKELY_HOURS)
+        .typical()
+        .unknowns();
+  }
+
+  /** When starters are ripe in this kitchen. */
+  RipeTimes ripeTimes() {
+    return ripeTimes;
+  }
+
+  /** The likely dough of a route. */
+  LikelyDough likely(BakeRoute route) {
+    return likely.computeIfAbsent(atAnyHour(route), each -> new LikelyDough(this, each));
+  }
+
+  /** Where the kitchen keeps one temperature the hour of mixing does not matter. */
+  private BakeRoute atAnyHour(BakeRoute route) {
+    return steadyKitchen() ? route.mixedAtZero() : route;
+  }
+
+  private RiseModel typical(BakeRoute route) {
     RiseModel model =
         models.computeIfAbsent(
             route.starterPercent(),
@@ -61,10 +115,16 @@ final class DayModel {
   /**
    * The dough of a route.
    *
-   * @param hours from mixing
+   * @param hours from mixing, at least, up to 96
    */
   RiseCurve run(BakeRoute route, Unknowns unknowns, double hours) {
-    return typical(route).with(unknowns).runFast(hours);
+    if (runs.size() > MOST_RUNS_KEPT) {
+      runs.clear();
+    }
+    double length = hours <= USUAL_RUN_HOURS ? USUAL_RUN_HOURS : LONG_RUN_HOURS;
+    return runs.computeIfAbsent(
+        new Run(atAnyHour(route), unknowns, length),
+        run -> typical(run.route()).with(unknowns).runFast(length));
   }
 
   DoughTemperature temperature(BakeRoute route) {
@@ -103,25 +163,25 @@ final class DayModel {
   /**
    * The loaf from its basket to some hours later.
    *
-   * @param curve its dough
+   * @param bulk its dough
    * @param shapedHours from mixing to the basket
    * @param proof cold or kitchen
    * @param basketHour when it gets into the basket, on the axis
    * @param hours how long it is followed
    */
   PieceCurve loaf(
-      Grown curve, double shapedHours, ProofKind proof, double basketHour, double hours) {
+      BulkRun bulk, double shapedHours, ProofKind proof, double basketHour, double hours) {
     return loaf(proof, basketHour)
-        .run(curve.curve(), shapedHours, curve.coldError(), Math.max(hours, 0.05));
+        .run(bulk.curve(), shapedHours, bulk.coldError(), Math.max(hours, 0.05));
   }
 
   /**
-   * A dough that has been run.
+   * A dough that has been followed in its tub.
    *
    * @param curve the run
    * @param coldError how much warmer the refrigerator is than stated, K
    */
-  record Grown(RiseCurve curve, double coldError) {}
+  record BulkRun(RiseCurve curve, double coldError) {}
 
   private LoafModel loaf(ProofKind proof, double basketHour) {
     LoafModel loaf = loaves.computeIfAbsent(proof, this::loaf);
@@ -141,21 +201,10 @@ final class DayModel {
     return proof.withPiece(day.piece(), day.form()).withTarget(day.target());
   }
 
-  /** Jar-equivalent rise at the oven. */
+  /** Jar-equivalent rise at the oven, both hours from mixing. */
   double riseAtOven(
-      Grown grown, BakeRoute route, double shapedHours, ProofKind proof, double ovenHours) {
-    return loaf(
-            grown,
-            shapedHours,
-            proof,
-            route.mixHour() + shapedHours,
-            Math.min(ovenHours - shapedHours, LONGEST_PROOF_HOURS))
-        .riseAtEnd()
-        .fraction();
-  }
-
-  /** Part of the target. */
-  Rise partOfTarget(double part) {
-    return new Rise(day.target().fraction() * part);
+      BulkRun bulk, double mixHour, double shapedHours, ProofKind proof, double ovenHours) {
+    double proofHours = Math.min(ovenHours - shapedHours, LONGEST_PROOF_HOURS);
+    return loaf(bulk, shapedHours, proof, mixHour + shapedHours, proofHours).riseAtEnd().fraction();
   }
 }

@@ -79,29 +79,45 @@ record Draft(
         .withTarget(day.target());
   }
 
+  /**
+   * The whole dough moved, but for what happens in the cold.
+   *
+   * @param by hours
+   * @param oven when it is baked then
+   */
+  Draft movedBy(double by, double oven) {
+    BakeRoute moved = by == 0 ? route : route.withMixHour(mixHour() + by);
+    return new Draft(moved, feed, strength, proof, shapedHours, oven, shapeRise, risePerHour);
+  }
+
+  Draft withFeed(FeedChoice other) {
+    return new Draft(route, other, strength, proof, shapedHours, ovenHour, shapeRise, risePerHour);
+  }
+
   /** All steps by the clock. */
   List<BakeStep> steps(BakeDay day) {
     List<BakeStep> steps = new ArrayList<>();
-    add(steps, BakeStep.Kind.FEED, feed.feedHour(), Work.FEED_HOURS, 0);
+    add(steps, BakeStep.Kind.FEED, feed.feedHour(), HandsOnTime.FEED_HOURS, 0);
     if (strength.autolyseHours() > 0) {
-      double from = mixHour() - strength.autolyseHours() - Work.AUTOLYSE_HOURS;
-      add(steps, BakeStep.Kind.AUTOLYSE, from, Work.AUTOLYSE_HOURS, 0);
+      double from = mixHour() - strength.autolyseHours() - HandsOnTime.AUTOLYSE_HOURS;
+      add(steps, BakeStep.Kind.AUTOLYSE, from, HandsOnTime.AUTOLYSE_HOURS, 0);
     }
-    add(steps, BakeStep.Kind.MIX, mixHour(), Work.MIX_HOURS, 0);
+    add(steps, BakeStep.Kind.MIX, mixHour(), HandsOnTime.MIX_HOURS, 0);
     for (int i = 1; i <= strength.folds(); i++) {
       double at = mixHour() + i * strength.spacingHours();
-      add(steps, BakeStep.Kind.FOLD, at, Work.FOLD_HOURS, i);
+      add(steps, BakeStep.Kind.FOLD, at, HandsOnTime.FOLD_HOURS, i);
     }
     route
         .coldFrom()
-        .ifPresent(at -> add(steps, BakeStep.Kind.BULK_INTO_COLD, at, Work.CARRY_HOURS, 0));
+        .ifPresent(at -> add(steps, BakeStep.Kind.BULK_INTO_COLD, at, HandsOnTime.CARRY_HOURS, 0));
     route
         .coldTo()
-        .ifPresent(at -> add(steps, BakeStep.Kind.BULK_OUT_OF_COLD, at, Work.CARRY_HOURS, 0));
+        .ifPresent(
+            at -> add(steps, BakeStep.Kind.BULK_OUT_OF_COLD, at, HandsOnTime.CARRY_HOURS, 0));
     double rest = day.restHours();
     add(steps, BakeStep.Kind.SHAPE, basketHour() - rest, rest, 0);
     if (proof == ProofKind.COLD) {
-      add(steps, BakeStep.Kind.LOAVES_INTO_COLD, basketHour(), Work.CARRY_HOURS, 0);
+      add(steps, BakeStep.Kind.LOAVES_INTO_COLD, basketHour(), HandsOnTime.CARRY_HOURS, 0);
     }
     addOven(steps, day);
     steps.sort(Comparator.comparingDouble(BakeStep::fromHour));
@@ -110,16 +126,16 @@ record Draft(
 
   private void addOven(List<BakeStep> steps, BakeDay day) {
     Oven oven = day.oven();
-    add(steps, BakeStep.Kind.PREHEAT, preheatHour(day), Work.SWITCH_HOURS, 0);
+    add(steps, BakeStep.Kind.PREHEAT, preheatHour(day), HandsOnTime.SWITCH_HOURS, 0);
     int batches = oven.batches(day.loaves());
-    double each = oven.bakeHours() + Work.LOAD_HOURS;
+    double each = oven.bakeHours() + HandsOnTime.LOAD_HOURS;
     for (int i = 0; i < batches; i++) {
       int number = batches == 1 ? 0 : i + 1;
       double in = ovenHour + i * each;
-      add(steps, BakeStep.Kind.BAKE, in, Work.LOAD_HOURS, number);
+      add(steps, BakeStep.Kind.BAKE, in, HandsOnTime.LOAD_HOURS, number);
       // The next batch is loaded while the one before is put down to cool.
-      double hands = i == batches - 1 ? Work.UNLOAD_HOURS : 0;
-      add(steps, BakeStep.Kind.COOL, in + Work.LOAD_HOURS + oven.bakeHours(), hands, number);
+      double hands = i == batches - 1 ? HandsOnTime.UNLOAD_HOURS : 0;
+      add(steps, BakeStep.Kind.COOL, in + HandsOnTime.LOAD_HOURS + oven.bakeHours(), hands, number);
     }
     double out = ovenHour + batches * each;
     add(steps, BakeStep.Kind.READY, out + oven.coolHours(), 0, 0);
@@ -129,8 +145,8 @@ record Draft(
   private double preheatHour(BakeDay day) {
     double hour = ovenHour - day.oven().preheatHours();
     double shape = basketHour() - day.restHours();
-    boolean busy = hour + Work.SWITCH_HOURS > shape && hour < basketHour();
-    return busy ? Math.min(hour, shape - Work.SWITCH_HOURS) : hour;
+    boolean busy = hour + HandsOnTime.SWITCH_HOURS > shape && hour < basketHour();
+    return busy ? Math.min(hour, shape - HandsOnTime.SWITCH_HOURS) : hour;
   }
 
   /** Whether two things would have to be done at once. */
@@ -173,16 +189,11 @@ record Draft(
   }
 
   private double foldEnd(int number) {
-    return number * strength.spacingHours() + Work.FOLD_HOURS;
-  }
-
-  /** Hours the oven is taken; another dough's baking heats it just as well. */
-  BenchInterval ovenTime(BakeDay day) {
-    return new BenchInterval(ovenHour, ovenHour + ovenBusyHours(day));
+    return number * strength.spacingHours() + HandsOnTime.FOLD_HOURS;
   }
 
   /** From the first batch in to the last batch out. */
   static double ovenBusyHours(BakeDay day) {
-    return day.oven().batches(day.loaves()) * (day.oven().bakeHours() + Work.LOAD_HOURS);
+    return day.oven().batches(day.loaves()) * (day.oven().bakeHours() + HandsOnTime.LOAD_HOURS);
   }
 }

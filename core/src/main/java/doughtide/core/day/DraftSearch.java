@@ -1,19 +1,13 @@
 package doughtide.core.day;
 
 import doughtide.core.feeding.FeedChoice;
-import doughtide.core.loaf.Proof;
 import doughtide.core.loaf.StrengthPlan;
-import doughtide.core.rise.RiseCurve;
-import doughtide.core.rise.Unknowns;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.TreeMap;
 import java.util.concurrent.atomic.AtomicInteger;
-import java.util.stream.Collectors;
 
 /**
  * Goes through feed, share, dough temperature, mixing hour, cold and proof on the likely path, and
@@ -27,43 +21,30 @@ final class DraftSearch {
   static final double OLDEST_BREAD_HOURS = 12;
 
   private static final double LOOK_BACK_HOURS = 56;
-  private static final double LONGEST_RUN_HOURS = 30;
   private static final double FIVE_MINUTES = 1.0 / 12;
-  private static final double SHORTEST_COLD_HOURS = 5;
-  private static final double LONGEST_COLD_HOURS = 20;
   private static final double[] ROOM_PROOF_HOURS = {1, 1.5, 2, 3, 4};
   private static final double[] COLD_BULK_AFTER_HOURS = {1.5, 3};
-  private static final double LEAST_RISE_PART = 0.2; // of the target, when shaped
 
   private final BakeDay day;
   private final DayModel model;
   private final FeedSearch feeds;
   private final double[] ovenHours;
 
-  DraftSearch(DayModel model) {
+  DraftSearch(DayModel model, BakeDay day) {
     this.model = model;
-    this.day = model.day();
-    this.feeds = new FeedSearch(model);
+    this.day = day;
+    this.feeds = new FeedSearch(model, day);
     this.ovenHours = OvenHours.of(day);
   }
 
   /**
    * What the search found.
    *
-   * @param fitting drafts inside the bench hours
-   * @param near drafts that miss them by little
+   * @param fitting drafts inside the bench hours, the best first
+   * @param near drafts that miss them, the least first
    * @param fed mixing hours at which a starter can be ripe
    */
-  record Found(List<Scored> fitting, List<Miss> near, long fed) {
-    /** The drafts that just miss and would fit another day, in their order. */
-    List<Scored> nearFor(DraftSearch other) {
-      return near.stream()
-          .filter(each -> other.miss(each.draft()) == 0)
-          .map(each -> new Scored(each.draft(), other.score(each.draft())))
-          .sorted(Comparator.comparingDouble((Scored each) -> -each.score()))
-          .toList();
-    }
-  }
+  record Found(List<Scored> fitting, List<Miss> near, long fed) {}
 
   /** A draft with its rough worth: more is better. */
   record Scored(Draft draft, double score) {}
@@ -75,33 +56,35 @@ final class DraftSearch {
     return feeds;
   }
 
-  Found search(List<BakeRoute> routes, SearchProgress progress) {
-    Map<Double, Optional<FeedChoice>> byMix = feedings(routes);
+  /**
+   * Searches.
+   *
+   * @param gridHours between the hours of mixing that are tried
+   */
+  Found search(double gridHours, SearchControl control) {
+    List<Double> mixHours = mixHours(gridHours);
     AtomicInteger done = new AtomicInteger();
     List<List<Draft>> drafts =
-        routes.parallelStream()
-            .map(
-                route -> {
-                  List<Draft> some =
-                      drafts(route, byMix.getOrDefault(route.mixHour(), Optional.empty()));
-                  progress.at((double) done.incrementAndGet() / routes.size());
-                  return some;
-                })
-            .toList();
-    return sorted(drafts, byMix.values().stream().filter(Optional::isPresent).count());
+        control.map(
+            mixHours,
+            mix -> {
+              List<Draft> some = control.stopped() ? List.of() : mixedAt(mix);
+              control.at((double) done.incrementAndGet() / mixHours.size());
+              return some;
+            });
+    long fed = mixHours.stream().filter(mix -> feeds.best(mix).isPresent()).count();
+    return sorted(drafts.stream().flatMap(List::stream).toList(), fed);
   }
 
-  private Found sorted(List<List<Draft>> drafts, long fed) {
+  private Found sorted(List<Draft> drafts, long fed) {
     List<Scored> fitting = new ArrayList<>();
     List<Miss> near = new ArrayList<>();
-    for (List<Draft> some : drafts) {
-      for (Draft draft : some) {
-        double miss = miss(draft);
-        if (miss == 0) {
-          fitting.add(new Scored(draft, score(draft)));
-        } else if (miss <= NEAR_MISS_HOURS) {
-          near.add(new Miss(draft, miss));
-        }
+    for (Draft draft : drafts) {
+      double miss = miss(draft);
+      if (miss == 0) {
+        fitting.add(new Scored(draft, score(draft)));
+      } else if (miss <= NEAR_MISS_HOURS) {
+        near.add(new Miss(draft, miss));
       }
     }
     // Stable: equals keep the order in which they were found.
@@ -110,29 +93,9 @@ final class DraftSearch {
     return new Found(fitting, near, fed);
   }
 
-  private Map<Double, Optional<FeedChoice>> feedings(List<BakeRoute> routes) {
-    List<Double> hours = routes.stream().map(BakeRoute::mixHour).distinct().toList();
-    List<Optional<FeedChoice>> found = hours.parallelStream().map(feeds::best).toList();
-    Map<Double, Optional<FeedChoice>> byMix = new TreeMap<>();
-    for (int i = 0; i < hours.size(); i++) {
-      byMix.put(hours.get(i), found.get(i));
-    }
-    return byMix;
-  }
-
-  /** Every combination that is tried. */
-  List<BakeRoute> routes(double gridHours) {
-    List<BakeRoute> routes = new ArrayList<>();
-    for (double mix : mixHours(gridHours)) {
-      for (double celsius : day.doughCelsius()) {
-        for (double percent : day.starterPercents()) {
-          BakeRoute route = BakeRoute.inRoom(percent, celsius, mix);
-          routes.add(route);
-          addPartlyCold(routes, route);
-        }
-      }
-    }
-    return routes;
+  /** What was found for another day and fits this one, the best first. */
+  List<Scored> fitting(List<Draft> others) {
+    return sorted(others, 1).fitting();
   }
 
   private List<Double> mixHours(double gridHours) {
@@ -140,7 +103,7 @@ final class DraftSearch {
     double first = day.readyHour() - LOOK_BACK_HOURS;
     List<Double> hours = new ArrayList<>();
     for (BenchInterval at : day.bench().intervals()) {
-      double end = Math.min(at.toHour() - Work.MIX_HOURS, last);
+      double end = Math.min(at.toHour() - HandsOnTime.MIX_HOURS, last);
       double from = at.fromHour();
       for (int i = 0; from + i * gridHours <= end + 1e-9; i++) {
         if (from + i * gridHours >= first) {
@@ -148,7 +111,7 @@ final class DraftSearch {
         }
       }
     }
-    return hours.stream().distinct().collect(Collectors.toList());
+    return hours.stream().distinct().toList();
   }
 
   /** The tub into the cold after some hours, out when the baker is next at the bench. */
@@ -158,7 +121,7 @@ final class DraftSearch {
     }
     for (double after : COLD_BULK_AFTER_HOURS) {
       double from = route.mixHour() + after;
-      if (!day.bench().contains(from, from + Work.CARRY_HOURS)) {
+      if (!day.bench().contains(from, from + HandsOnTime.CARRY_HOURS)) {
         continue;
       }
       day.bench().intervals().stream()
@@ -168,129 +131,81 @@ final class DraftSearch {
     }
   }
 
-  List<Draft> drafts(BakeRoute route, Optional<FeedChoice> feed) {
+  private List<Draft> mixedAt(double mixHour) {
+    Optional<FeedChoice> feed = feeds.best(mixHour);
     if (feed.isEmpty()) {
       return List.of();
     }
-    double hours = Math.min(day.readyHour() - route.mixHour(), LONGEST_RUN_HOURS);
-    Unknowns middle = day.forecaster().middle();
-    RiseCurve curve = model.run(route, middle, hours);
+    List<BakeRoute> routes = new ArrayList<>();
+    for (double celsius : day.doughCelsius()) {
+      for (double percent : day.starterPercents()) {
+        BakeRoute route = BakeRoute.inRoom(percent, celsius, mixHour);
+        routes.add(route);
+        addPartlyCold(routes, route);
+      }
+    }
+    return routes.stream().flatMap(route -> drafts(route, feed.get()).stream()).toList();
+  }
+
+  /** All ways on from a route: the loaves in the cold or in the kitchen. */
+  List<Draft> drafts(BakeRoute route, FeedChoice feed) {
+    LikelyDough dough = model.likely(route);
+    if (!(dough.high() > dough.low()) || !mayBeAtBench(route, dough)) {
+      return List.of();
+    }
+    Optional<StrengthPlan> strength =
+        FittingFolds.of(day.strength(), day.bench(), route, dough.lastFold());
+    return strength.map(folds -> drafts(new Start(route, feed, folds, dough))).orElse(List.of());
+  }
+
+  /** What is decided before the proof. */
+  private record Start(BakeRoute route, FeedChoice feed, StrengthPlan strength, LikelyDough dough) {
+    double mixHour() {
+      return route.mixHour();
+    }
+  }
+
+  private boolean mayBeAtBench(BakeRoute route, LikelyDough dough) {
     double rest = day.restHours();
-    // Where many loaves are shaped the dough goes on rising meanwhile.
-    double leastPart = LEAST_RISE_PART * Math.min(1, Proof.USUAL_REST_HOURS / rest);
-    OptionalDouble early = curve.hoursToRise(model.partOfTarget(leastPart));
-    if (early.isEmpty()) {
-      return List.of();
-    }
-    double from = Math.max(early.getAsDouble(), route.earliestShapeHours());
-    double full = curve.hoursToRise(day.target()).orElse(hours);
-    double to = Math.min(full, hours - 0.5) + rest;
-    if (!mayBeAtBench(route, from, to) || to <= from) {
-      return List.of();
-    }
-    Optional<StrengthPlan> strength = strength(route, curve);
-    if (strength.isEmpty()) {
-      return List.of();
-    }
-    Given given =
-        new Given(route, feed.get(), strength.get(), curve, from + rest, Math.max(to, from + rest));
-    List<Draft> drafts = new ArrayList<>();
-    addCold(drafts, given);
-    addRoom(drafts, given);
-    return drafts;
-  }
-
-  /** What is known of a route before its proof. */
-  private record Given(
-      BakeRoute route,
-      FeedChoice feed,
-      StrengthPlan strength,
-      RiseCurve curve,
-      double low,
-      double high) {
-    DayModel.Grown grown() {
-      return new DayModel.Grown(curve, 0);
-    }
-  }
-
-  private boolean mayBeAtBench(BakeRoute route, double from, double to) {
-    double first = route.mixHour() + from - NEAR_MISS_HOURS / 2;
-    double last = route.mixHour() + to + NEAR_MISS_HOURS / 2;
+    double first = route.mixHour() + dough.low() - rest - NEAR_MISS_HOURS / 2;
+    double last = route.mixHour() + dough.high() + NEAR_MISS_HOURS / 2;
     return day.bench().intervals().stream()
         .anyMatch(at -> at.toHour() >= first && at.fromHour() <= last);
   }
 
-  private Optional<StrengthPlan> strength(BakeRoute route, RiseCurve curve) {
-    return FittingFolds.of(
-        day.strength(), day.bench(), route, curve.hoursToRise(FittingFolds.LAST_RISE));
-  }
-
-  private void addCold(List<Draft> drafts, Given given) {
-    if (day.fridge().isEmpty()) {
-      return;
-    }
-    for (double oven : ovenHours) {
-      double ovenAfter = oven - given.route().mixHour();
-      double high = Math.min(given.high(), ovenAfter - SHORTEST_COLD_HOURS);
-      double low = Math.max(given.low(), ovenAfter - LONGEST_COLD_HOURS);
-      if (high <= low) {
-        continue;
-      }
-      OptionalDouble found =
-          ShapeHour.find(
-              x -> model.riseAtOven(given.grown(), given.route(), x, ProofKind.COLD, ovenAfter),
-              given.curve(),
-              day.target().fraction(),
-              low,
-              high,
-              low + 0.6 * (high - low));
-      if (found.isPresent() && found.getAsDouble() > low) {
-        drafts.add(draft(given, ProofKind.COLD, found.getAsDouble(), oven));
+  private List<Draft> drafts(Start start) {
+    List<Draft> drafts = new ArrayList<>();
+    if (day.fridge().isPresent()) {
+      for (double oven : ovenHours) {
+        start
+            .dough()
+            .shapedForCold(oven - start.mixHour())
+            .ifPresent(shaped -> drafts.add(draft(start, ProofKind.COLD, shaped, oven)));
       }
     }
-  }
-
-  private void addRoom(List<Draft> drafts, Given given) {
+    double last = day.readyHour() - day.oven().coolHours() - Draft.ovenBusyHours(day);
     for (double proof : ROOM_PROOF_HOURS) {
-      double last = day.readyHour() - day.oven().coolHours() - Draft.ovenBusyHours(day);
-      double high = Math.min(given.high(), last - given.route().mixHour() - proof);
-      if (high <= given.low()) {
-        continue;
-      }
-      OptionalDouble found =
-          ShapeHour.find(
-              x -> model.riseAtOven(given.grown(), given.route(), x, ProofKind.ROOM, x + proof),
-              given.curve(),
-              day.target().fraction(),
-              given.low(),
-              high,
-              given.low() + 0.5 * (high - given.low()));
-      if (found.isPresent() && found.getAsDouble() > given.low()) {
-        double basket = rounded(given.route().mixHour() + found.getAsDouble());
-        double oven = rounded(basket + proof);
-        drafts.add(draft(given, ProofKind.ROOM, basket - given.route().mixHour(), oven));
+      OptionalDouble shaped = start.dough().shapedForRoom(proof);
+      if (shaped.isPresent() && start.mixHour() + shaped.getAsDouble() + proof < last) {
+        double basket = rounded(start.mixHour() + shaped.getAsDouble());
+        drafts.add(draft(start, ProofKind.ROOM, shaped.getAsDouble(), rounded(basket + proof)));
       }
     }
+    return drafts;
   }
 
-  private Draft draft(Given given, ProofKind proof, double shaped, double oven) {
-    double mix = given.route().mixHour();
-    double basket = rounded(mix + shaped);
-    double bulkEnd = basket - mix - day.restHours();
-    RiseCurve curve = given.curve();
-    double before = Math.max(bulkEnd - 0.25, 0);
-    double after = Math.min(bulkEnd + 0.25, curve.endHours());
-    double slope =
-        (curve.riseAt(after).fraction() - curve.riseAt(before).fraction()) / (after - before);
+  private Draft draft(Start start, ProofKind proof, double shaped, double oven) {
+    double inBasket = rounded(start.mixHour() + shaped) - start.mixHour();
+    double bulkEnd = inBasket - day.restHours();
     return new Draft(
-            given.route(),
-            given.feed(),
-            given.strength(),
+            start.route(),
+            start.feed(),
+            start.strength(),
             proof,
-            basket - mix,
+            inBasket,
             oven,
-            curve.riseAt(bulkEnd).fraction(),
-            Math.max(slope, 0.01))
+            start.dough().riseAt(bulkEnd),
+            start.dough().risePerHour(bulkEnd))
         .withFoldsBeforeShaping(day.restHours());
   }
 
@@ -303,7 +218,7 @@ final class DraftSearch {
     double miss = 0;
     List<BakeStep> steps = draft.steps(day);
     for (BakeStep step : steps) {
-      if (step.kind().handsOn() && !isDoneAnyway(step)) {
+      if (step.kind().handsOn()) {
         int at = day.bench().nearest(step.fromHour(), step.toHour());
         miss += day.bench().miss(at, step.fromHour(), step.toHour());
       }
@@ -311,17 +226,8 @@ final class DraftSearch {
     double ready = steps.get(steps.size() - 1).toHour();
     miss += Math.max(0, ready - day.readyHour());
     miss += Math.max(0, day.readyHour() - OLDEST_BREAD_HOURS - ready);
-    boolean possible =
-        OvenHours.isFree(day, draft.ovenTime(day))
-            && !draft.foldsTooLate(day.restHours())
-            && !draft.overlaps(day);
+    boolean possible = !draft.foldsTooLate(day.restHours()) && !draft.overlaps(day);
     return possible ? miss : miss + 2 * NEAR_MISS_HOURS;
-  }
-
-  /** Feeding for another dough of the day. */
-  private boolean isDoneAnyway(BakeStep step) {
-    return step.kind() == BakeStep.Kind.FEED
-        && day.otherFeedings().stream().anyMatch(feed -> feed.feedHour() == step.fromHour());
   }
 
   /**
@@ -336,11 +242,12 @@ final class DraftSearch {
     double late = at.toHour() - draft.basketHour() - spread;
     double early = bulkEnd - at.fromHour() - spread;
     double pace = 0.25 * day.target().fraction() / draft.risePerHour();
-    double mix = day.bench().slackHours(draft.mixHour(), draft.mixHour() + Work.MIX_HOURS);
+    double mix = day.bench().slackHours(draft.mixHour(), draft.mixHour() + HandsOnTime.MIX_HOURS);
     double bake =
         day.bench()
             .slackHours(
-                draft.ovenHour(), draft.ovenHour() + Draft.ovenBusyHours(day) + Work.UNLOAD_HOURS);
+                draft.ovenHour(),
+                draft.ovenHour() + Draft.ovenBusyHours(day) + HandsOnTime.UNLOAD_HOURS);
     double feed = draft.feed().slackHours() * 0.5;
     double least = Math.min(Math.min(late, early + 0.5 * spread + 1), Math.min(pace, mix));
     return Math.min(least, Math.min(bake + 0.5, feed)) + 0.02 * pace;

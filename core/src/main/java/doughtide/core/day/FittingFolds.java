@@ -22,9 +22,10 @@ public final class FittingFolds {
   public static Optional<StrengthPlan> of(
       StrengthPlan wanted, BenchHours bench, BakeRoute route, OptionalDouble hoursToLastRise) {
     double mix = route.mixHour();
-    double start = mix - wanted.autolyseHours() - Work.AUTOLYSE_HOURS;
+    double start = mix - wanted.autolyseHours() - HandsOnTime.AUTOLYSE_HOURS;
     boolean autolyse =
-        bench.contains(start, start + Work.AUTOLYSE_HOURS) && start + Work.AUTOLYSE_HOURS <= mix;
+        bench.contains(start, start + HandsOnTime.AUTOLYSE_HOURS)
+            && start + HandsOnTime.AUTOLYSE_HOURS <= mix;
     double latest = hoursToLastRise.orElse(Double.POSITIVE_INFINITY);
     if (route.coldFrom().isPresent()) {
       latest = Math.min(latest, route.coldFrom().getAsDouble() - mix - 0.25);
@@ -53,6 +54,6 @@ public final class FittingFolds {
   }
 
   private static boolean fits(BenchHours bench, double mix, double after) {
-    return bench.contains(mix + after, mix + after + Work.FOLD_HOURS);
+    return bench.contains(mix + after, mix + after + HandsOnTime.FOLD_HOURS);
   }
 }

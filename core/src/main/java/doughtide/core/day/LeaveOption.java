@@ -30,29 +30,18 @@ public record LeaveOption(
   /** What is done. */
   public enum Kind {
     /** Shape at once. */
-    SHAPE_NOW("shape now"),
+    SHAPE_NOW,
     /** Shape when the dough is at its shape point, which comes before leaving. */
-    SHAPE_AT_POINT("shape at its shape point"),
+    SHAPE_AT_POINT,
     /** Wait as long as possible and shape just before leaving. */
-    SHAPE_BEFORE_LEAVING("shape just before leaving"),
+    SHAPE_BEFORE_LEAVING,
     /** Leave the dough where it is and shape when back. */
-    SHAPE_WHEN_BACK("leave it in the tub and shape when back"),
+    SHAPE_WHEN_BACK,
     /** Leave the dough where it is; its shape point comes some time after coming back. */
-    SHAPE_AFTER_BACK("leave it in the tub, wait for its shape point when back, and shape"),
+    SHAPE_AFTER_BACK,
     /** The tub waits in the cold and is shaped, cold, when back. */
-    TUB_IN_COLD("put the tub into the cold and shape when back"),
+    TUB_IN_COLD,
     /** The tub stays in the cold until its shape point, some time after coming back. */
-    TUB_IN_COLD_LONGER("put the tub into the cold, leave it there when back, and shape later");
-
-    private final String words;
-
-    Kind(String words) {
-      this.words = words;
-    }
-
-    /** As printed. */
-    public String words() {
-      return words;
-    }
+    TUB_IN_COLD_LONGER
   }
 }

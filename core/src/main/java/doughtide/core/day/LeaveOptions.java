@@ -88,7 +88,7 @@ final class LeaveOptions {
     if (proof.cold().isEmpty()) {
       return List.of();
     }
-    double late = Math.max(nowHours, leaveHours - Work.CARRY_HOURS);
+    double late = Math.max(nowHours, leaveHours - HandsOnTime.CARRY_HOURS);
     List<Bulk> tubs =
         Stream.of(late, nowHours)
             .distinct()

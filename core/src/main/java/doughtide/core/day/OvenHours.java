@@ -16,11 +16,11 @@ final class OvenHours {
     double last = day.readyHour() - day.oven().coolHours() - busy;
     for (BenchInterval at : day.bench().intervals()) {
       List<Double> possible = new ArrayList<>();
-      double from = at.fromHour() + day.oven().preheatHours() + Work.SWITCH_HOURS;
+      double from = at.fromHour() + day.oven().preheatHours() + HandsOnTime.SWITCH_HOURS;
       double oldest = last - DraftSearch.OLDEST_BREAD_HOURS;
-      double to = at.toHour() - busy - Work.UNLOAD_HOURS;
+      double to = at.toHour() - busy - HandsOnTime.UNLOAD_HOURS;
       for (double hour = fiveMinutesUp(from); hour <= to + 1e-9; hour += GRID_HOURS) {
-        if (hour <= last + 1e-9 && hour >= oldest && isFree(day, span(day, hour))) {
+        if (hour <= last + 1e-9 && hour >= oldest) {
           possible.add(hour);
         }
       }
@@ -39,7 +39,8 @@ final class OvenHours {
   private static void addMissed(List<Double> hours, BakeDay day, double last) {
     hours.add(last);
     for (BenchInterval at : day.bench().intervals()) {
-      double from = fiveMinutesUp(at.fromHour() + day.oven().preheatHours() + Work.SWITCH_HOURS);
+      double from =
+          fiveMinutesUp(at.fromHour() + day.oven().preheatHours() + HandsOnTime.SWITCH_HOURS);
       if (from <= last && from >= last - DraftSearch.OLDEST_BREAD_HOURS) {
         hours.add(from);
       }
@@ -55,18 +56,5 @@ final class OvenHours {
       hours.add(possible.get(0));
       hours.add(possible.get(possible.size() / 2));
     }
-  }
-
-  private static BenchInterval span(BakeDay day, double hour) {
-    return new BenchInterval(hour, hour + Draft.ovenBusyHours(day));
-  }
-
-  /** Whether nobody else has the oven then. */
-  static boolean isFree(BakeDay day, BenchInterval wanted) {
-    return day.ovenTaken().stream()
-        .noneMatch(
-            taken ->
-                taken.fromHour() < wanted.toHour() - 1e-9
-                    && taken.toHour() > wanted.fromHour() + 1e-9);
   }
 }

@@ -3,18 +3,7 @@ package doughtide.core.day;
 /** Where shaped loaves wait for the oven. */
 public enum ProofKind {
   /** In the refrigerator. */
-  COLD("in the cold"),
+  COLD,
   /** In the kitchen. */
-  ROOM("in the kitchen");
-
-  private final String words;
-
-  ProofKind(String words) {
-    this.words = words;
-  }
-
-  /** As printed. */
-  public String words() {
-    return words;
-  }
+  ROOM
 }

@@ -165,6 +165,7 @@ public final class Quantities {
     return switch (given.unit().toLowerCase(Locale.ROOT)) {
       case "h", "hr", "hrs", "hour", "hours" -> given.value();
       case "m", "min", "mins", "minute", "minutes" -> given.value() / 60;
+      case "s", "sec", "second", "seconds" -> given.value() / 3600;
       case "d", "day", "days" -> given.value() * 24;
       case "" -> throw noUnit(name, text, durationWithUnit(given));
       default -> throw unknownUnit(name, text, given, "h, min or d", "12h");

@@ -22,8 +22,9 @@ import org.junit.jupiter.params.provider.ValueSource;
 
 /** With equal members every question about a dough has the same shape point. */
 class OneShapePointTest {
+  private static final int EQUAL_MEMBERS = 64;
   private static final RiseForecaster FORECASTER =
-      RiseForecaster.standard().withMembers(BakeDayPlanner.MEMBERS);
+      RiseForecaster.standard().withMembers(EQUAL_MEMBERS);
   private static final Temperature COLD = Temperature.ofCelsius(4);
   private static final DoughFormula FORMULA =
       DoughFormula.builder()
@@ -37,8 +38,13 @@ class OneShapePointTest {
   }
 
   private static RiseForecast bulk(double celsius) {
-    return FORECASTER.forecast(
-        FORMULA, DoughTemperature.steady(Temperature.ofCelsius(celsius)), 36);
+    return bulk(celsius, EQUAL_MEMBERS);
+  }
+
+  private static RiseForecast bulk(double celsius, int members) {
+    return FORECASTER
+        .withMembers(members)
+        .forecast(FORMULA, DoughTemperature.steady(Temperature.ofCelsius(celsius)), 36);
   }
 
   @ParameterizedTest
@@ -79,14 +85,18 @@ class OneShapePointTest {
             .kitchen(TemperatureTrace.steady(Temperature.ofCelsius(24)))
             .fridge(COLD)
             .build();
+    // Plans look for their point with more members than the other questions do.
     List<BakePlan> plans =
-        BakeDayPlanner.plan(day, SearchProgress.none()).plans().stream()
+        DayPlanner.plan(List.of(day), 1, SearchControl.none()).days().stream()
+            .map(each -> each.plans().get(0))
             .filter(plan -> plan.bulkColdFrom().isEmpty())
             .toList();
 
     assertThat(plans).isNotEmpty();
     for (BakePlan plan : plans) {
-      ShapeForecast shape = ShapeForecaster.of(bulk(24), plan.proof()).forecast();
+      ShapeForecast shape = ShapeForecaster.of(
+                  bulk(24, DoughCandidates.POINT_MEMBERS), plan.proof())
+              .forecast();
       isSame(plan.bulkEndHour() - plan.mixHour(), plan.shapeRise().percent(), shape);
     }
   }

@@ -1,9 +1,13 @@
 package doughtide.core.day;
 
+import doughtide.core.dough.DoughFormula;
+import doughtide.core.dough.Flour;
+import doughtide.core.dough.FlourClass;
 import doughtide.core.forecast.Belief;
 import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.loaf.PieceForm;
 import doughtide.core.quantity.Mass;
+import doughtide.core.quantity.Share;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.thermal.TemperatureTrace;
 import java.util.ArrayList;
@@ -11,6 +15,9 @@ import java.util.List;
 
 /** Three invented weeks; hour 0 is midnight before the day of the dough. */
 final class Weeks {
+  private static final List<Double> SHARES = List.of(5.0, 10.0, 20.0);
+  private static final List<Double> TEMPERATURES = List.of(22.0, 25.0);
+
   private Weeks() {}
 
   /** At the bench before and after a day's work; bread at noon. */
@@ -81,5 +88,59 @@ final class Weeks {
         .bench(new BenchHours(bench))
         .fridge(Temperature.ofCelsius(4))
         .loaves(2, Mass.ofGrams(850), PieceForm.ROUND);
+  }
+
+  /** Eight different doughs of an invented class, two loaves each. */
+  static List<BakeDay> classOfEight() {
+    Flour white = FlourClass.WHITE.flour();
+    Flour mixed =
+        Flour.mix(
+            List.of(
+                new Flour.Part(white, Share.ofPercent(80)),
+                new Flour.Part(FlourClass.WHOLEMEAL_WHEAT.flour(), Share.ofPercent(20))));
+    List<BakeDay> doughs = new ArrayList<>();
+    for (int i = 0; i < 8; i++) {
+      doughs.add(
+          day(36, 6, -10, -1, 7, 22, 30, 36)
+              .dough(
+                  DoughFormula.builder()
+                      .flour(i % 2 == 0 ? white : mixed)
+                      .hydration(Share.ofPercent(66 + 2 * i))
+                      .build())
+              .starterPercents(i < 4 ? SHARES : List.of(15.0))
+              .loaves(2, Mass.ofGrams(700 + 50 * (i % 4)), PieceForm.ROUND)
+              .plans(1)
+              .build());
+    }
+    return doughs;
+  }
+
+  /** Forty loaves in five doughs for an invented stall. */
+  static List<BakeDay> stall() {
+    List<BakeDay> doughs = new ArrayList<>();
+    for (int i = 0; i < 5; i++) {
+      doughs.add(
+          day(32, 8, -8, -2, 12, 23, 26, 32)
+              .dough(DoughFormula.builder().hydration(Share.ofPercent(66 + 2 * i)).build())
+              .loaves(8, Mass.ofGrams(850), PieceForm.ROUND)
+              .plans(1)
+              .build());
+    }
+    return doughs;
+  }
+
+  private static BakeDay.Builder day(double ready, int capacity, double... edges) {
+    List<BenchInterval> bench = new ArrayList<>();
+    for (int i = 0; i < edges.length; i += 2) {
+      bench.add(new BenchInterval(edges[i], edges[i + 1]));
+    }
+    return BakeDay.builder()
+        .readyAt(ready)
+        .bench(new BenchHours(bench))
+        .kitchen(TemperatureTrace.steady(Temperature.ofCelsius(21)))
+        .fridge(Temperature.ofCelsius(4))
+        .oven(Oven.usual().withLoaves(capacity))
+        .starterPercents(SHARES)
+        .doughCelsius(TEMPERATURES);
   }
 }

@@ -13,18 +13,18 @@ import java.util.SortedMap;
 import java.util.TreeMap;
 
 /**
- * All steps of several doughs on one clock: one step where a feeding serves several doughs or
+ * All steps of the doughs of a day on one clock: one step where a feeding serves several doughs or
  * loaves of several go into the oven together, the oven switched on once for loads that follow each
  * other.
  *
  * @param steps ascending
  * @param loads ascending
  */
-record SharedTimetable(List<SharedStep> steps, List<OvenLoad> loads) {
+record DayTimetable(List<DayStep> steps, List<OvenLoad> loads) {
   private static final double SAME_HOURS = 1e-6;
   private static final double EARLIEST_SWITCH_HOURS = 1;
 
-  SharedTimetable {
+  DayTimetable {
     steps = List.copyOf(steps);
     loads = List.copyOf(loads);
   }
@@ -37,44 +37,70 @@ record SharedTimetable(List<SharedStep> steps, List<OvenLoad> loads) {
    * @param hands how many persons work
    * @return empty if the oven or the hands are not enough
    */
-  static Optional<SharedTimetable> of(
+  static Optional<DayTimetable> of(
       List<BakeDay> doughs, SortedMap<Integer, Draft> placed, int hands) {
     List<OvenLoad> loads = loads(doughs, placed);
     if (!fit(loads, doughs.get(0).oven().loaves())) {
       return Optional.empty();
     }
-    List<SharedStep> steps = ownSteps(doughs, placed);
+    List<DayStep> steps = ownSteps(doughs, placed);
     addOven(steps, loads);
+    BusyHands busy = BusyHands.of(steps);
+    if (!busy.areEnough(hands) || !addPreheating(steps, busy, loads, doughs.get(0), hands)) {
+      return Optional.empty();
+    }
     sort(steps);
-    if (!enough(steps, hands)) {
-      return Optional.empty();
-    }
-    if (!addPreheating(steps, loads, doughs.get(0), hands)) {
-      return Optional.empty();
-    }
-    return Optional.of(new SharedTimetable(assigned(steps, hands), loads));
+    return Optional.of(new DayTimetable(assigned(steps, hands), loads));
   }
 
-  /** Whether oven and hands are enough, one dough's feeding left out. */
+  /** What all but the oven needs hands for. */
+  static BusyHands busyBesideOven(List<BakeDay> doughs, SortedMap<Integer, Draft> placed) {
+    return BusyHands.of(ownSteps(doughs, placed));
+  }
+
+  /**
+   * Whether oven and hands are enough for one dough more, its feeding left out.
+   *
+   * @param busy what the others need hands for beside the oven
+   * @param all the plans of all doughs
+   * @param number the dough
+   */
   static boolean fitsUnfed(
-      List<BakeDay> doughs, SortedMap<Integer, Draft> placed, int hands, int unfed) {
-    List<OvenLoad> loads = loads(doughs, placed);
+      List<BakeDay> doughs, SortedMap<Integer, Draft> all, BusyHands busy, int number, int hands) {
+    List<OvenLoad> loads = loads(doughs, all);
     if (!fit(loads, doughs.get(0).oven().loaves())) {
       return false;
     }
-    List<SharedStep> steps = ownSteps(doughs, placed);
-    steps.removeIf(each -> each.step().kind() == Kind.FEED && each.doughs().equals(List.of(unfed)));
-    addOven(steps, loads);
-    sort(steps);
-    return enough(steps, hands);
+    BusyHands with = busy.copy();
+    Draft draft = Objects.requireNonNull(all.get(number));
+    draft.steps(doughs.get(number)).stream()
+        .filter(step -> step.kind() != Kind.FEED && !isOven(step.kind()))
+        .forEach(with::add);
+    for (int i = 0; i < loads.size(); i++) {
+      with.add(loads.get(i).fromHour(), loads.get(i).fromHour() + HandsOnTime.LOAD_HOURS);
+      with.add(loads.get(i).toHour(), unloaded(loads, i));
+    }
+    return with.areEnough(hands);
   }
 
-  private static List<OvenLoad> loads(List<BakeDay> doughs, SortedMap<Integer, Draft> placed) {
+  private static boolean isOven(Kind kind) {
+    return kind == Kind.PREHEAT || kind == Kind.BAKE || kind == Kind.COOL;
+  }
+
+  /** When hands are free again; the next load goes in while the one before is put down to cool. */
+  private static double unloaded(List<OvenLoad> loads, int number) {
+    double out = loads.get(number).toHour();
+    boolean next = number + 1 < loads.size() && loads.get(number + 1).fromHour() - out < SAME_HOURS;
+    return out + (next ? 0 : HandsOnTime.UNLOAD_HOURS);
+  }
+
+  /** What is in the oven together, whether it fits or not. */
+  static List<OvenLoad> loads(List<BakeDay> doughs, SortedMap<Integer, Draft> placed) {
     TreeMap<Long, OvenLoad> byHour = new TreeMap<>();
     for (Map.Entry<Integer, Draft> each : placed.entrySet()) {
       BakeDay day = doughs.get(each.getKey());
       int batches = day.oven().batches(day.loaves());
-      double length = day.oven().bakeHours() + Work.LOAD_HOURS;
+      double length = day.oven().bakeHours() + HandsOnTime.LOAD_HOURS;
       int left = day.loaves();
       for (int i = 0; i < batches; i++) {
         double from = each.getValue().ovenHour() + i * length;
@@ -82,7 +108,7 @@ record SharedTimetable(List<SharedStep> steps, List<OvenLoad> loads) {
         left -= loaves;
         OvenLoad.Portion portion = new OvenLoad.Portion(each.getKey(), i + 1, loaves);
         OvenLoad load = new OvenLoad(from, from + length, List.of(portion));
-        byHour.merge(Math.round(from * 3600), load, SharedTimetable::together);
+        byHour.merge(Math.round(from * 3600), load, DayTimetable::together);
       }
     }
     return new ArrayList<>(byHour.values());
@@ -105,17 +131,15 @@ record SharedTimetable(List<SharedStep> steps, List<OvenLoad> loads) {
     return true;
   }
 
-  private static List<SharedStep> ownSteps(List<BakeDay> doughs, SortedMap<Integer, Draft> placed) {
-    List<SharedStep> steps = new ArrayList<>();
+  private static List<DayStep> ownSteps(List<BakeDay> doughs, SortedMap<Integer, Draft> placed) {
+    List<DayStep> steps = new ArrayList<>();
     for (Map.Entry<Integer, Draft> each : placed.entrySet()) {
       int number = each.getKey();
       for (BakeStep step : each.getValue().steps(doughs.get(number))) {
-        boolean oven =
-            step.kind() == Kind.PREHEAT || step.kind() == Kind.BAKE || step.kind() == Kind.COOL;
         if (step.kind() == Kind.FEED) {
           addFeed(steps, step, number, doughs, placed);
-        } else if (!oven) {
-          steps.add(new SharedStep(step, List.of(number), -1));
+        } else if (!isOven(step.kind())) {
+          steps.add(new DayStep(step, List.of(number), -1));
         }
       }
     }
@@ -123,22 +147,22 @@ record SharedTimetable(List<SharedStep> steps, List<OvenLoad> loads) {
   }
 
   private static void addFeed(
-      List<SharedStep> steps,
+      List<DayStep> steps,
       BakeStep step,
       int number,
       List<BakeDay> doughs,
       SortedMap<Integer, Draft> placed) {
     for (int i = 0; i < steps.size(); i++) {
-      SharedStep other = steps.get(i);
+      DayStep other = steps.get(i);
       if (other.step().kind() == Kind.FEED
           && sameFeed(number, other.doughs().get(0), doughs, placed)) {
         List<Integer> all = new ArrayList<>(other.doughs());
         all.add(number);
-        steps.set(i, new SharedStep(other.step(), all, -1));
+        steps.set(i, new DayStep(other.step(), all, -1));
         return;
       }
     }
-    steps.add(new SharedStep(step, List.of(number), -1));
+    steps.add(new DayStep(step, List.of(number), -1));
   }
 
   private static boolean sameFeed(
@@ -150,7 +174,7 @@ record SharedTimetable(List<SharedStep> steps, List<OvenLoad> loads) {
         && doughs.get(a).dough().starter().equals(doughs.get(b).dough().starter());
   }
 
-  private static void addOven(List<SharedStep> steps, List<OvenLoad> loads) {
+  private static void addOven(List<DayStep> steps, List<OvenLoad> loads) {
     for (int i = 0; i < loads.size(); i++) {
       OvenLoad load = loads.get(i);
       List<Integer> doughs =
@@ -158,38 +182,20 @@ record SharedTimetable(List<SharedStep> steps, List<OvenLoad> loads) {
       int number = loads.size() == 1 ? 0 : i + 1;
       double in = load.fromHour();
       steps.add(
-          new SharedStep(new BakeStep(Kind.BAKE, in, in + Work.LOAD_HOURS, number), doughs, -1));
-      // The next load goes in while the one before is put down to cool.
-      boolean next =
-          i + 1 < loads.size() && loads.get(i + 1).fromHour() - load.toHour() < SAME_HOURS;
+          new DayStep(
+              new BakeStep(Kind.BAKE, in, in + HandsOnTime.LOAD_HOURS, number), doughs, -1));
       double out = load.toHour();
-      double free = out + (next ? 0 : Work.UNLOAD_HOURS);
-      steps.add(new SharedStep(new BakeStep(Kind.COOL, out, free, number), doughs, -1));
+      double free = unloaded(loads, i);
+      steps.add(new DayStep(new BakeStep(Kind.COOL, out, free, number), doughs, -1));
     }
   }
 
-  private static void sort(List<SharedStep> steps) {
+  private static void sort(List<DayStep> steps) {
     steps.sort(
-        Comparator.comparingDouble((SharedStep each) -> each.step().fromHour())
+        Comparator.comparingDouble((DayStep each) -> each.step().fromHour())
             .thenComparingDouble(each -> each.step().toHour())
             .thenComparing(each -> each.step().kind())
             .thenComparing(each -> each.doughs().get(0)));
-  }
-
-  /** Whether never more hands are busy than there are; the steps are sorted. */
-  private static boolean enough(List<SharedStep> steps, int hands) {
-    double[] free = new double[hands];
-    Arrays.fill(free, Double.NEGATIVE_INFINITY);
-    for (SharedStep each : steps) {
-      if (each.needsHands()) {
-        int person = earliest(free);
-        if (free[person] > each.step().fromHour() + SAME_HOURS) {
-          return false;
-        }
-        free[person] = each.step().toHour();
-      }
-    }
-    return true;
   }
 
   private static int earliest(double[] free) {
@@ -204,12 +210,12 @@ record SharedTimetable(List<SharedStep> steps, List<OvenLoad> loads) {
 
   /** The oven is switched on before every load that does not follow another closely. */
   private static boolean addPreheating(
-      List<SharedStep> steps, List<OvenLoad> loads, BakeDay day, int hands) {
+      List<DayStep> steps, BusyHands busy, List<OvenLoad> loads, BakeDay day, int hands) {
     double preheat = day.oven().preheatHours();
     for (int i = 0; i < loads.size(); i++) {
       double from = loads.get(i).fromHour();
       boolean hot = i > 0 && from - loads.get(i - 1).toHour() <= preheat + SAME_HOURS;
-      if (!hot && !addSwitch(steps, loads.get(i), day, hands)) {
+      if (!hot && !addSwitch(steps, busy, loads.get(i), day, hands)) {
         return false;
       }
     }
@@ -217,37 +223,35 @@ record SharedTimetable(List<SharedStep> steps, List<OvenLoad> loads) {
   }
 
   /** As late as a pair of hands is free for it, and not more than an hour too early. */
-  private static boolean addSwitch(List<SharedStep> steps, OvenLoad load, BakeDay day, int hands) {
+  private static boolean addSwitch(
+      List<DayStep> steps, BusyHands busy, OvenLoad load, BakeDay day, int hands) {
     double latest = load.fromHour() - day.oven().preheatHours();
     List<Double> hours = new ArrayList<>(List.of(latest));
     steps.stream()
-        .map(each -> each.step().fromHour() - Work.SWITCH_HOURS)
+        .map(each -> each.step().fromHour() - HandsOnTime.SWITCH_HOURS)
         .filter(hour -> hour < latest && hour > latest - EARLIEST_SWITCH_HOURS)
         .forEach(hours::add);
     hours.sort(Comparator.reverseOrder());
     List<Integer> doughs = load.portions().stream().map(OvenLoad.Portion::dough).toList();
     for (double hour : hours) {
-      if (!day.bench().contains(hour, hour + Work.SWITCH_HOURS)) {
-        continue;
-      }
-      SharedStep step =
-          new SharedStep(new BakeStep(Kind.PREHEAT, hour, hour + Work.SWITCH_HOURS, 0), doughs, -1);
-      steps.add(step);
-      sort(steps);
-      if (enough(steps, hands)) {
+      BakeStep step = new BakeStep(Kind.PREHEAT, hour, hour + HandsOnTime.SWITCH_HOURS, 0);
+      BusyHands with = busy.copy();
+      with.add(step);
+      if (day.bench().contains(step.fromHour(), step.toHour()) && with.areEnough(hands)) {
+        steps.add(new DayStep(step, doughs, -1));
+        busy.add(step);
         return true;
       }
-      steps.remove(step);
     }
     return false;
   }
 
   /** Everybody goes on with what is next; whoever was free first takes it. */
-  private static List<SharedStep> assigned(List<SharedStep> steps, int hands) {
+  private static List<DayStep> assigned(List<DayStep> steps, int hands) {
     double[] free = new double[hands];
     Arrays.fill(free, Double.NEGATIVE_INFINITY);
-    List<SharedStep> assigned = new ArrayList<>();
-    for (SharedStep each : steps) {
+    List<DayStep> assigned = new ArrayList<>();
+    for (DayStep each : steps) {
       if (each.needsHands()) {
         int person = firstFree(free, each.step().fromHour());
         free[person] = each.step().toHour();

@@ -1,7 +1,7 @@
 package doughtide.core.day;
 
 /** How long hands are busy, hours (common practice, no source; starting values). */
-final class Work {
+final class HandsOnTime {
   static final double FEED_HOURS = 5.0 / 60;
   static final double AUTOLYSE_HOURS = 10.0 / 60;
   static final double MIX_HOURS = 15.0 / 60;
@@ -11,5 +11,5 @@ final class Work {
   static final double LOAD_HOURS = 5.0 / 60;
   static final double UNLOAD_HOURS = 5.0 / 60;
 
-  private Work() {}
+  private HandsOnTime() {}
 }

@@ -12,7 +12,6 @@ import doughtide.cli.options.StarterOptions;
 import doughtide.cli.session.Environment;
 import doughtide.cli.text.OneLine;
 import doughtide.core.day.BakeDay;
-import doughtide.core.day.BenchHours;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Shorten;
@@ -23,22 +22,19 @@ import java.util.Map;
 import java.util.Optional;
 
 /**
- * What a day of several doughs is planned from.
+ * What a day of one dough or several is planned from.
  *
  * @param names of the doughs
- * @param days the doughs
+ * @param doughs as the planner takes them
  * @param hands how many persons work
  * @param clock the hours as clock times
  * @param kitchen the kitchen as typed
  */
-public record ClassDayOptions(
-    List<String> names, List<BakeDay> days, int hands, PlanClock clock, String kitchen) {
+record DayOptions(
+    List<String> names, List<BakeDay> doughs, int hands, PlanClock clock, String kitchen) {
 
   private static final String NAME = "name";
   private static final String HANDS = "hands";
-  private static final String STARTER = "starter";
-  private static final String DOUGH_TEMP = "dough-temp";
-  private static final String USUAL_KITCHEN = "21C";
   private static final int MOST_DOUGHS = 16;
   private static final int LONGEST_NAME = 24;
 
@@ -67,23 +63,21 @@ public record ClassDayOptions(
           "flour-file",
           "hydration",
           "salt",
-          STARTER,
+          "starter",
           "starter-hydration",
-          DOUGH_TEMP,
+          "dough-temp",
+          "vessel",
+          "vessel-material",
           "target",
           PlanClock.READY_AT);
 
-  /** Tried where the file says nothing; fewer than for one dough (starting values). */
-  private static final List<Double> USUAL_SHARES = List.of(5.0, 10.0, 20.0);
-
-  private static final List<Double> USUAL_CELSIUS = List.of(22.0, 24.0, 26.0);
-
-  public ClassDayOptions {
+  DayOptions {
     names = List.copyOf(names);
-    days = List.copyOf(days);
+    doughs = List.copyOf(doughs);
   }
 
-  public static List<OptionSpec> specs() {
+  /** The options of a day whose doughs stand in a file. */
+  static List<OptionSpec> specsBesideFile() {
     List<OptionSpec> specs = new ArrayList<>(named(COMMON));
     specs.add(
         OptionSpec.value(HANDS, "COUNT", "2", "How many persons work, 1 to 20.").withDefault("1"));
@@ -91,27 +85,35 @@ public record ClassDayOptions(
   }
 
   private static List<OptionSpec> named(List<String> names) {
-    return BakeDayOptions.specs().stream().filter(spec -> names.contains(spec.name())).toList();
+    return DayDough.specs().stream().filter(spec -> names.contains(spec.name())).toList();
   }
 
   /** The columns of the file, for help. */
-  public static String columns() {
+  static String columns() {
     return NAME + ", " + String.join(", ", OWN).replace('-', '_');
   }
 
-  public static ClassDayOptions read(Arguments arguments, Environment environment) {
+  /** One dough, all of it on the command line. */
+  static DayOptions ofOne(Arguments arguments, Environment environment) {
     PlanClock clock = PlanClock.read(arguments, environment);
-    String bench =
-        arguments.text(PlanClock.BENCH).orElseThrow(() -> arguments.missing(PlanClock.BENCH));
+    BakeDay dough = DayDough.read(arguments, clock, environment);
+    return new DayOptions(
+        List.of("dough"), List.of(dough), 1, clock, PlanClock.kitchenText(arguments));
+  }
+
+  /** The doughs of a file. */
+  static DayOptions ofFile(Arguments arguments, Environment environment) {
+    PlanClock clock = PlanClock.read(arguments, environment);
     int hands = arguments.count(HANDS, 1, 20).orElse(1);
-    Reader reader = new Reader(arguments, environment, clock, clock.bench(bench));
+    Reader reader = new Reader(arguments, environment, clock);
     reader.read(arguments.operands().get(0));
-    return new ClassDayOptions(
-        reader.names,
-        reader.days,
-        hands,
-        clock,
-        arguments.text(PlanClock.ROOM).orElse(USUAL_KITCHEN));
+    return new DayOptions(
+        reader.names, reader.days, hands, clock, PlanClock.kitchenText(arguments));
+  }
+
+  /** When the bread is ready. */
+  String title() {
+    return "Bread ready by " + clock.times().at(clock.readyHour());
   }
 
   /** Reads the lines of the file one by one. */
@@ -122,21 +124,19 @@ public record ClassDayOptions(
             .options(named(OWN))
             .build();
     private static final CommandSpec DAY =
-        CommandSpec.named("class-day", "a dough").options(BakeDayOptions.specs()).build();
+        CommandSpec.named("class-day", "a dough").options(DayDough.specs()).build();
 
     private final BatchColumns columns = new BatchColumns(ROW);
     private final Arguments common;
     private final Environment environment;
     private final PlanClock clock;
-    private final BenchHours bench;
     private final List<String> names = new ArrayList<>();
     private final List<BakeDay> days = new ArrayList<>();
 
-    Reader(Arguments common, Environment environment, PlanClock clock, BenchHours bench) {
+    Reader(Arguments common, Environment environment, PlanClock clock) {
       this.common = common;
       this.environment = environment;
       this.clock = clock;
-      this.bench = bench;
     }
 
     void read(String file) {
@@ -157,7 +157,8 @@ public record ClassDayOptions(
           throw new InputException(row.problem());
         }
         if (days.size() == MOST_DOUGHS) {
-          throw new InputException("there are more than 16 doughs: leave some out");
+          throw new InputException(
+              "there are more than " + MOST_DOUGHS + " doughs: leave some out");
         }
         BakeDay day = day(row);
         names.add(name(row));
@@ -191,18 +192,9 @@ public record ClassDayOptions(
         common.text(option).ifPresent(text -> values.put(option, List.of(text)));
       }
       row.values().forEach((option, text) -> putOwn(values, option, text));
-      BakeDay read =
-          BakeDayOptions.read(
-                  new Arguments(DAY, values, List.of(), environment.catalogue()), environment)
-              .day();
-      BakeDay.Builder day = read.toBuilder().bench(bench).readyAt(ready(row));
-      if (!row.values().containsKey(STARTER)) {
-        day.starterPercents(USUAL_SHARES);
-      }
-      if (!row.values().containsKey(DOUGH_TEMP)) {
-        day.doughCelsius(USUAL_CELSIUS);
-      }
-      return day.build();
+      Arguments all = new Arguments(DAY, values, List.of(), environment.catalogue());
+      BakeDay read = DayDough.read(all, clock, environment);
+      return read.toBuilder().readyAt(ready(row)).plans(1).build();
     }
 
     private static void putOwn(Map<String, List<String>> values, String option, List<String> text) {

@@ -3,15 +3,15 @@ package doughtide.core.day;
 import java.util.List;
 
 /**
- * One moment of a day with several doughs.
+ * One moment of a day with one dough or several.
  *
  * @param step what is done, and when
  * @param doughs the numbers of the doughs it is done for, from 0, ascending
  * @param person who does it, from 0; -1 where nobody is needed
  */
-public record SharedStep(BakeStep step, List<Integer> doughs, int person) {
+public record DayStep(BakeStep step, List<Integer> doughs, int person) {
   /** Keeps its own copy. */
-  public SharedStep {
+  public DayStep {
     doughs = List.copyOf(doughs);
   }
 
@@ -20,7 +20,7 @@ public record SharedStep(BakeStep step, List<Integer> doughs, int person) {
     return step.toHour() > step.fromHour();
   }
 
-  SharedStep by(int newPerson) {
-    return new SharedStep(step, doughs, newPerson);
+  DayStep by(int newPerson) {
+    return new DayStep(step, doughs, newPerson);
   }
 }

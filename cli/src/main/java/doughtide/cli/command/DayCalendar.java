@@ -2,8 +2,8 @@ package doughtide.cli.command;
 
 import doughtide.cli.args.ClockTimes;
 import doughtide.cli.file.OutputFile;
-import doughtide.core.day.BakePlan;
 import doughtide.core.day.BakeStep;
+import doughtide.core.day.DayStep;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
@@ -25,53 +25,48 @@ import net.fortuna.ical4j.model.property.Uid;
 import net.fortuna.ical4j.model.property.immutable.ImmutableAction;
 
 /**
- * A plan as a calendar (RFC 5545): an entry and an alarm for each hands-on step. Times are written
- * in UTC, so that they stay right over a change of the clocks on any device.
+ * A day as a calendar (RFC 5545): an entry for each hands-on step, and an alarm before it. Times
+ * are written in UTC, so that they stay right over a change of the clocks on any device.
  */
-public final class BakeDayCalendar {
+final class DayCalendar {
 
   private static final Duration BEFORE = Duration.ofMinutes(-10);
 
-  private BakeDayCalendar() {}
+  private DayCalendar() {}
 
-  public static void write(BakePlan plan, BakeDayOptions options, OutputFile file, Instant now) {
-    Calendar calendar = of(plan, options, now);
+  static void write(DayText text, String command, OutputFile file, Instant now) {
+    Calendar calendar =
+        new Calendar()
+            .withProdId("-//doughtide//" + command + " 1//EN")
+            .withDefaults()
+            .getFluentTarget();
+    for (DayStep step : text.day().steps()) {
+      if (step.step().kind().handsOn()) {
+        calendar.add(event(step, text, now));
+      }
+    }
     file.write(out -> out.write(bytes(calendar)));
   }
 
   /** Its writer closes what it writes to. */
-  public static byte[] bytes(Calendar calendar) throws IOException {
+  private static byte[] bytes(Calendar calendar) throws IOException {
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
     new CalendarOutputter(false).output(calendar, bytes);
     return bytes.toByteArray();
   }
 
-  public static Calendar of(BakePlan plan, BakeDayOptions options, Instant now) {
-    Calendar calendar =
-        new Calendar().withProdId("-//doughtide//bake day 1//EN").withDefaults().getFluentTarget();
-    for (BakeStep step : plan.steps()) {
-      if (step.kind().handsOn()) {
-        calendar.add(event(plan, step, options.clock().times(), now));
-      }
-    }
-    return calendar;
-  }
-
-  private static VEvent event(BakePlan plan, BakeStep step, ClockTimes times, Instant now) {
-    return event(step, step.words(), BakeDayWords.detail(plan, step), times, now);
-  }
-
-  /** An entry with an alarm. */
-  public static VEvent event(
-      BakeStep step, String summary, String detail, ClockTimes times, Instant now) {
+  private static VEvent event(DayStep each, DayText text, Instant now) {
+    BakeStep step = each.step();
+    ClockTimes times = text.options().clock().times();
     Instant from = instant(times, step.fromHour());
-    Instant to = instant(times, Math.max(step.toHour(), step.fromHour() + 1.0 / 60));
+    String summary = text.summary(each);
     VEvent event = new VEvent(new PropertyList());
     event.add(new Uid(id(summary, from)));
     event.add(new DtStamp(now.truncatedTo(ChronoUnit.SECONDS)));
     event.add(new DtStart<>(from));
-    event.add(new DtEnd<>(to));
+    event.add(new DtEnd<>(instant(times, Math.max(step.toHour(), step.fromHour() + 1.0 / 60))));
     event.add(new Summary(summary));
+    String detail = text.detail(each);
     if (!detail.isEmpty()) {
       event.add(new Description(detail));
     }

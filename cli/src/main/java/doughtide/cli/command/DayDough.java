@@ -4,6 +4,7 @@ import doughtide.cli.args.Arguments;
 import doughtide.cli.args.OptionSpec;
 import doughtide.cli.file.FlourFile;
 import doughtide.cli.options.StarterOptions;
+import doughtide.cli.options.TemperatureOptions;
 import doughtide.cli.session.Environment;
 import doughtide.core.day.BakeDay;
 import doughtide.core.day.Oven;
@@ -24,13 +25,10 @@ import java.util.List;
 import java.util.Optional;
 
 /**
- * What a day is planned from.
- *
- * @param day as the planner takes it
- * @param clock its hours as clock times
- * @param kitchen the kitchen as typed
+ * One dough of a day, and with it the oven, the cold and the hours that all its doughs share, as
+ * read from the command line or from a line of a file.
  */
-public record BakeDayOptions(BakeDay day, PlanClock clock, String kitchen) {
+final class DayDough {
 
   private static final String COLD = "cold";
   private static final String LOAVES = "loaves";
@@ -49,10 +47,11 @@ public record BakeDayOptions(BakeDay day, PlanClock clock, String kitchen) {
   private static final String PREHEAT = "preheat";
   private static final String BAKE = "bake";
   private static final String COOL = "cool";
-  private static final String PLANS = "plans";
-  private static final String USUAL_KITCHEN = "21C";
+  static final String PLANS = "plans";
 
-  public static List<OptionSpec> specs() {
+  private DayDough() {}
+
+  static List<OptionSpec> specs() {
     return List.of(
         OptionSpec.value(
                 PlanClock.READY_AT,
@@ -74,7 +73,7 @@ public record BakeDayOptions(BakeDay day, PlanClock clock, String kitchen) {
                 "TEMP",
                 "21C,22:00-06:00:18C",
                 "The kitchen; other temperatures by the clock with commas.")
-            .withDefault(USUAL_KITCHEN),
+            .withDefault(PlanClock.USUAL_KITCHEN),
         OptionSpec.value(COLD, "TEMP", "4C", "The refrigerator; without it nothing is chilled."),
         OptionSpec.value(LOAVES, "COUNT", "2", "How many loaves, 1 to 500.").withDefault("1"),
         OptionSpec.value(PIECE, "MASS", "850g", "Dough of one loaf.").withDefault("850g"),
@@ -103,6 +102,15 @@ public record BakeDayOptions(BakeDay day, PlanClock clock, String kitchen) {
             DOUGH_TEMP, "TEMP", "25C", "Plans with this dough temperature after mixing only."),
         OptionSpec.flag(
             PROOFER, "The dough is held at its temperature (a proofer), not at the kitchen's."),
+        OptionSpec.value(
+                TemperatureOptions.VESSEL, "WORD", "bowl", "What it stands in: bowl, tub or jar.")
+            .withDefault("tub"),
+        OptionSpec.value(
+                TemperatureOptions.VESSEL_MATERIAL,
+                "WORD",
+                "wood",
+                "Of plastic, metal, wood, glass or stoneware.")
+            .withDefault("plastic"),
         OptionSpec.value(TARGET, "RISE", "90%", "The rise wanted at the oven.")
             .withDefault("by flour"),
         OptionSpec.value(ALTITUDE, "HEIGHT", "1500m", "Height of the kitchen above the sea.")
@@ -117,11 +125,9 @@ public record BakeDayOptions(BakeDay day, PlanClock clock, String kitchen) {
         OptionSpec.value(PLANS, "COUNT", "3", "How many plans to show, 1 to 20.").withDefault("3"));
   }
 
-  public static BakeDayOptions read(Arguments arguments, Environment environment) {
-    PlanClock clock = PlanClock.read(arguments, environment);
+  static BakeDay read(Arguments arguments, PlanClock clock, Environment environment) {
     String bench =
         arguments.text(PlanClock.BENCH).orElseThrow(() -> arguments.missing(PlanClock.BENCH));
-    String kitchen = arguments.text(PlanClock.ROOM).orElse(USUAL_KITCHEN);
     arguments.exclusive(FLOUR, FlourFile.OPTION);
     Optional<FlourRecord> record = FlourFile.read(arguments, environment);
     DoughFormula dough = dough(arguments, record);
@@ -129,7 +135,7 @@ public record BakeDayOptions(BakeDay day, PlanClock clock, String kitchen) {
         BakeDay.builder()
             .readyAt(clock.readyHour())
             .bench(clock.bench(bench))
-            .kitchen(clock.kitchen(kitchen))
+            .kitchen(clock.kitchen(PlanClock.kitchenText(arguments)))
             .dough(dough)
             .oven(oven(arguments))
             .forecaster(StarterOptions.forecaster(arguments, environment))
@@ -138,8 +144,13 @@ public record BakeDayOptions(BakeDay day, PlanClock clock, String kitchen) {
     arguments.temperature(COLD).ifPresent(at -> named(arguments, COLD, () -> day.fridge(at)));
     arguments.rise(TARGET).ifPresent(rise -> named(arguments, TARGET, () -> day.target(rise)));
     narrowed(arguments, day);
+    if (!arguments.has(PROOFER)) {
+      TemperatureOptions.vessel(arguments).ifPresent(day::vessel);
+    } else if (arguments.has(TemperatureOptions.VESSEL)) {
+      throw new InputException("--vessel says nothing with --proofer: leave one of them out");
+    }
     arguments.count(PLANS, 1, 20).ifPresent(day::plans);
-    return new BakeDayOptions(day.build(), clock, kitchen);
+    return day.build();
   }
 
   private static void named(Arguments arguments, String option, Runnable set) {

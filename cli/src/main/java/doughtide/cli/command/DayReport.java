@@ -1,0 +1,148 @@
+package doughtide.cli.command;
+
+import doughtide.cli.answer.Answer;
+import doughtide.cli.args.Arguments;
+import doughtide.cli.args.OptionSpec;
+import doughtide.cli.file.FileProblem;
+import doughtide.cli.file.OutputFile;
+import doughtide.cli.options.OutputOptions;
+import doughtide.cli.session.Environment;
+import doughtide.cli.session.Session;
+import doughtide.core.day.DayAnswer;
+import doughtide.core.day.DayPlan;
+import doughtide.core.day.DayPlanner;
+import doughtide.core.day.SearchControl;
+import doughtide.core.quantity.InputException;
+import doughtide.report.chart.ChartFormat;
+import doughtide.report.chart.ChartOutput;
+import doughtide.report.chart.ChartSize;
+import doughtide.report.chart.DayChart;
+import doughtide.report.words.Language;
+import doughtide.report.words.Words;
+import java.time.Duration;
+import java.time.Instant;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.BiFunction;
+
+/** Plans a day of one dough or several and writes it as page, data, chart and calendar. */
+final class DayReport {
+
+  /** What to be careful with. */
+  static final String CAUTION =
+      "Caution: raw flour and raw dough are not for eating; hot ovens, pots and steam burn.";
+
+  private static final String CALENDAR = "calendar";
+  private static final String SEARCH_LIMIT = "search-limit";
+
+  private DayReport() {}
+
+  /**
+   * The options of what is written and of the search.
+   *
+   * @param name of files, for examples
+   */
+  static OptionSpec[] specs(String name) {
+    return new OptionSpec[] {
+      OptionSpec.value(
+          SEARCH_LIMIT,
+          "TIME",
+          "3s",
+          "Ends the search for plans after this time and gives the best found by then; without it"
+              + " the search goes on to its end."),
+      OutputOptions.format(),
+      OutputOptions.chart(name + "-day.pdf"),
+      OutputOptions.paper(),
+      OptionSpec.value(
+          CALENDAR,
+          "FILE",
+          name + ".ics",
+          "Also writes the best plan as a calendar (iCalendar, RFC 5545) with an alarm before each"
+              + " step."),
+      OutputOptions.overwrite()
+    };
+  }
+
+  /**
+   * Runs a command.
+   *
+   * @param read reads its doughs
+   */
+  static void run(
+      String command,
+      Arguments arguments,
+      Session session,
+      BiFunction<Arguments, Environment, DayOptions> read) {
+    Environment environment = session.environment();
+    OutputOptions.Format format = OutputOptions.format(arguments);
+    OutputOptions.Paper paper = OutputOptions.paper(arguments);
+    Optional<OutputFile> chart = OutputOptions.chart(arguments, environment);
+    Optional<OutputFile> calendar = OutputOptions.file(CALENDAR, arguments, environment);
+    calendar.ifPresent(DayReport::checkEnding);
+    Optional<Duration> limit = limit(arguments);
+    DayOptions options = read.apply(arguments, environment);
+    DayAnswer found = plan(options, limit, session);
+    DayText text = new DayText(options, found.days().get(0));
+    chart.ifPresent(file -> draw(text, file, paper));
+    calendar.ifPresent(file -> DayCalendar.write(text, command, file, environment.now()));
+    Answer answer = new DaySections(command, options, found).answer();
+    switch (format) {
+      case TEXT -> answer.text(session.out());
+      case JSON -> answer.json(session.out());
+      case CSV -> answer.csv(session.out());
+    }
+  }
+
+  private static Optional<Duration> limit(Arguments arguments) {
+    OptionalDouble hours = arguments.hours(SEARCH_LIMIT);
+    if (hours.isEmpty()) {
+      return Optional.empty();
+    }
+    if (hours.getAsDouble() <= 0) {
+      throw new InputException(
+          "--search-limit must be longer than nothing: write for example --search-limit 3s");
+    }
+    return Optional.of(Duration.ofMillis(Math.round(hours.getAsDouble() * 3_600_000)));
+  }
+
+  private static DayAnswer plan(DayOptions options, Optional<Duration> limit, Session session) {
+    SearchLine line = new SearchLine(session);
+    Environment environment = session.environment();
+    Optional<Instant> end = limit.map(environment.now()::plus);
+    SearchControl control =
+        SearchControl.none()
+            .withProgress(line)
+            .stoppingWhen(() -> end.isPresent() && environment.now().isAfter(end.get()));
+    DayAnswer found = DayPlanner.plan(options.doughs(), options.hands(), control);
+    line.end();
+    if (found.days().isEmpty()) {
+      throw new InputException("day.no-plan", DayText.obstacle(found, options));
+    }
+    return found;
+  }
+
+  private static void checkEnding(OutputFile file) {
+    if (!file.ending().equals("ics")) {
+      throw new InputException(
+          "--calendar "
+              + FileProblem.quoted(file.shown())
+              + " must end in .ics: write for example --calendar bake.ics");
+    }
+  }
+
+  private static void draw(DayText text, OutputFile file, OutputOptions.Paper paper) {
+    Words words = Words.in(Language.ENGLISH);
+    DayOptions options = text.options();
+    DayPlan day = text.day();
+    ChartSize size =
+        paper == OutputOptions.Paper.A4 ? ChartSize.A4_LANDSCAPE : ChartSize.A5_LANDSCAPE;
+    var zero = options.clock().times().start();
+    byte[] bytes =
+        ChartOutput.bytes(
+            DayChart.of(options.title(), day, options.names(), zero, words),
+            ChartFormat.ofFileName(file.shown()),
+            size,
+            DayChart.caption(options.title(), day, options.names(), zero, words));
+    file.write(out -> out.write(bytes));
+  }
+}

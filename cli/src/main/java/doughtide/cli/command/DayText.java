@@ -1,0 +1,198 @@
+package doughtide.cli.command;
+
+import doughtide.cli.args.ClockTimes;
+import doughtide.cli.args.Words;
+import doughtide.core.day.BakePlan;
+import doughtide.core.day.BakeStep;
+import doughtide.core.day.DayAnswer;
+import doughtide.core.day.DayPlan;
+import doughtide.core.day.DayStep;
+import doughtide.core.day.OvenLoad;
+import doughtide.core.day.ProofKind;
+import doughtide.core.day.StepMargin;
+import doughtide.core.feeding.FeedAmounts;
+import doughtide.core.loaf.StrengthPlan;
+import doughtide.core.thermal.Mixing;
+import doughtide.core.thermal.WaterAnswer;
+import doughtide.report.words.DayWords;
+import doughtide.report.words.Language;
+import doughtide.report.words.StrengthWords;
+import java.util.List;
+import java.util.stream.Collectors;
+
+/**
+ * A day in sentences.
+ *
+ * @param options what it was planned from
+ * @param day the plan
+ */
+record DayText(DayOptions options, DayPlan day) {
+
+  private static final DayWords WORDS =
+      new DayWords(doughtide.report.words.Words.in(Language.ENGLISH));
+
+  boolean isOneDough() {
+    return day.plans().size() == 1;
+  }
+
+  ClockTimes times() {
+    return options.clock().times();
+  }
+
+  /** What is done; the oven's loads are counted through the day. */
+  static String step(BakeStep step) {
+    return WORDS.step(step);
+  }
+
+  static String step(BakeStep.Kind kind) {
+    return WORDS.step(kind);
+  }
+
+  static String limit(StepMargin.Limit limit) {
+    return WORDS.limit(limit);
+  }
+
+  /** What is done, for which doughs and by whom, where there are several. */
+  String summary(DayStep step) {
+    String who = day.hands() == 1 || step.person() < 0 ? "" : " (" + person(step) + ")";
+    return isOneDough()
+        ? step(step.step())
+        : step(step.step()) + ": " + doughs(step.doughs()) + who;
+  }
+
+  /** Whose a step is. */
+  String doughs(List<Integer> doughs) {
+    return doughs.size() == options.names().size() && doughs.size() > 2
+        ? "all"
+        : doughs.stream().map(options.names()::get).collect(Collectors.joining(", "));
+  }
+
+  static String person(DayStep step) {
+    return step.person() < 0 ? "" : Character.toString('A' + step.person());
+  }
+
+  /** What a step needs beside its name. */
+  String detail(DayStep each) {
+    BakePlan plan = day.plans().get(each.doughs().get(0));
+    return switch (each.step().kind()) {
+      case FEED -> feed(plan, day.feedAmounts(each));
+      case MIX -> "dough at " + Words.temperature(plan.doughTemperature()) + "; " + water(plan);
+      case FOLD ->
+          each.step().number() == plan.strength().folds() ? "then the windowpane check" : "";
+      case SHAPE ->
+          "when the jar has risen "
+              + Words.percent(Math.rint(plan.shapeRise().percent()))
+              + ", not by the clock";
+      case LOAVES_INTO_COLD -> "for " + Words.duration(plan.proofHours());
+      case BAKE -> isOneDough() ? "" : loaves(load(each).loaves());
+      case BULK_INTO_COLD, BULK_OUT_OF_COLD, AUTOLYSE, PREHEAT, COOL, READY -> "";
+    };
+  }
+
+  private static String feed(BakePlan plan, FeedAmounts amounts) {
+    return plan.feed().ratio().words()
+        + ": "
+        + Words.grams(amounts.starterGrams())
+        + " + "
+        + Words.grams(amounts.flourGrams())
+        + " + "
+        + Words.grams(amounts.waterGrams());
+  }
+
+  static WaterAnswer waterAnswer(BakePlan plan) {
+    return plan.water(Mixing.BY_HAND);
+  }
+
+  private static String water(BakePlan plan) {
+    double celsius = waterAnswer(plan).waterCelsius();
+    return celsius < 0
+        ? "part of the water as ice (see water)"
+        : "water at " + Words.rounded(celsius, 0) + " °C";
+  }
+
+  private OvenLoad load(DayStep step) {
+    return day.loads().stream()
+        .filter(load -> load.fromHour() == step.step().fromHour())
+        .findFirst()
+        .orElseThrow();
+  }
+
+  static String loaves(int number) {
+    return number == 1 ? "1 loaf" : number + " loaves";
+  }
+
+  /** Whose loaves are in a load. */
+  String portions(OvenLoad load) {
+    return load.portions().stream()
+        .map(each -> options.names().get(each.dough()) + " " + each.loaves())
+        .collect(Collectors.joining(", "));
+  }
+
+  /** What kind of plan it is. */
+  static String kind(BakePlan plan) {
+    String bulk =
+        plan.bulkColdFrom().isPresent() ? "bulk partly in the cold" : "bulk in the kitchen";
+    return bulk
+        + ", proof "
+        + WORDS.proof(plan.proofKind())
+        + " ("
+        + Words.duration(plan.proofHours())
+        + ")";
+  }
+
+  /** Where and how long the loaves wait, for a column. */
+  static String proof(BakePlan plan) {
+    return (plan.proofKind() == ProofKind.COLD ? "cold " : "room ")
+        + Words.duration(plan.proofHours());
+  }
+
+  /** So many doughs come out right. */
+  static String right(BakePlan plan) {
+    return (long) Math.floor(plan.goodShare() * 10 + 1e-9) + " in 10";
+  }
+
+  /** What would give the tightest step more room; empty if nothing tried does. */
+  String loosening() {
+    return day.loosening().map(change -> plain(WORDS.loosening(change))).orElse("");
+  }
+
+  /** Which step is tight and what would loosen it. */
+  String tight() {
+    StepMargin tight = day.plans().get(day.tightDough()).tight();
+    String loosening = loosening();
+    return "Tight: "
+        + step(tight.kind())
+        + ", at most "
+        + Words.duration(tight.hours())
+        + " later ("
+        + limit(tight.limit())
+        + "). "
+        + (loosening.isEmpty()
+            ? "No single change tried loosens it."
+            : "What would loosen it: " + loosening + ".");
+  }
+
+  static String strength(BakePlan plan) {
+    StrengthPlan strength = plan.strength();
+    return "Strength: "
+        + String.join(
+            " ", StrengthWords.english().sentences(strength, strength, plan.dough().hydration()));
+  }
+
+  /** Why there is no plan, and the smallest change that makes one. */
+  static String obstacle(DayAnswer answer, DayOptions options) {
+    boolean one = options.doughs().size() == 1;
+    DayAnswer.Obstacle obstacle = answer.obstacle().orElseThrow();
+    String name = one ? "" : "'" + options.names().get(obstacle.dough()) + "': ";
+    return plain(
+        name
+            + WORDS.reason(obstacle.reason())
+            + "; "
+            + WORDS.remedy(answer, one, options.clock().times()::at));
+  }
+
+  /** A terminal breaks lines where it likes. */
+  private static String plain(String text) {
+    return text.replace('\u00a0', ' ');
+  }
+}

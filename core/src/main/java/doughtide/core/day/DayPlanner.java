@@ -1,0 +1,233 @@
+package doughtide.core.day;
+
+import doughtide.core.day.DayAnswer.Obstacle;
+import doughtide.core.day.DayAnswer.Reason;
+import doughtide.core.quantity.Checks;
+import doughtide.core.quantity.InputException;
+import java.util.ArrayList;
+import java.util.Collections;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Objects;
+import java.util.Optional;
+import java.util.SortedMap;
+import java.util.TreeMap;
+import java.util.stream.IntStream;
+
+/**
+ * Plans a day backward from the bread, for one dough or for several that share one oven and some
+ * pairs of hands: feed, share of starter, dough temperature, bulk in the kitchen or partly in the
+ * cold, proof in the kitchen or in the cold, so that every hands-on step falls into the hours at
+ * the bench, nobody has to do two things at once, and never more loaves are in the oven than it
+ * holds. Loaves of several doughs go into the oven together where they fit, and a feeding may serve
+ * several doughs. Plans are ranked by their least margin: how much later each step may be until one
+ * dough in ten more is spoiled. The same doughs give the same plans, unless a search is stopped.
+ *
+ * <pre>{@code
+ * DayAnswer answer = DayPlanner.plan(List.of(white, rye), 1, SearchControl.none());
+ * double hour = answer.days().get(0).plans().get(0).mixHour();
+ * }</pre>
+ *
+ * <p>Everything that fits the hours at the bench is found on the likely path for each dough. Then
+ * one dough after the other takes a place, the dough with the fewest plans first; one that finds
+ * none goes to the head of the line and the day is begun again. At last each dough chooses the best
+ * of its plans beside the others, weighed with 64 members of the belief.
+ */
+public final class DayPlanner {
+  private static final int MOST_DOUGHS = 16;
+  private static final int MOST_HANDS = 20;
+  private static final int MOST_ORDERS = 6;
+  private static final double GRID_HOURS = 0.5;
+  private static final double SEARCH_PART = 0.6; // of the work, for progress
+
+  private final List<BakeDay> doughs;
+  private final List<DoughCandidates> candidates;
+  private final int hands;
+  private final SearchControl control;
+
+  DayPlanner(List<DoughCandidates> candidates, int hands, SearchControl control) {
+    this.doughs = candidates.stream().map(DoughCandidates::day).toList();
+    this.candidates = candidates;
+    this.hands = hands;
+    this.control = control;
+  }
+
+  /**
+   * Plans a day.
+   *
+   * @param doughs 1…16 doughs with the same oven and the same hours at the bench; as many plans are
+   *     looked for as the first asks for
+   * @param hands how many persons work, 1…20
+   * @param control how the search runs
+   * @throws InputException if oven or hours at the bench differ
+   */
+  public static DayAnswer plan(List<BakeDay> doughs, int hands, SearchControl control) {
+    check(doughs, hands);
+    SearchControl own = control.interruptedWith(Thread.currentThread());
+    DayPlanner planner = new DayPlanner(candidates(doughs, own), hands, own);
+    DayAnswer answer = planner.answer();
+    own.at(1);
+    return answer;
+  }
+
+  private static void check(List<BakeDay> doughs, int hands) {
+    Checks.inRange("doughs", doughs.size(), 1, MOST_DOUGHS, "");
+    Checks.inRange("persons", hands, 1, MOST_HANDS, "");
+    BakeDay first = doughs.get(0);
+    for (BakeDay each : doughs) {
+      if (!each.oven().equals(first.oven()) || !each.bench().equals(first.bench())) {
+        throw new InputException(
+            "day.one-bench",
+            "the doughs of one day share one oven and the hours at the bench: give all the same");
+      }
+    }
+  }
+
+  /** Equal doughs are searched once. */
+  private static List<DoughCandidates> candidates(List<BakeDay> doughs, SearchControl control) {
+    Map<BakeDay, DoughCandidates> found = new HashMap<>();
+    for (BakeDay day : doughs) {
+      double before = found.size();
+      SearchControl part =
+          control.withProgress(share -> control.at(SEARCH_PART * (before + share) / doughs.size()));
+      found.computeIfAbsent(
+          day, each -> DoughCandidates.of(new DayModel(each), each, GRID_HOURS, part));
+    }
+    return doughs.stream().map(day -> Objects.requireNonNull(found.get(day))).toList();
+  }
+
+  private DayAnswer answer() {
+    Attempt attempt = place();
+    List<DayPlan> days = attempt.isComplete() ? days(attempt.placed()) : List.of();
+    boolean stopped = control.stopped();
+    if (!days.isEmpty()) {
+      return new DayAnswer(days, Optional.empty(), !stopped);
+    }
+    int dough = attempt.withoutPlace().orElse(0);
+    Optional<DayAnswer.Remedy> remedy =
+        new SmallestChange(candidates, hands, dough, control).find();
+    return new DayAnswer(
+        List.of(),
+        Optional.of(new Obstacle(reason(dough, attempt), dough, remedy)),
+        !control.stopped());
+  }
+
+  private Reason reason(int dough, Attempt attempt) {
+    DoughCandidates own = candidates.get(dough);
+    if (own.size() == 0) {
+      return own.found().fed() == 0 ? Reason.STARTER : Reason.BENCH;
+    }
+    boolean alone = doughs.size() == 1 || attempt.isComplete() || attempt.placed().isEmpty();
+    return alone ? Reason.DOUGH : Reason.OTHER_DOUGHS;
+  }
+
+  /** The best day with these doughs, if there is one. */
+  Optional<DayPlan> quickly() {
+    if (candidates.stream().anyMatch(each -> each.size() == 0)) {
+      return Optional.empty();
+    }
+    Attempt attempt = place();
+    return attempt.isComplete() ? days(attempt.placed()).stream().findFirst() : Optional.empty();
+  }
+
+  /**
+   * An attempt to give every dough a place.
+   *
+   * @param placed the plan of each dough
+   * @param withoutPlace the dough that found no place
+   */
+  private record Attempt(SortedMap<Integer, Draft> placed, Optional<Integer> withoutPlace) {
+    boolean isComplete() {
+      return withoutPlace.isEmpty();
+    }
+  }
+
+  private List<Integer> order() {
+    return IntStream.range(0, doughs.size())
+        .boxed()
+        .sorted(Comparator.comparingInt(number -> candidates.get(number).size()))
+        .toList();
+  }
+
+  private Attempt place() {
+    List<Integer> order = new ArrayList<>(order());
+    Attempt attempt = new Attempt(Collections.emptySortedMap(), Optional.of(order.get(0)));
+    for (int i = 0; i < Math.min(doughs.size() + 1, MOST_ORDERS); i++) {
+      attempt = placeInOrder(order);
+      if (attempt.isComplete() || order.get(0).equals(attempt.withoutPlace().get())) {
+        return attempt;
+      }
+      Integer hard = attempt.withoutPlace().get();
+      order.remove(hard);
+      order.add(0, hard);
+    }
+    return attempt;
+  }
+
+  private Attempt placeInOrder(List<Integer> order) {
+    SortedMap<Integer, Draft> placed = new TreeMap<>();
+    for (int number : order) {
+      Optional<Draft> draft = candidates.get(number).first(others(number, placed));
+      if (draft.isEmpty()) {
+        return new Attempt(placed, Optional.of(number));
+      }
+      placed.put(number, draft.get());
+    }
+    return new Attempt(placed, Optional.empty());
+  }
+
+  private OtherDoughs others(int number, SortedMap<Integer, Draft> placed) {
+    SortedMap<Integer, Draft> others = new TreeMap<>(placed);
+    others.remove(number);
+    return new OtherDoughs(doughs, number, others, hands);
+  }
+
+  /**
+   * Each dough chooses once more, now that all others have a place; the last may choose several.
+   * Empty if a dough has no good plan.
+   */
+  private List<DayPlan> days(SortedMap<Integer, Draft> first) {
+    SortedMap<Integer, Draft> placed = new TreeMap<>(first);
+    List<Integer> order = new ArrayList<>(order());
+    Collections.reverse(order);
+    int hardest = order.remove(order.size() - 1);
+    for (int number : order) {
+      control.at(SEARCH_PART + (1 - SEARCH_PART) * number / doughs.size());
+      Draft before = Objects.requireNonNull(placed.get(number));
+      placed.put(number, better(number, before, placed));
+    }
+    List<DayPlan> days = new ArrayList<>();
+    for (Draft each :
+        candidates.get(hardest).best(others(hardest, placed), doughs.get(0).plans())) {
+      placed.put(hardest, each);
+      if (placed.entrySet().stream()
+          .allMatch(some -> candidates.get(some.getKey()).isGood(some.getValue()))) {
+        days.add(day(placed));
+      }
+    }
+    return days;
+  }
+
+  private Draft better(int number, Draft before, SortedMap<Integer, Draft> placed) {
+    DoughCandidates own = candidates.get(number);
+    List<Draft> best = control.stopped() ? List.of() : own.best(others(number, placed), 1);
+    boolean better =
+        !best.isEmpty()
+            && (!own.isGood(before) || own.marginHours(best.get(0)) > own.marginHours(before));
+    return better ? best.get(0) : before;
+  }
+
+  private DayPlan day(SortedMap<Integer, Draft> placed) {
+    DayTimetable table = DayTimetable.of(doughs, placed, hands).orElseThrow();
+    List<BakePlan> plans =
+        placed.entrySet().stream()
+            .map(each -> candidates.get(each.getKey()).plan(each.getValue()))
+            .toList();
+    DayPlan day = new DayPlan(plans, table.steps(), table.loads(), hands, Optional.empty());
+    int tight = day.tightDough();
+    Draft tightest = Objects.requireNonNull(placed.get(tight));
+    return day.with(candidates.get(tight).loosening(tightest, tight));
+  }
+}

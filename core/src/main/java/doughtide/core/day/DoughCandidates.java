@@ -1,0 +1,283 @@
+package doughtide.core.day;
+
+import doughtide.core.feeding.FeedChoice;
+import doughtide.core.rise.Unknowns;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.HashMap;
+import java.util.IdentityHashMap;
+import java.util.LinkedHashSet;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+import java.util.concurrent.ConcurrentHashMap;
+
+/**
+ * What can be done with one dough of a day: its plans on the likely path, each of which can be
+ * moved by minutes, baked with the loaves of another dough and fed with its starter, and the best
+ * of them weighed with members of the belief.
+ */
+final class DoughCandidates {
+  /** Fewer good doughs than this are no plan (starting value). */
+  static final double LEAST_GOOD_SHARE = 0.5;
+
+  /** Members that weigh the last plans. */
+  static final int MEMBERS = 64;
+
+  /** Members that find the shape point of the last plans, which is printed. */
+  static final int POINT_MEMBERS = 256;
+
+  private static final int FEW_MEMBERS = 16;
+  private static final int FEWEST_MEMBERS = 8;
+  private static final int MOST_OF_AN_HOUR = 6;
+  private static final int MOST_DRAFTS = 400;
+  private static final int MOST_OF_A_KIND = 4;
+  private static final int MOST_CHOSEN = 24;
+  private static final int MOST_CHOSEN_OF_MANY = 12;
+  private static final int MOST_WHEN_STOPPED = 3;
+  private static final int MOST_QUICK = 6;
+  private static final int SPARE_PLANS = 2;
+
+  private final BakeDay day;
+  private final DayModel model;
+  private final DraftSearch search;
+  private final SearchControl control;
+  private final DraftSearch.Found found;
+  private final List<Draft> drafts;
+  private final List<Unknowns> members;
+  private final Map<Draft, BakePlan.Weighed> weighedByFew = new ConcurrentHashMap<>();
+  private final Map<Draft, BakePlan.Weighed> weighedByMany = new ConcurrentHashMap<>();
+  private final Map<Draft, Boolean> goodQuickly = new ConcurrentHashMap<>();
+  private final Map<Draft, Draft> atPointOfFew = new ConcurrentHashMap<>();
+  private final Map<Draft, Draft> atPointOfMany = new ConcurrentHashMap<>();
+
+  private DoughCandidates(
+      DayModel model,
+      BakeDay day,
+      DraftSearch search,
+      DraftSearch.Found found,
+      SearchControl control) {
+    this.model = model;
+    this.day = day;
+    this.search = search;
+    this.control = control;
+    this.found = found;
+    this.drafts = diverse(found.fitting());
+    this.members = day.forecaster().withMembers(MEMBERS).ensemble().members();
+  }
+
+  /** By a search over hours of mixing that are so far apart. */
+  static DoughCandidates of(DayModel model, BakeDay day, double gridHours, SearchControl control) {
+    DraftSearch search = new DraftSearch(model, day);
+    return new DoughCandidates(model, day, search, search.search(gridHours, control), control);
+  }
+
+  /** For another day with this dough: what only just missed this one. */
+  DoughCandidates nearMissesOn(BakeDay other, SearchControl own) {
+    DraftSearch theirs = new DraftSearch(model, other);
+    List<Draft> near = found.near().stream().map(DraftSearch.Miss::draft).toList();
+    DraftSearch.Found fitting = new DraftSearch.Found(theirs.fitting(near), List.of(), found.fed());
+    return new DoughCandidates(model, other, theirs, fitting, own);
+  }
+
+  private static List<Draft> diverse(List<DraftSearch.Scored> fitting) {
+    Map<String, Integer> counts = new HashMap<>();
+    List<Draft> some = new ArrayList<>();
+    for (DraftSearch.Scored each : fitting) {
+      Draft draft = each.draft();
+      String kind = draft.proof() + " " + draft.route().coldFrom() + " " + draft.mixHour();
+      if (some.size() < MOST_DRAFTS && counts.merge(kind, 1, Integer::sum) <= MOST_OF_AN_HOUR) {
+        some.add(draft);
+      }
+    }
+    return some;
+  }
+
+  BakeDay day() {
+    return day;
+  }
+
+  DayModel model() {
+    return model;
+  }
+
+  DraftSearch.Found found() {
+    return found;
+  }
+
+  /** How many plans there are before the other doughs are looked at. */
+  int size() {
+    return drafts.size();
+  }
+
+  /** A plan that goes with the other doughs, found quickly. */
+  Optional<Draft> first(OtherDoughs others) {
+    Set<Draft> tried = new LinkedHashSet<>();
+    for (Draft draft : drafts) {
+      Optional<Draft> moved = others.moved(draft, search);
+      if (moved.isPresent() && tried.add(moved.get()) && isGoodQuickly(moved.get())) {
+        return moved;
+      }
+      if (tried.size() >= (others.isEmpty() ? MOST_CHOSEN : MOST_QUICK)
+          || control.stopped() && !tried.isEmpty()) {
+        break;
+      }
+    }
+    return Optional.empty();
+  }
+
+  private boolean isGoodQuickly(Draft draft) {
+    return goodQuickly.computeIfAbsent(
+        draft,
+        each -> {
+          PlanWeigher weigher = weigher(FEWEST_MEMBERS);
+          if (weigher.goodShare(each) >= LEAST_GOOD_SHARE) {
+            return true;
+          }
+          Draft moved = PlanWeigher.atShapePoint(each, model, day, FEWEST_MEMBERS);
+          return search.miss(moved) == 0 && weigher.goodShare(moved) >= LEAST_GOOD_SHARE;
+        });
+  }
+
+  /**
+   * The best plans that go with the other doughs, best first; fewer where a search is stopped.
+   *
+   * @param number how many
+   */
+  List<Draft> best(OtherDoughs others, int number) {
+    List<Draft> few = good(atShapePoint(chosen(others), FEW_MEMBERS, others), FEW_MEMBERS);
+    List<Draft> finalists = good(different(few, number + SPARE_PLANS, FEW_MEMBERS), MEMBERS);
+    List<Draft> last = atShapePoint(different(finalists, number, MEMBERS), POINT_MEMBERS, others);
+    return different(good(last, MEMBERS), number, MEMBERS);
+  }
+
+  /** Each at its shape point, or as near to it as the hours at the bench and the others allow. */
+  private List<Draft> atShapePoint(List<Draft> drafts, int fromMembers, OtherDoughs others) {
+    return control.map(drafts, draft -> atShapePoint(draft, fromMembers, others)).stream()
+        .distinct()
+        .toList();
+  }
+
+  private Draft atShapePoint(Draft draft, int fromMembers, OtherDoughs others) {
+    Draft moved = atShapePoint(draft, fromMembers);
+    if (fits(moved, others)) {
+      return moved;
+    }
+    if (draft.route().coldFrom().isEmpty()) {
+      // Mixed earlier or later instead, so that it is shaped by the clock of before.
+      Draft shifted = shifted(moved, draft.basketHour() - moved.basketHour());
+      Draft again = atShapePoint(shifted, fromMembers);
+      if (fits(again, others)) {
+        return again;
+      }
+    }
+    return PlanWeigher.atClock(draft, model, day, fromMembers);
+  }
+
+  private boolean fits(Draft draft, OtherDoughs others) {
+    return search.miss(draft) == 0 && draft.feed().slackHours() > 0 && others.fit(draft);
+  }
+
+  private Draft shifted(Draft draft, double by) {
+    double oven = draft.proof() == ProofKind.COLD ? draft.ovenHour() : draft.ovenHour() + by;
+    Draft moved = draft.movedBy(by, oven);
+    FeedChoice feed = draft.feed();
+    return moved.withFeed(search.feeds().at(feed.feedHour() + by, moved.mixHour(), feed.ratio()));
+  }
+
+  private Draft atShapePoint(Draft draft, int fromMembers) {
+    Map<Draft, Draft> moved = fromMembers == FEW_MEMBERS ? atPointOfFew : atPointOfMany;
+    return moved.computeIfAbsent(
+        draft, each -> PlanWeigher.atShapePoint(each, model, day, fromMembers));
+  }
+
+  /** The best few of each kind, so that the plans shown really differ. */
+  private List<Draft> chosen(OtherDoughs others) {
+    Map<String, Integer> counts = new HashMap<>();
+    Set<Draft> chosen = new LinkedHashSet<>();
+    int most = others.isEmpty() ? MOST_CHOSEN : MOST_CHOSEN_OF_MANY;
+    for (Draft draft : drafts) {
+      if (counts.getOrDefault(kind(draft), 0) >= MOST_OF_A_KIND) {
+        continue;
+      }
+      others
+          .moved(draft, search)
+          .filter(chosen::add)
+          .ifPresent(moved -> counts.merge(kind(moved), 1, Integer::sum));
+      if (chosen.size() >= (control.stopped() ? MOST_WHEN_STOPPED : most)) {
+        break;
+      }
+    }
+    return List.copyOf(chosen);
+  }
+
+  private List<Draft> good(List<Draft> all, int fromMembers) {
+    return control
+        .map(all, draft -> Optional.of(draft).filter(each -> isGood(each, fromMembers)))
+        .stream()
+        .flatMap(Optional::stream)
+        .toList();
+  }
+
+  private boolean isGood(Draft draft, int fromMembers) {
+    return weigh(draft, fromMembers).goodShare() >= LEAST_GOOD_SHARE;
+  }
+
+  private BakePlan.Weighed weigh(Draft draft, int fromMembers) {
+    Map<Draft, BakePlan.Weighed> weighed = fromMembers == MEMBERS ? weighedByMany : weighedByFew;
+    return weighed.computeIfAbsent(draft, each -> weigher(fromMembers).weigh(each));
+  }
+
+  private PlanWeigher weigher(int number) {
+    return new PlanWeigher(model, day, members.subList(0, number));
+  }
+
+  /** The best of every kind first, then the next best; at last all by worth. */
+  private List<Draft> different(List<Draft> candidates, int number, int fromMembers) {
+    Comparator<Draft> byWorth =
+        Comparator.comparing(draft -> weigh(draft, fromMembers), DoughCandidates::byWorth);
+    Map<String, Integer> counts = new HashMap<>();
+    Map<Draft, Integer> place = new IdentityHashMap<>();
+    List<Draft> sorted = candidates.stream().sorted(byWorth).toList();
+    sorted.forEach(each -> place.put(each, counts.merge(kind(each), 1, Integer::sum)));
+    return sorted.stream()
+        .sorted(Comparator.comparingInt(place::get))
+        .limit(number)
+        .sorted(byWorth)
+        .toList();
+  }
+
+  /** Margins that differ by less than five minutes are equal for a baker. */
+  private static int byWorth(BakePlan.Weighed a, BakePlan.Weighed b) {
+    return Comparator.comparingDouble(
+            (BakePlan.Weighed each) -> -Math.rint(each.marginHours() * 12))
+        .thenComparingDouble(each -> -each.goodShare())
+        .compare(a, b);
+  }
+
+  private String kind(Draft draft) {
+    int interval = day.bench().nearest(draft.mixHour(), draft.mixHour());
+    return draft.proof() + " " + draft.route().coldFrom().isPresent() + " " + interval;
+  }
+
+  /** The least margin of a plan, hours. */
+  double marginHours(Draft draft) {
+    return weigh(draft, MEMBERS).marginHours();
+  }
+
+  /** Whether enough of all members come out right. */
+  boolean isGood(Draft draft) {
+    return isGood(draft, MEMBERS);
+  }
+
+  BakePlan plan(Draft draft) {
+    return new BakePlan(day, draft, weigh(draft, MEMBERS), model.temperature(draft.route()));
+  }
+
+  /** The single change that gives the tightest step of a plan most room. */
+  Optional<Adjustment> loosening(Draft draft, int dough) {
+    StepMargin tight = weigh(draft, MEMBERS).tight();
+    return new Loosening(search, weigher(FEWEST_MEMBERS), dough).of(draft, tight);
+  }
+}

@@ -1,0 +1,124 @@
+package doughtide.core.day;
+
+import doughtide.core.loaf.Proof;
+import doughtide.core.quantity.Rise;
+import doughtide.core.rise.RiseCurve;
+import java.util.Map;
+import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.DoubleUnaryOperator;
+
+/**
+ * The likely dough of a route, and when it must be shaped so that its loaf is right at the oven.
+ * Hours count from mixing; to the basket, that is to the end of shaping. What has been found once
+ * is kept.
+ */
+final class LikelyDough {
+  private static final double LONGEST_HOURS = 30;
+  private static final double SHORTEST_COLD_HOURS = 5;
+  private static final double LONGEST_COLD_HOURS = 20;
+  private static final double LEAST_RISE_PART = 0.2; // of the target, when shaped
+  private static final double SLOPE_HOURS = 0.25;
+
+  private final DayModel model;
+  private final BakeRoute route;
+  private final RiseCurve curve;
+  private final double low;
+  private final double high;
+  private final OptionalDouble lastFold;
+  private final Map<Double, OptionalDouble> forCold = new ConcurrentHashMap<>();
+  private final Map<Double, OptionalDouble> forRoom = new ConcurrentHashMap<>();
+
+  LikelyDough(DayModel model, BakeRoute route) {
+    this.model = model;
+    this.route = route;
+    this.curve = model.run(route, model.middle(), LONGEST_HOURS);
+    double rest = model.day().restHours();
+    // Where many loaves are shaped the dough goes on rising meanwhile.
+    double part = LEAST_RISE_PART * Math.min(1, Proof.USUAL_REST_HOURS / rest);
+    Rise target = model.day().target();
+    Rise least = new Rise(target.fraction() * part);
+    double early = curve.hoursToRise(least).orElse(Double.POSITIVE_INFINITY);
+    double full = curve.hoursToRise(target).orElse(Double.POSITIVE_INFINITY);
+    this.low = Math.max(early, route.earliestShapeHours()) + rest;
+    this.high = Math.min(full + rest, Math.min(LONGEST_HOURS, curve.endHours()) - SLOPE_HOURS);
+    this.lastFold = curve.hoursToRise(FittingFolds.LAST_RISE);
+  }
+
+  /** Earliest hour in the basket. */
+  double low() {
+    return low;
+  }
+
+  /** Latest hour in the basket; before {@link #low} where the dough is never fit for shaping. */
+  double high() {
+    return high;
+  }
+
+  /** Hour by which the last fold must be done, if the dough rises as far. */
+  OptionalDouble lastFold() {
+    return lastFold;
+  }
+
+  /** Rise in its tub. */
+  double riseAt(double hours) {
+    return curve.riseAt(hours).fraction();
+  }
+
+  /** How fast it rises in its tub, per hour. */
+  double risePerHour(double hours) {
+    double before = Math.max(hours - SLOPE_HOURS, 0);
+    double after = Math.min(hours + SLOPE_HOURS, curve.endHours());
+    return Math.max((riseAt(after) - riseAt(before)) / (after - before), 0.01);
+  }
+
+  /**
+   * When it is shaped for a proof in the cold, if that can be.
+   *
+   * @param ovenHours when it is baked
+   */
+  OptionalDouble shapedForCold(double ovenHours) {
+    double before = Math.floor(ovenHours);
+    double part = ovenHours - before;
+    // A longer night moves the hour smoothly, so that full hours are enough.
+    OptionalDouble here = nodeForCold(before);
+    OptionalDouble next = part < 1e-6 ? here : nodeForCold(before + 1);
+    if (here.isPresent() && next.isPresent()) {
+      return OptionalDouble.of(here.getAsDouble() * (1 - part) + next.getAsDouble() * part);
+    }
+    return nodeForCold(Math.rint(ovenHours * 3600) / 3600);
+  }
+
+  private OptionalDouble nodeForCold(double ovenHours) {
+    return forCold.computeIfAbsent(ovenHours, this::findForCold);
+  }
+
+  private OptionalDouble findForCold(double ovenHours) {
+    double from = Math.max(low, ovenHours - LONGEST_COLD_HOURS);
+    double to = Math.min(high, ovenHours - SHORTEST_COLD_HOURS);
+    return find(from, to, 0.6, ProofKind.COLD, x -> ovenHours);
+  }
+
+  /** When it is shaped for a proof of so many hours in the kitchen, if that can be. */
+  OptionalDouble shapedForRoom(double proofHours) {
+    return forRoom.computeIfAbsent(
+        proofHours, proof -> find(low, high, 0.5, ProofKind.ROOM, x -> x + proof));
+  }
+
+  private OptionalDouble find(
+      double from, double to, double guess, ProofKind proof, DoubleUnaryOperator oven) {
+    if (!(to > from)) {
+      return OptionalDouble.empty();
+    }
+    DayModel.BulkRun bulk = new DayModel.BulkRun(curve, 0);
+    OptionalDouble found =
+        ShapeHour.find(
+            x -> model.riseAtOven(bulk, route.mixHour(), x, proof, oven.applyAsDouble(x)),
+            curve,
+            model.day().target().fraction(),
+            from,
+            to,
+            from + guess * (to - from));
+    return found.isPresent() && found.getAsDouble() > from ? found : OptionalDouble.empty();
+  }
+}

@@ -1,0 +1,382 @@
+package doughtide.core.day;
+
+import doughtide.core.day.BakeStep.Kind;
+import doughtide.core.forecast.RiseForecast;
+import doughtide.core.forecast.TimeWindow;
+import doughtide.core.loaf.ColdScores;
+import doughtide.core.loaf.LoafSettings;
+import doughtide.core.loaf.ShapeForecast;
+import doughtide.core.loaf.ShapeForecaster;
+import doughtide.core.loaf.UsableRise;
+import doughtide.core.quantity.Rise;
+import doughtide.core.rise.PieceCurve;
+import doughtide.core.rise.RiseCurve;
+import doughtide.core.rise.Unknowns;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
+import java.util.function.Predicate;
+import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
+
+/**
+ * Weighs a draft with members of the belief: how many doughs come out right, and how much later
+ * each step may be while all others keep to the clock. A margin is found by replaying the members
+ * with the one step late; it never goes past the next step that needs it.
+ */
+final class PlanWeigher {
+  /** A delay is too long when it spoils this share of doughs more (starting value). */
+  static final double SPOILED_SHARE = 0.1;
+
+  /** Margins are found to this, hours. */
+  static final double DELAY_GRID_HOURS = 1.0 / 12;
+
+  /** A longer margin is not looked for. */
+  static final double LONGEST_DELAY_HOURS = 6;
+
+  /** From the basket to the oven at least: a loaf that is just shaped is not baked. */
+  static final double LEAST_PROOF_HOURS = 0.25;
+
+  private static final double LONGEST_BULK_TIMES = 2.5; // the slowest doughs against the likely
+  private static final double LAST_BULK_HOURS = 4;
+
+  private final DayModel model;
+  private final BakeDay day;
+  private final List<Unknowns> members;
+
+  PlanWeigher(DayModel model, BakeDay day, List<Unknowns> members) {
+    this.model = model;
+    this.day = day;
+    this.members = members;
+  }
+
+  BakePlan.Weighed weigh(Draft draft) {
+    Replay replay = new Replay(draft);
+    List<Outcome> outcomes = replay.outcomes(LONGEST_DELAY_HOURS);
+    return new BakePlan.Weighed(
+        share(outcomes, each -> each.isGood(0)),
+        window(outcomes, Outcome::bulkEndByJar),
+        range(outcomes),
+        window(outcomes, Outcome::until),
+        new Margins(replay, outcomes).all());
+  }
+
+  /** Share of doughs that come out right if all goes by the plan. */
+  double goodShare(Draft draft) {
+    return share(new Replay(draft).outcomes(0), each -> each.isGood(0));
+  }
+
+  /** The draft at the shape point of its dough, by so many members, where there is one. */
+  static Draft atShapePoint(Draft draft, DayModel model, BakeDay day, int members) {
+    RiseForecast bulk = bulk(draft, model, day, members);
+    LoafSettings settings = LoafSettings.FULL.withMembers(members);
+    ShapeForecaster.Point point = ShapeForecaster.of(bulk, draft.proof(day)).with(settings).point();
+    return point.hours().likely().isEmpty()
+        ? draft
+        : draft.shapedAt(
+            point.hours().likely().getAsDouble(),
+            Rise.ofPercent(point.rise().likely().orElseThrow()),
+            day.restHours());
+  }
+
+  /** The draft with the rise that the jar of the likely dough shows when it is shaped. */
+  static Draft atClock(Draft draft, DayModel model, BakeDay day, int members) {
+    double bulkEnd = draft.shapedHours() - day.restHours();
+    double percent = bulk(draft, model, day, members).bandAt(bulkEnd).riseLikelyPercent();
+    return draft.shapedAt(bulkEnd, Rise.ofPercent(percent), day.restHours());
+  }
+
+  private static RiseForecast bulk(Draft draft, DayModel model, BakeDay day, int members) {
+    double longest = draft.shapedHours() * LONGEST_BULK_TIMES + LAST_BULK_HOURS;
+    return day.forecaster()
+        .withMembers(members)
+        .forecast(
+            day.dough(draft.route().starterPercent()),
+            model.temperature(draft.route()),
+            draft.proof() == ProofKind.COLD ? draft.ovenHours() : longest);
+  }
+
+  private static TimeWindow window(List<Outcome> outcomes, ToDoubleFunction<Outcome> hour) {
+    return TimeWindow.of(outcomes.stream().mapToDouble(hour).toArray());
+  }
+
+  private static ShapeForecast.RiseRange range(List<Outcome> outcomes) {
+    double[] sorted = outcomes.stream().mapToDouble(Outcome::risePercent).sorted().toArray();
+    return new ShapeForecast.RiseRange(
+        OptionalDouble.of(quantile(sorted, 0.1)),
+        OptionalDouble.of(quantile(sorted, 0.5)),
+        OptionalDouble.of(quantile(sorted, 0.9)));
+  }
+
+  private static double quantile(double[] sorted, double q) {
+    double place = q * (sorted.length - 1);
+    int low = (int) place;
+    int high = Math.min(low + 1, sorted.length - 1);
+    return sorted[low] + (place - low) * (sorted[high] - sorted[low]);
+  }
+
+  private static double share(List<Outcome> outcomes, Predicate<Outcome> condition) {
+    return (double) outcomes.stream().filter(condition).count() / outcomes.size();
+  }
+
+  /**
+   * What becomes of one member; hours on the axis.
+   *
+   * @param bulkEndByJar when its jar is there
+   * @param bulkEnd when its bulk fermentation ends, in the hours at the bench
+   * @param oven when its first batch is baked
+   * @param lastOven when its last batch is baked
+   * @param risePercent at the oven
+   * @param from when it becomes good to bake
+   * @param until until when it is
+   */
+  private record Outcome(
+      double bulkEndByJar,
+      double bulkEnd,
+      double oven,
+      double lastOven,
+      double risePercent,
+      double from,
+      double until) {
+    /** Whether all batches are good if the oven is late. */
+    boolean isGood(double late) {
+      return from <= oven + late && until >= lastOven + late;
+    }
+  }
+
+  /** One draft gone through by the members. */
+  private final class Replay {
+    private final Draft draft;
+    private final BenchInterval shaping;
+    private final double firstOven;
+    private final double lastOven;
+    private final double laterBatches;
+
+    Replay(Draft draft) {
+      this.draft = draft;
+      this.shaping =
+          day.bench()
+              .around(draft.basketHour() - day.restHours(), draft.basketHour())
+              .orElseThrow();
+      double busy = Draft.ovenBusyHours(day);
+      this.laterBatches = busy - day.oven().bakeHours() - HandsOnTime.LOAD_HOURS;
+      BenchInterval baking =
+          day.bench()
+              .around(draft.ovenHour(), draft.ovenHour() + HandsOnTime.LOAD_HOURS)
+              .orElseThrow();
+      double bench = baking.toHour() - busy - HandsOnTime.UNLOAD_HOURS;
+      double ready = day.readyHour() - day.oven().coolHours() - busy;
+      boolean cold = draft.proof() == ProofKind.COLD;
+      double first = baking.fromHour() + day.oven().preheatHours();
+      this.firstOven = cold ? draft.ovenHour() : Math.min(first, draft.ovenHour());
+      this.lastOven = cold ? draft.ovenHour() : Math.max(Math.min(bench, ready), draft.ovenHour());
+    }
+
+    List<Outcome> outcomes(double followHours) {
+      return IntStream.range(0, members.size()).mapToObj(i -> outcome(i, followHours)).toList();
+    }
+
+    /** If all goes by the plan. */
+    private Outcome outcome(int member, double followHours) {
+      RiseCurve curve = curve(draft.route(), member);
+      double bulkEnd = bulkEnd(curve, draft.route(), lastOven);
+      double basket = bulkEnd + day.restHours();
+      double oven = ovenFor(basket);
+      PieceCurve piece =
+          piece(curve, draft.route(), member, basket, oven + laterBatches + followHours);
+      UsableRise usable = UsableRise.of(day.target(), curve);
+      double mix = draft.mixHour();
+      return new Outcome(
+          mix + jarHours(curve),
+          bulkEnd,
+          oven,
+          oven + laterBatches,
+          piece.riseAt(Math.min(oven - mix, piece.endHours())).percent(),
+          mix + usable.from(piece).orElse(Double.POSITIVE_INFINITY),
+          mix + usable.until(piece).orElse(piece.endHours()));
+    }
+
+    /**
+     * Whether a member comes out right where something is late and the oven keeps to its clock.
+     *
+     * @param route with what is late before the loaf is shaped
+     * @param shapeLate how much later it is shaped than it would be
+     */
+    boolean isGood(int member, Outcome planned, BakeRoute route, double shapeLate) {
+      RiseCurve curve = curve(route, member);
+      double basket = bulkEnd(curve, route, planned.oven()) + shapeLate + day.restHours();
+      if (basket > planned.oven() - LEAST_PROOF_HOURS + 1e-9) {
+        return false;
+      }
+      PieceCurve piece = piece(curve, route, member, basket, planned.lastOven());
+      UsableRise usable = UsableRise.of(day.target(), curve);
+      double from = usable.from(piece).orElse(Double.POSITIVE_INFINITY);
+      return route.mixHour() + from <= planned.oven() && usable.until(piece).isEmpty();
+    }
+
+    private RiseCurve curve(BakeRoute route, int member) {
+      return model.run(route, members.get(member), lastOven - route.mixHour() + 1);
+    }
+
+    private double jarHours(RiseCurve curve) {
+      return curve.hoursToRise(new Rise(draft.shapeRise())).orElse(curve.endHours());
+    }
+
+    /** When the jar is there, as near to that as the hours at the bench and the oven allow. */
+    private double bulkEnd(RiseCurve curve, BakeRoute route, double oven) {
+      double rest = day.restHours();
+      double afterCold = route.coldTo().orElse(Double.NEGATIVE_INFINITY) + 0.25;
+      double from = Math.max(Math.max(shaping.fromHour(), afterCold), route.mixHour());
+      double over = route.mixHour() + curve.hoursToOver().orElse(curve.endHours());
+      double beforeOven = oven - LEAST_PROOF_HOURS;
+      double to = Math.min(Math.min(shaping.toHour(), beforeOven), over) - rest;
+      return Math.max(from, Math.min(route.mixHour() + jarHours(curve), to));
+    }
+
+    /**
+     * By the clock after a night in the cold; after the planned length of a proof in the kitchen,
+     * as far as the hours at the bench allow.
+     */
+    private double ovenFor(double basket) {
+      double planned = basket + draft.ovenHour() - draft.basketHour();
+      return draft.proof() == ProofKind.COLD
+          ? draft.ovenHour()
+          : Math.min(Math.max(planned, firstOven), lastOven);
+    }
+
+    private PieceCurve piece(
+        RiseCurve curve, BakeRoute route, int member, double basket, double until) {
+      DayModel.BulkRun bulk = new DayModel.BulkRun(curve, ColdScores.celsius(member));
+      double shaped = Math.min(basket - route.mixHour(), curve.endHours());
+      return model.loaf(bulk, shaped, draft.proof(), basket, until - basket);
+    }
+  }
+
+  /** How much later each step that matters to the dough may be. */
+  private final class Margins {
+    private final Replay replay;
+    private final Draft draft;
+    private final List<Outcome> outcomes;
+    private final List<BakeStep> steps;
+    private final List<StepMargin> margins = new ArrayList<>();
+
+    Margins(Replay replay, List<Outcome> outcomes) {
+      this.replay = replay;
+      this.draft = replay.draft;
+      this.outcomes = outcomes;
+      this.steps = draft.steps(day);
+    }
+
+    List<StepMargin> all() {
+      BakeStep mix = step(Kind.MIX);
+      BakeStep shape = step(Kind.SHAPE);
+      BakeStep bake = step(Kind.BAKE);
+      add(step(Kind.FEED), mix.fromHour(), this::fedLate);
+      BakeRoute route = draft.route();
+      double afterMixing = route.coldFrom().orElse(shape.fromHour());
+      double lastFold =
+          steps.stream()
+              .filter(Margins::isFold)
+              .mapToDouble(BakeStep::toHour)
+              .max()
+              .orElse(mix.toHour());
+      add(
+          mix,
+          afterMixing - (lastFold - mix.toHour()),
+          late -> replayed(route.withMixHour(route.mixHour() + late), 0));
+      add(shape, bake.fromHour() - LEAST_PROOF_HOURS, late -> replayed(route, late));
+      if (draft.proof() == ProofKind.COLD) {
+        // Until it is in the cold the loaf goes on as it did in the tub.
+        StepMargin shaped = margins.get(margins.size() - 1);
+        BakeStep cold = step(Kind.LOAVES_INTO_COLD);
+        double bench = day.bench().slackHours(cold.fromHour(), cold.toHour());
+        margins.add(
+            bench < shaped.hours()
+                ? new StepMargin(cold.kind(), bench, StepMargin.Limit.BENCH)
+                : new StepMargin(cold.kind(), shaped.hours(), shaped.limit()));
+      }
+      double ready = draft.ovenHour() + Draft.ovenBusyHours(day) + day.oven().coolHours();
+      add(
+          bake,
+          bake.toHour() + Math.max(0, day.readyHour() - ready),
+          late -> share(outcomes, each -> each.isGood(late)));
+      return margins;
+    }
+
+    private static boolean isFold(BakeStep step) {
+      return step.kind() == Kind.FOLD;
+    }
+
+    private BakeStep step(Kind kind) {
+      return steps.stream().filter(each -> each.kind() == kind).findFirst().orElseThrow();
+    }
+
+    /**
+     * Adds the margin of a step.
+     *
+     * @param next when the next thing that needs it begins
+     * @param good share of doughs that come out right when it is so much late
+     */
+    private void add(BakeStep step, double next, DoubleUnaryOperator good) {
+      double bench = benchSlack(step.kind());
+      double most =
+          Math.max(0, Math.min(Math.min(bench, next - step.toHour()), LONGEST_DELAY_HOURS));
+      StepMargin.Limit limit =
+          next - step.toHour() < bench ? StepMargin.Limit.NEXT_STEP : StepMargin.Limit.BENCH;
+      double least = good.applyAsDouble(0) - SPOILED_SHARE - 1e-9;
+      if (most == 0 || good.applyAsDouble(most) >= least) {
+        margins.add(new StepMargin(step.kind(), most, limit));
+      } else {
+        margins.add(
+            new StepMargin(step.kind(), longest(most, good, least), StepMargin.Limit.DOUGH));
+      }
+    }
+
+    /** The longest delay of the grid with which enough are good; one step more spoils too many. */
+    private static double longest(double most, DoubleUnaryOperator good, double least) {
+      int kept = 0;
+      int spoiled = (int) Math.ceil(most / DELAY_GRID_HOURS - 1e-9);
+      while (spoiled - kept > 1) {
+        int middle = (kept + spoiled) / 2;
+        if (good.applyAsDouble(middle * DELAY_GRID_HOURS) >= least) {
+          kept = middle;
+        } else {
+          spoiled = middle;
+        }
+      }
+      return kept * DELAY_GRID_HOURS;
+    }
+
+    /** Folds move with mixing, and what is taken out of the oven with baking. */
+    private double benchSlack(Kind kind) {
+      return steps.stream()
+          .filter(
+              step ->
+                  step.kind() == kind
+                      || kind == Kind.MIX && step.kind() == Kind.FOLD
+                      || kind == Kind.BAKE && step.kind() == Kind.COOL)
+          .mapToDouble(step -> day.bench().slackHours(step.fromHour(), step.toHour()))
+          .min()
+          .orElse(0);
+    }
+
+    private double replayed(BakeRoute route, double shapeLate) {
+      return (double)
+              IntStream.range(0, members.size())
+                  .filter(i -> replay.isGood(i, outcomes.get(i), route, shapeLate))
+                  .count()
+          / members.size();
+    }
+
+    /** Share of starters that are ripe at mixing. */
+    private double fedLate(double late) {
+      double age = draft.feed().ageHours() - late;
+      return (double)
+              model.ripeTimes().members(draft.feed(), members).stream()
+                  .filter(time -> age >= time.ripe() && age <= time.fallen())
+                  .count()
+          / members.size();
+    }
+  }
+}

@@ -1,0 +1,88 @@
+package doughtide.core.day;
+
+import doughtide.core.dough.Starter;
+import doughtide.core.feeding.FeedChoice;
+import doughtide.core.feeding.FeedRatio;
+import doughtide.core.feeding.Feeding;
+import doughtide.core.quantity.Share;
+import doughtide.core.rise.DoughTemperature;
+import doughtide.core.rise.RiseCurve;
+import doughtide.core.rise.RiseModel;
+import doughtide.core.rise.Unknowns;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
+
+/** When a starter is ripe after a feeding; what has been run once is kept. */
+final class RipeTimes {
+  private static final double RUN_HOURS = 60;
+  private static final double NEVER_HOURS = 2 * RUN_HOURS;
+
+  private final DayModel model;
+  private final Map<Jar, RipeTime> times = new ConcurrentHashMap<>();
+  private final Map<Double, RiseModel> models = new ConcurrentHashMap<>();
+
+  /** Hours from feeding: ripe from, beginning to fall, fallen by 5 %. */
+  record RipeTime(double ripe, double falling, double fallen) {}
+
+  /** A jar that is fed with so many parts of flour, in a quarter of an hour of the axis. */
+  private record Jar(double parts, long quarter, Unknowns unknowns) {}
+
+  RipeTimes(DayModel model) {
+    this.model = model;
+  }
+
+  /** A feeding and when it makes the likely starter ripe. */
+  FeedChoice choice(double feedHour, double mixHour, double parts) {
+    RipeTime time = time(parts, feedHour, model.middle());
+    return new FeedChoice(feedHour, mixHour, ratio(parts), time.ripe(), time.falling());
+  }
+
+  /** Ripe times of many members, in their order. */
+  List<RipeTime> members(FeedChoice choice, List<Unknowns> members) {
+    double parts = choice.ratio().flourPerStarter();
+    return members.stream().map(each -> time(parts, choice.feedHour(), each)).toList();
+  }
+
+  private RipeTime time(double parts, double feedHour, Unknowns unknowns) {
+    long quarter = model.steadyKitchen() ? 0 : Math.round(feedHour * 4);
+    return times.computeIfAbsent(new Jar(parts, quarter, unknowns), this::run);
+  }
+
+  private RipeTime run(Jar fed) {
+    DoughTemperature temperature =
+        DoughTemperature.following(model.kitchenFrom(fed.quarter() / 4.0));
+    RiseCurve curve = jar(fed.parts()).with(temperature).with(fed.unknowns()).runFast(RUN_HOURS);
+    return new RipeTime(
+        curve.hoursToRipe().orElse(NEVER_HOURS),
+        curve.hoursToPeak().orElse(NEVER_HOURS),
+        curve.hoursToFallen().orElse(NEVER_HOURS));
+  }
+
+  private RiseModel jar(double parts) {
+    return models.computeIfAbsent(
+        parts,
+        p ->
+            model
+                .day()
+                .forecaster()
+                .typical(feeding(p).formula(), DoughTemperature.following(model.kitchenFrom(0))));
+  }
+
+  private Feeding feeding(double parts) {
+    return new Feeding(
+        starter(),
+        ratio(parts),
+        starter().flour(),
+        Share.ofPercent(0),
+        model.day().dough().altitude());
+  }
+
+  private FeedRatio ratio(double parts) {
+    return FeedRatio.oneTo(parts, starter().hydration());
+  }
+
+  private Starter starter() {
+    return model.day().dough().starter();
+  }
+}

@@ -1,0 +1,101 @@
+package doughtide.core.day;
+
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.CompletableFuture;
+import java.util.concurrent.CompletionException;
+import java.util.concurrent.Executor;
+import java.util.function.BooleanSupplier;
+import java.util.function.Function;
+
+/**
+ * How a search for plans runs: who is told how far it has come, when it stops early, and on which
+ * threads it works. A search also stops when the thread that began it is interrupted; a stopped
+ * search gives the best it has found so far. Immutable.
+ *
+ * <pre>{@code
+ * long end = System.nanoTime() + 3_000_000_000L;
+ * SearchControl control = SearchControl.none().stoppingWhen(() -> System.nanoTime() > end);
+ * DayAnswer answer = DayPlanner.plan(List.of(day), 1, control);
+ * }</pre>
+ */
+public final class SearchControl {
+  private final SearchProgress progress;
+  private final BooleanSupplier stop;
+  private final Optional<Executor> executor;
+
+  private SearchControl(
+      SearchProgress progress, BooleanSupplier stop, Optional<Executor> executor) {
+    this.progress = progress;
+    this.stop = stop;
+    this.executor = executor;
+  }
+
+  /** Tells nobody, has no limit, works on the threads that the virtual machine shares. */
+  public static SearchControl none() {
+    return new SearchControl(SearchProgress.none(), () -> false, Optional.empty());
+  }
+
+  /** Tells somebody how far the search has come. */
+  public SearchControl withProgress(SearchProgress told) {
+    return new SearchControl(told, stop, executor);
+  }
+
+  /**
+   * Stops as soon as a condition holds.
+   *
+   * @param condition asked often and from several threads, for example whether a time has passed
+   */
+  public SearchControl stoppingWhen(BooleanSupplier condition) {
+    BooleanSupplier before = stop;
+    return new SearchControl(
+        progress, () -> before.getAsBoolean() || condition.getAsBoolean(), executor);
+  }
+
+  /** Works on the threads of an executor. */
+  public SearchControl on(Executor threads) {
+    return new SearchControl(progress, stop, Optional.of(threads));
+  }
+
+  /** Stops when a thread is interrupted, too. */
+  SearchControl interruptedWith(Thread caller) {
+    return stoppingWhen(caller::isInterrupted);
+  }
+
+  /** The same on the thread that asks: for one of several searches at once; tells nobody. */
+  SearchControl onThisThread() {
+    return new SearchControl(SearchProgress.none(), stop, Optional.of(Runnable::run));
+  }
+
+  /** Whether to come to an end. */
+  boolean stopped() {
+    return stop.getAsBoolean();
+  }
+
+  void at(double share) {
+    progress.at(share);
+  }
+
+  /** Works on all items at once and keeps their order. */
+  <T, R> List<R> map(List<T> items, Function<T, R> work) {
+    if (executor.isEmpty()) {
+      return items.parallelStream().map(work).toList();
+    }
+    List<CompletableFuture<R>> running =
+        items.stream()
+            .map(item -> CompletableFuture.supplyAsync(() -> work.apply(item), executor.get()))
+            .toList();
+    return running.stream().map(SearchControl::result).toList();
+  }
+
+  private static <R> R result(CompletableFuture<R> running) {
+    try {
+      return running.join();
+    } catch (CompletionException e) {
+      if (e.getCause() instanceof RuntimeException cause) {
+        throw cause;
+      }
+      throw e;
+    }
+  }
+}

@@ -1,0 +1,326 @@
+package doughtide.core.day;
+
+import doughtide.core.day.Adjustment.Kind;
+import doughtide.core.day.DayAnswer.Remedy;
+import doughtide.core.quantity.Temperature;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+import java.util.function.UnaryOperator;
+
+/**
+ * Looks for the smallest change that makes a day without plan possible, or the smallest two where
+ * no single one does. Each is tried on the dough that found no place first: the models of all
+ * doughs have been run already, so that a changed day costs little.
+ */
+final class SmallestChange {
+  private static final double GRID_HOURS = 1;
+  private static final double HALF_HOUR = 0.5;
+  private static final double REFRIGERATOR_CELSIUS = 4;
+  private static final double REFRIGERATOR_COST = 0.7; // as much as so many hours more
+  private static final double HANDS_COST = 0.95;
+  private static final double OVEN_COST = 1;
+  private static final double EVERY_TIME_COST = 0.4; // beside the hours themselves
+  private static final double READY_COST = 0.3;
+  private static final int MOST_EDGES = 8;
+  private static final int MOST_LOAVES = 500;
+  private static final int MOST_HANDS = 20;
+  private static final double[] EVERY_TIME_HOURS = {0.5, 1, 1.5, 2, 3};
+  private static final double[] READY_HOURS = {1, -1, 2, -2, 4, 8};
+  private static final int MOST_PAIRS = 60;
+  private static final int AT_ONCE = 4;
+
+  private final List<DoughCandidates> candidates;
+  private final int hands;
+  private final int dough;
+  private final boolean alone;
+  private final SearchControl control;
+
+  /**
+   * @param candidates all doughs of the day
+   * @param dough the one that found no place
+   */
+  SmallestChange(List<DoughCandidates> candidates, int hands, int dough, SearchControl control) {
+    this.candidates = candidates;
+    this.hands = hands;
+    this.dough = dough;
+    this.alone = candidates.size() == 1 || candidates.get(dough).size() == 0;
+    this.control = control;
+  }
+
+  /**
+   * A changed day that may have a plan.
+   *
+   * @param days the doughs then
+   * @param hands persons then
+   * @param changes what is changed
+   * @param cost in hours that the baker would rather not give
+   */
+  private record Trial(List<BakeDay> days, int hands, List<Adjustment> changes, double cost) {
+    Kind last() {
+      return changes.get(changes.size() - 1).kind();
+    }
+  }
+
+  Optional<Remedy> find() {
+    List<BakeDay> days = candidates.stream().map(DoughCandidates::day).toList();
+    Trial unchanged = new Trial(days, hands, List.of(), 0);
+    List<Trial> single = new ArrayList<>(edges(unchanged));
+    single.addAll(general(unchanged));
+    Optional<Remedy> one = firstPossible(sorted(single));
+    return one.isPresent() ? one : firstPossible(pairs(unchanged));
+  }
+
+  private static List<Trial> sorted(List<Trial> trials) {
+    return trials.stream().sorted(Comparator.comparingDouble(Trial::cost)).toList();
+  }
+
+  /** Two changes of different kinds, the cheapest first. */
+  private List<Trial> pairs(Trial unchanged) {
+    List<Trial> pairs = new ArrayList<>();
+    for (Trial first : general(unchanged)) {
+      for (Trial second : general(first)) {
+        if (first.last().compareTo(second.last()) < 0) {
+          pairs.add(second);
+        }
+      }
+    }
+    return sorted(pairs).stream().limit(MOST_PAIRS).toList();
+  }
+
+  private Optional<Remedy> firstPossible(List<Trial> trials) {
+    for (int i = 0; i < trials.size() && !control.stopped(); i += AT_ONCE) {
+      List<Trial> some = trials.subList(i, Math.min(i + AT_ONCE, trials.size()));
+      Optional<Remedy> first =
+          control.map(some, this::remedy).stream().flatMap(Optional::stream).findFirst();
+      if (first.isPresent()) {
+        return first;
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Optional<Remedy> remedy(Trial trial) {
+    DoughCandidates own = changed(dough, trial);
+    if (own.size() == 0) {
+      return Optional.empty();
+    }
+    List<DoughCandidates> all = new ArrayList<>();
+    for (int i = 0; i < candidates.size(); i++) {
+      all.add(i == dough ? own : changed(i, trial));
+    }
+    return new DayPlanner(all, trial.hands(), control.onThisThread())
+        .quickly()
+        .map(plan -> new Remedy(trial.changes(), plan));
+  }
+
+  /** The candidates of a dough then; those of now where nothing is changed for it. */
+  private DoughCandidates changed(int number, Trial trial) {
+    DoughCandidates now = candidates.get(number);
+    BakeDay then = trial.days().get(number).toBuilder().plans(1).build();
+    boolean edge = trial.last() == Kind.BENCH_EARLIER || trial.last() == Kind.BENCH_LONGER;
+    if (edge && number == dough) {
+      return now.nearMissesOn(then, control.onThisThread());
+    }
+    if (then.equals(now.day().toBuilder().plans(1).build())) {
+      return now;
+    }
+    DayModel model = then.fridge().equals(now.day().fridge()) ? now.model() : new DayModel(then);
+    return DoughCandidates.of(model, then, GRID_HOURS, control.onThisThread());
+  }
+
+  /** Where one edge of the bench hours alone is in the way, that edge moved by half hours. */
+  private List<Trial> edges(Trial unchanged) {
+    List<Trial> trials = new ArrayList<>();
+    if (!alone) {
+      return trials;
+    }
+    for (DraftSearch.Miss miss : candidates.get(dough).found().near()) {
+      edge(unchanged, miss.draft())
+          .filter(
+              trial -> trials.stream().noneMatch(other -> other.changes().equals(trial.changes())))
+          .ifPresent(trials::add);
+      if (trials.size() >= MOST_EDGES) {
+        break;
+      }
+    }
+    return trials;
+  }
+
+  private Optional<Trial> edge(Trial from, Draft draft) {
+    BakeDay day = from.days().get(dough);
+    BenchHours bench = day.bench();
+    int interval = -1;
+    double early = 0;
+    double late = 0;
+    for (BakeStep step : draft.steps(day)) {
+      int at = bench.nearest(step.fromHour(), step.toHour());
+      if (!step.kind().handsOn() || bench.miss(at, step.fromHour(), step.toHour()) == 0) {
+        continue;
+      }
+      if (interval >= 0 && at != interval) {
+        return Optional.empty();
+      }
+      interval = at;
+      early = Math.max(early, bench.intervals().get(at).fromHour() - step.fromHour());
+      late = Math.max(late, step.toHour() - bench.intervals().get(at).toHour());
+    }
+    if (interval < 0 || (early > 0) == (late > 0)) {
+      return Optional.empty();
+    }
+    double by = Math.ceil(Math.max(early, late) / HALF_HOUR - 1e-6) * HALF_HOUR;
+    BenchInterval at = bench.intervals().get(interval);
+    return Optional.of(
+        early > 0 ? earlier(from, interval, at, by) : longer(from, interval, at, by));
+  }
+
+  private Trial earlier(Trial from, int interval, BenchInterval at, double by) {
+    BenchInterval wider = new BenchInterval(at.fromHour() - by, at.toHour());
+    return everywhere(
+        from,
+        new Adjustment(Kind.BENCH_EARLIER, by, at.fromHour(), Adjustment.EVERY_DOUGH),
+        by,
+        day -> day.bench(bench(from).with(interval, wider)));
+  }
+
+  private Trial longer(Trial from, int interval, BenchInterval at, double by) {
+    BenchInterval wider = new BenchInterval(at.fromHour(), at.toHour() + by);
+    return everywhere(
+        from,
+        new Adjustment(Kind.BENCH_LONGER, by, at.toHour(), Adjustment.EVERY_DOUGH),
+        by,
+        day -> day.bench(bench(from).with(interval, wider)));
+  }
+
+  private static BenchHours bench(Trial trial) {
+    return trial.days().get(0).bench();
+  }
+
+  private List<Trial> general(Trial from) {
+    List<Trial> trials = new ArrayList<>();
+    addRefrigerator(trials, from);
+    addEveryTime(trials, from);
+    addReady(trials, from);
+    addDoughTemperature(trials, from);
+    addStarterShare(trials, from);
+    addHands(trials, from);
+    addOven(trials, from);
+    return trials;
+  }
+
+  private void addRefrigerator(List<Trial> trials, Trial from) {
+    if (from.days().get(dough).fridge().isEmpty()) {
+      trials.add(
+          everywhere(
+              from,
+              new Adjustment(Kind.REFRIGERATOR, REFRIGERATOR_CELSIUS, 0, Adjustment.EVERY_DOUGH),
+              REFRIGERATOR_COST,
+              day -> day.fridge(Temperature.ofCelsius(REFRIGERATOR_CELSIUS))));
+    }
+  }
+
+  private void addEveryTime(List<Trial> trials, Trial from) {
+    for (double by : EVERY_TIME_HOURS) {
+      List<BenchInterval> longer =
+          bench(from).intervals().stream()
+              .map(at -> new BenchInterval(at.fromHour(), at.toHour() + by))
+              .toList();
+      double first = longer.get(0).toHour() - by;
+      trials.add(
+          everywhere(
+              from,
+              new Adjustment(Kind.EVERY_TIME_LONGER, by, first, Adjustment.EVERY_DOUGH),
+              by + EVERY_TIME_COST,
+              day -> day.bench(new BenchHours(longer))));
+    }
+  }
+
+  private void addReady(List<Trial> trials, Trial from) {
+    double ready = from.days().get(dough).readyHour();
+    for (double by : READY_HOURS) {
+      trials.add(
+          forDough(
+              from,
+              new Adjustment(Kind.READY, by, ready + by, dough),
+              Math.abs(by) + READY_COST,
+              day -> day.readyAt(ready + by)));
+    }
+  }
+
+  /** Where the temperature was narrowed, its neighbours. */
+  private void addDoughTemperature(List<Trial> trials, Trial from) {
+    List<Double> given = from.days().get(dough).doughCelsius();
+    for (double by : new double[] {-1, 1, -2, 2, -3, 3}) {
+      double celsius = given.get(0) + by;
+      if (given.size() == 1 && celsius >= 10 && celsius <= 32) {
+        trials.add(
+            forDough(
+                from,
+                new Adjustment(Kind.DOUGH_TEMPERATURE, celsius, 0, dough),
+                Math.abs(by) * 0.2,
+                day -> day.doughCelsius(List.of(celsius))));
+      }
+    }
+  }
+
+  /** Where the share was narrowed, its neighbours. */
+  private void addStarterShare(List<Trial> trials, Trial from) {
+    List<Double> given = from.days().get(dough).starterPercents();
+    for (double times : new double[] {0.8, 1.25, 0.6, 1.6, 0.4, 2}) {
+      double percent = Math.min(100, Math.max(0.5, Math.rint(given.get(0) * times)));
+      if (given.size() == 1) {
+        trials.add(
+            forDough(
+                from,
+                new Adjustment(Kind.STARTER_SHARE, percent, 0, dough),
+                Math.abs(Math.log(times)) * 0.8,
+                day -> day.starterPercents(List.of(percent))));
+      }
+    }
+  }
+
+  /** Whoever works alone on a dough that does not fit alone gains nothing by company. */
+  private void addHands(List<Trial> trials, Trial from) {
+    if (!alone && from.hands() < MOST_HANDS) {
+      int more = from.hands() + 1;
+      Adjustment change = new Adjustment(Kind.HANDS, more, 0, Adjustment.EVERY_DOUGH);
+      trials.add(new Trial(from.days(), more, with(from, change), from.cost() + HANDS_COST));
+    }
+  }
+
+  /** Where the loaves of the day do not all fit at once. */
+  private void addOven(List<Trial> trials, Trial from) {
+    Oven oven = from.days().get(0).oven();
+    int loaves = from.days().stream().mapToInt(BakeDay::loaves).sum();
+    if (loaves > oven.loaves() && oven.loaves() < MOST_LOAVES) {
+      Oven larger = oven.withLoaves(Math.min(oven.loaves() * 2, MOST_LOAVES));
+      trials.add(
+          everywhere(
+              from,
+              new Adjustment(Kind.OVEN_CAPACITY, larger.loaves(), 0, Adjustment.EVERY_DOUGH),
+              OVEN_COST,
+              day -> day.oven(larger)));
+    }
+  }
+
+  private Trial everywhere(
+      Trial from, Adjustment change, double cost, UnaryOperator<BakeDay.Builder> by) {
+    List<BakeDay> days =
+        from.days().stream().map(day -> by.apply(day.toBuilder()).build()).toList();
+    return new Trial(days, from.hands(), with(from, change), from.cost() + cost);
+  }
+
+  private Trial forDough(
+      Trial from, Adjustment change, double cost, UnaryOperator<BakeDay.Builder> by) {
+    List<BakeDay> days = new ArrayList<>(from.days());
+    days.set(dough, by.apply(days.get(dough).toBuilder()).build());
+    return new Trial(days, from.hands(), with(from, change), from.cost() + cost);
+  }
+
+  private static List<Adjustment> with(Trial from, Adjustment change) {
+    List<Adjustment> all = new ArrayList<>(from.changes());
+    all.add(change);
+    return all;
+  }
+}

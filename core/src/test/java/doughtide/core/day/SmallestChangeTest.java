@@ -1,0 +1,75 @@
+package doughtide.core.day;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** Days without a plan, each with the change that is known to make one. */
+class SmallestChangeTest {
+  private static DayAnswer.Obstacle obstacle(int hands, BakeDay... doughs) {
+    DayAnswer answer = DayPlanner.plan(List.of(doughs), hands, SearchControl.none());
+    assertThat(answer.days()).isEmpty();
+    return answer.obstacle().orElseThrow();
+  }
+
+  private static boolean isPossible(int hands, BakeDay... doughs) {
+    return !DayPlanner.plan(List.of(doughs), hands, SearchControl.none()).days().isEmpty();
+  }
+
+  private static BakeDay longer(BakeDay day, double hours) {
+    List<BenchInterval> longer =
+        day.bench().intervals().stream()
+            .map(at -> new BenchInterval(at.fromHour(), at.toHour() + hours))
+            .toList();
+    return day.toBuilder().bench(new BenchHours(longer)).build();
+  }
+
+  /** The value depends on the model of the dough; that it is the least that helps does not. */
+  @Test
+  void whoIsHardlyEverAtTheBenchMustStayLongerEveryTimeByTheLeastThatHelps() {
+    BakeDay day = Weeks.hardlyEver().build();
+    DayAnswer.Obstacle obstacle = obstacle(1, day);
+
+    assertThat(obstacle.reason()).isEqualTo(DayAnswer.Reason.BENCH);
+    DayAnswer.Remedy remedy = obstacle.remedy().orElseThrow();
+    assertThat(remedy.adjustments()).hasSize(1);
+    Adjustment change = remedy.adjustments().get(0);
+    assertThat(change.kind()).isEqualTo(Adjustment.Kind.EVERY_TIME_LONGER);
+    assertThat(change.atHour()).isEqualTo(-40.5);
+    assertThat(change.dough()).isEqualTo(Adjustment.EVERY_DOUGH);
+    BakeDay longer = longer(day, change.value());
+    assertThat(remedy.day().plans().get(0).day().bench()).isEqualTo(longer.bench());
+    assertThat(isPossible(1, longer)).isTrue();
+    double less = change.value() > 2 ? 2 : change.value() - 0.5;
+    assertThat(isPossible(1, longer(day, less))).isFalse();
+  }
+
+  @Test
+  void whereNoSingleChangeHelpsTwoAreSaid() {
+    DayAnswer.Remedy remedy = obstacle(1, Weeks.neverInTheHeat().build()).remedy().orElseThrow();
+
+    assertThat(remedy.adjustments())
+        .extracting(Adjustment::kind)
+        .containsExactly(Adjustment.Kind.EVERY_TIME_LONGER, Adjustment.Kind.REFRIGERATOR);
+    assertThat(remedy.adjustments().get(0).value()).isBetween(0.5, 3.0);
+    assertThat(remedy.adjustments().get(1).value()).isEqualTo(4);
+    assertThat(remedy.day().plans().get(0).goodShare()).isGreaterThanOrEqualTo(0.5);
+  }
+
+  /** Twenty batches of fifty minutes are more than the hours at the bench. */
+  @Test
+  void fortyLoavesByTwosNeedALargerOven() {
+    BakeDay[] doughs =
+        Weeks.stall().stream()
+            .map(dough -> dough.toBuilder().oven(Oven.usual()).build())
+            .toArray(BakeDay[]::new);
+    DayAnswer.Obstacle obstacle = obstacle(2, doughs);
+
+    assertThat(obstacle.reason()).isEqualTo(DayAnswer.Reason.OTHER_DOUGHS);
+    DayAnswer.Remedy remedy = obstacle.remedy().orElseThrow();
+    assertThat(remedy.adjustments())
+        .contains(new Adjustment(Adjustment.Kind.OVEN_CAPACITY, 4, 0, Adjustment.EVERY_DOUGH));
+    assertThat(remedy.day().plans()).hasSize(5);
+  }
+}

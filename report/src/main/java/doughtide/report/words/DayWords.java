@@ -1,0 +1,130 @@
+package doughtide.report.words;
+
+import doughtide.core.day.Adjustment;
+import doughtide.core.day.BakeStep;
+import doughtide.core.day.DayAnswer;
+import doughtide.core.day.LeaveOption;
+import doughtide.core.day.ProofKind;
+import doughtide.core.day.StepMargin;
+import java.util.List;
+import java.util.Locale;
+import java.util.Map;
+import java.util.function.DoubleFunction;
+import java.util.stream.Collectors;
+
+/** What a day's plan says, in the words of a language. Immutable. */
+public final class DayWords {
+  private final Words words;
+
+  /**
+   * @param words the language
+   */
+  public DayWords(Words words) {
+    this.words = words;
+  }
+
+  /** What is done, with its number where there are several such steps. */
+  public String step(BakeStep step) {
+    return step.number() == 0 ? step(step.kind()) : step(step.kind()) + " " + step.number();
+  }
+
+  /** What is done. */
+  public String step(BakeStep.Kind kind) {
+    return say("dayStep", kind);
+  }
+
+  /** Where loaves wait for the oven. */
+  public String proof(ProofKind kind) {
+    return say("dayProof", kind);
+  }
+
+  /** What ends a margin. */
+  public String limit(StepMargin.Limit limit) {
+    return say("dayLimit", limit);
+  }
+
+  /** A way out when the baker must leave. */
+  public String leave(LeaveOption.Kind kind) {
+    return say("leave", kind);
+  }
+
+  /** What would give the tightest step of a day more room. */
+  public String loosening(Adjustment change) {
+    return switch (change.kind()) {
+      case MIX ->
+          words.say(
+              change.value() < 0 ? "loosen.mixEarlier" : "loosen.mixLater",
+              Map.of("hours", words.hours(Math.abs(change.value()))));
+      case STARTER_SHARE, DOUGH_TEMPERATURE ->
+          words.say("loosen." + key(change.kind()), of(change));
+      default -> say("loosen", change.kind());
+    };
+  }
+
+  /** Why a day has no plan. */
+  public String reason(DayAnswer.Reason reason) {
+    return say("obstacle", reason);
+  }
+
+  /**
+   * What makes a day possible, or that nothing was found.
+   *
+   * @param answer a day without plan, of one dough or several
+   * @param clock the clock time of an hour on the axis
+   */
+  public String remedy(DayAnswer answer, boolean oneDough, DoubleFunction<String> clock) {
+    DayAnswer.Obstacle obstacle = answer.obstacle().orElseThrow();
+    if (obstacle.remedy().isPresent()) {
+      List<Adjustment> changes = obstacle.remedy().get().adjustments();
+      String all =
+          changes.stream()
+              .map(change -> change(change, clock))
+              .collect(Collectors.joining(" " + words.say("remedy.and") + " "));
+      return words.say("remedy.with", Map.of("changes", all));
+    }
+    if (!answer.complete()) {
+      return words.say("remedy.notInTime");
+    }
+    return words.say(oneDough ? "remedy.none" : "remedy.noneOfMany");
+  }
+
+  private String change(Adjustment change, DoubleFunction<String> clock) {
+    String clockTime = clock.apply(change.atHour());
+    return switch (change.kind()) {
+      case READY ->
+          words.say(
+              change.value() > 0 ? "change.readyLater" : "change.readyEarlier",
+              Map.of("hours", words.hours(Math.abs(change.value())), "clock", clockTime));
+      case BENCH_EARLIER, BENCH_LONGER, EVERY_TIME_LONGER ->
+          words.say(
+              "change." + key(change.kind()),
+              Map.of("hours", words.hours(change.value()), "clock", clockTime));
+      default -> words.say("change." + key(change.kind()), of(change));
+    };
+  }
+
+  private Map<String, String> of(Adjustment change) {
+    double value = change.value();
+    return Map.of(
+        "percent",
+        words.percent(value, value == Math.rint(value) ? 0 : 1),
+        "temperature",
+        words.number(value, value == Math.rint(value) ? 0 : 1) + " °C",
+        "number",
+        words.number(value, 0));
+  }
+
+  private String say(String group, Enum<?> constant) {
+    return words.say(group + "." + key(constant));
+  }
+
+  /** {@code BULK_INTO_COLD} as {@code bulkIntoCold}. */
+  private static String key(Enum<?> constant) {
+    StringBuilder key = new StringBuilder();
+    for (String part : constant.name().toLowerCase(Locale.ROOT).split("_", -1)) {
+      key.append(
+          key.isEmpty() ? part : part.substring(0, 1).toUpperCase(Locale.ROOT) + part.substring(1));
+    }
+    return key.toString();
+  }
+}
