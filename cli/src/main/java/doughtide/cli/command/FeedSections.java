@@ -143,7 +143,8 @@ public final class FeedSections {
   private static void forecast(Section.Builder to, RefreshmentPlan.Step step, String labelled) {
     FeedingForecast forecast = step.forecast();
     boolean page = !labelled.isEmpty();
-    to.window("ripe", page ? "Ripe from" : "", forecast.ripe().plus(step.fromHours()))
+    to.window("doubled", page ? "Doubled" : "", forecast.doubled().plus(step.fromHours()))
+        .window("ripe", page ? "Ripe from" : "", forecast.ripe().plus(step.fromHours()))
         .window(
             "beginsToFall", page ? "Begins to fall" : "", forecast.falling().plus(step.fromHours()))
         .window("fallen", page ? "Fallen by 5 %" : "", forecast.fallen().plus(step.fromHours()));
@@ -330,6 +331,7 @@ public final class FeedSections {
     Listing.Builder all = new Listing.Builder("events", "", timeline);
     for (int i = 0; i < plan.steps().size(); i++) {
       RefreshmentPlan.Step step = plan.steps().get(i);
+      event(all.row(), i, "doubled", step, step.forecast().doubled());
       event(all.row(), i, "ripe", step, step.forecast().ripe());
       event(all.row(), i, "begins to fall", step, step.forecast().falling());
       event(all.row(), i, "fallen", step, step.forecast().fallen());

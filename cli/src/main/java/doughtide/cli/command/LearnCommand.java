@@ -16,6 +16,8 @@ import doughtide.cli.session.Session;
 import doughtide.core.learning.Bake;
 import doughtide.core.learning.Learned;
 import doughtide.core.learning.Learner;
+import doughtide.core.learning.LearningPrior;
+import doughtide.core.learning.StarterRoutine;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Rise;
 import java.io.IOException;
@@ -31,6 +33,7 @@ import java.util.stream.Stream;
 public final class LearnCommand implements Command {
 
   private static final String SAVE = "save";
+  private static final String ROUTINE = "starter-routine";
   private static final int MOST_FILES = 1000;
   private static final Rise HALF = Rise.ofPercent(50);
 
@@ -41,6 +44,13 @@ public final class LearnCommand implements Command {
         .options(
             OptionSpec.value(
                 SAVE, "FILE", "starter.json", "Keeps what was learned, for rise --starter-file."),
+            OptionSpec.value(
+                    ROUTINE,
+                    "WORD",
+                    "kept",
+                    "How the starter lives: kept (fed on schedule, used at its peak) or irregular;"
+                        + " the more regular, the more your readings tell.")
+                .withDefault("unknown"),
             OutputOptions.formatWithoutCsv(),
             OutputOptions.overwrite(),
             ReadingsFile.skipOption())
@@ -67,7 +77,9 @@ public final class LearnCommand implements Command {
       files.add(ReadingsFile.read("FOLDER", name, ReadingsFile.badLines(arguments), session));
     }
     List<Bake> bakes = files.stream().map(ReadingsFile::bake).toList();
-    Learned learned = Learner.standard().learn(bakes);
+    StarterRoutine routine =
+        arguments.text(ROUTINE).map(StarterRoutine::named).orElse(StarterRoutine.UNKNOWN);
+    Learned learned = Learner.standard().with(LearningPrior.of(routine)).learn(bakes);
     Bake last = bakes.get(bakes.size() - 1);
     Learned.Narrowing windows = learned.narrowing(last.formula(), last.temperature(), HALF);
     if (save.isPresent()) {

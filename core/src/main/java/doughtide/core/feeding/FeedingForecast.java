@@ -5,6 +5,7 @@ import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.forecast.Warning;
 import doughtide.core.quantity.Checks;
+import doughtide.core.quantity.Rise;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -40,6 +41,11 @@ public final class FeedingForecast {
   /** What the user should know. */
   public List<Warning> warnings() {
     return rise.warnings();
+  }
+
+  /** When it has doubled, long before it is ripe; never for starters that rise less. */
+  public TimeWindow doubled() {
+    return rise.hoursToRise(Rise.ofPercent(100));
   }
 
   /** From when it is ripe: within 5 % of its greatest height. */

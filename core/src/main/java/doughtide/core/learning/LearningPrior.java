@@ -13,9 +13,8 @@ import doughtide.core.quantity.InputException;
  * <p>The standard prior splits {@link Belief#standard()} so that the squares of both levels add up
  * to its own. How much of it is one baker's from bake to bake depends on the {@link
  * StarterRoutine}; the deviations are starting values, set so that the hours to 50 % scatter as
- * stated there. The rate belongs to culture and flour and does not change from bake to bake.
- * Temperature 0.5 °C: where the probe sits, this time. Jar 1.5 %: 1 mm on a starting height of 65
- * mm; 3 % between bakers.
+ * stated there. The rate belongs to culture and flour and changes little. Temperature 0.5 °C: where
+ * the probe sits, this time. Jar 1.5 %: 1 mm on a starting height of 65 mm; 3 % between bakers.
  */
 public final class LearningPrior {
   static final int SIZE = Belief.SIZE + 1;

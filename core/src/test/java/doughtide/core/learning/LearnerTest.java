@@ -19,6 +19,9 @@ import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
 class LearnerTest {
+  private static final List<LearnedParameter.Kind> HEAVY_TAILED =
+      List.of(LearnedParameter.Kind.VIGOUR, LearnedParameter.Kind.RATE);
+
   private static final DoughFormula FORMULA = DoughFormula.builder().build();
   private static final DoughTemperature WARM = DoughTemperature.steady(Temperature.ofCelsius(25));
 
@@ -144,7 +147,7 @@ class LearnerTest {
   void theDigestSeesEveryReading() {
     List<Bake> bakes = SimulatedBaker.given(baker(5).bakes(2, 8));
     String digest = Learner.standard().learn(bakes).dataDigest();
-    List<Bake> shorter = List.of(bakes.get(0), bakes.get(1).until(3));
+    List<Bake> shorter = List.of(bakes.get(0), bakes.get(1).until(1));
     assertThat(digest).matches("[0-9a-f]{64}");
     assertThat(Learner.standard().learn(shorter).dataDigest()).isNotEqualTo(digest);
   }
@@ -170,11 +173,14 @@ class LearnerTest {
     return new Bake(bake.name(), bake.formula(), bake.temperature(), readings);
   }
 
-  /** A dough warmer than noted is looked at in a cool room: near the optimum it rises no faster. */
+  /**
+   * Only of a baker who keeps a routine: another's bakes differ as much as some degrees make. A
+   * dough warmer than noted is looked at in a cool room: near the optimum it rises no faster.
+   */
   @ParameterizedTest
   @CsvSource({
-    "TEMPERATURE_OFF, 2, -4, 0, 0, 25",
-    "TEMPERATURE_OFF, 2, 4, 0, 0, 20",
+    "TEMPERATURE_OFF, 2, -7, 0, 0, 25",
+    "TEMPERATURE_OFF, 2, 7, 0, 0, 18",
     "STARTER_PAST_RIPE, 0, -1.4, 1, 1.2, 25",
     "START_HEIGHT_WRONG, 7, 0.30, 0, 0, 25",
     "START_HEIGHT_WRONG, 7, -0.30, 0, 0, 25",
@@ -186,15 +192,17 @@ class LearnerTest {
       int second,
       double secondShift,
       double celsius) {
+    LearningPrior kept = LearningPrior.of(StarterRoutine.KEPT);
     int named = 0;
     for (int seed = 0; seed < 3; seed++) {
-      SimulatedBaker simulated = baker(400 + seed);
+      SimulatedBaker simulated = new SimulatedBaker(400 + seed, SimulatedBaker.Setting.PLAIN, kept);
       List<SimulatedBaker.TrueBake> bakes = new ArrayList<>(simulated.bakes(6, 12));
       double[] x = simulated.mean();
       x[coordinate] += shift;
       x[second] += secondShift;
       bakes.add(simulated.bake("odd", 12, x, celsius));
-      List<Outlier> outliers = Learner.standard().learn(SimulatedBaker.given(bakes)).outliers();
+      List<Outlier> outliers =
+          Learner.standard().with(kept).learn(SimulatedBaker.given(bakes)).outliers();
       named += outliers.stream().anyMatch(m -> m.bake().equals("odd") && names(m, reason)) ? 1 : 0;
     }
     assertThat(named).as("of 3 odd bakes named with the right reason").isGreaterThanOrEqualTo(2);
@@ -242,9 +250,11 @@ class LearnerTest {
     for (LearnedParameter each : learned.parameters()) {
       assertThat(each.after().low()).as(each.kind().name()).isLessThan(each.after().middle());
       assertThat(each.after().middle()).isLessThan(each.after().high());
-      assertThat(each.after().high() - each.after().low())
-          .as(each.kind().name())
-          .isLessThan(1.6 * (each.before().high() - each.before().low()));
+      if (!HEAVY_TAILED.contains(each.kind())) { // there a baker far out is less well known
+        assertThat(each.after().high() - each.after().low())
+            .as(each.kind().name())
+            .isLessThan(1.6 * (each.before().high() - each.before().low()));
+      }
       assertThat(Math.signum(each.change()))
           .as(each.kind().name())
           .isEqualTo(Math.signum(moreThanUsual(each)));

@@ -30,6 +30,21 @@ class LearningInputTest {
   }
 
   @Test
+  void aRoutineSplitsTheSamePriorOtherwise() {
+    for (StarterRoutine routine : StarterRoutine.values()) {
+      assertThat(StarterRoutine.named(" " + routine.key())).isEqualTo(routine);
+      for (Unknown unknown : Unknown.values()) {
+        if (unknown.isNormal()) {
+          assertThat(LearningPrior.of(routine).nextBake().standardDeviation(unknown))
+              .isCloseTo(unknown.deviation(), within(1e-12));
+        }
+      }
+    }
+    assertThatThrownBy(() -> StarterRoutine.named("lazy"))
+        .hasMessage("starter routine 'lazy' is not known: use one of kept, irregular, unknown");
+  }
+
+  @Test
   void temperatureComesFromTheReadings() {
     List<Reading> readings =
         List.of(

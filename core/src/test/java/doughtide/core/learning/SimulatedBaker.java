@@ -52,7 +52,12 @@ final class SimulatedBaker {
   private final String curves;
 
   SimulatedBaker(long seed, Setting setting) {
+    this(seed, setting, LearningPrior.standard());
+  }
+
+  SimulatedBaker(long seed, Setting setting, LearningPrior prior) {
     this.random = new Well19937c(seed);
+    this.prior = prior;
     this.setting = setting;
     this.prior = LearningPrior.of(setting.routine());
     for (int i = 0; i < mean.length; i++) {

@@ -77,6 +77,28 @@ class RoomCoolingTest {
         .isBetween(dough, 1.2 * dough);
   }
 
+  /**
+   * In a steady fall the wall's temperature is a straight line from the dough to its outer face:
+   * its mean stands at (R/2 + 1/h) / (R + 1/h) of the dough's excess over the air.
+   */
+  @Test
+  void theWallFollowsByItsMeanTemperature() {
+    Vessel crock = Vessel.bowl(Material.OAK);
+    DoughHeat heat =
+        DoughHeat.of(DoughProperties.of(FORMULA), Temperature.ofCelsius(25), Share.ofPercent(30));
+    PieceGeometry piece = crock.shape().geometry(Mass.ofKilograms(1), heat.densityKgPerM3());
+    double inside = crock.wall().resistanceM2KPerW();
+    double outside = 1 / Air.STILL_ROOM.sideWPerM2K();
+    double full = (piece.sideM2() + piece.bottomM2()) * crock.wall().heatCapacityJPerM2K();
+    double follows =
+        cooling(1, crock, Air.STILL_ROOM).heatCapacityPerKgFlourJPerK() / FORMULA.doughPerFlour()
+            - heat.heatCapacityJPerKgK();
+
+    assertThat(follows / full)
+        .isCloseTo((inside / 2 + outside) / (inside + outside), within(1e-6))
+        .isLessThan(0.9);
+  }
+
   @Test
   void fermentationWarmsAndTheRoomPulls() {
     RoomCooling cooling = new RoomCooling(4, 5000);

@@ -7,6 +7,7 @@ import doughtide.core.dough.FlourClass;
 import doughtide.core.dough.Starter;
 import doughtide.core.dough.StarterCondition;
 import doughtide.core.dough.StarterShare;
+import doughtide.core.forecast.Distribution;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.forecast.TimeWindow;
@@ -61,6 +62,7 @@ final class Measurements {
       case "hoursToRise" -> Measured.of(hoursToRise(c, c.number("celsius")));
       case "hoursToTarget" -> Measured.of(hoursToTarget(c));
       case "hoursToRipe" -> Measured.of(forecastOfFeed(feed(c, c.text("parts")), c).hoursToRipe());
+      case "heightTimes" -> heightTimes(c);
       default -> Measured.of(value(c));
     };
   }
@@ -98,6 +100,8 @@ final class Measurements {
           likelyRipe(c, feed(c, c.text("parts"))) / likelyRipe(c, feed(c, c.text("againstParts")));
       case "ripeRatioOfCondition" -> ripeRatioOfCondition(c);
       case "ripeRatioOfSalt" -> ripeRatioOfSalt(c);
+      case "peakOverDoubled" -> peakOverDoubled(c);
+      case "likelySpecificVolume" -> likelySpecificVolume(c);
       case "ph" -> run(c, 24).phAt(c.number("at"));
       case "phAtRipe" -> phAtRipe(c);
       case "phOfAcid" -> AcidBuffer.of(FlourClass.WHITE.flour()).phAt(c.number("acid") / 1000);
@@ -418,6 +422,42 @@ final class Measurements {
     DoughFormula plain = feed(c, c.text("parts"));
     DoughFormula salted = plain.toBuilder().salt(Share.ofPercent(c.number("salt"))).build();
     return likelyRipe(c, salted) / likelyRipe(c, plain);
+  }
+
+  private static RiseForecast whiteOrBrown(Check c) {
+    Flour flour = FlourClass.named(c.text("fed").replace('_', ' ')).flour();
+    String[] p = c.text("parts").split(":");
+    DoughFormula feed =
+        DoughFormula.feed(
+            new Starter(Share.ofPercent(100), flour, StarterCondition.RIPE),
+            Double.parseDouble(p[0]),
+            Double.parseDouble(p[1]),
+            Double.parseDouble(p[2]),
+            flour);
+    return RiseForecaster.standard().forecast(feed, temperature(c), 48);
+  }
+
+  private static Measured heightTimes(Check c) {
+    Distribution percent = whiteOrBrown(c).greatestPercent();
+    double[] times = new double[3];
+    for (int i = 0; i < 3; i++) {
+      times[i] = 1 + percent.quantile(0.1 + 0.4 * i).orElseThrow() / 100;
+    }
+    return new Measured(times[0], times[1], times[2]);
+  }
+
+  private static double peakOverDoubled(Check c) {
+    RiseForecast forecast = whiteOrBrown(c);
+    return forecast.beginsToFall().window().likely().orElseThrow()
+        / forecast.hoursToRise(Rise.ofPercent(100)).likely().orElseThrow();
+  }
+
+  private static double likelySpecificVolume(Check c) {
+    Distribution percent =
+        RiseForecaster.standard().forecast(formula(c), temperature(c), 60).greatestPercent();
+    double gasFree = 1000 / DoughProperties.of(formula(c)).densityKgPerM3(c.number("celsius"));
+    double start = gasFree / (1 - Unknowns.USUAL_STARTING_AIR); // the seed's gas left out
+    return start * (1 + percent.quantile(0.5).orElseThrow() / 100);
   }
 
   private static double phAtRipe(Check c) {

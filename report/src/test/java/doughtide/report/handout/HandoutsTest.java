@@ -46,7 +46,8 @@ class HandoutsTest {
     ComparisonPage page = ComputedPages.comparison(WORDS, 20, 26);
     TimeSpan cool = page.cases().get(0).mark().orElseThrow();
     TimeSpan warm = page.cases().get(1).mark().orElseThrow();
-    assertThat(warm.lateHours()).isLessThan(cool.earlyHours());
+    assertThat(warm.lateHours()).isLessThan(cool.lateHours());
+    assertThat(warm.earlyHours()).isLessThan(cool.earlyHours());
     assertThat(page.idea())
         .contains(WORDS.hoursSpan(cool), WORDS.hoursSpan(warm))
         .containsPattern("\\d\\.\\d–\\d\\.\\d times");
