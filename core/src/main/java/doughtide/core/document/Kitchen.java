@@ -9,6 +9,7 @@ import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Share;
 import doughtide.core.quantity.Temperature;
+import java.io.Serializable;
 import java.time.ZoneId;
 import java.util.Collections;
 import java.util.Iterator;
@@ -32,7 +33,7 @@ import java.util.function.BiFunction;
  *
  * @param values by key, in the order in which they are written
  */
-public record Kitchen(Map<String, String> values) {
+public record Kitchen(Map<String, String> values) implements Serializable {
 
   private static final int LONGEST_TEXT = 200;
   private static final int MOST_LOAVES = 1000;

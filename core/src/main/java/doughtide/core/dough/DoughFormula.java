@@ -5,7 +5,8 @@ import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Share;
-import java.io.Serializable;
+import doughtide.core.quantity.Value;
+import java.util.List;
 
 /**
  * A dough, or a starter that has just been fed: the same system. Immutable; built with {@link
@@ -19,7 +20,7 @@ import java.io.Serializable;
  *     .build();
  * }</pre>
  */
-public final class DoughFormula implements Serializable {
+public final class DoughFormula extends Value {
   private static final long serialVersionUID = 1;
 
   private final Flour flour;
@@ -158,7 +159,12 @@ public final class DoughFormula implements Serializable {
     return forFlour(Mass.ofGrams(dough.grams() / doughPerFlour()));
   }
 
-  /** In a line, for logs: flour, hydration, starter and salt in baker's per cent. */
+  @Override
+  protected List<?> parts() {
+    return List.of(flour, starter, prefermentedFlour, hydration, salt, altitude);
+  }
+
+  /** In a line, for logs: flour, hydration, starter and salt in baker's per cent, and height. */
   @Override
   public String toString() {
     return flour.name()
@@ -168,9 +174,15 @@ public final class DoughFormula implements Serializable {
         + Checks.plain(100 * prefermentedFlour)
         + " % (starter hydration "
         + Checks.plain(starter.hydration().percent())
-        + " %), salt "
+        + " %, "
+        + starter.flour().name()
+        + ", "
+        + starter.condition()
+        + "), salt "
         + Checks.plain(salt.percent())
-        + " %";
+        + " %, "
+        + Checks.plain(altitude.metres())
+        + " m";
   }
 
   /** Builds a formula; every call returns the builder. */

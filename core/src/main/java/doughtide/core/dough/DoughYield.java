@@ -3,6 +3,7 @@ package doughtide.core.dough;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Share;
+import java.io.Serializable;
 
 /**
  * Dough yield (Teigausbeute): parts of flour and water on 100 parts of flour, 100 + hydration in
@@ -10,7 +11,7 @@ import doughtide.core.quantity.Share;
  *
  * @param value 100…600
  */
-public record DoughYield(double value) {
+public record DoughYield(double value) implements Serializable {
   /**
    * @throws InputException outside 100…600 or not a number
    */

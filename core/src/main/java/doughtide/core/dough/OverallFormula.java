@@ -4,6 +4,7 @@ import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Share;
+import java.io.Serializable;
 import java.util.List;
 
 /**
@@ -23,7 +24,7 @@ import java.util.List;
  *
  * @param stages in the order they are made; the last one is the final dough
  */
-public record OverallFormula(List<Stage> stages) {
+public record OverallFormula(List<Stage> stages) implements Serializable {
 
   /** What an ingredient counts as. */
   public enum Kind {
@@ -45,7 +46,7 @@ public record OverallFormula(List<Stage> stages) {
    * @param kind what it counts as
    * @param amount how much
    */
-  public record Item(Kind kind, Mass amount) {
+  public record Item(Kind kind, Mass amount) implements Serializable {
     /**
      * @param grams more than 0
      */
@@ -88,7 +89,7 @@ public record OverallFormula(List<Stage> stages) {
    * @param name as printed, for example {@code "starter"}
    * @param items what is weighed for this stage
    */
-  public record Stage(String name, List<Item> items) {
+  public record Stage(String name, List<Item> items) implements Serializable {
     /**
      * @throws InputException if the name is blank
      */

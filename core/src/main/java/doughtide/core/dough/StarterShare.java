@@ -3,7 +3,8 @@ package doughtide.core.dough;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Share;
-import java.io.Serializable;
+import doughtide.core.quantity.Value;
+import java.util.List;
 
 /**
  * How much starter a dough gets. Two conventions live side by side in the trade and differ by a
@@ -11,15 +12,21 @@ import java.io.Serializable;
  * added</em>, and <em>prefermented flour</em> (flour in the starter over all flour). 20 % starter
  * at 100 % hydration is 9.1 % prefermented flour.
  */
-public final class StarterShare implements Serializable {
+public final class StarterShare extends Value {
   private static final long serialVersionUID = 1;
 
   private static final double LOWEST = 0.001;
   private static final double HIGHEST = 0.6;
 
   private enum Convention {
-    OF_ADDED_FLOUR,
-    PREFERMENTED
+    OF_ADDED_FLOUR(" % starter on the flour added"),
+    PREFERMENTED(" % prefermented flour");
+
+    private final String words;
+
+    Convention(String words) {
+      this.words = words;
+    }
   }
 
   private final Convention convention;
@@ -74,5 +81,15 @@ public final class StarterShare implements Serializable {
   public double starterOfAddedFlour(Share starterHydration) {
     double p = prefermentedFlour(starterHydration);
     return p * (1 + starterHydration.fraction()) / (1 - p);
+  }
+
+  @Override
+  protected List<?> parts() {
+    return List.of(convention, share);
+  }
+
+  @Override
+  public String toString() {
+    return Checks.plain(share.percent()) + convention.words;
   }
 }

@@ -1,5 +1,7 @@
 package doughtide.core.feeding;
 
+import java.io.Serializable;
+
 /**
  * What to weigh for a feed, grams.
  *
@@ -10,7 +12,8 @@ package doughtide.core.feeding;
  * @param keepGrams what to keep back of the ripe starter for the next feed
  */
 public record FeedAmounts(
-    double starterGrams, double flourGrams, double waterGrams, double saltGrams, double keepGrams) {
+    double starterGrams, double flourGrams, double waterGrams, double saltGrams, double keepGrams)
+    implements Serializable {
   /** The whole jar after feeding, grams. */
   public double totalGrams() {
     return starterGrams + flourGrams + waterGrams + saltGrams;

@@ -1,5 +1,7 @@
 package doughtide.core.feeding;
 
+import java.io.Serializable;
+
 /**
  * A feeding that makes the starter ripe for mixing; hours on the plan's axis.
  *
@@ -10,7 +12,8 @@ package doughtide.core.feeding;
  * @param fallingHours likely hours from feeding until it begins to fall
  */
 public record FeedChoice(
-    double feedHour, double mixHour, FeedRatio ratio, double ripeHours, double fallingHours) {
+    double feedHour, double mixHour, FeedRatio ratio, double ripeHours, double fallingHours)
+    implements Serializable {
   /** Age of the starter at mixing, hours. */
   public double ageHours() {
     return mixHour - feedHour;

@@ -1,5 +1,7 @@
 package doughtide.core.feeding;
 
+import java.io.Serializable;
+
 /**
  * Greatest height of a starter, as a multiple of its height right after feeding.
  *
@@ -7,4 +9,4 @@ package doughtide.core.feeding;
  * @param likely half stay below
  * @param high one in ten rises higher
  */
-public record Heights(double low, double likely, double high) {}
+public record Heights(double low, double likely, double high) implements Serializable {}

@@ -5,6 +5,7 @@ import doughtide.core.dough.Flour;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Share;
+import java.io.Serializable;
 
 /**
  * What is expected of a flour's limit before any bowl was mixed. It is a prior, weak on purpose: a
@@ -13,7 +14,7 @@ import doughtide.core.quantity.Share;
  * @param limitPercent expected limit, 40…130 %
  * @param sdPoints standard deviation, 0.5…30 points
  */
-public record AbsorptionPrior(double limitPercent, double sdPoints) {
+public record AbsorptionPrior(double limitPercent, double sdPoints) implements Serializable {
   /**
    * Limit of a soft white flour of 9 % protein, 66 %: its comfortable range then begins near 56 %,
    * inside the 50–60 % that the American Institute of Baking gives as the absorption of soft wheat

@@ -4,6 +4,7 @@ import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Share;
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -21,7 +22,7 @@ import java.util.List;
  * @param scale the scale the amounts are rounded to
  * @param restMinutes from mixing a bowl to judging it, 5…240 min
  */
-public record BowlPlan(List<Bowl> bowls, Scale scale, double restMinutes) {
+public record BowlPlan(List<Bowl> bowls, Scale scale, double restMinutes) implements Serializable {
   /** The most bowls one plan may have: more cannot be judged after the same rest. */
   public static final int MOST_BOWLS = 24;
 
@@ -38,7 +39,8 @@ public record BowlPlan(List<Bowl> bowls, Scale scale, double restMinutes) {
    * @param flourGrams flour, rounded to the scale
    * @param waterGrams water, rounded to the scale
    */
-  public record Bowl(int number, double wantedPercent, double flourGrams, double waterGrams) {
+  public record Bowl(int number, double wantedPercent, double flourGrams, double waterGrams)
+      implements Serializable {
     /** Hydration after both amounts were rounded to the scale, per cent. */
     public double truePercent() {
       return 100 * waterGrams / flourGrams;

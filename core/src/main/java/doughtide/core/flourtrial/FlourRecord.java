@@ -5,7 +5,9 @@ import doughtide.core.dough.Flour;
 import doughtide.core.dough.FlourClass;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.SentRecord;
 import doughtide.core.quantity.Share;
+import java.io.Serializable;
 import java.time.LocalDate;
 import java.util.ArrayList;
 import java.util.List;
@@ -42,7 +44,8 @@ public record FlourRecord(
     OptionalDouble moisturePercent,
     OptionalDouble ashPercent,
     List<GradedBowl> bowls,
-    OptionalDouble hydrationPercent) {
+    OptionalDouble hydrationPercent)
+    implements Serializable {
   private static final int LONGEST_NAME = 100;
 
   /**
@@ -241,5 +244,9 @@ public record FlourRecord(
         ashPercent,
         bowls,
         OptionalDouble.of(percent));
+  }
+
+  private Object writeReplace() {
+    return SentRecord.of(this);
   }
 }

@@ -2,6 +2,7 @@ package doughtide.core.flourtrial;
 
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
+import java.io.Serializable;
 
 /**
  * One grade given by one person to one bowl.
@@ -11,7 +12,8 @@ import doughtide.core.quantity.InputException;
  * @param hydrationPercent water over flour in the bowl, 30…150 %
  * @param grade what was found
  */
-public record GradedBowl(String trial, String person, double hydrationPercent, Grade grade) {
+public record GradedBowl(String trial, String person, double hydrationPercent, Grade grade)
+    implements Serializable {
   private static final int LONGEST = 100;
 
   /**

@@ -2,6 +2,7 @@ package doughtide.core.flourtrial;
 
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
+import java.io.Serializable;
 
 /**
  * A hydration with its 80 % interval, per cent of flour.
@@ -10,7 +11,8 @@ import doughtide.core.quantity.InputException;
  * @param likelyPercent the most probable value
  * @param highPercent one time in ten the true value lies above
  */
-public record HydrationEstimate(double lowPercent, double likelyPercent, double highPercent) {
+public record HydrationEstimate(double lowPercent, double likelyPercent, double highPercent)
+    implements Serializable {
   /**
    * @throws InputException if a value is not finite or they are not in order
    */

@@ -2,6 +2,7 @@ package doughtide.core.flourtrial;
 
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
+import java.io.Serializable;
 
 /**
  * A range of hydration, per cent of flour.
@@ -9,7 +10,7 @@ import doughtide.core.quantity.InputException;
  * @param fromPercent 0…500
  * @param toPercent not below {@code fromPercent}, at most 500
  */
-public record HydrationRange(double fromPercent, double toPercent) {
+public record HydrationRange(double fromPercent, double toPercent) implements Serializable {
   /**
    * @throws InputException if a value is out of range or they are not in order
    */

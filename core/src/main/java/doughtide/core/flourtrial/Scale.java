@@ -2,13 +2,14 @@ package doughtide.core.flourtrial;
 
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
+import java.io.Serializable;
 
 /**
  * A kitchen scale, by the smallest step it shows.
  *
  * @param resolutionGrams 0.01…10 g
  */
-public record Scale(double resolutionGrams) {
+public record Scale(double resolutionGrams) implements Serializable {
   /** Shows whole grams. */
   public static final Scale ONE_GRAM = new Scale(1);
 

@@ -1,5 +1,6 @@
 package doughtide.core.flourtrial;
 
+import java.io.Serializable;
 import java.util.List;
 import java.util.Map;
 
@@ -13,7 +14,8 @@ import java.util.Map;
  * @param bowls the two bowls that contradict each other first, the drier one before; else empty
  */
 public record TrialNote(
-    Kind kind, Map<String, Double> numbers, String person, List<GradedBowl> bowls) {
+    Kind kind, Map<String, Double> numbers, String person, List<GradedBowl> bowls)
+    implements Serializable {
 
   /** What a note is about. */
   public enum Kind {

@@ -2,15 +2,16 @@ package doughtide.core.forecast;
 
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Value;
 import doughtide.core.rise.RiseParameters.RateCurves;
 import doughtide.core.rise.Unknowns;
-import java.io.Serializable;
 import java.util.Arrays;
 import java.util.Collections;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Set;
+import java.util.StringJoiner;
 import java.util.TreeMap;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.EigenDecomposition;
@@ -23,7 +24,7 @@ import org.apache.commons.math3.linear.RealMatrix;
  * what holds for a baker nobody knows; readings narrow it. Of rate curves that a belief does not
  * know, the standard one holds. Immutable.
  */
-public final class Belief implements Serializable {
+public final class Belief extends Value {
   private static final long serialVersionUID = 2;
 
   /** Number of unknowns with a normal distribution. */
@@ -336,5 +337,25 @@ public final class Belief implements Serializable {
 
   private static String word(Unknown unknown) {
     return unknown.name().toLowerCase(Locale.ROOT);
+  }
+
+  @Override
+  protected List<?> parts() {
+    return List.of(list(mean), Arrays.stream(covariance).map(Value::list).toList(), parts, weights);
+  }
+
+  /** In a line, for logs: mean and standard deviation of each unknown. */
+  @Override
+  public String toString() {
+    StringJoiner words = new StringJoiner(", ");
+    for (int i = 0; i < SIZE; i++) {
+      words.add(
+          Unknown.values()[i]
+              + " "
+              + Checks.plain(mean[i])
+              + " ± "
+              + Checks.plain(Math.sqrt(covariance[i][i])));
+    }
+    return words + (parts.isEmpty() ? "" : ", by " + parts.size() + " rate curves");
   }
 }

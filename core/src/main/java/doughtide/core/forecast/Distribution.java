@@ -2,8 +2,9 @@ package doughtide.core.forecast;
 
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InnerFault;
-import java.io.Serializable;
+import doughtide.core.quantity.Value;
 import java.util.Arrays;
+import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 
@@ -19,7 +20,7 @@ import java.util.stream.IntStream;
  * TimeWindow window = half.window();
  * }</pre>
  */
-public final class Distribution implements Serializable {
+public final class Distribution extends Value {
   private static final long serialVersionUID = 1;
 
   /** The distribution of something that happens in no member. */
@@ -161,6 +162,11 @@ public final class Distribution implements Serializable {
   /** The same moved by some hours. */
   public Distribution plus(double hours) {
     return new Distribution(Arrays.stream(sorted).map(each -> each + hours).toArray(), upTo);
+  }
+
+  @Override
+  protected List<?> parts() {
+    return List.of(list(sorted), list(upTo));
   }
 
   /** In a line, for logs: the window, and the share that is there at all. */

@@ -1,6 +1,7 @@
 package doughtide.core.forecast;
 
 import doughtide.core.quantity.Checks;
+import doughtide.core.quantity.Value;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -18,7 +19,9 @@ import java.util.OptionalDouble;
  * double percent = line.percentAt(4.5);
  * }</pre>
  */
-public final class LikelyLine {
+public final class LikelyLine extends Value {
+  private static final long serialVersionUID = 1;
+
   private static final double CLOSE_SHARE = 0.01; // of the height; nobody reads a jar better
   private static final int FALLS = 80;
 
@@ -100,5 +103,21 @@ public final class LikelyLine {
     int after = -found - 1;
     double part = (at - hours[after - 1]) / (hours[after] - hours[after - 1]);
     return percent[after - 1] + part * (percent[after] - percent[after - 1]);
+  }
+
+  @Override
+  protected List<?> parts() {
+    return List.of(list(hours), list(percent));
+  }
+
+  @Override
+  public String toString() {
+    return "through "
+        + hours.length
+        + " points, to "
+        + Checks.plain(percent[percent.length - 1])
+        + " % at "
+        + Checks.plain(hours[hours.length - 1])
+        + " h";
   }
 }

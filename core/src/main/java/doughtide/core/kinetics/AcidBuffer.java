@@ -2,6 +2,8 @@ package doughtide.core.kinetics;
 
 import doughtide.core.dough.Flour;
 import doughtide.core.quantity.Checks;
+import doughtide.core.quantity.Value;
+import java.util.List;
 
 /**
  * pH of a dough against the acid in it, by a charge balance: the dissociated part of the lactic and
@@ -13,7 +15,9 @@ import doughtide.core.quantity.Checks;
  * is published (Martínez-Anaya et al. 1994), by how much is a starting value. The pH of unfermented
  * dough, 6.0, is from memory. Uncertainty of a computed pH: about ±0.2.
  */
-public final class AcidBuffer {
+public final class AcidBuffer extends Value {
+  private static final long serialVersionUID = 1;
+
   /** pH of dough before any acid, from memory. */
   public static final double UNFERMENTED_PH = 6.0;
 
@@ -138,5 +142,15 @@ public final class AcidBuffer {
       cell++;
     }
     return cell;
+  }
+
+  @Override
+  protected List<?> parts() {
+    return List.of(bufferMolPerKgPh);
+  }
+
+  @Override
+  public String toString() {
+    return Checks.plain(bufferMolPerKgPh) + " mol/(kg pH)";
   }
 }

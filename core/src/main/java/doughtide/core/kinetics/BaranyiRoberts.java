@@ -1,5 +1,7 @@
 package doughtide.core.kinetics;
 
+import java.io.Serializable;
+
 /**
  * Growth with lag towards a ceiling, at a steady rate: the exact solution of Baranyi &amp; Roberts
  * (1994, Int J Food Microbiol 23:277–294), here for checking the integrator and for teaching. All
@@ -9,7 +11,8 @@ package doughtide.core.kinetics;
  * @param ratePerHour greatest specific growth rate, per hour
  * @param workToDo h0, the lag times the rate (dimensionless), more than 0
  */
-public record BaranyiRoberts(double start, double ratePerHour, double workToDo) {
+public record BaranyiRoberts(double start, double ratePerHour, double workToDo)
+    implements Serializable {
   /**
    * Population at a time.
    *

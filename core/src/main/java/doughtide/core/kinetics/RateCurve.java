@@ -49,6 +49,7 @@ public interface RateCurve extends Serializable {
       double halfInactiveCelsius,
       double lowest,
       double highest) {
+    checkData(lowest, highest);
     return new SchoolfieldCurve(
         Checks.inRange("activation energy", activationKJPerMol, 10, 300, "kJ/mol"),
         Checks.inRange("inactivation energy", inactivationKJPerMol, 50, 2000, "kJ/mol"),
@@ -72,6 +73,7 @@ public interface RateCurve extends Serializable {
     Checks.inRange("minimum temperature", minimum, -20, 20, "°C");
     Checks.inRange("optimum temperature", optimum, Math.max(15, minimum), 45, "°C");
     Checks.inRange("maximum temperature", maximum, optimum, 60, "°C");
+    checkData(lowest, highest);
     return new CardinalCurve(minimum, optimum, maximum, lowest, highest);
   }
 
@@ -90,6 +92,7 @@ public interface RateCurve extends Serializable {
     Checks.inRange("minimum temperature", minimum, -20, 20, "°C");
     Checks.inRange("maximum temperature", maximum, 25.5, 60, "°C");
     Checks.inRange("steepness", steepness, 0.01, 2, "per °C");
+    checkData(lowest, highest);
     return new SquareRootCurve(minimum, maximum, steepness, lowest, highest);
   }
 
@@ -109,6 +112,12 @@ public interface RateCurve extends Serializable {
     Checks.inRange("power", power, 0.1, 20, "");
     Checks.inRange("decay", decayPerCelsius, 0.01, 2, "per °C");
     Checks.inRange("maximum temperature", maximum, 25.5, 60, "°C");
+    checkData(lowest, highest);
     return new PowerExponentialCurve(power, decayPerCelsius, maximum, lowest, highest);
+  }
+
+  private static void checkData(double lowest, double highest) {
+    Checks.inRange("lowest temperature of the data", lowest, -60, 100, "°C");
+    Checks.inRange("highest temperature of the data", highest, lowest, 100, "°C");
   }
 }

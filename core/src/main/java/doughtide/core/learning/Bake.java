@@ -5,6 +5,7 @@ import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.DoughTemperature;
 import doughtide.core.thermal.TemperatureTrace;
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -31,7 +32,8 @@ public record Bake(
     DoughFormula formula,
     DoughTemperature temperature,
     List<Reading> readings,
-    String occasion) {
+    String occasion)
+    implements Serializable {
 
   /**
    * @throws InputException if the name is blank or the readings are not in ascending order

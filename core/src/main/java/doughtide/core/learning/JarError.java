@@ -1,6 +1,7 @@
 package doughtide.core.learning;
 
 import doughtide.core.quantity.Checks;
+import java.io.Serializable;
 
 /**
  * How a baker's sample jar misreads: ln of the height read over the true height. A dome read at its
@@ -9,7 +10,7 @@ import doughtide.core.quantity.Checks;
  * @param mean −1…1
  * @param deviation standard deviation, 0…1
  */
-public record JarError(double mean, double deviation) {
+public record JarError(double mean, double deviation) implements Serializable {
   /** Checks every range. */
   public JarError {
     Checks.inRange("misreading of the jar", mean, -1, 1, "");

@@ -6,6 +6,7 @@ import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.quantity.Rise;
 import doughtide.core.rise.DoughTemperature;
+import java.io.Serializable;
 import java.util.List;
 import java.util.OptionalDouble;
 
@@ -28,7 +29,8 @@ public record Learned(
     List<Outlier> outliers,
     int bakes,
     int readings,
-    String dataDigest) {
+    String dataDigest)
+    implements Serializable {
 
   /** Keeps the list as it is now. */
   public Learned {
@@ -64,7 +66,7 @@ public record Learned(
    * @param before without what was learned
    * @param after with it
    */
-  public record Narrowing(TimeWindow before, TimeWindow after) {
+  public record Narrowing(TimeWindow before, TimeWindow after) implements Serializable {
     /**
      * How much narrower it has become: 0.4 if it is 40 % narrower, negative if it is wider; empty
      * where one of the windows is open.

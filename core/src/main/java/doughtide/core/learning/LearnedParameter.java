@@ -1,5 +1,7 @@
 package doughtide.core.learning;
 
+import java.io.Serializable;
+
 /**
  * One thing learned, before and after, for the next bake, in units a baker can read.
  *
@@ -11,8 +13,8 @@ package doughtide.core.learning;
  * @param isUsual whether the readings say nothing: the middle moved by less than half a standard
  *     deviation
  */
-public record LearnedParameter(
-    Kind kind, Range before, Range after, double change, boolean isUsual) {
+public record LearnedParameter(Kind kind, Range before, Range after, double change, boolean isUsual)
+    implements Serializable {
 
   /** What is learned. */
   public enum Kind {
@@ -39,5 +41,5 @@ public record LearnedParameter(
    * @param middle median
    * @param high 90 % quantile
    */
-  public record Range(double low, double middle, double high) {}
+  public record Range(double low, double middle, double high) implements Serializable {}
 }

@@ -3,6 +3,7 @@ package doughtide.core.learning;
 import doughtide.core.forecast.Belief;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
+import java.io.Serializable;
 import java.util.Collections;
 import java.util.Map;
 import java.util.TreeMap;
@@ -28,7 +29,8 @@ public record LearnedStarter(
     LearningPrior prior,
     Belief posterior,
     JarError jar,
-    Map<String, Double> mixerFrictionCelsius) {
+    Map<String, Double> mixerFrictionCelsius)
+    implements Serializable {
 
   /** The form in which it is written; a reader refuses what is newer. */
   public static final String SCHEMA = "doughtide/starter/1";

@@ -4,6 +4,8 @@ import doughtide.core.forecast.Belief;
 import doughtide.core.forecast.Unknown;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Value;
+import java.util.List;
 
 /**
  * What is believed before any reading, in two levels: how bakers differ from each other, and how
@@ -16,7 +18,8 @@ import doughtide.core.quantity.InputException;
  * stated there. The rate belongs to culture and flour and changes little. Temperature 0.5 °C: where
  * the probe sits, this time. Jar 1.5 %: 1 mm on a starting height of 65 mm; 3 % between bakers.
  */
-public final class LearningPrior {
+public final class LearningPrior extends Value {
+  private static final long serialVersionUID = 1;
   static final int SIZE = Belief.SIZE + 1;
   static final int JAR = Belief.SIZE;
 
@@ -98,5 +101,20 @@ public final class LearningPrior {
   /** How the jar of a baker nobody knows misreads at the next bake. */
   public JarError nextJar() {
     return new JarError(mean[JAR], Math.hypot(bakerDeviation[JAR], bakeDeviation[JAR]));
+  }
+
+  @Override
+  protected List<?> parts() {
+    return List.of(list(mean), list(bakerDeviation), list(bakeDeviation));
+  }
+
+  @Override
+  public String toString() {
+    return "mean "
+        + list(mean)
+        + ", deviation between bakers "
+        + list(bakerDeviation)
+        + ", between bakes "
+        + list(bakeDeviation);
   }
 }

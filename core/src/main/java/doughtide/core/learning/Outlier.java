@@ -1,5 +1,6 @@
 package doughtide.core.learning;
 
+import java.io.Serializable;
 import java.util.List;
 
 /**
@@ -18,7 +19,8 @@ public record Outlier(
     OutlierReason reason,
     double amount,
     List<OutlierReason> alsoPossible,
-    double logGain) {
+    double logGain)
+    implements Serializable {
   /** Keeps the list as it is now. */
   public Outlier {
     alsoPossible = List.copyOf(alsoPossible);

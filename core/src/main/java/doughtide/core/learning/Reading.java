@@ -2,8 +2,10 @@ package doughtide.core.learning;
 
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Rise;
+import doughtide.core.quantity.SentRecord;
 import doughtide.core.rise.DoughTemperature;
 import doughtide.core.rise.RiseModel;
+import java.io.Serializable;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -15,8 +17,8 @@ import java.util.OptionalDouble;
  * @param celsius dough temperature, −2…45 °C
  * @param ph pH, 3…7.5
  */
-public record Reading(
-    double hours, Optional<Rise> rise, OptionalDouble celsius, OptionalDouble ph) {
+public record Reading(double hours, Optional<Rise> rise, OptionalDouble celsius, OptionalDouble ph)
+    implements Serializable {
 
   /** Checks every range. */
   public Reading {
@@ -53,5 +55,9 @@ public record Reading(
    */
   public Reading withPh(double value) {
     return new Reading(hours, rise, celsius, OptionalDouble.of(value));
+  }
+
+  private Object writeReplace() {
+    return SentRecord.of(this);
   }
 }

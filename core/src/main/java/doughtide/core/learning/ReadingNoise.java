@@ -2,6 +2,7 @@ package doughtide.core.learning;
 
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Rise;
+import java.io.Serializable;
 
 /**
  * How far a reading lies from the truth.
@@ -18,7 +19,8 @@ import doughtide.core.quantity.Rise;
  *     from memory)
  */
 public record ReadingNoise(
-    double heightShare, double risePoints, double ph, double degreesOfFreedom) {
+    double heightShare, double risePoints, double ph, double degreesOfFreedom)
+    implements Serializable {
   /**
    * From this many readings of the rise in one bake on, more of them add nothing: what is left is
    * the model's own error, not the reader's (starting value).

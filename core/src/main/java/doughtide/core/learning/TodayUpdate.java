@@ -4,8 +4,10 @@ import doughtide.core.forecast.Belief;
 import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.quantity.Rise;
+import doughtide.core.quantity.SentRecord;
 import doughtide.core.rise.RiseParameters;
 import doughtide.core.rise.RiseParameters.RateCurves;
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
@@ -192,5 +194,10 @@ public final class TodayUpdate {
    *     most, before the dough may be there; empty if it may be there already
    */
   public record Outlook(
-      TimeWindow before, TimeWindow now, OptionalDouble aheadHours, OptionalDouble nextLookHours) {}
+      TimeWindow before, TimeWindow now, OptionalDouble aheadHours, OptionalDouble nextLookHours)
+      implements Serializable {
+    private Object writeReplace() {
+      return SentRecord.of(this);
+    }
+  }
 }

@@ -1,6 +1,7 @@
 package doughtide.core.loaf;
 
 import doughtide.core.quantity.Checks;
+import java.io.Serializable;
 
 /**
  * How finely a loaf is worked out. Searches may be coarse; what is printed is {@link #FULL}.
@@ -10,7 +11,8 @@ import doughtide.core.quantity.Checks;
  * @param members of a forecast that look for their shape point, 1…65536
  * @param followed members that are followed to the oven and beyond, 1…65536
  */
-public record LoafSettings(int shells, double stepHours, int members, int followed) {
+public record LoafSettings(int shells, double stepHours, int members, int followed)
+    implements Serializable {
   /** For figures that are printed. */
   public static final LoafSettings FULL = new LoafSettings(8, 0.25, 512, 64);
 

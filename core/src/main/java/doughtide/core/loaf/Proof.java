@@ -4,8 +4,13 @@ import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Temperature;
+import doughtide.core.quantity.Value;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.StringJoiner;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What happens to the dough after bulk fermentation: bench rest and shaping, then a proof in the
@@ -15,50 +20,53 @@ import java.util.OptionalDouble;
  * Proof night = Proof.inCold(Temperature.ofCelsius(4), 12).withPiece(Mass.ofGrams(850), PieceForm.ROUND);
  * }</pre>
  */
-public final class Proof {
+public final class Proof extends Value {
+  private static final long serialVersionUID = 1;
+
   /** Dividing, bench rest and shaping together, hours (common practice, no source). */
   public static final double USUAL_REST_HOURS = 0.5;
 
   private final double restHours;
-  private final Optional<Temperature> room;
+  private final @Nullable Temperature room;
   private final double roomHours;
-  private final Optional<Temperature> cold;
+  private final @Nullable Temperature cold;
   private final double holdHours;
-  private final OptionalDouble ovenHour;
+  private final @Nullable Double ovenHour;
   private final Mass mass;
   private final PieceForm form;
-  private final Optional<Rise> target;
+  private final @Nullable Rise target;
 
   private Proof(
       double restHours,
-      Optional<Temperature> room,
+      @Nullable Temperature room,
       double roomHours,
-      Optional<Temperature> cold,
+      @Nullable Temperature cold,
       double holdHours,
-      OptionalDouble ovenHour,
+      @Nullable Double ovenHour,
       Mass mass,
       PieceForm form,
-      Optional<Rise> target) {
+      @Nullable Rise target) {
     this.restHours = Checks.inRange("bench rest and shaping", restHours, 0, 12, "h");
     this.room = room;
     this.roomHours = Checks.inRange("proof in the room", roomHours, 0, 48, "h");
     this.cold = cold;
     this.holdHours = Checks.inRange("time in the cold", holdHours, 0, 96, "h");
     this.ovenHour = ovenHour;
-    Checks.inRange("mass of the piece", mass.grams(), 20, 50_000, "g");
+    Checks.inRange(
+        "mass of the piece", Checks.given("mass of the piece", mass).grams(), 20, 50_000, "g");
     this.mass = mass;
-    this.form = form;
+    this.form = Checks.given("form of the piece", form);
     this.target = target;
-    room.ifPresent(t -> Checks.inRange("proof temperature", t.celsius(), 0, 45, "°C"));
-    cold.ifPresent(t -> Checks.inRange("temperature of the cold", t.celsius(), -30, 25, "°C"));
+    room().ifPresent(t -> Checks.inRange("proof temperature", t.celsius(), 0, 45, "°C"));
+    cold().ifPresent(t -> Checks.inRange("temperature of the cold", t.celsius(), -30, 25, "°C"));
   }
 
   private static Proof usual(
-      Optional<Temperature> room,
+      @Nullable Temperature room,
       double roomHours,
-      Optional<Temperature> cold,
+      @Nullable Temperature cold,
       double holdHours,
-      OptionalDouble ovenHour) {
+      @Nullable Double ovenHour) {
     return new Proof(
         USUAL_REST_HOURS,
         room,
@@ -68,7 +76,7 @@ public final class Proof {
         ovenHour,
         Mass.ofGrams(850),
         PieceForm.ROUND,
-        Optional.empty());
+        null);
   }
 
   /**
@@ -78,7 +86,7 @@ public final class Proof {
    * @param holdHours time in the cold, 0…96 h
    */
   public static Proof inCold(Temperature cold, double holdHours) {
-    return usual(Optional.empty(), 0, Optional.of(cold), holdHours, OptionalDouble.empty());
+    return usual(null, 0, Checks.given("temperature of the cold", cold), holdHours, null);
   }
 
   /**
@@ -89,7 +97,7 @@ public final class Proof {
    */
   public static Proof inColdUntil(Temperature cold, double ovenHour) {
     double hour = Checks.inRange("hours from mixing to the oven", ovenHour, 1, 168, "h");
-    return usual(Optional.empty(), 0, Optional.of(cold), 0, OptionalDouble.of(hour));
+    return usual(null, 0, Checks.given("temperature of the cold", cold), 0, hour);
   }
 
   /**
@@ -99,7 +107,7 @@ public final class Proof {
    * @param hours length of the proof, 0…48 h
    */
   public static Proof inRoom(Temperature room, double hours) {
-    return usual(Optional.of(room), hours, Optional.empty(), 0, OptionalDouble.empty());
+    return usual(Checks.given("proof temperature", room), hours, null, 0, null);
   }
 
   /**
@@ -110,7 +118,15 @@ public final class Proof {
    */
   public Proof afterRoom(Temperature temperature, double hours) {
     return new Proof(
-        restHours, Optional.of(temperature), hours, cold, holdHours, ovenHour, mass, form, target);
+        restHours,
+        Checks.given("proof temperature", temperature),
+        hours,
+        cold,
+        holdHours,
+        ovenHour,
+        mass,
+        form,
+        target);
   }
 
   /**
@@ -139,9 +155,8 @@ public final class Proof {
    * @param rise 10…400 %
    */
   public Proof withTarget(Rise rise) {
-    Checks.inRange("target rise", rise.percent(), 10, 400, "%");
-    return new Proof(
-        restHours, room, roomHours, cold, holdHours, ovenHour, mass, form, Optional.of(rise));
+    Checks.inRange("target rise", Checks.given("target rise", rise).percent(), 10, 400, "%");
+    return new Proof(restHours, room, roomHours, cold, holdHours, ovenHour, mass, form, rise);
   }
 
   /** Dividing, bench rest and shaping, hours. */
@@ -151,7 +166,7 @@ public final class Proof {
 
   /** Temperature of the proof in the room, if there is one. */
   public Optional<Temperature> room() {
-    return room;
+    return Optional.ofNullable(room);
   }
 
   /** Length of the proof in the room, hours. */
@@ -161,7 +176,7 @@ public final class Proof {
 
   /** Temperature of the cold, if there is one. */
   public Optional<Temperature> cold() {
-    return cold;
+    return Optional.ofNullable(cold);
   }
 
   /** Hours in the cold where the oven has no fixed hour. */
@@ -171,7 +186,7 @@ public final class Proof {
 
   /** Hours from mixing to the oven where that is fixed. */
   public OptionalDouble ovenHour() {
-    return ovenHour;
+    return ovenHour == null ? OptionalDouble.empty() : OptionalDouble.of(ovenHour);
   }
 
   /** Mass of the piece. */
@@ -186,7 +201,7 @@ public final class Proof {
 
   /** Target asked for; empty for the flour's usual one. */
   public Optional<Rise> target() {
-    return target;
+    return Optional.ofNullable(target);
   }
 
   /**
@@ -195,6 +210,34 @@ public final class Proof {
    * @param fromHours hour at which shaping is done
    */
   double hoursToOven(double fromHours) {
-    return ovenHour.isPresent() ? ovenHour.getAsDouble() - fromHours : roomHours + holdHours;
+    return ovenHour == null ? roomHours + holdHours : ovenHour - fromHours;
+  }
+
+  @Override
+  protected List<?> parts() {
+    return Arrays.asList(restHours, room, roomHours, cold, holdHours, ovenHour, mass, form, target);
+  }
+
+  /** In a line, for logs: the piece and where it waits. */
+  @Override
+  public String toString() {
+    StringJoiner words = new StringJoiner(", ");
+    words.add(Checks.plain(mass.grams()) + " g " + form.key());
+    words.add("rest " + Checks.plain(restHours) + " h");
+    room()
+        .ifPresent(
+            at ->
+                words.add(Checks.plain(roomHours) + " h at " + Checks.plain(at.celsius()) + " °C"));
+    cold()
+        .ifPresent(
+            at ->
+                words.add(
+                    Checks.plain(holdHours)
+                        + " h in the cold at "
+                        + Checks.plain(at.celsius())
+                        + " °C"));
+    ovenHour().ifPresent(at -> words.add("oven at hour " + Checks.plain(at)));
+    target().ifPresent(rise -> words.add("target " + Checks.plain(rise.percent()) + " %"));
+    return words.toString();
   }
 }

@@ -7,6 +7,7 @@ import doughtide.core.quantity.Rise;
 import doughtide.core.rise.DoughTemperature;
 import doughtide.core.rise.RiseCurve;
 import doughtide.core.rise.RiseModel;
+import java.io.Serializable;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -29,11 +30,8 @@ import java.util.OptionalDouble;
  * @param jarCelsius temperature in the jar then, °C
  */
 public record SampleJar(
-    Rise point,
-    ShapeForecast.RiseRange reads,
-    double hours,
-    double doughCelsius,
-    double jarCelsius) {
+    Rise point, ShapeForecast.RiseRange reads, double hours, double doughCelsius, double jarCelsius)
+    implements Serializable {
   private static final double SHORTEST_HOURS = 0.001;
 
   /**

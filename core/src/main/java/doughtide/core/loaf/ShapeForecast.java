@@ -3,9 +3,11 @@ package doughtide.core.loaf;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.forecast.Warning;
 import doughtide.core.quantity.Rise;
+import doughtide.core.quantity.SentRecord;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.PieceCurve;
 import doughtide.core.rise.RiseCurve;
+import java.io.Serializable;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -46,10 +48,15 @@ public record ShapeForecast(
    * @param likely median
    * @param high 90 % quantile
    */
-  public record RiseRange(OptionalDouble low, OptionalDouble likely, OptionalDouble high) {
+  public record RiseRange(OptionalDouble low, OptionalDouble likely, OptionalDouble high)
+      implements Serializable {
     /** No rise. */
     public static final RiseRange NONE =
         new RiseRange(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty());
+
+    private Object writeReplace() {
+      return SentRecord.of(this);
+    }
   }
 
   /**
@@ -99,5 +106,10 @@ public record ShapeForecast(
    * @param riseAtBakePercent rise at the oven
    * @param bakeUntil until when it is good to bake, empty for beyond the time looked at
    */
-  public record WarmerCold(double byCelsius, double riseAtBakePercent, OptionalDouble bakeUntil) {}
+  public record WarmerCold(double byCelsius, double riseAtBakePercent, OptionalDouble bakeUntil)
+      implements Serializable {
+    private Object writeReplace() {
+      return SentRecord.of(this);
+    }
+  }
 }

@@ -9,6 +9,7 @@ import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Rise;
 import doughtide.core.rise.PieceCurve;
 import doughtide.core.rise.RiseCurve;
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -66,7 +67,7 @@ public final class ShapeForecaster {
    * @param hours from mixing
    * @param rise that the dough shows then
    */
-  public record Point(TimeWindow hours, ShapeForecast.RiseRange rise) {
+  public record Point(TimeWindow hours, ShapeForecast.RiseRange rise) implements Serializable {
     private static final Point NONE = new Point(TimeWindow.NEVER, ShapeForecast.RiseRange.NONE);
   }
 

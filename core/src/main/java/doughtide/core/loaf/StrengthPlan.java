@@ -7,7 +7,9 @@ import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Rise;
+import doughtide.core.quantity.SentRecord;
 import doughtide.core.quantity.Share;
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -30,7 +32,8 @@ public record StrengthPlan(
     int folds,
     int leastFolds,
     double spacingHours,
-    OptionalDouble pointsBelowLimit) {
+    OptionalDouble pointsBelowLimit)
+    implements Serializable {
   /**
    * Rise by which the last fold must be done, so that what a jar or tub shows afterwards is the
    * dough's own rise and not what folding left of it.
@@ -83,7 +86,7 @@ public record StrengthPlan(
    * @param hours after mixing
    * @param kind how
    */
-  public record Fold(double hours, FoldKind kind) {}
+  public record Fold(double hours, FoldKind kind) implements Serializable {}
 
   /** All folds in order. */
   public List<Fold> steps() {
@@ -175,5 +178,9 @@ public record StrengthPlan(
   public StrengthPlan withFolds(int number) {
     return new StrengthPlan(
         autolyseHours, Math.max(number, leastFolds), leastFolds, spacingHours, pointsBelowLimit);
+  }
+
+  private Object writeReplace() {
+    return SentRecord.of(this);
   }
 }

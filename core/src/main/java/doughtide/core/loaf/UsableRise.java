@@ -3,6 +3,7 @@ package doughtide.core.loaf;
 import doughtide.core.quantity.Rise;
 import doughtide.core.rise.PieceCurve;
 import doughtide.core.rise.RiseCurve;
+import java.io.Serializable;
 import java.util.OptionalDouble;
 
 /**
@@ -13,7 +14,7 @@ import java.util.OptionalDouble;
  * @param from rise from which it is good
  * @param until rise until which it is good
  */
-public record UsableRise(Rise from, Rise until) {
+public record UsableRise(Rise from, Rise until) implements Serializable {
   private static final double READY_SHARE = 0.85;
   private static final double HEIGHT_SHARE = 0.9;
 

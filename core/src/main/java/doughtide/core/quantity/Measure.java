@@ -1,5 +1,7 @@
 package doughtide.core.quantity;
 
+import java.io.Serializable;
+
 /**
  * A number and the unit written behind it.
  *
@@ -7,4 +9,4 @@ package doughtide.core.quantity;
  * @param value its value
  * @param unit the unit as typed, empty if there is none
  */
-public record Measure(String number, double value, String unit) {}
+public record Measure(String number, double value, String unit) implements Serializable {}

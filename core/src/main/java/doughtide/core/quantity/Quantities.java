@@ -1,5 +1,6 @@
 package doughtide.core.quantity;
 
+import java.io.Serializable;
 import java.time.DateTimeException;
 import java.time.LocalDate;
 import java.time.ZoneId;
@@ -246,7 +247,7 @@ public final class Quantities {
    * @param flour parts of flour, more than 0
    * @param water parts of water, 0 or more
    */
-  public record FeedRatio(double starter, double flour, double water) {}
+  public record FeedRatio(double starter, double flour, double water) implements Serializable {}
 
   /** A feed as starter : flour : water, for example {@code 1:5:5}. */
   public static FeedRatio feedRatio(String name, String text) {

@@ -3,6 +3,7 @@ package doughtide.core.rise;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Temperature;
+import doughtide.core.quantity.Value;
 import doughtide.core.thermal.TemperatureTrace;
 import java.io.Serializable;
 import java.util.ArrayList;
@@ -15,7 +16,7 @@ import org.jspecify.annotations.Nullable;
  * computed while the dough lies in a room and its own fermentation warms it. Stages follow one
  * another. Immutable.
  */
-public final class DoughTemperature implements Serializable {
+public final class DoughTemperature extends Value {
   private static final long serialVersionUID = 1;
 
   /** Coldest dough the model accepts, °C: just above where dough begins to freeze. */
@@ -189,7 +190,12 @@ public final class DoughTemperature implements Serializable {
     return segments;
   }
 
-  /** In a line, for logs: each stage's temperature at its start. */
+  @Override
+  protected List<?> parts() {
+    return stages;
+  }
+
+  /** In a line, for logs: each stage's temperature over its own hours. */
   @Override
   public String toString() {
     return stages.stream().map(DoughTemperature::words).collect(Collectors.joining(", then "));
@@ -198,6 +204,8 @@ public final class DoughTemperature implements Serializable {
   private static String words(Stage stage) {
     String from = stage.fromHours() == 0 ? "" : "from " + Checks.plain(stage.fromHours()) + " h ";
     String room = stage.inRoom() ? "in a room of " : "";
-    return from + room + Checks.plain(stage.trace().celsius(0)) + " °C";
+    String drift =
+        stage.inRoom() ? ", time constant " + Checks.plain(stage.timeConstantHours()) + " h" : "";
+    return from + room + stage.trace() + drift;
   }
 }

@@ -1,5 +1,6 @@
 package doughtide.core.rise;
 
+import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.thermal.CoolingSteps;
@@ -232,5 +233,15 @@ public final class PieceCurve {
     double part = (when - hours[low]) / (hours[low + 1] - hours[low]);
     double inside = Math.min(Math.max(part, 0), 1);
     return values[low] + inside * (values[low + 1] - values[low]);
+  }
+
+  /** In a line, for logs: its last hour and the rise there. */
+  @Override
+  public String toString() {
+    return "piece to "
+        + Checks.plain(endHours())
+        + " h, in the end "
+        + Checks.plain(riseAtEnd().percent())
+        + " %";
   }
 }

@@ -342,4 +342,16 @@ public final class RiseCurve {
       return function.applyAsDouble(hours);
     }
   }
+
+  /** In a line, for logs: its hours and the rise at their end. */
+  @Override
+  public String toString() {
+    return "rise from "
+        + Checks.plain(startHours())
+        + " to "
+        + Checks.plain(endHours())
+        + " h, in the end "
+        + Checks.plain(riseAt(endHours()).percent())
+        + " %";
+  }
 }

@@ -2,6 +2,7 @@ package doughtide.core.thermal;
 
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Temperature;
+import java.io.Serializable;
 
 /**
  * The base temperature of a recipe and mixer: room plus flour plus water, in °C. What is left when
@@ -9,7 +10,7 @@ import doughtide.core.quantity.Temperature;
  *
  * @param sumCelsius sum of the three temperatures in °C, 0…150
  */
-public record BaseTemperature(double sumCelsius) {
+public record BaseTemperature(double sumCelsius) implements Serializable {
   private static final double THREE_ZEROS_FAHRENHEIT = 96;
 
   /**

@@ -1,8 +1,13 @@
 package doughtide.core.thermal;
 
+import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Temperature;
+import doughtide.core.quantity.Value;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The trade's rule for the pouring temperature of water: the wanted temperature times the number of
@@ -20,7 +25,9 @@ import java.util.Optional;
  * double fahrenheit = rule.waterFahrenheit(Temperature.ofFahrenheit(75)); // 87
  * }</pre>
  */
-public final class FactorRule {
+public final class FactorRule extends Value {
+  private static final long serialVersionUID = 1;
+
   /** Where the warming by the mixer enters. */
   public enum Convention {
     /**
@@ -34,14 +41,14 @@ public final class FactorRule {
 
   private final Temperature flour;
   private final Temperature room;
-  private final Optional<Temperature> starter;
+  private final @Nullable Temperature starter;
   private final Convention convention;
   private final Warming warming;
 
   private FactorRule(
       Temperature flour,
       Temperature room,
-      Optional<Temperature> starter,
+      @Nullable Temperature starter,
       Convention convention,
       Warming warming) {
     this.flour = flour;
@@ -58,7 +65,7 @@ public final class FactorRule {
    * @param room temperature of the room
    */
   public static FactorRule of(Temperature flour, Temperature room) {
-    return new FactorRule(flour, room, Optional.empty(), Convention.FRICTION_ONCE, Warming.NONE);
+    return new FactorRule(flour, room, null, Convention.FRICTION_ONCE, Warming.NONE);
   }
 
   /**
@@ -67,7 +74,7 @@ public final class FactorRule {
    * @param temperature temperature of the starter
    */
   public FactorRule starter(Temperature temperature) {
-    return new FactorRule(flour, room, Optional.of(temperature), convention, warming);
+    return new FactorRule(flour, room, temperature, convention, warming);
   }
 
   /**
@@ -90,7 +97,7 @@ public final class FactorRule {
 
   /** Number of factors: 3, or 4 with a starter. */
   public int factors() {
-    return starter.isPresent() ? 4 : 3;
+    return starter == null ? 3 : 4;
   }
 
   /** The convention in use. */
@@ -110,7 +117,7 @@ public final class FactorRule {
 
   /** Temperature of the starter, if it is a factor. */
   public Optional<Temperature> starter() {
-    return starter;
+    return Optional.ofNullable(starter);
   }
 
   /** What the rule takes off for mixing in all, K of water. */
@@ -159,6 +166,25 @@ public final class FactorRule {
   }
 
   private double known() {
-    return flour.celsius() + room.celsius() + starter.map(Temperature::celsius).orElse(0.0);
+    return flour.celsius() + room.celsius() + (starter == null ? 0 : starter.celsius());
+  }
+
+  @Override
+  protected List<?> parts() {
+    return Arrays.asList(flour, room, starter, convention, warming);
+  }
+
+  /** In a line, for logs: the factors and the warming. */
+  @Override
+  public String toString() {
+    return "flour "
+        + StepTrace.degrees(flour.celsius())
+        + ", room "
+        + StepTrace.degrees(room.celsius())
+        + (starter == null ? "" : ", starter " + StepTrace.degrees(starter.celsius()))
+        + ", warming "
+        + Checks.plain(warming.kelvin())
+        + " K, "
+        + convention;
   }
 }

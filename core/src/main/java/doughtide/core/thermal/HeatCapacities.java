@@ -3,6 +3,7 @@ package doughtide.core.thermal;
 import doughtide.core.dough.Flour;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Temperature;
+import java.io.Serializable;
 
 /**
  * Heat capacities for mixing a dough, J/(kg K).
@@ -11,7 +12,8 @@ import doughtide.core.quantity.Temperature;
  * @param waterJPerKgK water, 4000…4400
  * @param saltJPerKgK salt, 500…1500
  */
-public record HeatCapacities(double flourJPerKgK, double waterJPerKgK, double saltJPerKgK) {
+public record HeatCapacities(double flourJPerKgK, double waterJPerKgK, double saltJPerKgK)
+    implements Serializable {
   /** Sodium chloride, J/(kg K): from memory. */
   private static final double SALT = 864;
 

@@ -2,14 +2,20 @@ package doughtide.core.thermal;
 
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Value;
 import java.util.Arrays;
+import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * Heat set free evenly in the dough, per kilogram of dough, constant between steps; immutable.
  *
  * <p>Fermentation sets free 50.2 kJ per mol of CO2 ({@link #FERMENTATION_J_PER_MOL_CO2}).
  */
-public final class HeatSource {
+public final class HeatSource extends Value {
+  private static final long serialVersionUID = 1;
+
   /**
    * Heat of fermentation, J per mol CO2 (100 kJ per mol hexose; Colombié et al. 2007, second hand).
    */
@@ -75,5 +81,21 @@ public final class HeatSource {
 
   double[] breakpoints() {
     return Arrays.copyOfRange(fromHours, 1, fromHours.length);
+  }
+
+  @Override
+  protected List<?> parts() {
+    return List.of(list(fromHours), list(wattsPerKg));
+  }
+
+  @Override
+  public String toString() {
+    return IntStream.range(0, wattsPerKg.length)
+        .mapToObj(
+            i ->
+                (i == 0 ? "" : "from " + Checks.plain(fromHours[i]) + " h ")
+                    + Checks.plain(wattsPerKg[i])
+                    + " W/kg")
+        .collect(Collectors.joining(", "));
   }
 }

@@ -1,12 +1,14 @@
 package doughtide.core.thermal;
 
+import java.io.Serializable;
+
 /**
  * Water of a temperature below the tap's, made from tap water and ice at 0 °C.
  *
  * @param tapGrams water from the tap
  * @param iceGrams ice
  */
-public record Ice(double tapGrams, double iceGrams) {
+public record Ice(double tapGrams, double iceGrams) implements Serializable {
   /** Heat of melting, J/kg (334 kJ/kg; Çengel &amp; Boles, Thermodynamics, table A-3). */
   public static final double HEAT_OF_MELTING_J_PER_KG = 334_000;
 

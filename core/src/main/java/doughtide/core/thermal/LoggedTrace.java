@@ -2,14 +2,16 @@ package doughtide.core.thermal;
 
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Value;
 import java.util.Arrays;
+import java.util.List;
 
 /**
  * Monotone piecewise cubic Hermite interpolation: conditions of Fritsch &amp; Carlson 1980, SIAM J
  * Numer Anal 17:238; inner slopes by the weighted harmonic mean of Fritsch &amp; Butland 1984, SIAM
  * J Sci Stat Comput 5:300. The line never leaves the range of the two readings it runs between.
  */
-final class LoggedTrace implements TemperatureTrace {
+final class LoggedTrace extends Value implements TemperatureTrace {
   private static final long serialVersionUID = 1;
 
   private final double[] hours;
@@ -106,5 +108,24 @@ final class LoggedTrace implements TemperatureTrace {
   @Override
   public double[] breakpoints() {
     return new double[] {hours[0], hours[hours.length - 1]};
+  }
+
+  @Override
+  protected List<?> parts() {
+    return List.of(list(hours), list(celsius));
+  }
+
+  @Override
+  public String toString() {
+    return hours.length
+        + " readings, "
+        + StepTrace.degrees(celsius[0])
+        + " at "
+        + Checks.plain(hours[0])
+        + " h to "
+        + StepTrace.degrees(celsius[celsius.length - 1])
+        + " at "
+        + Checks.plain(hours[hours.length - 1])
+        + " h";
   }
 }

@@ -1,6 +1,7 @@
 package doughtide.core.thermal;
 
 import doughtide.core.quantity.Checks;
+import java.io.Serializable;
 
 /**
  * How much mixing alone warms dough and bowl, and how far that may be off.
@@ -8,7 +9,7 @@ import doughtide.core.quantity.Checks;
  * @param warming the likely warming; negative where hands, bowl and air cool the dough
  * @param plusMinusKelvin half the width of the range that holds 8 of 10 mixes, 0…10 K
  */
-public record Mixing(Warming warming, double plusMinusKelvin) {
+public record Mixing(Warming warming, double plusMinusKelvin) implements Serializable {
   /** Nothing is gained or lost, for certain. */
   public static final Mixing NONE = new Mixing(Warming.NONE, 0);
 

@@ -1,6 +1,7 @@
 package doughtide.core.thermal;
 
 import doughtide.core.quantity.Checks;
+import java.io.Serializable;
 
 /**
  * Volume and surface of a piece, and the one-dimensional body that stands for it in conduction.
@@ -22,7 +23,8 @@ import doughtide.core.quantity.Checks;
  * @param form the body that stands for it
  */
 public record PieceGeometry(
-    double volumeM3, double topM2, double sideM2, double bottomM2, BodyForm form) {
+    double volumeM3, double topM2, double sideM2, double bottomM2, BodyForm form)
+    implements Serializable {
 
   /**
    * Checks the volume and areas.

@@ -1,11 +1,13 @@
 package doughtide.core.thermal;
 
 import doughtide.core.quantity.Checks;
+import doughtide.core.quantity.Value;
 import java.util.Arrays;
+import java.util.List;
 import java.util.stream.DoubleStream;
 
 /** One trace after another; the second starts its own hour 0 at the change. */
-final class SequenceTrace implements TemperatureTrace {
+final class SequenceTrace extends Value implements TemperatureTrace {
   private static final long serialVersionUID = 1;
 
   private final TemperatureTrace first;
@@ -31,5 +33,15 @@ final class SequenceTrace implements TemperatureTrace {
         Arrays.stream(next.breakpoints()).filter(hour -> hour > 0).map(hour -> hour + change);
     return DoubleStream.concat(DoubleStream.concat(before, DoubleStream.of(change)), after)
         .toArray();
+  }
+
+  @Override
+  protected List<?> parts() {
+    return List.of(first, change, next);
+  }
+
+  @Override
+  public String toString() {
+    return first + ", then from " + Checks.plain(change) + " h (" + next + ")";
   }
 }

@@ -1,11 +1,15 @@
 package doughtide.core.thermal;
 
+import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Value;
 import java.util.Arrays;
 import java.util.List;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /** Constant between jumps. */
-final class StepTrace implements TemperatureTrace {
+final class StepTrace extends Value implements TemperatureTrace {
   private static final long serialVersionUID = 1;
 
   private final double[] fromHours;
@@ -39,5 +43,22 @@ final class StepTrace implements TemperatureTrace {
   @Override
   public double[] breakpoints() {
     return Arrays.copyOfRange(fromHours, 1, fromHours.length);
+  }
+
+  @Override
+  protected List<?> parts() {
+    return List.of(list(fromHours), list(celsius));
+  }
+
+  @Override
+  public String toString() {
+    return IntStream.range(0, celsius.length)
+        .mapToObj(
+            i -> (i == 0 ? "" : "from " + Checks.plain(fromHours[i]) + " h ") + degrees(celsius[i]))
+        .collect(Collectors.joining(", "));
+  }
+
+  static String degrees(double celsius) {
+    return Checks.plain(celsius) + " °C";
   }
 }

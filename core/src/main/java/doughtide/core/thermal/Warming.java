@@ -1,13 +1,14 @@
 package doughtide.core.thermal;
 
 import doughtide.core.quantity.Checks;
+import java.io.Serializable;
 
 /**
  * A difference of temperature: by how much mixing warms a dough.
  *
  * @param kelvin −30…60 K
  */
-public record Warming(double kelvin) {
+public record Warming(double kelvin) implements Serializable {
   /** None. */
   public static final Warming NONE = new Warming(0);
 

@@ -1,5 +1,7 @@
 package doughtide.core.thermal;
 
+import doughtide.core.quantity.SentRecord;
+import java.io.Serializable;
 import java.util.List;
 import java.util.Optional;
 
@@ -14,7 +16,8 @@ import java.util.Optional;
  * @param cautions what to look out for
  */
 public record WaterAnswer(
-    double waterCelsius, double plusMinusKelvin, Optional<Ice> ice, List<Caution> cautions) {
+    double waterCelsius, double plusMinusKelvin, Optional<Ice> ice, List<Caution> cautions)
+    implements Serializable {
 
   /** What to look out for; the sentences stand in the language bundles of {@code report}. */
   public enum Caution {
@@ -32,5 +35,9 @@ public record WaterAnswer(
   /** Temperature of the water, °F. */
   public double waterFahrenheit() {
     return waterCelsius * 1.8 + 32;
+  }
+
+  private Object writeReplace() {
+    return SentRecord.of(this);
   }
 }

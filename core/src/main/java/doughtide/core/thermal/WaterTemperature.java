@@ -7,6 +7,8 @@ import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Share;
 import doughtide.core.quantity.Temperature;
+import doughtide.core.quantity.Value;
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -25,7 +27,9 @@ import java.util.Optional;
  * double celsius = balance.waterFor(Temperature.ofCelsius(26)).waterCelsius(); // 22.847
  * }</pre>
  */
-public final class WaterTemperature {
+public final class WaterTemperature extends Value {
+  private static final long serialVersionUID = 1;
+
   /**
    * Heat that dry flour sets free when it is wetted, J/kg (Winkler &amp; Geddes 1931, from memory).
    */
@@ -61,7 +65,7 @@ public final class WaterTemperature {
   private final Mixing mixing;
 
   /** A mass at a temperature. */
-  private record Part(double kg, double celsius) {
+  private record Part(double kg, double celsius) implements Serializable {
     static final Part NONE = new Part(0, 0);
   }
 
@@ -431,5 +435,43 @@ public final class WaterTemperature {
       this.wettingJPerKg = from.wettingJPerKg;
       this.mixing = from.mixing;
     }
+  }
+
+  @Override
+  protected List<?> parts() {
+    return List.of(
+        capacities,
+        flour,
+        waterKg,
+        starter,
+        starterHydration,
+        salt,
+        vessel,
+        vesselJPerKgK,
+        wettingJPerKg,
+        mixing);
+  }
+
+  /** In a line, for logs: what goes in, and how warm it is. */
+  @Override
+  public String toString() {
+    return "flour "
+        + words(flour)
+        + ", water "
+        + Checks.plain(waterKg)
+        + " kg, starter "
+        + words(starter)
+        + ", salt "
+        + words(salt)
+        + ", vessel "
+        + words(vessel)
+        + ", "
+        + mixing;
+  }
+
+  private static String words(Part part) {
+    return part.equals(Part.NONE)
+        ? "none"
+        : Checks.plain(part.kg()) + " kg at " + Checks.plain(part.celsius()) + " °C";
   }
 }

@@ -1,5 +1,7 @@
 package doughtide.core.thermal;
 
+import java.io.Serializable;
+
 /**
  * One reason why the water is not at the dough's wanted temperature, in the heat balance and in the
  * factor rule.
@@ -8,7 +10,8 @@ package doughtide.core.thermal;
  * @param balanceKelvin what it adds to the water's temperature in the heat balance, K
  * @param ruleKelvin what it adds in the factor rule, K; 0 where the rule leaves it out
  */
-public record WaterTerm(Kind kind, double balanceKelvin, double ruleKelvin) {
+public record WaterTerm(Kind kind, double balanceKelvin, double ruleKelvin)
+    implements Serializable {
   /** The reasons. */
   public enum Kind {
     /** Flour: the rule counts it as heavy as the water; it holds about half as much heat. */

@@ -112,7 +112,8 @@ class DoughFormulaTest {
     assertThat(mix.cereals()).containsExactly("rye", "wheat");
     assertThat(mix.composition().ash())
         .isCloseTo(0.7 * white.composition().ash() + 0.3 * rye.composition().ash(), within(1e-12));
-    assertThat(mix.retention()).isCloseTo(0.7 * 0.75 + 0.3 * 0.60, within(1e-12));
+    assertThat(mix.retention())
+        .isCloseTo(0.7 * white.retention() + 0.3 * rye.retention(), within(1e-12));
     assertThat(mix.targetRise().percent()).isCloseTo(0.7 * 85 + 0.3 * 45, within(1e-9));
   }
 

@@ -128,4 +128,17 @@ class KineticsTest {
         .isGreaterThan(white.bufferMolPerKgPh());
     assertThatThrownBy(() -> AcidBuffer.of(0)).isInstanceOf(InputException.class);
   }
+
+  @Test
+  void aCurveWhoseDataBeginAboveTheirEndIsRefused() {
+    assertThatThrownBy(() -> RateCurve.cardinal(0, 30, 40, 35, 5))
+        .isInstanceOf(InputException.class)
+        .hasMessage("highest temperature of the data 5 °C is outside 35…100 °C");
+    assertThatThrownBy(() -> RateCurve.schoolfield(50, 300, 36, Double.NaN, 40))
+        .isInstanceOf(InputException.class);
+    assertThatThrownBy(() -> RateCurve.squareRoot(21, 20, 0.3, 5, 40))
+        .isInstanceOf(InputException.class);
+    assertThatThrownBy(() -> RateCurve.powerExponential(2, 0.3, 25, 5, 40))
+        .isInstanceOf(InputException.class);
+  }
 }

@@ -173,4 +173,24 @@ class DoughTemperatureTest {
         .hasMessage(
             "temperature around the dough 230 °C is outside -40…60 °C (did you mean 23 °C?)");
   }
+
+  @Test
+  void theTextNamesEveryTemperature() {
+    TemperatureTrace cooler =
+        TemperatureTrace.steps(
+            List.of(
+                new TemperatureTrace.Step(0, Temperature.ofCelsius(25)),
+                new TemperatureTrace.Step(3, Temperature.ofCelsius(22))));
+    TemperatureTrace logged =
+        TemperatureTrace.logged(new double[] {0, 1, 4}, new double[] {25, 24, 22});
+
+    assertThat(DoughTemperature.following(cooler)).hasToString("25 °C, from 3 h 22 °C");
+    assertThat(DoughTemperature.following(logged))
+        .hasToString("3 readings, 25 °C at 0 h to 22 °C at 4 h");
+    assertThat(DoughTemperature.inRoom(Temperature.ofCelsius(26), cooler, 2, 4000))
+        .hasToString("26 °C, then in a room of 25 °C, from 3 h 22 °C, time constant 2 h");
+    assertThat(DoughTemperature.following(cooler.then(5, logged)))
+        .hasToString(
+            "25 °C, from 3 h 22 °C, then from 5 h (3 readings, 25 °C at 0 h to 22 °C at 4 h)");
+  }
 }

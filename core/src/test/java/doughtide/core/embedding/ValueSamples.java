@@ -1,0 +1,346 @@
+package doughtide.core.embedding;
+
+import doughtide.core.document.Kitchen;
+import doughtide.core.document.Refrigerator;
+import doughtide.core.dough.Composition;
+import doughtide.core.dough.DoughFormula;
+import doughtide.core.dough.DoughYield;
+import doughtide.core.dough.Flour;
+import doughtide.core.dough.FlourClass;
+import doughtide.core.dough.OverallFormula;
+import doughtide.core.dough.Starter;
+import doughtide.core.dough.StarterCondition;
+import doughtide.core.dough.StarterShare;
+import doughtide.core.feeding.FeedAmounts;
+import doughtide.core.feeding.FeedChoice;
+import doughtide.core.feeding.FeedRatio;
+import doughtide.core.feeding.Feeding;
+import doughtide.core.feeding.FeedingPlanner;
+import doughtide.core.flourtrial.AbsorptionFit;
+import doughtide.core.flourtrial.AbsorptionPrior;
+import doughtide.core.flourtrial.BowlPlan;
+import doughtide.core.flourtrial.Experience;
+import doughtide.core.flourtrial.FlourRecord;
+import doughtide.core.flourtrial.Grade;
+import doughtide.core.flourtrial.GradedBowl;
+import doughtide.core.flourtrial.Scale;
+import doughtide.core.forecast.Belief;
+import doughtide.core.forecast.LikelyLine;
+import doughtide.core.forecast.RiseForecast;
+import doughtide.core.forecast.RiseForecaster;
+import doughtide.core.forecast.TimeWindow;
+import doughtide.core.kinetics.AcidBuffer;
+import doughtide.core.kinetics.BaranyiRoberts;
+import doughtide.core.kinetics.RateCurve;
+import doughtide.core.learning.Bake;
+import doughtide.core.learning.JarError;
+import doughtide.core.learning.Learned;
+import doughtide.core.learning.LearnedParameter;
+import doughtide.core.learning.LearnedStarter;
+import doughtide.core.learning.LearningPrior;
+import doughtide.core.learning.Outlier;
+import doughtide.core.learning.OutlierReason;
+import doughtide.core.learning.Reading;
+import doughtide.core.learning.ReadingNoise;
+import doughtide.core.learning.TodayUpdate;
+import doughtide.core.loaf.LoafSettings;
+import doughtide.core.loaf.PieceForm;
+import doughtide.core.loaf.Proof;
+import doughtide.core.loaf.SampleJar;
+import doughtide.core.loaf.ShapeForecast;
+import doughtide.core.loaf.ShapeForecaster;
+import doughtide.core.loaf.StrengthPlan;
+import doughtide.core.loaf.UsableRise;
+import doughtide.core.quantity.Altitude;
+import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Mass;
+import doughtide.core.quantity.Measure;
+import doughtide.core.quantity.Quantities;
+import doughtide.core.quantity.Rise;
+import doughtide.core.quantity.Share;
+import doughtide.core.quantity.Temperature;
+import doughtide.core.rise.DoughTemperature;
+import doughtide.core.rise.RiseParameters;
+import doughtide.core.rise.Unknowns;
+import doughtide.core.thermal.Air;
+import doughtide.core.thermal.BaseTemperature;
+import doughtide.core.thermal.Cover;
+import doughtide.core.thermal.DoughHeat;
+import doughtide.core.thermal.FactorRule;
+import doughtide.core.thermal.HeatCapacities;
+import doughtide.core.thermal.HeatSource;
+import doughtide.core.thermal.LaterTrace;
+import doughtide.core.thermal.Material;
+import doughtide.core.thermal.PieceShape;
+import doughtide.core.thermal.RoomCooling;
+import doughtide.core.thermal.TemperatureTrace;
+import doughtide.core.thermal.Vessel;
+import doughtide.core.thermal.VesselForm;
+import doughtide.core.thermal.Wall;
+import doughtide.core.thermal.Warming;
+import doughtide.core.thermal.WaterTemperature;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/** Values of every kind, made by themselves or taken from answers. */
+final class ValueSamples {
+  private final double more;
+  private final List<Object> made = new ArrayList<>();
+
+  private ValueSamples(double more) {
+    this.more = more;
+  }
+
+  /**
+   * All of them.
+   *
+   * @param more what each number has more than usual: other values from 1 on
+   */
+  static List<Object> made(double more) {
+    ValueSamples samples = new ValueSamples(more);
+    samples.quantities();
+    samples.doughs();
+    samples.heat();
+    samples.traces();
+    samples.trials();
+    samples.feedings();
+    samples.models();
+    samples.learned();
+    samples.loaves();
+    return samples.made;
+  }
+
+  private void add(Object... values) {
+    made.addAll(List.of(values));
+  }
+
+  private Temperature celsius(double celsius) {
+    return Temperature.ofCelsius(celsius + more);
+  }
+
+  private Share percent(double percent) {
+    return Share.ofPercent(percent + more);
+  }
+
+  private Mass grams(double grams) {
+    return Mass.ofGrams(grams + more);
+  }
+
+  private DoughFormula dough() {
+    return DoughFormula.builder()
+        .flour(flour())
+        .starterShare(StarterShare.ofAddedFlour(percent(20)))
+        .hydration(percent(70))
+        .altitude(Altitude.ofMetres(100 + more))
+        .build();
+  }
+
+  private Flour flour() {
+    return Flour.mix(
+        List.of(
+            new Flour.Part(FlourClass.WHITE.flour(), percent(80)),
+            new Flour.Part(FlourClass.RYE.flour(), Share.ofPercent(20 - more))));
+  }
+
+  private void quantities() {
+    add(celsius(24), percent(70), grams(850), Rise.ofPercent(50 + more));
+    add(Altitude.ofMetres(1000 + more), new Measure("7" + more, 7 + more, "g"));
+    add(new InputException.Limits(1, 2 + more, "h"));
+    add(new Quantities.FeedRatio(1, 2 + more, 2));
+  }
+
+  private void doughs() {
+    add(dough(), StarterShare.prefermented(percent(9)), new DoughYield(170 + more));
+    add(new Flour.Part(FlourClass.RYE.flour(), percent(40)));
+    add(new Starter(percent(80), flour(), StarterCondition.values()[(int) more]));
+    add(Composition.ofParts(0.12 + more / 100, 0.015, 0.03, 0.006, 0.14));
+    add(dough().forFlour(grams(1000)));
+    add(
+        new OverallFormula(
+            List.of(
+                new OverallFormula.Stage(
+                    "dough",
+                    List.of(new OverallFormula.Item(OverallFormula.Kind.FLOUR, grams(500)))))));
+  }
+
+  private void heat() {
+    Wall wall = new Wall(Material.STEEL, 1 + more);
+    Vessel tub = new Vessel(PieceShape.tub(200 + more), wall, Cover.COVERED);
+    DoughHeat heat = new DoughHeat(800 + more, 2850, 0.3);
+    WaterTemperature balance =
+        WaterTemperature.of(grams(1000), celsius(20), grams(700))
+            .starter(grams(200), percent(100), celsius(25))
+            .mixing(Warming.ofCelsiusDegrees(1 + more));
+    FactorRule rule =
+        FactorRule.of(celsius(20), celsius(21)).starter(celsius(25)).friction(new Warming(2));
+    add(tub, heat, balance, rule, balance.compare(rule, celsius(25)));
+    add(balance.waterFor(celsius(26)), balance.waterFor(celsius(12), celsius(20)));
+    add(
+        RoomCooling.of(dough(), grams(1700), tub, Air.REFRIGERATOR),
+        new BaseTemperature(60 + more));
+    add(new HeatCapacities(1700 + more, 4190, 900), new VesselForm("pot" + more, PieceShape.jar()));
+    add(PieceShape.round(0.5 + more / 10), PieceShape.oval(2 + more), PieceShape.bowl());
+    add(PieceShape.tin(2 + more, 1), PieceShape.jar(80 + more).geometry(grams(300), 900));
+    add(HeatSource.steps(new double[] {0, 2}, new double[] {1, 2 + more}), HeatSource.none());
+  }
+
+  private void traces() {
+    TemperatureTrace logged =
+        TemperatureTrace.logged(new double[] {0, 1, 3}, new double[] {26, 25 + more, 21});
+    TemperatureTrace steps =
+        TemperatureTrace.steps(
+            List.of(
+                new TemperatureTrace.Step(0, celsius(25)),
+                new TemperatureTrace.Step(3, celsius(22))));
+    add(new TemperatureTrace.Step(3, celsius(22)));
+    add(logged, steps, steps.then(4 + more, logged), new LaterTrace(steps, 1 + more));
+    add(DoughTemperature.following(logged), DoughTemperature.steady(celsius(24)));
+    add(DoughTemperature.inRoom(celsius(26), steps, 2, 4000).then(6, logged));
+  }
+
+  private void trials() {
+    List<GradedBowl> bowls =
+        List.of(
+            new GradedBowl("6 March", "Ann", 66 + more, Grade.named("thin window")),
+            new GradedBowl("6 March", "Bo", 72 + more, Grade.named("tears")));
+    AbsorptionFit fit = AbsorptionFit.of(bowls, new AbsorptionPrior(70 + more, 5));
+    add(bowls, fit.limit(), fit.comfortable(), fit.notes(), fit.prior());
+    add(BowlPlan.of(grams(50), percent(60), percent(80), Share.ofPercent(4), new Scale(0.1)));
+    add(new Scale(1 + more), fit.workingHydration(Experience.BEGINNER));
+    add(
+        new FlourRecord(
+            "Harrow" + more,
+            Optional.of("A12"),
+            Optional.empty(),
+            flour(),
+            OptionalDouble.of(12),
+            OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            bowls,
+            OptionalDouble.of(70)));
+  }
+
+  private void feedings() {
+    FeedRatio ratio = new FeedRatio(1, 2 + more, 2);
+    Feeding feeding = new Feeding(Starter.ripe(), ratio, flour(), percent(0), Altitude.SEA_LEVEL);
+    FeedingPlanner planner = FeedingPlanner.with(RiseForecaster.standard().withMembers(8));
+    add(feeding, new FeedChoice(1, 9, ratio, 8 + more, 12), new FeedAmounts(1, 2, 3, 4, 5 + more));
+    add(planner.forecast(feeding, DoughTemperature.steady(celsius(24))).heights());
+  }
+
+  private void models() {
+    RiseForecast forecast = forecast();
+    RiseParameters parameters = RiseParameters.standard();
+    add(
+        forecast.warnings(),
+        cold().warnings(),
+        forecast.hoursToRise(Rise.ofPercent(50)),
+        forecast.bandAt(3));
+    add(forecast.passes(Rise.ofPercent(50)), forecast.curves().get(0).gasAt(2));
+    add(Belief.standard(), Belief.of(all(Belief.SIZE, more / 10), small()));
+    add(new Unknowns(1 + more, 1, 0, 1, 0, 0.1, 1, "mean"), RiseParameters.standard());
+    add(new RiseParameters.Growth(0.4 + more / 10, 0.6, 10, 0.04, 0.3, 0.3, 8));
+    add(new RiseParameters.Gas(0.11 + more / 10, 0.036, -4, 0.03, 0.55));
+    add(new RiseParameters.Retention(0.035 + more / 10, 0.5, 1.5, 0.05, 0.05));
+    add(LikelyLine.of(forecast), parameters.with(new RiseParameters.Acid(0.1 + more / 10, 0.004)));
+    add(parameters.with(new RiseParameters.Strength(0.1 + more / 10, 50, 1, 1)));
+    add(AcidBuffer.of(0.02 + more / 100), new BaranyiRoberts(1, 0.4 + more, 2));
+    add(
+        RateCurve.schoolfield(50 + more, 300, 36, 5, 40),
+        RateCurve.cardinal(0, 30 + more, 40, 5, 40));
+    add(RateCurve.squareRoot(0, 40 + more, 0.3, 5, 40));
+    add(RateCurve.powerExponential(2 + more, 0.3, 40, 5, 40));
+  }
+
+  private RiseForecast cold() {
+    return RiseForecaster.standard()
+        .withMembers(8)
+        .forecast(dough(), DoughTemperature.steady(celsius(3)), 24);
+  }
+
+  private RiseForecast forecast() {
+    return RiseForecaster.standard()
+        .withMembers(8)
+        .forecast(dough(), DoughTemperature.steady(celsius(12)), 24);
+  }
+
+  private static double[] all(int size, double value) {
+    double[] numbers = new double[size];
+    Arrays.fill(numbers, value);
+    return numbers;
+  }
+
+  private double[][] small() {
+    double[][] covariance = new double[Belief.SIZE][Belief.SIZE];
+    for (int i = 0; i < Belief.SIZE; i++) {
+      covariance[i][i] = 0.1 + more / 10;
+    }
+    return covariance;
+  }
+
+  private void learned() {
+    double[] ones = all(Belief.SIZE + 1, 0.1 + more / 10);
+    LearningPrior prior = LearningPrior.of(all(ones.length, 0), ones, ones);
+    Bake bake =
+        new Bake(
+            "6 March" + more,
+            dough(),
+            DoughTemperature.steady(celsius(24)),
+            List.of(
+                new Reading(
+                    3 + more,
+                    Optional.of(Rise.ofPercent(30)),
+                    OptionalDouble.empty(),
+                    OptionalDouble.of(5))));
+    JarError jar = new JarError(0.01, 0.02 + more / 100);
+    String digest = "0".repeat(63) + (int) more;
+    add(prior, bake, jar, new ReadingNoise(0.04 + more / 100, 0.02, 0.25, 4));
+    add(new Learned(prior, Belief.standard(), jar, List.of(outlier()), 2, 9 + (int) more, digest));
+    add(new Learned.Narrowing(window(), window().plus(more)));
+    add(
+        new LearnedStarter(
+            "1", digest, 2, 9, prior, Belief.standard(), jar, Map.of("spiral", 4 + more)));
+    LearnedParameter.Range range = new LearnedParameter.Range(1, 2, 3 + more);
+    add(new LearnedParameter(LearnedParameter.Kind.values()[0], range, range, more, true));
+    add(
+        new TodayUpdate.Outlook(
+            window(), window(), OptionalDouble.of(more), OptionalDouble.empty()));
+  }
+
+  private TimeWindow window() {
+    return TimeWindow.of(new double[] {3 + more, 4, 5});
+  }
+
+  private Outlier outlier() {
+    return new Outlier("6 March", OutlierReason.values()[0], 2 + more, List.of(), 3);
+  }
+
+  private void loaves() {
+    Proof proof =
+        Proof.inColdUntil(celsius(4), 20 + more)
+            .afterRoom(celsius(21), 1)
+            .withTarget(Rise.ofPercent(80 + more));
+    RiseForecast warm =
+        RiseForecaster.standard()
+            .withMembers(8)
+            .forecast(dough(), DoughTemperature.steady(celsius(24)), 24);
+    add(
+        proof,
+        Proof.inRoom(celsius(24), 2),
+        new PieceForm("ring" + more, PieceShape.oval(), Wall.NONE));
+    add(
+        new LoafSettings(8 + (int) more, 0.25, 16, 16),
+        StrengthPlan.of(dough()).withSpacing(0.5 + more / 10));
+    add(StrengthPlan.of(dough()).withSpacing(0.5 + more / 10).steps());
+    add(new UsableRise(Rise.ofPercent(50), Rise.ofPercent(90 + more)));
+    add(new ShapeForecaster.Point(window(), ShapeForecast.RiseRange.NONE));
+    add(new ShapeForecaster.Point(window().plus(1), ShapeForecast.RiseRange.NONE));
+    add(ShapeForecaster.of(warm, Proof.inCold(celsius(4), 12)).forecast());
+    add(SampleJar.when(warm, DoughTemperature.steady(celsius(22)), Rise.ofPercent(50)));
+    add(new Kitchen(Map.of("room", "21C" + more)), new Refrigerator(0.5, 0.1, 0.2, 0.1 + more));
+  }
+}
