@@ -52,14 +52,13 @@ final class SimulatedBaker {
   private final String curves;
 
   SimulatedBaker(long seed, Setting setting) {
-    this(seed, setting, LearningPrior.standard());
+    this(seed, setting, LearningPrior.of(setting.routine()));
   }
 
   SimulatedBaker(long seed, Setting setting, LearningPrior prior) {
     this.random = new Well19937c(seed);
     this.prior = prior;
     this.setting = setting;
-    this.prior = LearningPrior.of(setting.routine());
     for (int i = 0; i < mean.length; i++) {
       mean[i] =
           prior.mean()[i] + setting.widening() * prior.bakerDeviation()[i] * random.nextGaussian();
