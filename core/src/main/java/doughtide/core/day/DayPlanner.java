@@ -210,8 +210,9 @@ public final class DayPlanner {
     return days;
   }
 
-  private Draft better(int number, Draft before, SortedMap<Integer, Draft> placed) {
+  private Draft better(int number, Draft first, SortedMap<Integer, Draft> placed) {
     DoughCandidates own = candidates.get(number);
+    Draft before = own.atClock(first);
     List<Draft> best = control.stopped() ? List.of() : own.best(others(number, placed), 1);
     boolean better =
         !best.isEmpty()

@@ -175,6 +175,11 @@ final class DoughCandidates {
     return PlanWeigher.atClock(draft, model, day, fromMembers);
   }
 
+  /** The same by the clock, with the rise that the likely dough shows then. */
+  Draft atClock(Draft draft) {
+    return PlanWeigher.atClock(draft, model, day, POINT_MEMBERS);
+  }
+
   private boolean fits(Draft draft, OtherDoughs others) {
     return search.miss(draft) == 0 && draft.feed().slackHours() > 0 && others.fit(draft);
   }
