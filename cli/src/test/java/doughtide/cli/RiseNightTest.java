@@ -1,6 +1,7 @@
 package doughtide.cli;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 import static org.junit.jupiter.params.provider.Arguments.arguments;
 
 import doughtide.cli.command.RiseCommandTest;
@@ -28,7 +29,9 @@ class RiseNightTest {
     CliRun run = rise("--dough-temp 25C --cold 4C --hold 12h --piece 850g --form oval");
     assertThat(unwrapped(run))
         .contains("850 g, oval; rest and shaping 30 min; 12 h in the cold at 4 °C (39 °F)")
-        .contains("When to shape", "end of bulk", "watch for a rise of")
+        .contains("When to shape", "end of bulk", "watch for a jar that has risen")
+        .contains("spoils it first", "one loaf in ten more", "the loaf just shaped is at")
+        .contains("shape now", "never in")
         .contains("into the cold", "middle 10 °C", "middle 7 °C", "middle 5 °C")
         .contains("into the oven", "good from", "good until", "if it is 2 °C warmer");
     narrow(run);
@@ -56,19 +59,23 @@ class RiseNightTest {
     assertThat(fields(json, "cold"))
         .startsWith(
             "intoColdHours",
-            "coreAt10CHours",
-            "coreAt7CHours",
-            "coreAt5CHours",
+            "coreAt10C",
+            "coreAt7C",
+            "coreAt5C",
             "ovenHours",
             "riseAtBakePercent",
-            "riseAtBakeLowPercent",
-            "riseAtBakeLikelyPercent",
-            "riseAtBakeHighPercent",
             "bakeFromHours");
     assertThat(number(json, "intoColdHours"))
         .isGreaterThan(number(json, "hoursLikely", "shape"))
-        .isLessThan(number(json, "coreAt10CHours"));
-    assertThat(number(json, "coreAt7CHours")).isLessThan(number(json, "coreAt5CHours"));
+        .isLessThan(number(json, "hoursLikely", "coreAt10C"));
+    assertThat(number(json, "hoursLikely", "coreAt10C"))
+        .isLessThan(number(json, "hoursLikely", "coreAt7C"));
+    assertThat(number(json, "reachedShare", "coreAt5C"))
+        .isLessThan(number(json, "reachedShare", "coreAt10C"));
+    assertThat(number(json, "low", "riseAtBakePercent"))
+        .isLessThan(number(json, "high", "riseAtBakePercent"));
+    assertThat(number(json, "loafRisePercent", "shape"))
+        .isNotEqualTo(number(json, "risePercent", "shape"));
   }
 
   @Test
@@ -110,6 +117,52 @@ class RiseNightTest {
   }
 
   @Test
+  void aProbeNarrowsTheRefrigeratorAndIsKept() throws IOException {
+    String words = "rise --dough-temp 24C --cold 4C --hold 12h --members 32 --format json";
+    CliRun dial = CliRun.in(TestEnvironment.in(folder), words(words));
+    CliRun probed =
+        CliRun.in(
+            TestEnvironment.in(folder), words(words + " --core 3h:16C,8h:7C --save fridge.txt"));
+    assertThat(probed.err()).isEmpty();
+    CliRun kept = CliRun.in(TestEnvironment.in(folder), words(words + " --cold-file fridge.txt"));
+
+    assertThat(Files.readString(folder.resolve("fridge.txt"))).contains("air-offset:", "film");
+    assertThat(kept.err()).isEmpty();
+    assertThat(width(probed.out())).isLessThan(0.7 * width(dial.out()));
+    assertThat(number(kept.out(), "hoursLikely", "coreAt10C"))
+        .isCloseTo(number(probed.out(), "hoursLikely", "coreAt10C"), within(0.05));
+  }
+
+  private static double width(String json) {
+    return number(json, "hoursLate", "coreAt10C") - number(json, "hoursEarly", "coreAt10C");
+  }
+
+  @Test
+  void aProbeThatCannotBeReadIsRefusedInOneLine() {
+    String cold = "rise --dough-temp 24C --cold 4C --hold 12h ";
+    assertThat(CliRun.of(words(cold + "--core 12C")).refusal()).contains("write hours and");
+    assertThat(CliRun.of(words(cold + "--core 3h:99C")).refusal()).contains("outside");
+    assertThat(CliRun.of(words(cold + "--save x.txt")).refusal()).contains("--core 3h:12C");
+    assertThat(CliRun.of(words(cold + "--shaping soft")).refusal()).contains("knocked-back");
+  }
+
+  @Test
+  void aLongRestIsTooLateAndNotShortOfStarter() {
+    CliRun run = rise("--dough-temp 26C --starter 30% --cold 4C --hold 12h --rest 12h");
+    assertThat(unwrapped(run))
+        .doesNotContain("use more starter")
+        .containsAnyOf("it is too late for this dough", "Even shaped at once");
+  }
+
+  @Test
+  void firmHandsAskForAHigherJar() {
+    String words = "--dough-temp 24C --cold 4C --hold 12h --format json --shaping ";
+    double gentle = number(rise(words + "gentle").out(), "risePercent", "shape");
+    double firm = number(rise(words + "firm").out(), "risePercent", "shape");
+    assertThat(firm).isGreaterThan(gentle);
+  }
+
+  @Test
   void aTargetIsTakenOver() {
     String json = rise("--dough-temp 24C --proof-temp 24C --target 60% --format json").out();
     assertThat(number(json, "targetPercent")).isEqualTo(60);
@@ -125,7 +178,7 @@ class RiseNightTest {
     String json = rise(words + " --format json").out();
     assertThat(json)
         .contains("\"shape\": {\n    \"hoursEarly\": null,\n    \"hoursLikely\": null")
-        .contains("\"intoColdHours\": null", "\"riseAtBakePercent\": null");
+        .contains("\"intoColdHours\": null", "\"likely\": null");
   }
 
   static Stream<org.junit.jupiter.params.provider.Arguments> coldsWithoutHours() {

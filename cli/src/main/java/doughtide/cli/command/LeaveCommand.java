@@ -6,6 +6,7 @@ import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.CommandSpec;
 import doughtide.cli.args.OptionSpec;
 import doughtide.cli.options.ClockOptions;
+import doughtide.cli.options.ColdOptions;
 import doughtide.cli.options.DoughOptions;
 import doughtide.cli.options.OutputOptions;
 import doughtide.cli.options.ProofOptions;
@@ -69,6 +70,7 @@ public final class LeaveCommand implements Command {
                     "the time now, where that is between mixing and leaving, or the last of the"
                         + " --readings"))
         .options(ProofOptions.specs())
+        .options(ColdOptions.specs())
         .options(StarterOptions.specs())
         .options(OutputOptions.formatWithoutCsv())
         .example(
@@ -127,7 +129,7 @@ public final class LeaveCommand implements Command {
     double leave = hour(arguments, LEAVE_AT, clock, 0);
     double back = hour(arguments, BACK_AT, clock, leave);
     double now = now(arguments, rising, leave, session.environment());
-    Proof proof =
+    Proof chosen =
         ProofOptions.read(arguments, Optional.of(clock))
             .orElseThrow(
                 () ->
@@ -135,6 +137,7 @@ public final class LeaveCommand implements Command {
                         "how the loaves wait is missing: add --cold 4C --bake-at 07:30, or"
                             + " --proof-temp 24C"))
             .chosen(rising.bulk());
+    Proof proof = ColdOptions.kept(arguments, session.environment(), chosen);
     List<LeaveOption> options =
         InverseQuestions.leaveAt(
             rising.bulk(), now, leave, back, proof, TemperatureOptions.doughMass(arguments));

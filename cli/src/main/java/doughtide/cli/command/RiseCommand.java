@@ -7,6 +7,7 @@ import doughtide.cli.args.CommandSpec;
 import doughtide.cli.args.OptionSpec;
 import doughtide.cli.file.OutputFile;
 import doughtide.cli.options.ClockOptions;
+import doughtide.cli.options.ColdOptions;
 import doughtide.cli.options.DoughOptions;
 import doughtide.cli.options.OutputOptions;
 import doughtide.cli.options.ProofOptions;
@@ -16,6 +17,7 @@ import doughtide.cli.session.Environment;
 import doughtide.cli.session.Session;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
+import doughtide.core.loaf.Proof;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Quantities;
@@ -56,6 +58,8 @@ public final class RiseCommand implements Command {
         .options(DoughOptions.specs())
         .options(TemperatureOptions.specs())
         .options(ProofOptions.specs())
+        .options(ColdOptions.specs())
+        .options(ColdOptions.probe())
         .options(ClockOptions.specs())
         .options(StarterOptions.specs())
         .options(
@@ -169,9 +173,18 @@ public final class RiseCommand implements Command {
             clock,
             forecast,
             rises,
-            proof.map(each -> each.chosen(forecast)));
+            proof.map(each -> known(each, arguments, forecast, session)));
     print(RiseSections.of(answer), format, session);
     chart.ifPresent(file -> draw(answer, file, paper, format, session));
+  }
+
+  /** The proof that is meant, with all that is known of its refrigerator. */
+  private static Proof known(
+      ProofOptions options, Arguments arguments, RiseForecast forecast, Session session) {
+    Proof kept = ColdOptions.kept(arguments, session.environment(), options.chosen(forecast));
+    Proof taught = ColdOptions.taught(arguments, forecast, kept);
+    ColdOptions.keep(arguments, session.environment(), taught);
+    return taught;
   }
 
   private static RiseForecaster forecaster(Arguments arguments, Environment environment) {
@@ -190,6 +203,8 @@ public final class RiseCommand implements Command {
     List<OptionSpec> described = new ArrayList<>(DoughOptions.specs());
     described.addAll(TemperatureOptions.specs());
     described.addAll(ProofOptions.specs());
+    described.addAll(ColdOptions.specs());
+    described.addAll(ColdOptions.probe());
     described.addAll(ClockOptions.specs());
     DoughInHand dough = DoughInHand.read(arguments, forecaster, described, session);
     if (format == OutputOptions.Format.CSV) {

@@ -8,8 +8,10 @@ import doughtide.cli.answer.Unit;
 import doughtide.cli.answer.Value;
 import doughtide.cli.args.Words;
 import doughtide.cli.options.ProofOptions;
+import doughtide.core.forecast.Distribution;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.TimeWindow;
+import doughtide.core.loaf.JarRule;
 import doughtide.core.loaf.SampleJar;
 import doughtide.core.loaf.ShapeForecast;
 import doughtide.core.loaf.StrengthPlan;
@@ -78,9 +80,11 @@ public final class RiseSections {
   private String headline(ShapeForecast.Night at) {
     ShapeForecast shape = found.proof().orElseThrow().shape();
     return "Shape about "
-        + words(shape.hours())
+        + moment(shape.hours().likely())
         + ", when the sample jar has risen "
-        + words(shape.rise())
+        + likely(shape.rise())
+        + "; the loaf is then at "
+        + likely(shape.loafRise())
         + ". Into the oven "
         + moment(OptionalDouble.of(at.ovenHours()))
         + (at.bakeFrom().likely().isEmpty()
@@ -211,39 +215,108 @@ public final class RiseSections {
     to.window(Section.HERE, ifNight("end of bulk"), shape.hours())
         .number("risePercent", "", shape.rise().likely(), Unit.PERCENT)
         .quantity("risePercent", "", range(shape.rise()))
-        .number("targetPercent", "", shape.target().percent(), Unit.PERCENT);
+        .number("targetPercent", "", shape.target().percent(), Unit.PERCENT)
+        .number("loafRisePercent", "", shape.loafRise().likely(), Unit.PERCENT)
+        .quantity("loafRisePercent", "", range(shape.loafRise()));
+    spoils(shape.spoils(), to);
     if (night.isPresent()) {
-      to.say("watch for", "a rise of " + words(shape.rise()))
-          .say(
-              "why then",
-              (night.get().coldFromHours().isPresent()
-                      ? "the loaf goes on rising until its middle is cold, and the warmer and"
-                          + " livelier the dough, the further"
-                      : "the loaf goes on rising through rest and proof")
-                  + "; at the oven it should have risen "
-                  + Unit.PERCENT.text(shape.target().percent()));
+      to.say("watch for", "a jar that has risen " + likely(shape.rise()) + "; " + loaf(shape))
+          .say("why then", why() + Unit.PERCENT.text(shape.target().percent()))
+          .say("how sure", howSure(shape));
+      rule(shape.rule(), to);
     }
+  }
+
+  private static String loaf(ShapeForecast shape) {
+    return "nobody folds or shapes the jar, the loaf just shaped is at " + likely(shape.loafRise());
+  }
+
+  private String why() {
+    return (found.proof().orElseThrow().proof().cold().isPresent()
+            ? "the loaf goes on rising until its middle is cold, and the warmer and livelier the"
+                + " dough, the further"
+            : "the loaf goes on rising through rest and proof")
+        + "; at the oven it should have risen ";
+  }
+
+  /** The range is what other starters would do, not a permission. */
+  private String howSure(ShapeForecast shape) {
+    if (shape.hours().early().isEmpty() || shape.hours().late().isEmpty()) {
+      return "go by the jar and by what it says below";
+    }
+    return "a lively starter gets there "
+        + moment(shape.hours().early())
+        + ", a sluggish one "
+        + moment(shape.hours().late())
+        + "; go by the jar";
+  }
+
+  private void spoils(ShapeForecast.Spoils spoils, Section.Builder to) {
+    to.section("spoils", "")
+        .number("warmerKelvin", "", spoils.warmerCelsius(), Unit.KELVIN)
+        .number("laterHours", "", spoils.laterHours(), Unit.HOURS);
+    List<String> changes = new ArrayList<>();
+    spoils
+        .warmerCelsius()
+        .ifPresent(by -> changes.add("a refrigerator " + Words.rounded(by, 1) + " °C warmer"));
+    spoils.laterHours().ifPresent(by -> changes.add("shaping " + Words.about(by) + " later"));
+    if (night.isPresent() && !changes.isEmpty()) {
+      to.say(
+          "spoils it first", String.join(", or ", changes) + ": one loaf in ten more goes too far");
+    }
+  }
+
+  private void rule(JarRule rule, Section.Builder to) {
+    Listing.Builder rows = to.listing("jarRule", "");
+    for (JarRule.Look look : rule.looks()) {
+      List<String> steps = new ArrayList<>();
+      for (JarRule.Wait wait : look.waits()) {
+        rows.row()
+            .moment("look", "", OptionalDouble.of(look.hours()))
+            .number("jarPercent", "", wait.risePercent(), Unit.PERCENT)
+            .number("waitHours", "", wait.hours(), Unit.HOURS);
+        steps.add(
+            wait.hours() == 0
+                ? whole(wait.risePercent()) + " or more, shape now"
+                : whole(wait.risePercent()) + ", wait " + Words.about(wait.hours()));
+      }
+      to.say("jar at " + shortMoment(look.hours()), String.join("; ", steps));
+    }
+  }
+
+  private String shortMoment(double hours) {
+    return found.clock().map(clock -> clock.at(hours)).orElseGet(() -> Words.about(hours));
   }
 
   private void core(Section.Builder cold) {
     for (int celsius : CORE_CELSIUS) {
-      OptionalDouble hours = maybe(night, n -> n.coreAt(Temperature.ofCelsius(celsius)));
-      String label = ifNight("middle " + celsius + " °C");
-      boolean inTime =
-          hours.isPresent() && night.isPresent() && hours.getAsDouble() <= night.get().ovenHours();
-      cold.moment("coreAt" + celsius + "C", inTime ? label : "", hours);
-      if (!inTime && night.isPresent()) {
-        cold.say(label, "not as cold as that before the oven");
+      Distribution cools =
+          night.map(at -> at.coreAt(Temperature.ofCelsius(celsius))).orElse(Distribution.NEVER);
+      cold.window("coreAt" + celsius + "C", "", cools.window());
+      if (night.isPresent()) {
+        cold.say("middle " + celsius + " °C", cooled(cools));
       }
     }
+  }
+
+  private String cooled(Distribution cools) {
+    long never = Math.round(10 * (1 - cools.reached()));
+    String when = cools.window().likely().isPresent() ? words(cools.window()) : "";
+    String not = never == 0 ? "" : "never in " + never + " of 10";
+    return when + (when.isEmpty() || not.isEmpty() ? "" : "; ") + not;
   }
 
   private void baked(Section.Builder to) {
     ShapeForecast.RiseRange rise =
         night.map(ShapeForecast.Night::riseAtBake).orElse(ShapeForecast.RiseRange.NONE);
-    to.moment("oven", ifNight("into the oven"), number(night, ShapeForecast.Night::ovenHours))
-        .number("riseAtBakePercent", "", rise.likely(), Unit.PERCENT)
-        .quantity("riseAtBakePercent", ifNight("risen then"), range(rise));
+    to.moment("oven", ifNight("into the oven"), number(night, ShapeForecast.Night::ovenHours));
+    if (night.isPresent()) {
+      to.say("risen then", words(rise));
+    }
+    to.section("riseAtBakePercent", "")
+        .number("low", "", rise.low(), Unit.PERCENT)
+        .number("likely", "", rise.likely(), Unit.PERCENT)
+        .number("high", "", rise.high(), Unit.PERCENT);
     baked(to, "bakeFrom", "good from", ShapeForecast.Night::bakeFrom);
     baked(to, "bakeUntil", "good until", ShapeForecast.Night::bakeUntil);
     baked(to, "pastBest", "past its best", ShapeForecast.Night::over);
@@ -339,6 +412,10 @@ public final class RiseSections {
 
   private static String words(ShapeForecast.RiseRange rise) {
     return range(rise).text();
+  }
+
+  private static String likely(ShapeForecast.RiseRange rise) {
+    return rise.likely().isPresent() ? whole(rise.likely().getAsDouble()) : Value.NONE;
   }
 
   private static String whole(double percent) {

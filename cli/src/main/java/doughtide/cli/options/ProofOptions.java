@@ -5,15 +5,21 @@ import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.OptionSpec;
 import doughtide.cli.args.Words;
 import doughtide.core.forecast.RiseForecast;
+import doughtide.core.loaf.Cold;
 import doughtide.core.loaf.PieceForm;
 import doughtide.core.loaf.Proof;
 import doughtide.core.loaf.ShapeForecaster;
+import doughtide.core.loaf.Shaping;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Mass;
+import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Temperature;
+import doughtide.core.thermal.Air;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 
@@ -33,6 +39,11 @@ public record ProofOptions(List<Proof> ways) {
   private static final String PIECE = "piece";
   private static final String FORM = "form";
   private static final String TARGET = "target";
+  private static final String SHAPING = "shaping";
+  private static final String COLD_MEASURED = "cold-measured";
+  private static final String COLD_AIR = "cold-air";
+  private static final List<String> OF_COLD = List.of(COLD_MEASURED, COLD_AIR);
+  private static final String FAN = "fan";
   private static final double USUAL_PROOF_HOURS = 1.5;
 
   public ProofOptions {
@@ -43,6 +54,12 @@ public record ProofOptions(List<Proof> ways) {
     return List.of(
         OptionSpec.value(
             COLD, "TEMP", "4C", "The loaf proofs in a refrigerator of this temperature."),
+        OptionSpec.flag(
+            COLD_MEASURED,
+            "With --cold: measured with a thermometer in a glass of water on that shelf, not read"
+                + " from the dial: ± 0.5 °C instead of ± 2.5 °C."),
+        OptionSpec.value(COLD_AIR, "WORD", "still", "With --cold: still air, or moved by a fan.")
+            .withDefault("still"),
         OptionSpec.value(HOLD, "TIME", "12h", "With --cold: how long, then into the oven."),
         OptionSpec.value(
             BAKE_AT,
@@ -65,10 +82,17 @@ public record ProofOptions(List<Proof> ways) {
                 FORM, "WORD", "round", "What it proofs as: round, oval, tin, baguette or tub.")
             .withDefault("round"),
         OptionSpec.value(
+                SHAPING,
+                "WORD",
+                "gentle",
+                "How firmly it is handled from dividing to its final shape: gentle, firm or"
+                    + " knocked-back.")
+            .withDefault("gentle; firm for rye and in a tin"),
+        OptionSpec.value(
                 TARGET,
                 "RISE",
                 "90%",
-                "The rise wanted at the oven, as an undisturbed jar would show it.")
+                "The loaf's rise wanted at the oven, over the dough after mixing.")
             .withDefault("by flour"));
   }
 
@@ -78,8 +102,9 @@ public record ProofOptions(List<Proof> ways) {
     needs(arguments, PROOF, PROOF_TEMP);
     needs(arguments, HOLD, COLD);
     needs(arguments, BAKE_AT, COLD);
+    OF_COLD.forEach(option -> needs(arguments, option, COLD));
     if (!arguments.has(COLD) && !arguments.has(PROOF_TEMP)) {
-      for (String option : List.of(REST, PIECE, FORM, TARGET)) {
+      for (String option : List.of(REST, PIECE, FORM, SHAPING, TARGET)) {
         refuseAlone(arguments, option);
       }
       return Optional.empty();
@@ -154,6 +179,7 @@ public record ProofOptions(List<Proof> ways) {
     PieceForm form = arguments.form(FORM).orElse(PieceForm.ROUND);
     Optional<Mass> mass = arguments.mass(PIECE);
     Optional<Rise> target = arguments.rise(TARGET);
+    Optional<Shaping> shaping = shaping(arguments);
     return plain -> {
       Proof proof = plain.withPiece(mass.orElse(plain.mass()), form);
       if (arguments.has(REST)) {
@@ -163,8 +189,43 @@ public record ProofOptions(List<Proof> ways) {
         proof =
             proof.afterRoom(arguments.temperature(PROOF_TEMP).orElseThrow(), proofHours(arguments));
       }
+      if (shaping.isPresent()) {
+        proof = proof.shaped(shaping.get());
+      }
+      if (proof.coldPlace().isPresent()) {
+        proof = proof.withCold(known(arguments, proof.coldPlace().get()));
+      }
       return target.isPresent() ? proof.withTarget(target.get()) : proof;
     };
+  }
+
+  private static Cold known(Arguments arguments, Cold cold) {
+    Cold moved =
+        FAN.equals(word(arguments, COLD_AIR, List.of("still", FAN)).orElse("still"))
+            ? cold.moved(Air.MOVING)
+            : cold;
+    return arguments.has(COLD_MEASURED) ? moved.measured() : moved;
+  }
+
+  private static Optional<Shaping> shaping(Arguments arguments) {
+    List<String> words = Arrays.stream(Shaping.values()).map(Shaping::key).toList();
+    return word(arguments, SHAPING, words).map(word -> Shaping.values()[words.indexOf(word)]);
+  }
+
+  private static Optional<String> word(Arguments arguments, String option, List<String> words) {
+    return arguments
+        .text(option)
+        .map(
+            text ->
+                words.stream()
+                    .filter(word -> word.equals(text.strip().toLowerCase(Locale.ROOT)))
+                    .findFirst()
+                    .orElseThrow(
+                        () ->
+                            new InputException(
+                                Quantities.shown("--" + option, text)
+                                    + " is not known: use "
+                                    + String.join(", ", words))));
   }
 
   /**
@@ -183,6 +244,7 @@ public record ProofOptions(List<Proof> ways) {
   public static String words(Proof proof) {
     StringBuilder words = new StringBuilder();
     words.append(Words.grams(proof.mass().grams())).append(", ").append(proof.form().key());
+    proof.shaping().ifPresent(how -> words.append(", ").append(how.key()));
     words.append("; rest and shaping ").append(Words.duration(proof.restHours()));
     proof
         .room()
@@ -202,6 +264,10 @@ public record ProofOptions(List<Proof> ways) {
                 words.append(Words.duration(proof.holdHours())).append(' ');
               }
               words.append("in the cold at ").append(Words.temperature(cold));
+              proof
+                  .coldPlace()
+                  .map(place -> " ± " + Words.rounded(place.deviationCelsius(), 1) + " °C")
+                  .ifPresent(words::append);
             });
     return words.toString();
   }

@@ -78,6 +78,11 @@ public final class BulkEnd {
    */
   public record Moment(TimeWindow hours, ShapeForecast.RiseRange rise) {}
 
+  /** A forecaster for what is printed. */
+  RiseForecaster printed(RiseForecaster forecaster) {
+    return proof.isPresent() ? forecaster.keepingCurves() : forecaster;
+  }
+
   /** A forecaster with as many members as this end can be looked for with. */
   RiseForecaster members(RiseForecaster forecaster) {
     boolean fewer = proof.isPresent() && forecaster.ensemble().size() > PROOF_MEMBERS;

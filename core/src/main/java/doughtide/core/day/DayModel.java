@@ -2,6 +2,7 @@ package doughtide.core.day;
 
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.loaf.LoafModel;
+import doughtide.core.loaf.LoafScores;
 import doughtide.core.loaf.LoafSettings;
 import doughtide.core.loaf.Proof;
 import doughtide.core.quantity.Mass;
@@ -172,16 +173,16 @@ final class DayModel {
   PieceCurve loaf(
       BulkRun bulk, double shapedHours, ProofKind proof, double basketHour, double hours) {
     return loaf(proof, basketHour)
-        .run(bulk.curve(), shapedHours, bulk.coldError(), Math.max(hours, 0.05));
+        .run(bulk.curve(), shapedHours, bulk.scores(), Math.max(hours, 0.05));
   }
 
   /**
    * A dough that has been followed in its tub.
    *
    * @param curve the run
-   * @param coldError how much warmer the refrigerator is than stated, K
+   * @param scores what is not known of its loaf
    */
-  record BulkRun(RiseCurve curve, double coldError) {}
+  record BulkRun(RiseCurve curve, LoafScores scores) {}
 
   private LoafModel loaf(ProofKind proof, double basketHour) {
     LoafModel loaf = loaves.computeIfAbsent(proof, this::loaf);

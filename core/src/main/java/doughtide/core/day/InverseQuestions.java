@@ -134,7 +134,7 @@ public final class InverseQuestions {
   public MixingTime mixingFor(
       double atHour, BulkEnd end, DoughFormula formula, DoughTemperature temperature) {
     checkGrowth(formula, temperature);
-    RiseForecast forecast = end.members(forecaster).forecast(formula, temperature);
+    RiseForecast forecast = end.printed(forecaster).forecast(formula, temperature);
     BulkEnd.Moment moment = end.in(forecast);
     TimeWindow bulk = moment.hours();
     return new MixingTime(

@@ -1,15 +1,16 @@
 package doughtide.core.day;
 
 import doughtide.core.day.LeaveOption.Kind;
+import doughtide.core.forecast.Distribution;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.TimeWindow;
-import doughtide.core.loaf.ColdScores;
+import doughtide.core.loaf.LoafLimits;
 import doughtide.core.loaf.LoafModel;
+import doughtide.core.loaf.LoafScores;
 import doughtide.core.loaf.LoafSettings;
 import doughtide.core.loaf.Proof;
 import doughtide.core.loaf.ShapeForecast;
 import doughtide.core.loaf.ShapeForecaster;
-import doughtide.core.loaf.UsableRise;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Rise;
@@ -34,7 +35,7 @@ import org.jspecify.annotations.Nullable;
 final class LeaveOptions {
   private static final double FOLLOW_HOURS = 24;
   private static final double APART_HOURS = 0.25;
-  private static final LoafSettings SETTINGS = LoafSettings.FULL.withMembers(128);
+  private static final LoafSettings SETTINGS = new LoafSettings(8, 0.25, 512, 128);
 
   private final RiseForecast bulk;
   private final double nowHours;
@@ -177,16 +178,15 @@ final class LeaveOptions {
         return Optional.empty();
       }
       LoafModel loaf = LoafModel.of(forecast.formula(), proof, SETTINGS);
+      LoafLimits usable = LoafLimits.usable(target);
       List<Loaf> loaves = new ArrayList<>();
       for (int i = 0; i < Math.min(SETTINGS.followed(), forecast.curves().size()); i++) {
         RiseCurve curve = forecast.curves().get(i);
         double end = bulkEnd.applyAsDouble(curve);
         double oven = ovenHour(end + rest);
-        double error = proof.cold().isEmpty() ? 0 : ColdScores.celsius(i);
         double follow = oven - end - rest + FOLLOW_HOURS;
-        PieceCurve piece = loaf.run(curve, end + rest, error, follow);
-        UsableRise usable = UsableRise.of(target, bulk.curves().get(i));
-        loaves.add(new Loaf(curve.riseAt(end).percent(), piece, oven, usable));
+        PieceCurve piece = loaf.run(curve, end + rest, LoafScores.of(i), follow);
+        loaves.add(new Loaf(curve.riseAt(end).percent(), piece, oven));
       }
       return Optional.of(
           new LeaveOption(
@@ -196,8 +196,8 @@ final class LeaveOptions {
               range(loaves, Loaf::percentWhenShaped),
               ovenHour(likely),
               range(loaves, each -> each.piece().riseAt(each.oven()).percent()),
-              when(loaves, Loaf::from),
-              when(loaves, Loaf::until),
+              when(loaves, each -> usable.from(each.piece()).orElse(Double.POSITIVE_INFINITY)),
+              when(loaves, each -> usable.until(each.piece()).orElse(Double.POSITIVE_INFINITY)),
               share(loaves)));
     }
   }
@@ -206,34 +206,21 @@ final class LeaveOptions {
     return proof.ovenHour().orElse(shaped + proof.roomHours() + proof.holdHours());
   }
 
-  private static double share(List<Loaf> loaves) {
-    return (double) loaves.stream().filter(Loaf::isGood).count() / loaves.size();
+  private double share(List<Loaf> loaves) {
+    LoafLimits right = LoafLimits.right(target);
+    long good = loaves.stream().filter(each -> right.isGood(each.piece(), each.oven())).count();
+    return (double) good / loaves.size();
   }
 
-  /**
-   * A loaf and the rises between which it is good to bake; its dough's greatest height is that of
-   * the dough left in the room.
-   */
-  private record Loaf(double percentWhenShaped, PieceCurve piece, double oven, UsableRise usable) {
-    double from() {
-      return usable.from(piece).orElse(Double.POSITIVE_INFINITY);
-    }
-
-    double until() {
-      return usable.until(piece).orElse(Double.POSITIVE_INFINITY);
-    }
-
-    boolean isGood() {
-      return from() <= oven && until() >= oven;
-    }
-  }
+  /** A loaf. */
+  private record Loaf(double percentWhenShaped, PieceCurve piece, double oven) {}
 
   private static TimeWindow when(List<Loaf> loaves, ToDoubleFunction<Loaf> event) {
     return TimeWindow.of(loaves.stream().mapToDouble(event).toArray());
   }
 
   private static ShapeForecast.RiseRange range(List<Loaf> loaves, ToDoubleFunction<Loaf> percent) {
-    TimeWindow window = when(loaves, percent);
-    return new ShapeForecast.RiseRange(window.early(), window.likely(), window.late());
+    return ShapeForecast.RiseRange.of(
+        Distribution.of(loaves.stream().mapToDouble(percent).toArray()));
   }
 }

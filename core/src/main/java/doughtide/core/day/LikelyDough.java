@@ -1,5 +1,6 @@
 package doughtide.core.day;
 
+import doughtide.core.loaf.LoafScores;
 import doughtide.core.loaf.Proof;
 import doughtide.core.quantity.Rise;
 import doughtide.core.rise.RiseCurve;
@@ -18,6 +19,7 @@ final class LikelyDough {
   private static final double SHORTEST_COLD_HOURS = 5;
   private static final double LONGEST_COLD_HOURS = 20;
   private static final double LEAST_RISE_PART = 0.2; // of the target, when shaped
+  private static final double MOST_RISE_PART = 1.5; // shaping takes some of it out again
   private static final double SLOPE_HOURS = 0.25;
 
   private final DayModel model;
@@ -39,7 +41,8 @@ final class LikelyDough {
     Rise target = model.day().target();
     Rise least = new Rise(target.fraction() * part);
     double early = curve.hoursToRise(least).orElse(Double.POSITIVE_INFINITY);
-    double full = curve.hoursToRise(target).orElse(Double.POSITIVE_INFINITY);
+    Rise most = new Rise(target.fraction() * MOST_RISE_PART);
+    double full = curve.hoursToRise(most).orElse(Double.POSITIVE_INFINITY);
     this.low = Math.max(early, route.earliestShapeHours()) + rest;
     this.high = Math.min(full + rest, Math.min(LONGEST_HOURS, curve.endHours()) - SLOPE_HOURS);
     this.lastFold = curve.hoursToRise(FittingFolds.LAST_RISE);
@@ -110,7 +113,7 @@ final class LikelyDough {
     if (!(to > from)) {
       return OptionalDouble.empty();
     }
-    DayModel.BulkRun bulk = new DayModel.BulkRun(curve, 0);
+    DayModel.BulkRun bulk = new DayModel.BulkRun(curve, LoafScores.MIDDLE);
     OptionalDouble found =
         ShapeHour.find(
             x -> model.riseAtOven(bulk, route.mixHour(), x, proof, oven.applyAsDouble(x)),

@@ -3,11 +3,11 @@ package doughtide.core.day;
 import doughtide.core.day.BakeStep.Kind;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.TimeWindow;
-import doughtide.core.loaf.ColdScores;
+import doughtide.core.loaf.LoafLimits;
+import doughtide.core.loaf.LoafScores;
 import doughtide.core.loaf.LoafSettings;
 import doughtide.core.loaf.ShapeForecast;
 import doughtide.core.loaf.ShapeForecaster;
-import doughtide.core.loaf.UsableRise;
 import doughtide.core.quantity.Rise;
 import doughtide.core.rise.PieceCurve;
 import doughtide.core.rise.RiseCurve;
@@ -58,7 +58,7 @@ final class PlanWeigher {
         share(outcomes, each -> each.isGood(0)),
         window(outcomes, Outcome::bulkEndByJar),
         range(outcomes),
-        window(outcomes, Outcome::until),
+        window(outcomes, Outcome::usableUntil),
         new Margins(replay, outcomes).all());
   }
 
@@ -129,7 +129,8 @@ final class PlanWeigher {
    * @param lastOven when its last batch is baked
    * @param risePercent at the oven
    * @param from when it becomes good to bake
-   * @param until until when it is
+   * @param until until when it is right
+   * @param usableUntil until when it is usable
    */
   private record Outcome(
       double bulkEndByJar,
@@ -138,7 +139,8 @@ final class PlanWeigher {
       double lastOven,
       double risePercent,
       double from,
-      double until) {
+      double until,
+      double usableUntil) {
     /** Whether all batches are good if the oven is late. */
     boolean isGood(double late) {
       return from <= oven + late && until >= lastOven + late;
@@ -185,7 +187,8 @@ final class PlanWeigher {
       double oven = ovenFor(basket);
       PieceCurve piece =
           piece(curve, draft.route(), member, basket, oven + laterBatches + followHours);
-      UsableRise usable = UsableRise.of(day.target(), curve);
+      LoafLimits right = LoafLimits.right(day.target());
+      OptionalDouble usable = LoafLimits.usable(day.target()).until(piece);
       double mix = draft.mixHour();
       return new Outcome(
           mix + jarHours(curve),
@@ -193,8 +196,9 @@ final class PlanWeigher {
           oven,
           oven + laterBatches,
           piece.riseAt(Math.min(oven - mix, piece.endHours())).percent(),
-          mix + usable.from(piece).orElse(Double.POSITIVE_INFINITY),
-          mix + usable.until(piece).orElse(piece.endHours()));
+          mix + right.from(piece).orElse(Double.POSITIVE_INFINITY),
+          mix + right.until(piece).orElse(piece.endHours()),
+          mix + usable.orElse(piece.endHours()));
     }
 
     /**
@@ -210,9 +214,9 @@ final class PlanWeigher {
         return false;
       }
       PieceCurve piece = piece(curve, route, member, basket, planned.lastOven());
-      UsableRise usable = UsableRise.of(day.target(), curve);
-      double from = usable.from(piece).orElse(Double.POSITIVE_INFINITY);
-      return route.mixHour() + from <= planned.oven() && usable.until(piece).isEmpty();
+      LoafLimits right = LoafLimits.right(day.target());
+      double from = right.from(piece).orElse(Double.POSITIVE_INFINITY);
+      return route.mixHour() + from <= planned.oven() && right.until(piece).isEmpty();
     }
 
     private RiseCurve curve(BakeRoute route, int member) {
@@ -247,7 +251,7 @@ final class PlanWeigher {
 
     private PieceCurve piece(
         RiseCurve curve, BakeRoute route, int member, double basket, double until) {
-      DayModel.BulkRun bulk = new DayModel.BulkRun(curve, ColdScores.celsius(member));
+      DayModel.BulkRun bulk = new DayModel.BulkRun(curve, LoafScores.of(member));
       double shaped = Math.min(basket - route.mixHour(), curve.endHours());
       return model.loaf(bulk, shaped, draft.proof(), basket, until - basket);
     }

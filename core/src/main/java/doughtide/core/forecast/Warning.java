@@ -41,6 +41,10 @@ public record Warning(Kind kind, Map<String, Double> numbers) implements Seriali
     PAST_TARGET_IN_COLD("percent"),
     /** Even shaped at once, the loaf is past its target after the proof in the room. */
     PAST_TARGET_IN_ROOM("percent"),
+    /** Even shaped at once, the loaf has peaked and fallen before the oven. */
+    PAST_BEST_BEFORE_OVEN,
+    /** Shaped at the shape point, the likely loaf is past its target at the oven. */
+    OVER_TARGET("percent", "targetPercent"),
     /** One loaf in ten has risen too far in the cold. */
     SOME_TOO_FAR_IN_COLD,
     /** One loaf in ten has risen too far in the room. */

@@ -5,6 +5,7 @@ import doughtide.core.dough.DoughProperties;
 import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Share;
 import doughtide.core.quantity.Temperature;
+import doughtide.core.rise.GasLosses;
 import doughtide.core.rise.PieceBody;
 import doughtide.core.rise.PieceCurve;
 import doughtide.core.rise.RiseCurve;
@@ -15,6 +16,11 @@ import doughtide.core.thermal.Cover;
 import doughtide.core.thermal.DoughHeat;
 import doughtide.core.thermal.PieceGeometry;
 import doughtide.core.thermal.TemperatureTrace;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * The one model of a piece of dough between the bench and the oven: it cools from its surface
@@ -30,33 +36,43 @@ public final class LoafModel {
 
   private static final double LARGEST_GAS_SHARE = 0.85;
 
-  private final Rise target;
-  private final PieceBody body;
-  private final LoafSettings settings;
+  private static final double FILM_GRID = 0.05; // in the logarithm: bodies are kept for later runs
 
-  private LoafModel(Rise target, PieceBody body, LoafSettings settings) {
-    this.target = target;
-    this.body = body;
+  private final DoughFormula formula;
+  private final Proof proof;
+  private final Rise target;
+  private final TemperatureTrace around;
+  private final LoafSettings settings;
+  private final StrengthPlan strength;
+  private final Map<Long, PieceBody> bodies = new ConcurrentHashMap<>();
+
+  private LoafModel(
+      DoughFormula formula, Proof proof, TemperatureTrace around, LoafSettings settings) {
+    this.formula = formula;
+    this.proof = proof;
+    this.target = proof.target().orElse(formula.flour().targetRise());
+    this.around = around;
     this.settings = settings;
+    this.strength = StrengthPlan.of(formula);
   }
 
   /**
    * The loaf of a dough.
    *
    * @param formula the dough
-   * @param proof its mass and form, where it waits, and the rise wanted
+   * @param proof its mass and form, how it is handled, where it waits, and the rise wanted
    * @param settings how finely
    */
   public static LoafModel of(DoughFormula formula, Proof proof, LoafSettings settings) {
-    Rise target = proof.target().orElse(formula.flour().targetRise());
-    Conduction conduction = conduction(formula, proof, target, settings);
-    PieceBody body =
-        new PieceBody(conduction, around(proof), proof.roomHours(), formula.doughPerFlour());
-    return new LoafModel(target, body, settings);
+    return new LoafModel(formula, proof, around(proof), settings);
   }
 
-  private static Conduction conduction(
-      DoughFormula formula, Proof proof, Rise target, LoafSettings settings) {
+  private PieceBody body(double filmFactor) {
+    long key = Math.round(Math.log(filmFactor) / FILM_GRID);
+    return bodies.computeIfAbsent(key, k -> bodyOf(Math.exp(k * FILM_GRID)));
+  }
+
+  private PieceBody bodyOf(double filmFactor) {
     double gas = 1 - (1 - Unknowns.USUAL_STARTING_AIR) / (1 + MEAN_PART * target.fraction());
     double air = proof.cold().or(proof::room).orElseThrow().celsius();
     DoughHeat heat =
@@ -65,10 +81,16 @@ public final class LoafModel {
             Temperature.ofCelsius((SHAPED_CELSIUS + air) / 2),
             Share.ofFraction(Math.min(gas, LARGEST_GAS_SHARE)));
     PieceGeometry geometry = proof.form().shape().geometry(proof.mass(), heat.densityKgPerM3());
-    Air moved = proof.cold().isPresent() ? Air.REFRIGERATOR : Air.STILL_ROOM;
-    double coefficient = geometry.surfaceWPerM2K(moved, proof.form().wall(), Cover.COVERED);
-    return Conduction.of(
-        geometry.form(), geometry.lengthMetres(), heat, coefficient, settings.shells());
+    double coefficient =
+        geometry.surfaceWPerM2K(
+            proof.coldPlace().map(Cold::air).orElse(Air.STILL_ROOM),
+            filmFactor,
+            proof.form().wall(),
+            Cover.COVERED);
+    Conduction conduction =
+        Conduction.of(
+            geometry.form(), geometry.lengthMetres(), heat, coefficient, settings.shells());
+    return new PieceBody(conduction, around, proof.roomHours(), formula.doughPerFlour());
   }
 
   private static TemperatureTrace around(Proof proof) {
@@ -86,9 +108,13 @@ public final class LoafModel {
    * @param air around it; hour 0 is when it is shaped
    */
   public LoafModel in(TemperatureTrace air) {
-    PieceBody there =
-        new PieceBody(body.conduction(), air, body.changesFromHours(), body.doughPerFlour());
-    return new LoafModel(target, there, settings);
+    return new LoafModel(formula, proof, air, settings);
+  }
+
+  /** The same loaf in a cold that is warmer than believed. */
+  LoafModel warmer(double celsius) {
+    Cold cold = proof.coldPlace().orElseThrow().warmer(celsius);
+    return new LoafModel(formula, proof.withCold(cold), around, settings);
   }
 
   /** Rise wanted at the oven. */
@@ -101,10 +127,27 @@ public final class LoafModel {
    *
    * @param bulk the dough it is taken from
    * @param fromHours from mixing until it is shaped
-   * @param warmerCelsius how much warmer the cold is than stated, K
+   * @param scores what is not known of it
    * @param hours how long it is followed, more than 0
    */
-  public PieceCurve run(RiseCurve bulk, double fromHours, double warmerCelsius, double hours) {
-    return PieceCurve.of(bulk, fromHours, body, warmerCelsius, hours, settings.stepHours());
+  public PieceCurve run(RiseCurve bulk, double fromHours, LoafScores scores, double hours) {
+    Optional<Cold> cold = proof.coldPlace();
+    PieceBody body = body(cold.map(each -> each.filmFactor(scores.film())).orElse(1.0));
+    double shift =
+        cold.map(each -> each.airCelsius(scores.air()) - each.stated().celsius()).orElse(0.0);
+    return PieceCurve.of(
+        bulk, fromHours, body, shift, losses(fromHours, scores), hours, settings.stepHours());
+  }
+
+  private GasLosses losses(double fromHours, LoafScores scores) {
+    List<Double> folds = new ArrayList<>();
+    for (int i = 1; i <= strength.folds(); i++) {
+      double hour = i * strength.spacingHours();
+      if (hour <= fromHours - proof.restHours()) {
+        folds.add(hour);
+      }
+    }
+    double shaped = proof.shapingOf(formula.flour()).handling().share(scores.hands());
+    return new GasLosses(folds, Handling.FOLD.share(scores.hands()), shaped);
   }
 }

@@ -1,16 +1,14 @@
 package doughtide.core.loaf;
 
+import doughtide.core.dough.Flour;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Rise;
+import doughtide.core.quantity.SentRecord;
 import doughtide.core.quantity.Temperature;
-import doughtide.core.quantity.Value;
-import java.util.Arrays;
-import java.util.List;
+import java.io.Serializable;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.StringJoiner;
-import org.jspecify.annotations.Nullable;
 
 /**
  * What happens to the dough after bulk fermentation: bench rest and shaping, then a proof in the
@@ -19,54 +17,50 @@ import org.jspecify.annotations.Nullable;
  * <pre>{@code
  * Proof night = Proof.inCold(Temperature.ofCelsius(4), 12).withPiece(Mass.ofGrams(850), PieceForm.ROUND);
  * }</pre>
+ *
+ * @param restHours dividing, bench rest and shaping, 0…12 h
+ * @param room temperature of the proof in the room, if there is one, 0…45 °C
+ * @param roomHours its length, 0…48 h
+ * @param coldPlace the cold, if there is one
+ * @param holdHours time in the cold where the oven has no fixed hour, 0…96 h
+ * @param ovenHour hours from mixing to the oven where that is fixed
+ * @param mass of the piece, 20…50000 g
+ * @param form of the piece
+ * @param shaping how firmly it is handled; empty for as usual
+ * @param target rise wanted at the oven; empty for the flour's usual one
  */
-public final class Proof extends Value {
-  private static final long serialVersionUID = 1;
-
+public record Proof(
+    double restHours,
+    Optional<Temperature> room,
+    double roomHours,
+    Optional<Cold> coldPlace,
+    double holdHours,
+    OptionalDouble ovenHour,
+    Mass mass,
+    PieceForm form,
+    Optional<Shaping> shaping,
+    Optional<Rise> target)
+    implements Serializable {
   /** Dividing, bench rest and shaping together, hours (common practice, no source). */
   public static final double USUAL_REST_HOURS = 0.5;
 
-  private final double restHours;
-  private final @Nullable Temperature room;
-  private final double roomHours;
-  private final @Nullable Temperature cold;
-  private final double holdHours;
-  private final @Nullable Double ovenHour;
-  private final Mass mass;
-  private final PieceForm form;
-  private final @Nullable Rise target;
-
-  private Proof(
-      double restHours,
-      @Nullable Temperature room,
-      double roomHours,
-      @Nullable Temperature cold,
-      double holdHours,
-      @Nullable Double ovenHour,
-      Mass mass,
-      PieceForm form,
-      @Nullable Rise target) {
-    this.restHours = Checks.inRange("bench rest and shaping", restHours, 0, 12, "h");
-    this.room = room;
-    this.roomHours = Checks.inRange("proof in the room", roomHours, 0, 48, "h");
-    this.cold = cold;
-    this.holdHours = Checks.inRange("time in the cold", holdHours, 0, 96, "h");
-    this.ovenHour = ovenHour;
+  /** Checks every range. */
+  public Proof {
+    Checks.inRange("bench rest and shaping", restHours, 0, 12, "h");
+    Checks.inRange("proof in the room", roomHours, 0, 48, "h");
+    Checks.inRange("time in the cold", holdHours, 0, 96, "h");
     Checks.inRange(
         "mass of the piece", Checks.given("mass of the piece", mass).grams(), 20, 50_000, "g");
-    this.mass = mass;
-    this.form = Checks.given("form of the piece", form);
-    this.target = target;
-    room().ifPresent(t -> Checks.inRange("proof temperature", t.celsius(), 0, 45, "°C"));
-    cold().ifPresent(t -> Checks.inRange("temperature of the cold", t.celsius(), -30, 25, "°C"));
+    Checks.given("form of the piece", form);
+    room.ifPresent(t -> Checks.inRange("proof temperature", t.celsius(), 0, 45, "°C"));
   }
 
   private static Proof usual(
-      @Nullable Temperature room,
+      Optional<Temperature> room,
       double roomHours,
-      @Nullable Temperature cold,
+      Optional<Cold> cold,
       double holdHours,
-      @Nullable Double ovenHour) {
+      OptionalDouble ovenHour) {
     return new Proof(
         USUAL_REST_HOURS,
         room,
@@ -76,7 +70,8 @@ public final class Proof extends Value {
         ovenHour,
         Mass.ofGrams(850),
         PieceForm.ROUND,
-        null);
+        Optional.empty(),
+        Optional.empty());
   }
 
   /**
@@ -86,7 +81,8 @@ public final class Proof extends Value {
    * @param holdHours time in the cold, 0…96 h
    */
   public static Proof inCold(Temperature cold, double holdHours) {
-    return usual(null, 0, Checks.given("temperature of the cold", cold), holdHours, null);
+    return usual(
+        Optional.empty(), 0, Optional.of(Cold.byDial(Checks.given("temperature of the cold", cold))), holdHours, OptionalDouble.empty());
   }
 
   /**
@@ -97,7 +93,7 @@ public final class Proof extends Value {
    */
   public static Proof inColdUntil(Temperature cold, double ovenHour) {
     double hour = Checks.inRange("hours from mixing to the oven", ovenHour, 1, 168, "h");
-    return usual(null, 0, Checks.given("temperature of the cold", cold), 0, hour);
+    return usual(Optional.empty(), 0, Optional.of(Cold.byDial(Checks.given("temperature of the cold", cold))), 0, OptionalDouble.of(hour));
   }
 
   /**
@@ -107,7 +103,7 @@ public final class Proof extends Value {
    * @param hours length of the proof, 0…48 h
    */
   public static Proof inRoom(Temperature room, double hours) {
-    return usual(Checks.given("proof temperature", room), hours, null, 0, null);
+    return usual(Optional.of(Checks.given("proof temperature", room)), hours, Optional.empty(), 0, OptionalDouble.empty());
   }
 
   /**
@@ -119,13 +115,14 @@ public final class Proof extends Value {
   public Proof afterRoom(Temperature temperature, double hours) {
     return new Proof(
         restHours,
-        Checks.given("proof temperature", temperature),
+        Optional.of(Checks.given("proof temperature", temperature)),
         hours,
-        cold,
+        coldPlace,
         holdHours,
         ovenHour,
         mass,
         form,
+        shaping,
         target);
   }
 
@@ -135,7 +132,23 @@ public final class Proof extends Value {
    * @param hours 0…12 h
    */
   public Proof withRest(double hours) {
-    return new Proof(hours, room, roomHours, cold, holdHours, ovenHour, mass, form, target);
+    return new Proof(
+        hours, room, roomHours, coldPlace, holdHours, ovenHour, mass, form, shaping, target);
+  }
+
+  /** The same in a cold that is better known, or another one. */
+  public Proof withCold(Cold cold) {
+    return new Proof(
+        restHours,
+        room,
+        roomHours,
+        Optional.of(cold),
+        holdHours,
+        ovenHour,
+        mass,
+        form,
+        shaping,
+        target);
   }
 
   /**
@@ -146,62 +159,53 @@ public final class Proof extends Value {
    */
   public Proof withPiece(Mass newMass, PieceForm newForm) {
     return new Proof(
-        restHours, room, roomHours, cold, holdHours, ovenHour, newMass, newForm, target);
+        restHours, room, roomHours, coldPlace, holdHours, ovenHour, newMass, newForm, shaping,
+        target);
+  }
+
+  /** The same, handled otherwise than usual. */
+  public Proof shaped(Shaping how) {
+    return new Proof(
+        restHours,
+        room,
+        roomHours,
+        coldPlace,
+        holdHours,
+        ovenHour,
+        mass,
+        form,
+        Optional.of(how),
+        target);
   }
 
   /**
-   * The same with another target: the jar-equivalent rise at the oven.
+   * The same with another target: the loaf's rise at the oven, over the dough after mixing.
    *
    * @param rise 10…400 %
    */
   public Proof withTarget(Rise rise) {
     Checks.inRange("target rise", Checks.given("target rise", rise).percent(), 10, 400, "%");
-    return new Proof(restHours, room, roomHours, cold, holdHours, ovenHour, mass, form, rise);
+    return new Proof(
+        restHours,
+        room,
+        roomHours,
+        coldPlace,
+        holdHours,
+        ovenHour,
+        mass,
+        form,
+        shaping,
+        Optional.of(rise));
   }
 
-  /** Dividing, bench rest and shaping, hours. */
-  public double restHours() {
-    return restHours;
-  }
-
-  /** Temperature of the proof in the room, if there is one. */
-  public Optional<Temperature> room() {
-    return Optional.ofNullable(room);
-  }
-
-  /** Length of the proof in the room, hours. */
-  public double roomHours() {
-    return roomHours;
-  }
-
-  /** Temperature of the cold, if there is one. */
+  /** Temperature of the cold as stated, if there is one. */
   public Optional<Temperature> cold() {
-    return Optional.ofNullable(cold);
+    return coldPlace.map(Cold::stated);
   }
 
-  /** Hours in the cold where the oven has no fixed hour. */
-  public double holdHours() {
-    return holdHours;
-  }
-
-  /** Hours from mixing to the oven where that is fixed. */
-  public OptionalDouble ovenHour() {
-    return ovenHour == null ? OptionalDouble.empty() : OptionalDouble.of(ovenHour);
-  }
-
-  /** Mass of the piece. */
-  public Mass mass() {
-    return mass;
-  }
-
-  /** Form of the piece. */
-  public PieceForm form() {
-    return form;
-  }
-
-  /** Target asked for; empty for the flour's usual one. */
-  public Optional<Rise> target() {
-    return Optional.ofNullable(target);
+  /** How firmly pieces of a flour are handled. */
+  public Shaping shapingOf(Flour flour) {
+    return shaping.orElseGet(() -> Shaping.usual(flour, form));
   }
 
   /**
@@ -210,34 +214,10 @@ public final class Proof extends Value {
    * @param fromHours hour at which shaping is done
    */
   double hoursToOven(double fromHours) {
-    return ovenHour == null ? roomHours + holdHours : ovenHour - fromHours;
+    return ovenHour.isPresent() ? ovenHour.getAsDouble() - fromHours : roomHours + holdHours;
   }
 
-  @Override
-  protected List<?> parts() {
-    return Arrays.asList(restHours, room, roomHours, cold, holdHours, ovenHour, mass, form, target);
-  }
-
-  /** In a line, for logs: the piece and where it waits. */
-  @Override
-  public String toString() {
-    StringJoiner words = new StringJoiner(", ");
-    words.add(Checks.plain(mass.grams()) + " g " + form.key());
-    words.add("rest " + Checks.plain(restHours) + " h");
-    room()
-        .ifPresent(
-            at ->
-                words.add(Checks.plain(roomHours) + " h at " + Checks.plain(at.celsius()) + " °C"));
-    cold()
-        .ifPresent(
-            at ->
-                words.add(
-                    Checks.plain(holdHours)
-                        + " h in the cold at "
-                        + Checks.plain(at.celsius())
-                        + " °C"));
-    ovenHour().ifPresent(at -> words.add("oven at hour " + Checks.plain(at)));
-    target().ifPresent(rise -> words.add("target " + Checks.plain(rise.percent()) + " %"));
-    return words.toString();
+  private Object writeReplace() {
+    return SentRecord.of(this);
   }
 }

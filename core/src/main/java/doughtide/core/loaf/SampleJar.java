@@ -1,6 +1,6 @@
 package doughtide.core.loaf;
 
-import doughtide.core.forecast.Quantiles;
+import doughtide.core.forecast.Distribution;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.TemperatureWarnings;
 import doughtide.core.quantity.Rise;
@@ -79,15 +79,9 @@ public record SampleJar(
         reads[known++] = member.runFast(at.getAsDouble()).riseAt(at.getAsDouble()).percent();
       }
     }
-    if (known == 0) {
-      return ShapeForecast.RiseRange.NONE;
-    }
-    double[] sorted = Arrays.copyOf(reads, known);
-    Arrays.sort(sorted);
-    return new ShapeForecast.RiseRange(
-        Quantiles.finite(sorted, 0.1),
-        Quantiles.finite(sorted, 0.5),
-        Quantiles.finite(sorted, 0.9));
+    return known == 0
+        ? ShapeForecast.RiseRange.NONE
+        : ShapeForecast.RiseRange.of(Distribution.of(Arrays.copyOf(reads, known)));
   }
 
   /** How much warmer the dough is than the jar, K. */

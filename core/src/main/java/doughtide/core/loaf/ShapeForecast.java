@@ -1,5 +1,6 @@
 package doughtide.core.loaf;
 
+import doughtide.core.forecast.Distribution;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.forecast.Warning;
 import doughtide.core.quantity.Rise;
@@ -22,14 +23,25 @@ import java.util.OptionalDouble;
  * takes longer to cool down; it has to be shaped at a lower rise. Hours count from mixing.
  *
  * @param hours end of bulk fermentation
- * @param rise the rise that shows it in a sample jar kept with the dough: at the late end of its
- *     spread, middle, early end
- * @param target jar-equivalent rise wanted at the oven
+ * @param rise the rise that shows it in a sample jar kept with the dough, which nobody folds or
+ *     shapes: of a slow dough, the likely, of a quick one, in the order of their heights
+ * @param loafRise rise of the loaf just shaped, over the dough after mixing: less than the jar's by
+ *     what hands took out
+ * @param target rise of the loaf wanted at the oven
  * @param likely the likely night, empty if there is none to tell of
+ * @param spoils what spoils it first
+ * @param rule what to do at an hour and a height of the jar
  * @param warnings what the user should know
  */
 public record ShapeForecast(
-    TimeWindow hours, RiseRange rise, Rise target, Optional<Night> likely, List<Warning> warnings) {
+    TimeWindow hours,
+    RiseRange rise,
+    RiseRange loafRise,
+    Rise target,
+    Optional<Night> likely,
+    Spoils spoils,
+    JarRule rule,
+    List<Warning> warnings) {
 
   /** Copies the list. */
   public ShapeForecast {
@@ -57,6 +69,29 @@ public record ShapeForecast(
     private Object writeReplace() {
       return SentRecord.of(this);
     }
+
+    /** Of a distribution of percents. */
+    public static RiseRange of(Distribution percents) {
+      return new RiseRange(percents.quantile(0.1), percents.quantile(0.5), percents.quantile(0.9));
+    }
+  }
+
+  /**
+   * The smallest change with which one loaf in ten more is too far at the oven: past 120 % of its
+   * target, fallen or weak.
+   *
+   * @param warmerCelsius a cold so much warmer than believed; empty if even 4 °C does not, or there
+   *     is no cold
+   * @param laterHours shaping so much later; empty if even three hours do not
+   */
+  public record Spoils(OptionalDouble warmerCelsius, OptionalDouble laterHours)
+      implements Serializable {
+    /** Nothing known of it. */
+    public static final Spoils NOTHING = new Spoils(OptionalDouble.empty(), OptionalDouble.empty());
+
+    private Object writeReplace() {
+      return SentRecord.of(this);
+    }
   }
 
   /**
@@ -68,12 +103,14 @@ public record ShapeForecast(
    * @param coldFromHours into the cold, if there is one
    * @param ovenHours into the oven
    * @param riseAtBake rise at the oven, with its uncertainty
-   * @param bakeFrom when the loaf becomes good to bake, see {@link UsableRise}
-   * @param bakeUntil until when it is good to bake, see {@link UsableRise}
+   * @param bakeFrom when the loaf becomes good to bake, see {@link LoafLimits}
+   * @param bakeUntil until when it is good to bake, see {@link LoafLimits}
    * @param over when it falls back or has become weak
    * @param warmer the same night in a cold 2 °C warmer than believed, if there is a cold
    * @param bulk the dough on the likely path
    * @param piece the loaf on the likely path, from {@code proofFromHours} on
+   * @param members loaves of members of the ensemble, each from its own hour on
+   * @param weights of the members
    */
   public record Night(
       double bulkEndHours,
@@ -86,16 +123,33 @@ public record ShapeForecast(
       TimeWindow over,
       Optional<WarmerCold> warmer,
       RiseCurve bulk,
-      PieceCurve piece) {
+      PieceCurve piece,
+      List<PieceCurve> members,
+      List<Double> weights) {
+
+    /** Copies the list. */
+    public Night {
+      members = List.copyOf(members);
+      weights = List.copyOf(weights);
+    }
 
     /**
-     * Hour at which the centre has cooled to a temperature; empty if it does not or there is no
-     * cold.
+     * When the centre has cooled to a temperature, as if every loaf went into the cold at the
+     * likely hour; nothing where there is no cold.
      */
-    public OptionalDouble coreAt(Temperature temperature) {
-      return coldFromHours.isEmpty()
-          ? OptionalDouble.empty()
-          : piece.hoursUntilCoreIsAt(temperature);
+    public Distribution coreAt(Temperature temperature) {
+      if (coldFromHours.isEmpty()) {
+        return Distribution.NEVER;
+      }
+      return Distribution.of(
+          members.stream()
+              .mapToDouble(
+                  each ->
+                      proofFromHours
+                          - each.hours()[0]
+                          + each.hoursUntilCoreIsAt(temperature).orElse(Double.POSITIVE_INFINITY))
+              .toArray(),
+          weights.stream().mapToDouble(each -> each).toArray());
     }
   }
 

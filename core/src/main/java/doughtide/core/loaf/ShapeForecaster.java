@@ -1,6 +1,6 @@
 package doughtide.core.loaf;
 
-import doughtide.core.forecast.Quantiles;
+import doughtide.core.forecast.Distribution;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.TemperatureWarnings;
 import doughtide.core.forecast.TimeWindow;
@@ -30,7 +30,11 @@ public final class ShapeForecaster {
   public static final double WARMER_CELSIUS = 2;
 
   private static final double FOLLOW_HOURS = 72;
-  private static final double WARM_COLD_CELSIUS = 10;
+  private static final double WARMER_STEP_CELSIUS = 0.5;
+  private static final int WARMER_STEPS = 8;
+  private static final double LATER_STEP_HOURS = 1.0 / 6;
+  private static final int LATER_STEPS = 18;
+  private static final double AT_ONCE_HOURS = 1.0 / 60;
 
   private final RiseForecast bulk;
   private final Proof proof;
@@ -65,20 +69,19 @@ public final class ShapeForecaster {
    * The end of bulk fermentation.
    *
    * @param hours from mixing
-   * @param rise that the dough shows then
+   * @param rise that the jar shows then
    */
-  public record Point(TimeWindow hours, ShapeForecast.RiseRange rise) implements Serializable {
-    private static final Point NONE = new Point(TimeWindow.NEVER, ShapeForecast.RiseRange.NONE);
-  }
+  public record Point(TimeWindow hours, ShapeForecast.RiseRange rise) implements Serializable {}
 
   /** The shape point alone, without the night after it; empty windows where there is none. */
   public Point point() {
     if (forbids(ProofWarnings.of(bulk, proof))) {
-      return Point.NONE;
+      return new Point(TimeWindow.NEVER, ShapeForecast.RiseRange.NONE);
     }
-    RiseCurve likelyBulk = bulk.typical().runFast(bulk.hours());
-    OptionalDouble from = search(likelyBulk, 0).find(firstGuess(likelyBulk));
-    return from.isEmpty() ? Point.NONE : point(likelyBulk, from.getAsDouble());
+    Solved solved = solved();
+    return whyMissing(solved) == ShapeSearch.Missing.NOTHING
+        ? point(solved)
+        : new Point(TimeWindow.NEVER, ShapeForecast.RiseRange.NONE);
   }
 
   /** Solves for the shape point. */
@@ -87,14 +90,114 @@ public final class ShapeForecaster {
     if (forbids(warnings)) {
       return impossible(warnings);
     }
-    RiseCurve likelyBulk = bulk.typical().runFast(bulk.hours());
-    ShapeSearch search = search(likelyBulk, 0);
-    OptionalDouble from = search.find(firstGuess(likelyBulk));
-    if (from.isEmpty()) {
-      warnings.add(ProofWarnings.noShapePoint(search.isTooLate(), target, proof));
+    Solved solved = solved();
+    if (whyMissing(solved) != ShapeSearch.Missing.NOTHING) {
+      warnings.add(ProofWarnings.noShapePoint(whyMissing(solved), target, proof));
       return impossible(warnings);
     }
-    return solved(likelyBulk, from.getAsDouble(), warnings);
+    return forecast(solved, warnings);
+  }
+
+  private ShapeForecast forecast(Solved solved, List<Warning> warnings) {
+    TimeWindow window = point(solved).hours();
+    ShapeForecast.RiseRange shown = point(solved).rise();
+    double bulkEnd = window.likely().orElseThrow();
+    Rise jar = Rise.ofPercent(shown.likely().orElseThrow());
+    ShapeForecast.Night night = night(bulkEnd + proof.restHours(), jar);
+    warnings.addAll(ProofWarnings.ofNight(night, target, proof));
+    return new ShapeForecast(
+        window,
+        shown,
+        ShapeForecast.RiseRange.of(weighted(solved.loafPercent)),
+        target,
+        Optional.of(night),
+        spoils(jar),
+        JarRule.of(bulk.curves(), solved.hours, bulkEnd),
+        warnings);
+  }
+
+  private Point point(Solved solved) {
+    TimeWindow window = weighted(solved.hours).window();
+    return new Point(
+        window, onLikelyLine(ShapeForecast.RiseRange.of(weighted(solved.jarPercent)), window));
+  }
+
+  /** The likely rise is the one that the likely jar shows at the likely hour. */
+  private ShapeForecast.RiseRange onLikelyLine(ShapeForecast.RiseRange rises, TimeWindow hours) {
+    double likely = bulk.likelyPercentAt(Math.min(hours.likely().orElseThrow(), bulk.hours()));
+    double low = Math.min(rises.low().orElse(likely), likely);
+    double high = Math.max(rises.high().orElse(likely), likely);
+    return new ShapeForecast.RiseRange(
+        OptionalDouble.of(low), OptionalDouble.of(likely), OptionalDouble.of(high));
+  }
+
+  /** What each member would be shaped at. */
+  private static final class Solved {
+    private final double[] hours;
+    private final double[] jarPercent;
+    private final double[] loafPercent;
+    private final ShapeSearch.Missing[] missing;
+
+    Solved(int size) {
+      this.hours = new double[size];
+      this.jarPercent = new double[size];
+      this.loafPercent = new double[size];
+      this.missing = new ShapeSearch.Missing[size];
+    }
+  }
+
+  /** Why half of the members have none; nothing where the likely dough has one. */
+  private ShapeSearch.Missing whyMissing(Solved solved) {
+    double likely = weighted(solved.hours).quantile(0.5).orElse(Double.POSITIVE_INFINITY);
+    if (Double.isInfinite(likely)) {
+      return ShapeSearch.Missing.OUT_OF_REACH;
+    }
+    if (likely > AT_ONCE_HOURS) {
+      return ShapeSearch.Missing.NOTHING;
+    }
+    long fallen =
+        Arrays.stream(solved.missing).filter(e -> e == ShapeSearch.Missing.PAST_BEST).count();
+    return 4 * fallen > solved.hours.length
+        ? ShapeSearch.Missing.PAST_BEST
+        : ShapeSearch.Missing.PAST_TARGET;
+  }
+
+  /** What the first members of the ensemble say, each with its weight. */
+  private Distribution weighted(double[] ofMembers) {
+    return Distribution.of(ofMembers, Arrays.copyOf(bulk.ensemble().weights(), ofMembers.length));
+  }
+
+  private Solved solved() {
+    Solved solved = new Solved(Math.min(bulk.curves().size(), settings.members()));
+    double jar = target.fraction() / 2;
+    for (int i = 0; i < solved.hours.length; i++) {
+      solve(solved, i, new Rise(jar));
+      // The next member's first guess: the jar of the one before.
+      boolean known = solved.missing[i] == ShapeSearch.Missing.NOTHING;
+      jar = known ? solved.jarPercent[i] / 100 : jar;
+    }
+    return solved;
+  }
+
+  private void solve(Solved solved, int member, Rise guess) {
+    RiseCurve curve = bulk.curves().get(member);
+    LoafScores scores = LoafScores.of(member);
+    ShapeSearch search = new ShapeSearch(curve, proof, loaf, scores);
+    OptionalDouble found =
+        search.find(curve.hoursToRise(guess).orElse(bulk.hours() / 2) + proof.restHours());
+    solved.missing[member] = search.missing();
+    if (found.isPresent()) {
+      double from = found.getAsDouble();
+      solved.hours[member] = from - proof.restHours();
+      solved.jarPercent[member] = curve.riseAt(from - proof.restHours()).percent();
+      solved.loafPercent[member] =
+          loaf.run(curve, from, scores, settings.stepHours()).riseAt(from).percent();
+    } else {
+      double missing = search.missingHours();
+      solved.hours[member] = missing;
+      solved.jarPercent[member] = missing;
+      solved.loafPercent[member] = missing;
+    }
   }
 
   private boolean forbids(List<Warning> warnings) {
@@ -117,9 +220,8 @@ public final class ShapeForecaster {
     if (forbids(ProofWarnings.of(bulk, proof))) {
       return Optional.empty();
     }
-    RiseCurve likelyBulk = bulk.typical().runFast(bulk.hours());
-    double shown = likelyBulk.riseAt(bulkEndHours).fraction();
-    return Optional.of(night(likelyBulk, bulkEndHours + proof.restHours(), shown));
+    Rise shown = Rise.ofPercent(bulk.likelyPercentAt(bulkEndHours));
+    return Optional.of(night(bulkEndHours + proof.restHours(), shown));
   }
 
   /**
@@ -133,71 +235,62 @@ public final class ShapeForecaster {
         .isPresent();
   }
 
-  private double firstGuess(RiseCurve likelyBulk) {
-    return likelyBulk.hoursToRise(new Rise(target.fraction() / 2)).orElse(bulk.hours() / 2);
-  }
-
   private ShapeForecast impossible(List<Warning> warnings) {
     return new ShapeForecast(
-        TimeWindow.NEVER, ShapeForecast.RiseRange.NONE, target, Optional.empty(), warnings);
+        TimeWindow.NEVER,
+        ShapeForecast.RiseRange.NONE,
+        ShapeForecast.RiseRange.NONE,
+        target,
+        Optional.empty(),
+        ShapeForecast.Spoils.NOTHING,
+        new JarRule(List.of()),
+        warnings);
   }
 
-  private ShapeSearch search(RiseCurve curve, double shift) {
-    return new ShapeSearch(curve, proof, loaf, shift);
+  private ShapeForecast.Spoils spoils(Rise jar) {
+    OptionalDouble warmer =
+        proof.cold().isEmpty()
+            ? OptionalDouble.empty()
+            : SpoilSearch.smallest(
+                kelvin -> tooFarShare(loaf.warmer(kelvin), jar, 0),
+                WARMER_STEP_CELSIUS,
+                WARMER_STEPS);
+    OptionalDouble later =
+        SpoilSearch.smallest(hours -> tooFarShare(loaf, jar, hours), LATER_STEP_HOURS, LATER_STEPS);
+    return new ShapeForecast.Spoils(warmer, later);
   }
 
-  private Point point(RiseCurve likelyBulk, double from) {
-    Rise likelyRise = likelyBulk.riseAt(from - proof.restHours());
-    int size = Math.min(bulk.curves().size(), settings.members());
-    double[] hours = new double[size];
-    double[] rises = new double[size];
-    int known = 0;
+  private double tooFarShare(LoafModel model, Rise jar, double later) {
+    LoafLimits right = LoafLimits.right(target);
+    int size = Math.min(settings.followed(), bulk.curves().size());
+    int far = 0;
     for (int i = 0; i < size; i++) {
       RiseCurve curve = bulk.curves().get(i);
-      double guess = curve.hoursToRise(likelyRise).orElse(bulk.hours()) + proof.restHours();
-      ShapeSearch search = search(curve, coldError(i));
-      OptionalDouble found = search.find(guess);
-      hours[i] = found.isPresent() ? found.getAsDouble() - proof.restHours() : search.missing();
-      if (found.isPresent()) {
-        rises[known++] = curve.riseAt(hours[i]).percent();
+      double from = Math.min(shapedWhen(curve, jar) + later, curve.endHours());
+      double hours = proof.hoursToOven(from);
+      if (hours <= 0 || right.until(model.run(curve, from, LoafScores.of(i), hours)).isPresent()) {
+        far++;
       }
     }
-    TimeWindow window = TimeWindow.of(hours);
-    return new Point(window, onLikelyLine(range(Arrays.copyOf(rises, known)), window));
+    return (double) far / size;
   }
 
-  /** The likely rise is the one that the likely jar shows at the likely hour. */
-  private ShapeForecast.RiseRange onLikelyLine(ShapeForecast.RiseRange rises, TimeWindow hours) {
-    if (rises.likely().isEmpty() || hours.likely().isEmpty()) {
-      return rises;
-    }
-    double likely = bulk.likelyPercentAt(Math.min(hours.likely().getAsDouble(), bulk.hours()));
-    double low = Math.min(rises.low().orElse(likely), likely);
-    double high = Math.max(rises.high().orElse(likely), likely);
-    return new ShapeForecast.RiseRange(
-        OptionalDouble.of(low), OptionalDouble.of(likely), OptionalDouble.of(high));
+  /** When a member is shaped that waits for its jar to show a rise. */
+  private double shapedWhen(RiseCurve curve, Rise jar) {
+    return curve.hoursToRise(jar).orElse(bulk.hours()) + proof.restHours();
   }
 
-  private ShapeForecast solved(RiseCurve likelyBulk, double from, List<Warning> warnings) {
-    double likelyRise = likelyBulk.riseAt(from - proof.restHours()).fraction();
-    Point point = point(likelyBulk, from);
-    double bulkEnd = point.hours().likely().orElse(from - proof.restHours());
-    double rise = point.rise().likely().orElse(likelyRise * 100) / 100;
-    ShapeForecast.Night night = night(likelyBulk, bulkEnd + proof.restHours(), rise);
-    warnings.addAll(ProofWarnings.ofNight(night, proof));
-    return new ShapeForecast(point.hours(), point.rise(), target, Optional.of(night), warnings);
-  }
-
-  private ShapeForecast.Night night(RiseCurve likelyBulk, double from, double likelyRise) {
+  private ShapeForecast.Night night(double from, Rise jar) {
     double toOven = Math.max(proof.hoursToOven(from), 0);
     double follow = toOven + FOLLOW_HOURS;
-    PieceCurve piece = loaf.run(likelyBulk, from, 0, follow);
-    List<Loaf> members = members(likelyRise, follow);
+    List<PieceCurve> members = members(jar, follow);
+    LoafLimits usable = LoafLimits.usable(target);
     double[] atOven =
-        members.stream()
-            .map(Loaf::piece)
-            .mapToDouble(each -> each.riseAt(ovenOf(each)).percent())
-            .toArray();
+        members.stream().mapToDouble(each -> each.riseAt(ovenOf(each)).percent()).toArray();
+    ShapeForecast.RiseRange baked = ShapeForecast.RiseRange.of(weighted(atOven));
+    int typical = nearest(from, toOven, jar, baked.likely().orElse(target.percent()));
+    RiseCurve likelyBulk = bulk.curves().get(typical);
+    LoafScores scores = LoafScores.of(typical);
     return new ShapeForecast.Night(
         from - proof.restHours(),
         from,
@@ -205,13 +298,37 @@ public final class ShapeForecaster {
             ? OptionalDouble.of(from + proof.roomHours())
             : OptionalDouble.empty(),
         from + toOven,
-        range(atOven),
-        when(members, Loaf::bakeFrom),
-        when(members, Loaf::bakeUntil),
-        when(members, Loaf::over),
-        warmer(likelyBulk, from, toOven, follow),
+        baked,
+        when(members, usable::from),
+        when(members, usable::until),
+        when(members, PieceCurve::hoursToOver),
+        warmer(likelyBulk, scores, from, toOven, follow),
         likelyBulk,
-        piece);
+        loaf.run(likelyBulk, from, scores, follow),
+        members,
+        Arrays.stream(bulk.ensemble().weights()).limit(members.size()).boxed().toList());
+  }
+
+  /**
+   * The member that stands for all: its jar when shaped and its loaf at the oven are likely ones.
+   */
+  private int nearest(double from, double toOven, Rise jar, double likelyPercent) {
+    int best = 0;
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < Math.min(settings.followed(), bulk.curves().size()); i++) {
+      RiseCurve curve = bulk.curves().get(i);
+      double hours = Math.max(toOven, settings.stepHours());
+      double off =
+          Math.abs(curve.riseAt(from - proof.restHours()).percent() - jar.percent())
+              + Math.abs(
+                  loaf.run(curve, from, LoafScores.of(i), hours).riseAtEnd().percent()
+                      - likelyPercent);
+      if (off < least) {
+        least = off;
+        best = i;
+      }
+    }
+    return best;
   }
 
   private double ovenOf(PieceCurve piece) {
@@ -219,127 +336,35 @@ public final class ShapeForecaster {
     return Math.max(from, from + proof.hoursToOven(from));
   }
 
-  /** The first members of the ensemble, each shaped when its jar shows the likely rise. */
-  private List<Loaf> members(double likelyRise, double follow) {
-    List<Loaf> members = new ArrayList<>();
+  /** The first members of the ensemble, each shaped when its jar shows a rise. */
+  private List<PieceCurve> members(Rise jar, double follow) {
+    List<PieceCurve> members = new ArrayList<>();
     for (int i = 0; i < Math.min(settings.followed(), bulk.curves().size()); i++) {
       RiseCurve curve = bulk.curves().get(i);
-      OptionalDouble shown = curve.hoursToRise(new Rise(likelyRise));
-      double from = shown.orElse(bulk.hours()) + proof.restHours();
-      if (from <= curve.endHours()) {
-        PieceCurve piece = loaf.run(curve, from, coldError(i), follow);
-        members.add(new Loaf(piece, UsableRise.of(target, curve)));
-      }
+      double from = Math.min(shapedWhen(curve, jar), curve.endHours());
+      members.add(loaf.run(curve, from, LoafScores.of(i), follow));
     }
     return members;
   }
 
-  /** A loaf and the rises between which it is good to bake. */
-  private record Loaf(PieceCurve piece, UsableRise usable) {
-    OptionalDouble bakeFrom() {
-      return usable.from(piece);
-    }
-
-    OptionalDouble bakeUntil() {
-      return usable.until(piece);
-    }
-
-    OptionalDouble over() {
-      return piece.hoursToOver();
-    }
-  }
-
-  private static TimeWindow when(List<Loaf> members, Function<Loaf, OptionalDouble> event) {
-    return TimeWindow.of(
-        members.stream()
-            .mapToDouble(each -> event.apply(each).orElse(Double.POSITIVE_INFINITY))
-            .toArray());
+  private TimeWindow when(List<PieceCurve> members, Function<PieceCurve, OptionalDouble> event) {
+    return weighted(
+            members.stream()
+                .mapToDouble(each -> event.apply(each).orElse(Double.POSITIVE_INFINITY))
+                .toArray())
+        .window();
   }
 
   private Optional<ShapeForecast.WarmerCold> warmer(
-      RiseCurve likelyBulk, double from, double toOven, double follow) {
+      RiseCurve likelyBulk, LoafScores scores, double from, double toOven, double follow) {
     if (proof.cold().isEmpty()) {
       return Optional.empty();
     }
-    PieceCurve warm = loaf.run(likelyBulk, from, WARMER_CELSIUS, follow);
+    PieceCurve warm = loaf.warmer(WARMER_CELSIUS).run(likelyBulk, from, scores, follow);
     return Optional.of(
         new ShapeForecast.WarmerCold(
             WARMER_CELSIUS,
             warm.riseAt(from + toOven).percent(),
-            UsableRise.of(target, likelyBulk).until(warm)));
-  }
-
-  private static ShapeForecast.RiseRange range(double[] percents) {
-    if (percents.length == 0) {
-      return ShapeForecast.RiseRange.NONE;
-    }
-    double[] sorted = percents.clone();
-    Arrays.sort(sorted);
-    return new ShapeForecast.RiseRange(
-        Quantiles.finite(sorted, 0.1),
-        Quantiles.finite(sorted, 0.5),
-        Quantiles.finite(sorted, 0.9));
-  }
-
-  /**
-   * Error of the cold's temperature for a member: normal scores of a van der Corput sequence in
-   * base 3.
-   */
-  private double coldError(int member) {
-    return proof.cold().isEmpty() ? 0 : ColdScores.celsius(member);
-  }
-
-  /** What the proof brings along to be said. */
-  private static final class ProofWarnings {
-    private ProofWarnings() {}
-
-    static List<Warning> of(RiseForecast bulk, Proof proof) {
-      List<Warning> warnings = new ArrayList<>();
-      proof
-          .room()
-          .filter(room -> room.celsius() >= TemperatureWarnings.WARMEST_GROWTH_CELSIUS)
-          .ifPresent(room -> warnings.add(TemperatureWarnings.tooWarm(room.celsius())));
-      proof.cold().ifPresent(cold -> addCold(warnings, bulk, cold.celsius()));
-      return warnings;
-    }
-
-    static double warmestDough(RiseForecast bulk) {
-      return bulk.temperature().highestCelsius(bulk.hours());
-    }
-
-    private static void addCold(List<Warning> warnings, RiseForecast bulk, double cold) {
-      if (cold <= TemperatureWarnings.FREEZING_CELSIUS) {
-        warnings.add(TemperatureWarnings.freezing(cold));
-        return;
-      }
-      double dough = warmestDough(bulk);
-      if (cold >= dough) {
-        warnings.add(Warning.Kind.NOT_COOLING.with(cold, dough));
-      } else if (cold > WARM_COLD_CELSIUS) {
-        warnings.add(Warning.Kind.BARELY_COOLING.with(cold));
-      }
-    }
-
-    static Warning noShapePoint(boolean tooLate, Rise target, Proof proof) {
-      if (!tooLate) {
-        return Warning.Kind.NOT_REACHED.with(Math.rint(target.percent()));
-      }
-      Warning.Kind past =
-          proof.cold().isPresent()
-              ? Warning.Kind.PAST_TARGET_IN_COLD
-              : Warning.Kind.PAST_TARGET_IN_ROOM;
-      return past.with(Math.rint(target.percent()));
-    }
-
-    static List<Warning> ofNight(ShapeForecast.Night night, Proof proof) {
-      OptionalDouble until = night.bakeUntil().early();
-      if (until.isEmpty() || until.getAsDouble() >= night.ovenHours()) {
-        return List.of();
-      }
-      return List.of(
-          proof.cold().isPresent()
-              ? Warning.Kind.SOME_TOO_FAR_IN_COLD.with()
-              : Warning.Kind.SOME_TOO_FAR_IN_ROOM.with());
-    }
+            LoafLimits.usable(target).until(warm)));
   }
 }

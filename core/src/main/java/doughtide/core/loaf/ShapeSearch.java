@@ -1,5 +1,6 @@
 package doughtide.core.loaf;
 
+import doughtide.core.rise.PieceCurve;
 import doughtide.core.rise.RiseCurve;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
@@ -18,30 +19,44 @@ final class ShapeSearch {
   private final RiseCurve bulk;
   private final Proof proof;
   private final LoafModel loaf;
-  private final double shift;
+  private final LoafScores scores;
   private final double low;
   private final double high;
-  private boolean tooLate;
+  private final double latestForOven;
+  private Missing missing = Missing.NOTHING;
 
-  ShapeSearch(RiseCurve bulk, Proof proof, LoafModel loaf, double shift) {
+  ShapeSearch(RiseCurve bulk, Proof proof, LoafModel loaf, LoafScores scores) {
     this.bulk = bulk;
     this.proof = proof;
     this.loaf = loaf;
-    this.shift = shift;
+    this.scores = scores;
     this.low = proof.restHours();
     double last = Math.min(bulk.endHours(), bulk.hoursToOver().orElse(bulk.endHours()));
     double oven = proof.ovenHour().orElse(Double.POSITIVE_INFINITY);
-    this.high = Math.min(last, oven - proof.roomHours() - SHORTEST_PROOF_HOURS);
+    this.latestForOven = oven - proof.roomHours() - SHORTEST_PROOF_HOURS;
+    this.high = Math.min(last, latestForOven);
   }
 
-  /** Whether the last search failed because even shaping at once is too late. */
-  boolean isTooLate() {
-    return tooLate;
+  /** Why a search found nothing. */
+  enum Missing {
+    /** It did. */
+    NOTHING,
+    /** Even shaped at once, the loaf is past its target at the oven. */
+    PAST_TARGET,
+    /** Even shaped at once, the loaf has peaked and fallen or become weak by then. */
+    PAST_BEST,
+    /** The target is out of reach. */
+    OUT_OF_REACH
+  }
+
+  /** Why the last search found nothing. */
+  Missing missing() {
+    return missing;
   }
 
   /** What stands for a missing shape point: bulk end at hour 0 if too late, never otherwise. */
-  double missing() {
-    return tooLate ? 0 : Double.POSITIVE_INFINITY;
+  double missingHours() {
+    return missing == Missing.OUT_OF_REACH ? Double.POSITIVE_INFINITY : 0;
   }
 
   /**
@@ -51,18 +66,26 @@ final class ShapeSearch {
    * @return the hour, or empty if the target cannot be met
    */
   OptionalDouble find(double guess) {
-    tooLate = false;
+    missing = Missing.NOTHING;
     if (high <= low) {
-      tooLate = proof.ovenHour().isPresent();
-      return OptionalDouble.empty();
+      return none(low >= latestForOven ? Missing.PAST_TARGET : Missing.PAST_BEST);
     }
     OptionalDouble quick = secant(Math.min(Math.max(guess, low), high));
     return quick.isPresent() ? quick : bracketed();
   }
 
   private double miss(double from) {
+    return piece(from).riseAtEnd().fraction() - loaf.target().fraction();
+  }
+
+  private PieceCurve piece(double from) {
     double hours = Math.max(proof.hoursToOven(from), SHORTEST_PROOF_HOURS);
-    return loaf.run(bulk, from, shift, hours).riseAtEnd().fraction() - loaf.target().fraction();
+    return loaf.run(bulk, from, scores, hours);
+  }
+
+  private OptionalDouble none(Missing why) {
+    missing = why;
+    return OptionalDouble.empty();
   }
 
   private OptionalDouble secant(double guess) {
@@ -94,11 +117,10 @@ final class ShapeSearch {
 
   private OptionalDouble bracketed() {
     if (miss(low) >= 0) {
-      tooLate = true;
-      return OptionalDouble.empty();
+      return none(Missing.PAST_TARGET);
     }
     if (miss(high) < 0) {
-      return OptionalDouble.empty();
+      return none(piece(low).hoursToOver().isPresent() ? Missing.PAST_BEST : Missing.OUT_OF_REACH);
     }
     return OptionalDouble.of(
         new BrentSolver(HOURS_ACCURACY).solve(BRENT_STEPS, this::miss, low, high));

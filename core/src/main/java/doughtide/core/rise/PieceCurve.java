@@ -9,8 +9,8 @@ import java.util.OptionalDouble;
 
 /**
  * A piece of dough from the hour it is taken from the bulk: every shell has its own temperature and
- * its own biology, and the piece's volume is the sum. Hours count from mixing. Rise is that of an
- * undisturbed jar: what shaping presses out is not taken off. Immutable.
+ * its own biology, and the piece's volume is the sum. Hours count from mixing. Rise is its own
+ * volume over that of the dough after mixing. Immutable.
  */
 public final class PieceCurve {
   private final double[] hours;
@@ -18,13 +18,23 @@ public final class PieceCurve {
   private final double[] strength;
   private final double[] netGas;
   private final double[] core;
+  private final double[] full;
+  private final double[] made;
+  private final double[] cells;
+  private final double[] lost;
+  private final AirBalance air;
 
-  private PieceCurve(int points) {
+  private PieceCurve(int points, AirBalance air) {
     this.hours = new double[points];
     this.rise = new double[points];
     this.strength = new double[points];
     this.netGas = new double[points];
     this.core = new double[points];
+    this.full = new double[points];
+    this.made = new double[points];
+    this.cells = new double[points];
+    this.lost = new double[points];
+    this.air = air;
   }
 
   /**
@@ -35,6 +45,7 @@ public final class PieceCurve {
    * @param fromHours hour at which it is taken
    * @param body the piece and the air around it
    * @param shiftCelsius how much warmer the air is than stated, from its change on
+   * @param losses what hands have taken out
    * @param hours how long it is followed, more than 0
    * @param stepHours longest step, 0.01…1 h
    */
@@ -43,14 +54,16 @@ public final class PieceCurve {
       double fromHours,
       PieceBody body,
       double shiftCelsius,
+      GasLosses losses,
       double hours,
       double stepHours) {
     double[] after = mesh(body.changesFromHours(), hours, stepHours);
-    PieceCurve curve = new PieceCurve(after.length);
+    Kernel kernel = new Kernel(bulk, fromHours, body, shiftCelsius, losses);
+    PieceCurve curve = new PieceCurve(after.length, kernel.dynamics.air());
     for (int i = 0; i < after.length; i++) {
       curve.hours[i] = fromHours + after[i];
     }
-    new Kernel(bulk, fromHours, body, shiftCelsius).run(curve, after);
+    kernel.run(curve, after);
     return curve;
   }
 
@@ -86,7 +99,7 @@ public final class PieceCurve {
     private final double[] now;
     private final double[] middle;
 
-    Kernel(RiseCurve bulk, double fromHours, PieceBody body, double shift) {
+    Kernel(RiseCurve bulk, double fromHours, PieceBody body, double shift, GasLosses losses) {
       this.dynamics = bulk.dynamicsForChange();
       this.body = body;
       this.fractions = body.conduction().volumeFractions();
@@ -97,10 +110,26 @@ public final class PieceCurve {
       this.k1 = new double[fractions.length][N];
       this.now = new double[fractions.length];
       this.middle = new double[fractions.length];
-      double[] taken = bulk.stateForChange(fromHours);
+      double[] taken = handled(bulk, fromHours, losses);
       for (int shell = 0; shell < state.length; shell++) {
         state[shell] = taken.clone();
       }
+    }
+
+    /** Gas lost in folds is missing from then on; how the dough leaks is not looked at again. */
+    private double[] handled(RiseCurve bulk, double fromHours, GasLosses losses) {
+      double folded = 0;
+      for (double hour : losses.foldHours()) {
+        double[] then = bulk.stateForChange(hour);
+        double before = then[RiseDynamics.LOST];
+        then[RiseDynamics.LOST] += folded;
+        dynamics.takeOut(losses.foldShare(), bulk.celsiusAt(hour), then);
+        folded = then[RiseDynamics.LOST] - before;
+      }
+      double[] taken = bulk.stateForChange(fromHours);
+      taken[RiseDynamics.LOST] += folded;
+      dynamics.takeOut(losses.shapeShare(), bulk.celsiusAt(fromHours), taken);
+      return taken;
     }
 
     void run(PieceCurve curve, double[] after) {
@@ -124,6 +153,10 @@ public final class PieceCurve {
         curve.rise[i] += share * dynamics.rise(now[shell], s);
         curve.strength[i] += share * Math.exp(s[RiseDynamics.STRENGTH]);
         curve.netGas[i] += share * (k1[shell][RiseDynamics.MADE] - k1[shell][RiseDynamics.LOST]);
+        curve.full[i] += share * dynamics.fullRise(s);
+        curve.made[i] += share * s[RiseDynamics.MADE];
+        curve.lost[i] += share * s[RiseDynamics.LOST];
+        curve.cells[i] += share * dynamics.inCellsMol(now[shell], s);
         heat += share * k1[shell][RiseDynamics.CELSIUS];
       }
       curve.core[i] = cooling.coreCelsius();
@@ -182,6 +215,33 @@ public final class PieceCurve {
   /** Rise at the end. */
   public Rise riseAtEnd() {
     return new Rise(rise[rise.length - 1]);
+  }
+
+  /**
+   * Hour from which the piece is as high as a share of the greatest height that its dough can hold,
+   * which falls as acid accumulates; empty if it does not get there.
+   *
+   * @param share of that height, 0…1
+   */
+  public OptionalDouble hoursToFull(double share) {
+    double[] left = new double[rise.length];
+    for (int i = 0; i < left.length; i++) {
+      left[i] = 1 + rise[i] - share * (1 + full[i]);
+    }
+    return firstUp(left, 1, 0);
+  }
+
+  /** Where its carbon dioxide is; made = dissolved + in the cells + lost. */
+  public GasBalance gasAt(double hours) {
+    double in = at(cells, hours);
+    double out = at(lost, hours);
+    double all = at(made, hours);
+    return new GasBalance(all, all - in - out, in, out);
+  }
+
+  /** Where the air is that was mixed in. */
+  public AirBalance air() {
+    return air;
   }
 
   /** Temperature at the very centre at an hour inside the curve, °C. */

@@ -43,7 +43,8 @@ final class RiseDynamics {
   private final double restingScale;
   private final double acidScale;
   private final double ceilingMol;
-  private final double airMol;
+  private final double startAirMol;
+  private double airMol; // less where hands have taken some out
   private final double doughLitres;
   private final double startLitres;
   private final double retention;
@@ -107,7 +108,8 @@ final class RiseDynamics {
     this.doughLitres = basis.litresPerKgFlour(celsius);
     double air = unknowns.startingAir();
     double airLitres = doughLitres * air / (1 - air);
-    this.airMol = airLitres / GasCells.litresPerMol(celsius, basis.pressurePa());
+    this.startAirMol = airLitres / GasCells.litresPerMol(celsius, basis.pressurePa());
+    this.airMol = startAirMol;
     this.start = startState(basis, unknowns, celsius);
     this.startLitres = litres(celsius, start);
   }
@@ -206,9 +208,12 @@ final class RiseDynamics {
   private double openShare(double cellsMol, double acid) {
     double gasLitres = (cellsMol + airMol) * litresPerMol;
     double gasShare = gasLitres / (gasLitres + doughLitres);
+    return 1 / (1 + Math.exp(-(gasShare - threshold(acid)) / leak.leakWidth()));
+  }
+
+  private double threshold(double acid) {
     double weakening = leak.acidWeakening() * Math.max(acid - leak.acidTolerated(), 0);
-    double threshold = Math.max(retention - weakening, LOWEST_RETENTION);
-    return 1 / (1 + Math.exp(-(gasShare - threshold) / leak.leakWidth()));
+    return Math.max(retention - weakening, LOWEST_RETENTION);
   }
 
   /** Rise as a fraction of the starting volume. */
@@ -232,6 +237,24 @@ final class RiseDynamics {
   double inCellsMol(double celsius, double[] s) {
     atTemperature(celsius);
     return inCellsMol(s);
+  }
+
+  /**
+   * Hands take the same share of air and CO2 out of the cells; what is dissolved stays. From now on
+   * these dynamics are those of the handled dough.
+   */
+  void takeOut(double share, double celsius, double[] s) {
+    s[LOST] += share * inCellsMol(celsius, s);
+    airMol *= 1 - share;
+  }
+
+  /** The greatest height, as a rise, that the dough can hold: the gas share at which it leaks. */
+  double fullRise(double[] s) {
+    return doughLitres / (1 - threshold(s[ACID])) / startLitres - 1;
+  }
+
+  AirBalance air() {
+    return new AirBalance(startAirMol, airMol, startAirMol - airMol);
   }
 
   double ph(double[] s) {

@@ -75,16 +75,23 @@ public record PieceGeometry(
    * wall, or with the cover on top; weighted by area.
    *
    * @param air the air around
+   * @param filmFactor on the coefficient of the air alone, 0.01…100
    * @param wall wall at the sides and below
    * @param cover what lies over the top
    * @return W/(m² K)
    */
-  public double surfaceWPerM2K(Air air, Wall wall, Cover cover) {
+  public double surfaceWPerM2K(Air air, double filmFactor, Wall wall, Cover cover) {
+    Checks.inRange("factor on the air's coefficient", filmFactor, 0.01, 100, "");
     double behind = wall.resistanceM2KPerW();
-    double top = topM2 / (1 / air.topWPerM2K() + cover.resistanceM2KPerW());
-    double side = sideM2 / (1 / air.sideWPerM2K() + behind);
-    double bottom = bottomM2 / (1 / air.bottomWPerM2K() + behind);
+    double top = topM2 / (1 / (filmFactor * air.topWPerM2K()) + cover.resistanceM2KPerW());
+    double side = sideM2 / (1 / (filmFactor * air.sideWPerM2K()) + behind);
+    double bottom = bottomM2 / (1 / (filmFactor * air.bottomWPerM2K()) + behind);
     return (top + side + bottom) / areaM2();
+  }
+
+  /** The same with the usual coefficient of the air. */
+  public double surfaceWPerM2K(Air air, Wall wall, Cover cover) {
+    return surfaceWPerM2K(air, 1, wall, cover);
   }
 
   /**

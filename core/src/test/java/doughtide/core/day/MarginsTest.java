@@ -3,8 +3,8 @@ package doughtide.core.day;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import doughtide.core.loaf.ColdScores;
-import doughtide.core.loaf.UsableRise;
+import doughtide.core.loaf.LoafLimits;
+import doughtide.core.loaf.LoafScores;
 import doughtide.core.rise.PieceCurve;
 import doughtide.core.rise.RiseCurve;
 import doughtide.core.rise.Unknowns;
@@ -137,14 +137,14 @@ class MarginsTest {
     RiseCurve curve = model.run(plan.draft().route().withMixHour(mix), unknowns, 48);
     PieceCurve loaf =
         model.loaf(
-            new DayModel.BulkRun(curve, ColdScores.celsius(member)),
+            new DayModel.BulkRun(curve, LoafScores.of(member)),
             basket - mix,
             plan.proofKind(),
             basket,
             lastBatch - basket);
-    UsableRise usable = UsableRise.of(plan.day().target(), curve);
-    double from = usable.from(loaf).orElse(Double.POSITIVE_INFINITY);
-    return mix + from <= oven + bake && usable.until(loaf).isEmpty();
+    LoafLimits right = LoafLimits.right(plan.day().target());
+    double from = right.from(loaf).orElse(Double.POSITIVE_INFINITY);
+    return mix + from <= oven + bake && right.until(loaf).isEmpty();
   }
 
   private static double busy(BakePlan plan) {

@@ -3,7 +3,7 @@ package doughtide.core.forecast;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import doughtide.core.loaf.ColdScores;
+import doughtide.core.loaf.LoafScores;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
@@ -19,7 +19,7 @@ class QuantilesTest {
   @CsvSource({"0, 0.3333333", "1, 0.6666667", "2, 0.1111111", "3, 0.4444444", "4, 0.7777778"})
   void errorsOfTheColdFillTheirRangeEvenly(int member, double rank) {
     // Abramowitz & Stegun 7.1.26 turns the score back into its rank, within 1.5e-7.
-    double x = ColdScores.score(member) / Math.sqrt(2);
+    double x = LoafScores.of(member).air() / Math.sqrt(2);
     double t = 1 / (1 + 0.3275911 * Math.abs(x));
     double series =
         t
@@ -35,8 +35,8 @@ class QuantilesTest {
     double sum = 0;
     double squares = 0;
     for (int member = 0; member < 728; member++) {
-      sum += ColdScores.score(member);
-      squares += ColdScores.score(member) * ColdScores.score(member);
+      sum += LoafScores.of(member).air();
+      squares += LoafScores.of(member).air() * LoafScores.of(member).air();
     }
     assertThat(sum).isCloseTo(0, within(1e-6));
     assertThat(squares / 728).isCloseTo(1, within(0.02));

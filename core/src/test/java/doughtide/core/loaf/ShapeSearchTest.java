@@ -4,7 +4,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import doughtide.core.dough.DoughFormula;
+import doughtide.core.dough.StarterShare;
 import doughtide.core.quantity.Rise;
+import doughtide.core.quantity.Share;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.DoughTemperature;
 import doughtide.core.rise.PieceCurve;
@@ -26,11 +28,11 @@ class ShapeSearchTest {
   }
 
   private static ShapeSearch search(Proof proof, double percent) {
-    return new ShapeSearch(BULK, proof, loaf(percent), 0);
+    return new ShapeSearch(BULK, proof, loaf(percent), LoafScores.MIDDLE);
   }
 
   private static double percentAtOven(double target, double from, double hours) {
-    return loaf(target).run(BULK, from, 0, hours).riseAtEnd().percent();
+    return loaf(target).run(BULK, from, LoafScores.MIDDLE, hours).riseAtEnd().percent();
   }
 
   @ParameterizedTest
@@ -61,10 +63,12 @@ class ShapeSearchTest {
   void warmerColdAsksForAnEarlierShape() {
     Proof proof = Proof.inCold(COLD, 12);
     double believed = search(proof, 85).find(4).orElseThrow();
-    double warmer = new ShapeSearch(BULK, proof, loaf(85), 3).find(4).orElseThrow();
+    double warmer =
+        new ShapeSearch(BULK, proof, loaf(85).warmer(3), LoafScores.MIDDLE).find(4).orElseThrow();
 
     assertThat(warmer).isLessThan(believed - 0.2);
-    assertThat(loaf(85).run(BULK, warmer, 3, 12).riseAtEnd().percent()).isCloseTo(85, within(0.3));
+    assertThat(loaf(85).warmer(3).run(BULK, warmer, LoafScores.MIDDLE, 12).riseAtEnd().percent())
+        .isCloseTo(85, within(0.3));
   }
 
   @Test
@@ -74,11 +78,32 @@ class ShapeSearchTest {
     ShapeSearch never = search(Proof.inCold(COLD, 1), 390);
 
     assertThat(late.find(4)).isEmpty();
-    assertThat(late.isTooLate()).isTrue();
-    assertThat(late.missing()).isZero();
+    assertThat(late.missing()).isEqualTo(ShapeSearch.Missing.PAST_TARGET);
+    assertThat(late.missingHours()).isZero();
     assertThat(never.find(4)).isEmpty();
-    assertThat(never.isTooLate()).isFalse();
-    assertThat(never.missing()).isEqualTo(Double.POSITIVE_INFINITY);
+    assertThat(never.missing()).isEqualTo(ShapeSearch.Missing.OUT_OF_REACH);
+    assertThat(never.missingHours()).isEqualTo(Double.POSITIVE_INFINITY);
+  }
+
+  @Test
+  void aLoafThatPeaksAndFallsWhileItRestsIsTooLate() {
+    DoughFormula lively =
+        DoughFormula.builder().starterShare(StarterShare.prefermented(Share.ofPercent(35))).build();
+    RiseCurve bulk =
+        RiseModel.of(lively, DoughTemperature.steady(Temperature.ofCelsius(29))).run(20);
+    Proof night = Proof.inCold(COLD, 8).withRest(12);
+    Proof room = Proof.inRoom(Temperature.ofCelsius(24), 40).withTarget(Rise.ofPercent(390));
+    ShapeSearch rests =
+        new ShapeSearch(
+            bulk, night, LoafModel.of(lively, night, LoafSettings.FULL), LoafScores.MIDDLE);
+    ShapeSearch proofs =
+        new ShapeSearch(
+            BULK, room, LoafModel.of(FORMULA, room, LoafSettings.FULL), LoafScores.MIDDLE);
+
+    assertThat(rests.find(4)).isEmpty();
+    assertThat(rests.missing()).isEqualTo(ShapeSearch.Missing.PAST_BEST);
+    assertThat(proofs.find(4)).isEmpty();
+    assertThat(proofs.missing()).isEqualTo(ShapeSearch.Missing.PAST_BEST);
   }
 
   @Test
@@ -86,33 +111,40 @@ class ShapeSearchTest {
     ShapeSearch search = search(Proof.inColdUntil(COLD, 2).withRest(3), 85);
 
     assertThat(search.find(1)).isEmpty();
-    assertThat(search.isTooLate()).isTrue();
+    assertThat(search.missing()).isEqualTo(ShapeSearch.Missing.PAST_TARGET);
   }
 
   @Test
-  void usableRiseIsPartOfTheTargetUpToPartOfTheGreatestHeight() {
-    double peak = BULK.riseAt(BULK.hoursToPeak().orElseThrow()).percent();
-    UsableRise usable = UsableRise.of(Rise.ofPercent(80), BULK);
+  void rightIsBetweenPartsOfTheTargetAndUsableUpToPartOfTheGreatestHeight() {
+    PieceCurve piece = loaf(85).run(BULK, 4, LoafScores.MIDDLE, 80);
+    LoafLimits right = LoafLimits.right(Rise.ofPercent(50));
+    double from = right.from(piece).orElseThrow();
+    double until = right.until(piece).orElseThrow();
 
-    assertThat(usable.from().percent()).isCloseTo(68, within(1e-9));
-    assertThat(usable.until().percent()).isCloseTo(0.9 * (100 + peak) - 100, within(1e-9));
-    assertThat(UsableRise.of(Rise.ofPercent(390), BULK).until().percent())
-        .isCloseTo(390, within(1e-9));
+    assertThat(piece.riseAt(from).percent()).isCloseTo(42.5, within(0.1));
+    assertThat(piece.riseAt(until).percent()).isCloseTo(60, within(0.1));
+    assertThat(right.isGood(piece, (from + until) / 2)).isTrue();
+    assertThat(right.isGood(piece, until + 0.1)).isFalse();
+    assertThat(LoafLimits.usable(Rise.ofPercent(50)).from(piece)).hasValue(from);
+    assertThat(LoafLimits.usable(Rise.ofPercent(50)).until(piece).orElse(99)).isGreaterThan(until);
+    assertThat(LoafLimits.right(Rise.ofPercent(390)).from(piece)).isEmpty();
   }
 
   @Test
-  void usableHoursAreThoseOfTheRises() {
-    PieceCurve piece = loaf(85).run(BULK, 4, 0, 80);
-    double begin = piece.riseAt(4).percent();
-    double end = piece.riseAtEnd().percent();
-    double a = begin + 0.3 * (end - begin);
-    double b = begin + 0.6 * (end - begin);
-    UsableRise usable = new UsableRise(Rise.ofPercent(a), Rise.ofPercent(b));
+  void firmerHandsAskForAHigherJar() {
+    double gentle = jarFor(Shaping.GENTLE);
+    double firm = jarFor(Shaping.FIRM);
+    double knocked = jarFor(Shaping.KNOCKED_BACK);
 
-    assertThat(piece.riseAt(usable.from(piece).orElseThrow()).percent()).isCloseTo(a, within(0.1));
-    assertThat(piece.riseAt(usable.until(piece).orElseThrow()).percent()).isCloseTo(b, within(0.1));
-    UsableRise far = new UsableRise(Rise.ofPercent(390), Rise.ofPercent(399));
-    assertThat(far.from(piece)).isEmpty();
-    assertThat(far.until(piece)).isEqualTo(piece.hoursToOver());
+    assertThat(firm).isGreaterThan(gentle + 1);
+    assertThat(knocked).isGreaterThan(firm + 1);
+  }
+
+  private static double jarFor(Shaping shaping) {
+    Proof proof =
+        Proof.inRoom(Temperature.ofCelsius(24), 3).withTarget(Rise.ofPercent(60)).shaped(shaping);
+    LoafModel loaf = LoafModel.of(FORMULA, proof, LoafSettings.FULL);
+    double from = new ShapeSearch(BULK, proof, loaf, LoafScores.MIDDLE).find(4).orElseThrow();
+    return BULK.riseAt(from - proof.restHours()).percent();
   }
 }

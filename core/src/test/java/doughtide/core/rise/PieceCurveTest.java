@@ -36,7 +36,7 @@ class PieceCurveTest {
   @Test
   void pieceInAirOfItsOwnTemperatureRisesAsTheBulkDoes() {
     RiseCurve bulk = bulk(25);
-    PieceCurve piece = PieceCurve.of(bulk, 2, unwarmed(25), 0, 12, 0.1);
+    PieceCurve piece = PieceCurve.of(bulk, 2, unwarmed(25), 0, GasLosses.NONE, 12, 0.1);
 
     for (double hour : new double[] {2, 3.5, 6, 9, 10}) {
       assertThat(piece.riseAt(hour).percent()).isCloseTo(bulk.riseAt(hour).percent(), within(0.02));
@@ -50,15 +50,15 @@ class PieceCurveTest {
   @Test
   void longStepsAgreeWithShortOnes() {
     RiseCurve bulk = bulk(26);
-    PieceCurve coarse = PieceCurve.of(bulk, 3, around(4), 0, 12, 0.25);
-    PieceCurve fine = PieceCurve.of(bulk, 3, around(4), 0, 12, 0.02);
+    PieceCurve coarse = PieceCurve.of(bulk, 3, around(4), 0, GasLosses.NONE, 12, 0.25);
+    PieceCurve fine = PieceCurve.of(bulk, 3, around(4), 0, GasLosses.NONE, 12, 0.02);
 
     assertThat(coarse.riseAtEnd().percent()).isCloseTo(fine.riseAtEnd().percent(), within(0.05));
   }
 
   @Test
   void loafGoesOnRisingWhileItCoolsAndThenRests() {
-    PieceCurve piece = PieceCurve.of(bulk(26), 3, around(4), 0, 12, 0.1);
+    PieceCurve piece = PieceCurve.of(bulk(26), 3, around(4), 0, GasLosses.NONE, 12, 0.1);
     double start = piece.riseAt(3).percent();
     double atFour = piece.riseAt(7).percent();
 
@@ -72,7 +72,7 @@ class PieceCurveTest {
 
   @Test
   void coreCoolsAsTheExactSolutionSays() {
-    PieceCurve piece = PieceCurve.of(bulk(25), 3, unwarmed(4), 2, 12, 0.25);
+    PieceCurve piece = PieceCurve.of(bulk(25), 3, unwarmed(4), 2, GasLosses.NONE, 12, 0.25);
     CoolingPiece exact =
         CoolingPiece.start(
             BALL, Temperature.ofCelsius(25), TemperatureTrace.steady(Temperature.ofCelsius(6)));
@@ -87,7 +87,7 @@ class PieceCurveTest {
     TemperatureTrace room = TemperatureTrace.steady(Temperature.ofCelsius(21));
     TemperatureTrace night = room.then(1.3, TemperatureTrace.steady(Temperature.ofCelsius(4)));
     PieceBody body = new PieceBody(BALL, night, 1.3, 1e9);
-    PieceCurve piece = PieceCurve.of(bulk(25), 3, body, 1, 10, 0.25);
+    PieceCurve piece = PieceCurve.of(bulk(25), 3, body, 1, GasLosses.NONE, 10, 0.25);
     CoolingPiece exact =
         CoolingPiece.start(
             BALL,
@@ -106,7 +106,7 @@ class PieceCurveTest {
     TemperatureTrace air = TemperatureTrace.steady(Temperature.ofCelsius(25));
     RiseCurve bulk = bulk(25);
     PieceBody body = new PieceBody(insulated, air, 0, FORMULA.doughPerFlour());
-    PieceCurve piece = PieceCurve.of(bulk, 3, body, 0, 1, 0.05);
+    PieceCurve piece = PieceCurve.of(bulk, 3, body, 0, GasLosses.NONE, 1, 0.05);
     double made = bulk.gasAt(4).madeMol() - bulk.gasAt(3).madeMol();
 
     assertThat(piece.coreCelsiusAt(4) - 25)

@@ -1,0 +1,154 @@
+package doughtide.cli.options;
+
+import doughtide.cli.args.Arguments;
+import doughtide.cli.args.OptionSpec;
+import doughtide.cli.file.DocumentFile;
+import doughtide.cli.file.OutputFile;
+import doughtide.cli.session.Environment;
+import doughtide.core.document.Refrigerator;
+import doughtide.core.document.Vocabulary;
+import doughtide.core.forecast.RiseForecast;
+import doughtide.core.loaf.Cold;
+import doughtide.core.loaf.ColdFit;
+import doughtide.core.loaf.LoafModel;
+import doughtide.core.loaf.LoafSettings;
+import doughtide.core.loaf.Proof;
+import doughtide.core.loaf.ShapeForecast;
+import doughtide.core.loaf.ShapeForecaster;
+import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Quantities;
+import doughtide.core.quantity.ShellWord;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/** The baker's refrigerator, kept in a file and taught by a probe in the middle of one loaf. */
+public final class ColdOptions {
+
+  private static final String FILE = "cold-file";
+  private static final String CORE = "core";
+  private static final String SAVE = "save";
+  private static final int MOST_READINGS = 48;
+  private static final double DECIMALS = 1e4;
+
+  private ColdOptions() {}
+
+  /** For every command that has a cold. */
+  public static List<OptionSpec> specs() {
+    return List.of(
+        OptionSpec.value(
+            FILE,
+            "FILE",
+            "fridge.txt",
+            "With --cold: what a probe taught about this refrigerator, kept by rise --save."));
+  }
+
+  /** For the command that learns from a probe. */
+  public static List<OptionSpec> probe() {
+    return List.of(
+        OptionSpec.value(
+            CORE,
+            "READINGS",
+            "3h:12C,7h:6C",
+            "With --cold: a probe in the middle of such a loaf, hours since it went into the cold"
+                + " and temperature; narrows the refrigerator."),
+        OptionSpec.value(
+            SAVE,
+            "FILE",
+            "fridge.txt",
+            "With --core: keeps what the probe taught, for --cold-file."));
+  }
+
+  /** The refrigerator that stands in the file, put into a proof. */
+  public static Proof kept(Arguments arguments, Environment environment, Proof proof) {
+    if (!arguments.has(FILE)) {
+      return proof;
+    }
+    Cold cold = proof.coldPlace().orElseThrow(() -> alone(FILE));
+    Refrigerator kept =
+        DocumentFile.read(
+            "--" + FILE,
+            arguments.text(FILE).orElseThrow(),
+            environment,
+            lines -> Refrigerator.read(lines, Vocabulary.KEYS_ONLY));
+    return proof.withCold(
+        cold.known(
+            kept.airOffsetCelsius(),
+            kept.airOffsetDeviationCelsius(),
+            kept.filmLogFactor(),
+            kept.filmLogDeviation()));
+  }
+
+  private static InputException alone(String option) {
+    return new InputException(
+        "--" + option + " says nothing without --cold: add for example --cold 4C --hold 12h");
+  }
+
+  /**
+   * The proof with what a probe taught of its cold; the loaf is taken to have been shaped as the
+   * answer before says.
+   */
+  public static Proof taught(Arguments arguments, RiseForecast bulk, Proof proof) {
+    if (!arguments.has(CORE)) {
+      if (arguments.has(SAVE)) {
+        throw new InputException("--save keeps what a probe taught: add for example --core 3h:12C");
+      }
+      return proof;
+    }
+    Cold cold = proof.coldPlace().orElseThrow(() -> alone(CORE));
+    List<ColdFit.Reading> readings = readings(arguments.text(CORE).orElseThrow());
+    ShapeForecast.Night night =
+        ShapeForecaster.of(bulk, proof)
+            .forecast()
+            .likely()
+            .orElseThrow(
+                () -> new InputException("--core needs a loaf that can be shaped: see without it"));
+    return proof.withCold(
+        ColdFit.of(
+            LoafModel.of(bulk.formula(), proof, LoafSettings.FULL),
+            cold,
+            night.bulk(),
+            night.proofFromHours(),
+            proof.roomHours(),
+            readings));
+  }
+
+  private static List<ColdFit.Reading> readings(String text) {
+    String name = "--" + CORE;
+    List<ColdFit.Reading> readings = new ArrayList<>();
+    for (String piece : Quantities.clean(text).split(" ?[,;] ?", MOST_READINGS)) {
+      int colon = piece.indexOf(':');
+      if (colon < 0) {
+        throw new InputException(
+            Quantities.shown(name, text)
+                + ": "
+                + ShellWord.of(piece)
+                + " has no hour: write hours and temperature, for example 3h:12C,7h:6C");
+      }
+      double hours = Quantities.hours(name, piece.substring(0, colon));
+      double celsius = Quantities.temperature(name, piece.substring(colon + 1)).celsius();
+      readings.add(Quantities.named(name, piece, () -> new ColdFit.Reading(hours, celsius)));
+    }
+    return readings;
+  }
+
+  /** Keeps the refrigerator of a proof where that is asked for. */
+  public static void keep(Arguments arguments, Environment environment, Proof proof) {
+    Optional<OutputFile> file = OutputOptions.file(SAVE, arguments, environment);
+    if (file.isPresent() && proof.coldPlace().isPresent()) {
+      Cold cold = proof.coldPlace().get();
+      file.get()
+          .write(
+              new Refrigerator(
+                      rounded(cold.offsetCelsius()),
+                      rounded(cold.deviationCelsius()),
+                      rounded(cold.filmLogFactor()),
+                      rounded(cold.filmLogDeviation()))
+                  .text());
+    }
+  }
+
+  private static double rounded(double number) {
+    return Math.rint(number * DECIMALS) / DECIMALS;
+  }
+}

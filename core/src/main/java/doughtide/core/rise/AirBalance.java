@@ -1,0 +1,14 @@
+package doughtide.core.rise;
+
+import java.io.Serializable;
+
+/**
+ * Where the air is that was beaten in while mixing, mol per kg of flour; mixed in = in the cells +
+ * lost.
+ *
+ * @param mixedInMol when the dough was mixed
+ * @param inCellsMol in the gas cells
+ * @param lostMol taken out by hands
+ */
+public record AirBalance(double mixedInMol, double inCellsMol, double lostMol)
+    implements Serializable {}
