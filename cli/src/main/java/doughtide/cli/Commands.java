@@ -8,6 +8,7 @@ import doughtide.cli.command.Command;
 import doughtide.cli.command.FeedCommand;
 import doughtide.cli.command.FlourCommand;
 import doughtide.cli.command.HandoutCommand;
+import doughtide.cli.command.KitchenCommand;
 import doughtide.cli.command.LearnCommand;
 import doughtide.cli.command.LeaveCommand;
 import doughtide.cli.command.RiseCommand;
@@ -34,7 +35,8 @@ public final class Commands {
           "flour",
           "batch",
           "learn",
-          "handout");
+          "handout",
+          "kitchen");
 
   /** What people ask, and the words to type for it. */
   public static final List<CommandSpec.Example> QUESTIONS =
@@ -76,6 +78,7 @@ public final class Commands {
       case "batch" -> new BatchCommand();
       case "learn" -> new LearnCommand();
       case "handout" -> new HandoutCommand();
+      case "kitchen" -> new KitchenCommand();
       default -> throw unknown(name);
     };
   }

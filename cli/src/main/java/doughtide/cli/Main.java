@@ -6,6 +6,7 @@ import doughtide.cli.args.CommandSpec;
 import doughtide.cli.args.HelpPage;
 import doughtide.cli.command.Command;
 import doughtide.cli.file.FileProblem;
+import doughtide.cli.options.KitchenOptions;
 import doughtide.cli.session.Environment;
 import doughtide.cli.session.OutputClosedException;
 import doughtide.cli.session.Session;
@@ -99,14 +100,19 @@ public final class Main {
               + " … (see doughtide --help)");
     }
     Command command = Commands.named(name);
+    CommandSpec spec = KitchenOptions.added(command.spec());
     if (asksForHelp(words)) {
-      session.out().print(help(command.spec(), words, HelpPage::brief));
+      session.out().print(help(spec, words, HelpPage::brief));
       return;
     }
+    Environment environment = session.environment();
     Arguments arguments =
-        new ArgumentParser(command.spec(), session.environment().catalogue()).parse(words);
+        new ArgumentParser(
+                spec, environment.catalogue(), given -> KitchenOptions.besides(spec, given, environment))
+            .parse(words);
     try {
       command.run(arguments, session);
+      KitchenOptions.say(arguments, session.out());
     } catch (InputException e) {
       throw arguments.about(e);
     }
@@ -130,7 +136,7 @@ public final class Main {
 
   private static String help(List<String> words) {
     if (words.size() > 1 && !words.get(1).startsWith("-")) {
-      CommandSpec spec = Commands.named(words.get(1)).spec();
+      CommandSpec spec = KitchenOptions.added(Commands.named(words.get(1)).spec());
       return help(spec, words.subList(2, words.size()), HelpPage::of);
     }
     List<CommandSpec> specs = new ArrayList<>();

@@ -1,6 +1,7 @@
 package doughtide.cli.answer;
 
 import java.io.PrintStream;
+import java.util.List;
 import java.util.function.Supplier;
 
 /**
@@ -12,18 +13,34 @@ import java.util.function.Supplier;
  * @param headline the answer in one or two sentences
  * @param body all of it
  * @param table what CSV holds
+ * @param kitchen values that came from the kitchen, as {@code room 19C}; JSON tells them
  */
 public record Answer(
-    String command, int version, String headline, Section body, Supplier<Listing> table) {
+    String command,
+    int version,
+    String headline,
+    Section body,
+    Supplier<Listing> table,
+    List<String> kitchen) {
+
+  /** Copies the list. */
+  public Answer {
+    kitchen = List.copyOf(kitchen);
+  }
 
   /** An answer without a form in CSV. */
   public static Answer of(String command, int version, String headline, Section.Builder body) {
-    return new Answer(command, version, headline, body.build(), Answer::none);
+    return new Answer(command, version, headline, body.build(), Answer::none, List.of());
   }
 
   /** The same with a table for CSV. */
   public Answer withTable(Supplier<Listing> rows) {
-    return new Answer(command, version, headline, body, rows);
+    return new Answer(command, version, headline, body, rows, kitchen);
+  }
+
+  /** The same, telling what came from the kitchen. */
+  public Answer fromKitchen(List<String> values) {
+    return new Answer(command, version, headline, body, table, values);
   }
 
   private static Listing none() {

@@ -1,24 +1,37 @@
 package doughtide.cli.answer;
 
+import java.util.ArrayList;
+import java.util.List;
 import java.util.OptionalDouble;
 
 /** An answer as one JSON object. */
 final class AnswerJson implements Fields {
 
+  private static final String UNDERSTOOD = "understood";
+
   private final JsonWriter json;
 
-  private AnswerJson(JsonWriter json) {
+  /** What came from the kitchen, until it is told. */
+  private final List<String> kitchen;
+
+  private AnswerJson(JsonWriter json, List<String> kitchen) {
     this.json = json;
+    this.kitchen = new ArrayList<>(kitchen);
   }
 
   static void write(Answer answer, Appendable out) {
-    AnswerJson writer = new AnswerJson(new JsonWriter(out));
+    AnswerJson writer = new AnswerJson(new JsonWriter(out), answer.kitchen());
     writer
         .json
         .beginObject()
         .field("schema", "doughtide/" + answer.command() + "/" + answer.version())
         .field("answer", answer.headline());
     writer.items(answer.body());
+    if (!writer.kitchen.isEmpty()) {
+      writer.json.name(UNDERSTOOD).beginObject();
+      writer.fromKitchen();
+      writer.json.endObject();
+    }
     writer.json.endObject();
   }
 
@@ -62,8 +75,18 @@ final class AnswerJson implements Fields {
     } else {
       json.name(section.key()).beginObject();
       items(section);
+      if (section.key().equals(UNDERSTOOD) && !kitchen.isEmpty()) {
+        fromKitchen();
+      }
       json.endObject();
     }
+  }
+
+  private void fromKitchen() {
+    json.name("fromKitchen").beginArray();
+    kitchen.forEach(json::value);
+    json.endArray();
+    kitchen.clear();
   }
 
   private void listing(Listing listing) {

@@ -45,14 +45,36 @@ public final class ArgumentParser {
 
   private final CommandSpec spec;
   private final Catalogue catalogue;
+  private final Defaults defaults;
+
+  /** Values for options that were not given. */
+  @FunctionalInterface
+  public interface Defaults {
+    /**
+     * The values to add, by option.
+     *
+     * @param given what was given, by option
+     */
+    Map<String, List<String>> besides(Map<String, List<String>> given);
+  }
 
   /**
    * @param spec what the command accepts
    * @param catalogue what can be named
    */
   public ArgumentParser(CommandSpec spec, Catalogue catalogue) {
+    this(spec, catalogue, given -> Map.of());
+  }
+
+  /**
+   * @param spec what the command accepts
+   * @param catalogue what can be named
+   * @param defaults gives values that stand in for options
+   */
+  public ArgumentParser(CommandSpec spec, Catalogue catalogue, Defaults defaults) {
     this.spec = spec;
     this.catalogue = catalogue;
+    this.defaults = defaults;
   }
 
   /**
@@ -92,12 +114,17 @@ public final class ArgumentParser {
     for (OptionSpec option : spec.options()) {
       if (line.hasOption(option.name())) {
         values.put(option.name(), valuesOf(line, option));
-      } else if (option.use() == OptionSpec.Use.REQUIRED) {
+      }
+    }
+    Map<String, List<String>> added = defaults.besides(values);
+    values.putAll(added);
+    for (OptionSpec option : spec.options()) {
+      if (option.use() == OptionSpec.Use.REQUIRED && !values.containsKey(option.name())) {
         throw missing(option);
       }
     }
     checkOperands(line.getArgList());
-    return new Arguments(spec, values, line.getArgList(), catalogue);
+    return new Arguments(spec, values, line.getArgList(), catalogue).withDefaults(added.keySet());
   }
 
   private static List<String> valuesOf(CommandLine line, OptionSpec option) {

@@ -17,6 +17,7 @@ import doughtide.core.quantity.Shorten;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.thermal.VesselForm;
 import java.util.Arrays;
+import java.util.Collection;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -33,6 +34,7 @@ public final class Arguments implements TypedValues {
   private final List<String> operands;
   private final Catalogue catalogue;
   private final Set<String> asked = new HashSet<>();
+  private final Set<String> defaults = new HashSet<>();
 
   /**
    * @param spec what the command accepts
@@ -49,6 +51,21 @@ public final class Arguments implements TypedValues {
     this.values = Map.copyOf(values);
     this.operands = List.copyOf(operands);
     this.catalogue = catalogue;
+  }
+
+  /** The same, in which some of the values were not given but stand in for what was not. */
+  Arguments withDefaults(Collection<String> options) {
+    defaults.addAll(options);
+    return this;
+  }
+
+  /** What was not given, stands in for an option and was asked for, as {@code room 19C}. */
+  public List<String> fromKitchen() {
+    return spec.options().stream()
+        .map(OptionSpec::name)
+        .filter(option -> defaults.contains(option) && asked.contains(option))
+        .map(option -> (option + " " + String.join(", ", values.get(option))).strip())
+        .toList();
   }
 
   /** What can be named. */
@@ -218,7 +235,8 @@ public final class Arguments implements TypedValues {
    */
   public void refuseUnasked(String what) {
     for (OptionSpec option : spec.options()) {
-      if (values.containsKey(option.name()) && !asked.contains(option.name())) {
+      boolean given = values.containsKey(option.name()) && !defaults.contains(option.name());
+      if (given && !asked.contains(option.name())) {
         throw new InputException(option.typed() + " says nothing to " + what + ": leave it out");
       }
     }

@@ -81,6 +81,13 @@ public record CommandSpec(
     return everyday.isEmpty() ? options : everyday.stream().map(this::option).toList();
   }
 
+  /** The same with more options at the end. */
+  public CommandSpec with(List<OptionSpec> more) {
+    List<OptionSpec> all = new ArrayList<>(options);
+    all.addAll(more);
+    return new CommandSpec(name, summary, operands, all, examples, notes);
+  }
+
   public static Builder named(String name, String summary) {
     return new Builder(name, summary);
   }

@@ -99,7 +99,7 @@ public final class FeedCommand implements Command {
         FeedSections.of(result).text(session.out());
         OutputOptions.sayChart(chart, session.out());
       }
-      case JSON -> FeedSections.of(result).json(session.out());
+      case JSON -> FeedSections.of(result).fromKitchen(arguments.fromKitchen()).json(session.out());
       case CSV -> FeedSections.of(result).csv(session.out());
     }
   }

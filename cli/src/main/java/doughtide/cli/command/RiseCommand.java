@@ -174,7 +174,7 @@ public final class RiseCommand implements Command {
             forecast,
             rises,
             proof.map(each -> known(each, arguments, forecast, session)));
-    print(RiseSections.of(answer), format, session);
+    print(RiseSections.of(answer).fromKitchen(arguments.fromKitchen()), format, session);
     chart.ifPresent(file -> draw(answer, file, paper, format, session));
   }
 

@@ -115,7 +115,7 @@ public final class WaterCommand implements Command {
     }
     Answer answer = WaterSections.of(answers, arguments.has(RULES));
     if (format == OutputOptions.Format.JSON) {
-      answer.json(session.out());
+      answer.fromKitchen(arguments.fromKitchen()).json(session.out());
     } else {
       answer.text(session.out());
       kept.ifPresent(session.out()::println);

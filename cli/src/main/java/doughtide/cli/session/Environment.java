@@ -6,6 +6,7 @@ import java.io.InputStream;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.Optional;
 
 /** The surroundings of one call: everything that would make two runs differ. */
 public interface Environment {
@@ -25,6 +26,16 @@ public interface Environment {
   /** What can be named in options and files. */
   default Catalogue catalogue() {
     return Catalogue.standard().in(TradeVocabulary.ofAllLanguages());
+  }
+
+  /** A variable of the environment, if it is set. */
+  default Optional<String> variable(String name) {
+    return Optional.empty();
+  }
+
+  /** The folder in which this program keeps what belongs to the user, if there is a place for it. */
+  default Optional<Path> configuration() {
+    return Optional.empty();
   }
 
   /** Whether a person watches, so that progress may be shown. */

@@ -5,6 +5,8 @@ import java.io.InputStream;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.Locale;
+import java.util.Optional;
 
 /** The machine the program runs on; each value is fetched when it is asked for. */
 public final class SystemEnvironment implements Environment {
@@ -24,6 +26,29 @@ public final class SystemEnvironment implements Environment {
   @Override
   public Path directory() {
     return Path.of("");
+  }
+
+  @Override
+  public Optional<String> variable(String name) {
+    return Optional.ofNullable(System.getenv(name)).filter(value -> !value.isBlank());
+  }
+
+  /** Where the platform keeps settings: Windows, macOS, or the XDG base directories. */
+  @Override
+  public Optional<Path> configuration() {
+    String system = System.getProperty("os.name", "").toLowerCase(Locale.ROOT);
+    String home = System.getProperty("user.home", "");
+    Optional<Path> folder =
+        system.startsWith("windows")
+            ? variable("APPDATA").map(Path::of)
+            : system.startsWith("mac")
+                ? in(home, "Library", "Application Support")
+                : variable("XDG_CONFIG_HOME").map(Path::of).or(() -> in(home, ".config"));
+    return folder.filter(Path::isAbsolute).map(path -> path.resolve("doughtide"));
+  }
+
+  private static Optional<Path> in(String home, String... below) {
+    return home.isBlank() ? Optional.empty() : Optional.of(Path.of(home, below));
   }
 
   @Override

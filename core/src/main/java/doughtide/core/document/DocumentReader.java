@@ -9,6 +9,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
@@ -94,11 +95,15 @@ final class DocumentReader {
   }
 
   private boolean beginsWithKey(String line) {
+    return !keyOf(line, vocabulary, keys.keySet()).isEmpty();
+  }
+
+  /** The key with which a line begins; empty if it begins with none. */
+  static String keyOf(String line, Vocabulary vocabulary, Set<String> keys) {
     int colon = line.indexOf(':');
-    return colon > 0
-        && vocabulary
-            .meant(Vocabulary.Kind.KEY, line.substring(0, colon), keys.keySet())
-            .isPresent();
+    return colon <= 0
+        ? ""
+        : vocabulary.meant(Vocabulary.Kind.KEY, line.substring(0, colon), keys).orElse("");
   }
 
   /** The next line that says something. */

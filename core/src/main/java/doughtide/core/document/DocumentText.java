@@ -16,8 +16,13 @@ final class DocumentText {
 
   /** Adds a line. */
   DocumentText line(String key, String value) {
-    text.append(key).append(": ").append(quoted(oneLine(value))).append('\n');
+    text.append(line(key, value, "\n"));
     return this;
+  }
+
+  /** One line without its ending. */
+  static String line(String key, String value, String ending) {
+    return key + ": " + quoted(oneLine(value)) + ending;
   }
 
   /** Adds a line if there is a value. */

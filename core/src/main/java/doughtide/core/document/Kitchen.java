@@ -169,6 +169,35 @@ public record Kitchen(Map<String, String> values) implements Serializable {
     return text.toString();
   }
 
+  /**
+   * The text of a kitchen with another value for one key; everything else stays as it was written,
+   * remarks as well.
+   *
+   * @param lines the text, without line endings
+   * @param key one of {@link #keys()}
+   * @param value as typed; empty takes the line out
+   * @throws InputException if the text cannot be read, there is no such key, or the value cannot be
+   *     used
+   */
+  public static String changed(
+      List<String> lines, String key, Optional<String> value, Catalogue catalogue) {
+    Vocabulary vocabulary = catalogue.vocabulary();
+    String meant = vocabulary.meant(Vocabulary.Kind.KEY, key, RULES.keySet()).orElse(key);
+    Optional<String> kept = value.map(text -> kept(meant, text, catalogue));
+    if (read(lines.iterator(), catalogue).text(meant).isEmpty() && kept.isEmpty()) {
+      throw new InputException("there is no line '" + DocumentReader.words(meant) + ": …'");
+    }
+    String line = kept.map(text -> DocumentText.line(meant, text, "")).orElse("");
+    StringBuilder text = new StringBuilder();
+    boolean found = false;
+    for (String each : lines) {
+      boolean same = DocumentReader.keyOf(each, vocabulary, RULES.keySet()).equals(meant);
+      text.append(same ? line : each).append(same && kept.isEmpty() ? "" : "\n");
+      found |= same;
+    }
+    return found ? text.toString() : text.append(line).append('\n').toString();
+  }
+
   /** A value as typed. */
   public Optional<String> text(String key) {
     return Optional.ofNullable(values.get(key));

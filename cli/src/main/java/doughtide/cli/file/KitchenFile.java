@@ -1,0 +1,105 @@
+package doughtide.cli.file;
+
+import doughtide.cli.session.Environment;
+import doughtide.core.document.Kitchen;
+import doughtide.core.quantity.InputException;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * The file of the baker's kitchen: the one that was named, else the one that an environment
+ * variable names, else {@code kitchen.txt} in the user's folder of settings.
+ *
+ * @param path where it is, whether there is one or not
+ * @param source what named it, for messages
+ * @param mustExist whether somebody has named it, so that it must be there
+ */
+public record KitchenFile(Path path, String source, boolean mustExist) {
+
+  public static final String OPTION = "kitchen";
+  static final String VARIABLE = "DOUGHTIDE_KITCHEN";
+  private static final String FILE = "kitchen.txt";
+
+  /**
+   * The kitchen that holds here.
+   *
+   * @param named as typed, if one was named
+   * @return nothing where the platform has no place for it
+   */
+  public static Optional<KitchenFile> of(Optional<String> named, Environment environment) {
+    if (named.isPresent()) {
+      return Optional.of(of("--" + OPTION, named.get(), environment));
+    }
+    Optional<String> variable = environment.variable(VARIABLE);
+    if (variable.isPresent()) {
+      return Optional.of(of(VARIABLE, variable.get(), environment));
+    }
+    return environment
+        .configuration()
+        .map(folder -> new KitchenFile(folder.resolve(FILE), "--" + OPTION, false));
+  }
+
+  private static KitchenFile of(String source, String name, Environment environment) {
+    return new KitchenFile(FileNames.path(source, name, environment), source, true);
+  }
+
+  /** The name for messages. */
+  public String shown() {
+    return path.toString();
+  }
+
+  /** Whether there is such a file. */
+  public boolean exists() {
+    return Files.exists(path);
+  }
+
+  /**
+   * The kitchen; an empty one if nobody has named a file and there is none.
+   *
+   * @throws InputException with file and line if it cannot be read
+   */
+  public Kitchen read(Environment environment) {
+    if (!mustExist && !exists()) {
+      return Kitchen.empty();
+    }
+    return DocumentFile.read(
+        source, shown(), environment, lines -> Kitchen.read(lines, environment.catalogue()));
+  }
+
+  /** A file that the kitchen names, seen from where the kitchen is. */
+  public String beside(String name) {
+    Path folder = path.getParent();
+    return folder == null ? name : folder.resolve(name).toString();
+  }
+
+  /**
+   * Sets a value, or takes it out; the file is made if there is none.
+   *
+   * @param value as typed; empty takes the line out
+   */
+  public void set(String key, Optional<String> value, Environment environment) throws IOException {
+    List<String> lines = exists() ? lines(environment) : new ArrayList<>(List.of("# my kitchen"));
+    String text = Kitchen.changed(lines, key, value, environment.catalogue());
+    Path folder = path.getParent();
+    if (folder != null) {
+      Files.createDirectories(folder);
+    }
+    OutputFile.of(source, shown(), OutputFile.Existing.REPLACE, environment).write(text);
+  }
+
+  private List<String> lines(Environment environment) {
+    return DocumentFile.read(
+        source,
+        shown(),
+        environment,
+        lines -> {
+          List<String> all = new ArrayList<>();
+          lines.forEachRemaining(all::add);
+          return all;
+        });
+  }
+}

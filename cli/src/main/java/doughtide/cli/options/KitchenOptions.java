@@ -1,0 +1,167 @@
+package doughtide.cli.options;
+
+import doughtide.cli.args.Arguments;
+import doughtide.cli.args.CommandSpec;
+import doughtide.cli.args.OptionSpec;
+import doughtide.cli.file.KitchenFile;
+import doughtide.cli.session.Environment;
+import doughtide.cli.text.OneLine;
+import doughtide.core.document.Kitchen;
+import java.io.PrintStream;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.Set;
+
+/**
+ * The baker's kitchen as values of options that were not given. A value stands in only where the
+ * option could have been given beside the others.
+ */
+public final class KitchenOptions {
+
+  private static final String NO_KITCHEN = "no-kitchen";
+
+  /** These read none: a file of many doughs and a folder of bakes mean the same everywhere. */
+  private static final Set<String> WITHOUT = Set.of("batch", "learn", "flour", "kitchen");
+
+  /** What a file of readings tells itself. */
+  private static final Set<String> TOLD_BY_READINGS =
+      Set.of(
+          "starter-hydration",
+          "flour",
+          "flour-file",
+          "altitude",
+          "room",
+          "vessel",
+          "vessel-material",
+          "zone");
+
+  private static final Set<String> FILES = Set.of("flour-file", "starter-file", "cold-file");
+  private static final List<String> CLOCKS =
+      List.of("mixed-at", "ready-at", "fed-at", "shape-at", "leave-at");
+
+  private final CommandSpec spec;
+  private final Kitchen kitchen;
+  private final Map<String, List<String>> given;
+  private final Map<String, List<String>> added = new LinkedHashMap<>();
+
+  private KitchenOptions(CommandSpec spec, Kitchen kitchen, Map<String, List<String>> given) {
+    this.spec = spec;
+    this.kitchen = kitchen;
+    this.given = given;
+  }
+
+  /** The command with the options about the kitchen, if it uses one. */
+  public static CommandSpec added(CommandSpec spec) {
+    return WITHOUT.contains(spec.name()) ? spec : spec.with(specs());
+  }
+
+  private static List<OptionSpec> specs() {
+    return List.of(
+        file(),
+        OptionSpec.flag(NO_KITCHEN, "Leaves out what a kitchen file says (doughtide kitchen)."));
+  }
+
+  /** The option that names the file. */
+  public static OptionSpec file() {
+    return OptionSpec.value(
+            KitchenFile.OPTION, "FILE", "kitchen.txt", "The file with what your kitchen is like.")
+        .withDefault("as doughtide kitchen shows");
+  }
+
+  /**
+   * What the kitchen adds.
+   *
+   * @param spec of a command, with the options about the kitchen
+   * @param given by option
+   */
+  public static Map<String, List<String>> besides(
+      CommandSpec spec, Map<String, List<String>> given, Environment environment) {
+    if (WITHOUT.contains(spec.name()) || given.containsKey(NO_KITCHEN)) {
+      return Map.of();
+    }
+    Optional<String> named =
+        given.getOrDefault(KitchenFile.OPTION, List.of()).stream().findFirst();
+    Optional<KitchenFile> file = KitchenFile.of(named, environment);
+    return file.isEmpty()
+        ? Map.of()
+        : new KitchenOptions(spec, file.get().read(environment), given).added(file.get());
+  }
+
+  private Map<String, List<String>> added(KitchenFile file) {
+    for (String key : Kitchen.keys()) {
+      Optional<String> value = kitchen.text(key);
+      if (value.isPresent() && takes(key) && !given.containsKey(key) && fits(key)) {
+        add(key, FILES.contains(key) ? file.beside(value.get()) : value.get());
+      }
+    }
+    return added;
+  }
+
+  private void add(String key, String value) {
+    if (spec.option(key).takesValue()) {
+      added.put(key, List.of(value));
+    } else if (value.equals("yes")) {
+      added.put(key, List.of(""));
+    }
+  }
+
+  private boolean takes(String key) {
+    return spec.options().stream().anyMatch(option -> option.name().equals(key));
+  }
+
+  private boolean has(String key) {
+    return given.containsKey(key) || added.containsKey(key);
+  }
+
+  /** Whether the value could be given as an option beside what was given. */
+  private boolean fits(String key) {
+    if (given.containsKey("readings") && TOLD_BY_READINGS.contains(key)) {
+      return false;
+    }
+    return switch (key) {
+      case "room" -> drifts();
+      case "vessel", "vessel-material" -> has("room");
+      case "cold" -> !takes("hold") || has("hold") || has("bake-at");
+      case "cold-measured", "cold-air", "cold-file" -> has("cold");
+      case "zone" -> takes("mixed-at") && !takes("shape-at") ? has("mixed-at") : hasClock();
+      case "paper" -> !takes("chart") || has("chart");
+      case "piece", "form", "target" -> !takes("hold") || has("cold") || has("proof-temp");
+      case "flour" -> !has("flour-file") && kitchen.text("flour-file").isEmpty();
+      case "flour-file" -> !has("flour");
+      case "starter-file" -> !spec.name().equals("water") || has("mixer");
+      case "starter-hydration" -> !spec.name().equals("water") || has("starter");
+      case "mixer" -> has("got") && has("save");
+      default -> true;
+    };
+  }
+
+  /** A stated temperature drifts only where the kitchen says in what the dough stands. */
+  private boolean drifts() {
+    if (!takes("dough-temp") || spec.name().equals("water") || takes("at-the-bench")) {
+      return true;
+    }
+    boolean vessel = has("vessel") || kitchen.text("vessel").isPresent();
+    return vessel
+        && given.containsKey("dough-temp")
+        && given.get("dough-temp").stream().noneMatch(text -> text.contains(","));
+  }
+
+  private boolean hasClock() {
+    return CLOCKS.stream().anyMatch(this::has);
+  }
+
+  /** The line that says what came from the kitchen, below an answer in text. */
+  public static void say(Arguments arguments, PrintStream out) {
+    List<String> used = arguments.fromKitchen();
+    boolean text =
+        !arguments.offers("format")
+            || arguments.text("format").map(form -> form.equalsIgnoreCase("text")).orElse(true);
+    if (text && !used.isEmpty()) {
+      out.println();
+      out.println(
+          OneLine.of("From the kitchen (--no-kitchen leaves it out): " + String.join("; ", used)));
+    }
+  }
+}
