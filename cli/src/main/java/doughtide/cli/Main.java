@@ -108,11 +108,15 @@ public final class Main {
     Environment environment = session.environment();
     Arguments arguments =
         new ArgumentParser(
-                spec, environment.catalogue(), given -> KitchenOptions.besides(spec, given, environment))
+                spec,
+                environment.catalogue(),
+                given -> KitchenOptions.besides(spec, given, environment))
             .parse(words);
+    KitchenOptions.used(arguments);
     try {
       command.run(arguments, session);
       KitchenOptions.say(arguments, session.out());
+      arguments.notes().forEach(note -> session.err().println("doughtide: " + OneLine.of(note)));
     } catch (InputException e) {
       throw arguments.about(e);
     }

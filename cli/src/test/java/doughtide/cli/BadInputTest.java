@@ -81,7 +81,7 @@ class BadInputTest {
         "water --room-temp 21C | did you mean --room?",
         "water --dough 1800g | did you mean --dough-temp or --dough-mass?",
         "water --vessel steel:600g | did you mean --bowl?",
-        "bake-day --kitchen 21C | did you mean --room?",
+        "bake-day --kitchen 21C | 'target/21C' does not exist",
         "bake-day --fridge 4C | did you mean --cold?",
         "bake-day --held | did you mean --proofer?",
         "flour --from 60% plan | did you mean --driest?",

@@ -25,7 +25,7 @@ public final class DemoReadings {
         StandardCopyOption.REPLACE_EXISTING);
   }
 
-  /** The same, and what was learned from them as {@code starter.json}. */
+  /** The same, and what was learned from them as {@code starter.json} and {@code starter.txt}. */
   public static void learnedIn(Path folder) throws IOException {
     copyTo(folder);
     CliRun run =
@@ -36,6 +36,10 @@ public final class DemoReadings {
             "--save",
             "starter.json",
             "--overwrite");
+    Files.copy(
+        folder.resolve("starter.json"),
+        folder.resolve("starter.txt"),
+        StandardCopyOption.REPLACE_EXISTING);
     if (run.code() != 0) {
       throw new IllegalStateException(run.err());
     }

@@ -206,10 +206,10 @@ class ReaderFaultsTest {
     String text = new String(starter, StandardCharsets.UTF_8);
     for (String number :
         List.of("1e999", "-1e999", "NaN", "\"NaN\"", "1e308", "null", "[]", "{}")) {
-      String spoiled = text.replaceFirst("(\"mean\": *\\[\\s*)-?[0-9.E-]+", "$1" + number);
+      String spoiled = text.replaceFirst("(prior: vigour; )-?[0-9.E-]+", "$1" + number);
       assertThat(spoiled).isNotEqualTo(text);
       refused(run(Reader.STARTER, bytes(spoiled)));
-      refused(run(Reader.STARTER, bytes(text.replaceFirst("(\"bakes\": *)[0-9]+", "$1" + number))));
+      refused(run(Reader.STARTER, bytes(text.replaceFirst("(bakes: )[0-9]+", "$1" + number))));
     }
     refused(run(Reader.STARTER, bytes("[".repeat(100_000))));
     refused(run(Reader.STARTER, bytes("{\"a\":".repeat(5_000))));

@@ -19,6 +19,7 @@ import doughtide.core.thermal.VesselForm;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashSet;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -35,6 +36,7 @@ public final class Arguments implements TypedValues {
   private final Catalogue catalogue;
   private final Set<String> asked = new HashSet<>();
   private final Set<String> defaults = new HashSet<>();
+  private final Set<String> notes = new LinkedHashSet<>();
 
   /**
    * @param spec what the command accepts
@@ -57,6 +59,16 @@ public final class Arguments implements TypedValues {
   Arguments withDefaults(Collection<String> options) {
     defaults.addAll(options);
     return this;
+  }
+
+  /** Keeps a line to be told beside the answer. */
+  public void note(String line) {
+    notes.add(line);
+  }
+
+  /** What is to be told beside the answer, each once. */
+  public List<String> notes() {
+    return List.copyOf(notes);
   }
 
   /** What was not given, stands in for an option and was asked for, as {@code room 19C}. */

@@ -85,7 +85,7 @@ public record CommandSpec(
   public CommandSpec with(List<OptionSpec> more) {
     List<OptionSpec> all = new ArrayList<>(options);
     all.addAll(more);
-    return new CommandSpec(name, summary, operands, all, examples, notes);
+    return new CommandSpec(name, summary, operands, all, examples, notes, everyday, actions);
   }
 
   public static Builder named(String name, String summary) {

@@ -25,8 +25,9 @@ public final class KitchenCommand implements Command {
     return CommandSpec.named("kitchen", "what stays the same in your kitchen, kept once")
         .operands("[show | check | set KEY VALUE | unset KEY]", 0, 3)
         .options(KitchenOptions.file())
-        .example("What your kitchen says, and where it is kept")
-        .example("Your room, kept for every later call", "set", "room", "19C")
+        .example("What your kitchen says, and where it is kept", "--kitchen", "kitchen.txt")
+        .example(
+            "Your room, kept for every later call", "set", "room", "19C", "--kitchen", "mine.txt")
         .example("Another kitchen", "set", "piece", "850g", "--kitchen", "school.txt")
         .note(
             "Keys: "
@@ -67,7 +68,7 @@ public final class KitchenCommand implements Command {
   }
 
   private static void show(KitchenFile file, Environment environment, PrintStream out) {
-    Kitchen kitchen = file.read(environment);
+    Kitchen kitchen = file.exists() ? file.read(environment) : Kitchen.empty();
     if (kitchen.values().isEmpty()) {
       out.println(
           "Nothing is kept of your kitchen yet: write for example doughtide kitchen set room 19C");
@@ -87,16 +88,10 @@ public final class KitchenCommand implements Command {
     Kitchen kitchen = file.read(environment);
     kitchen
         .text("flour-file")
-        .ifPresent(
-            name ->
-                FlourFile.read(
-                    "flour-file", file.beside(name), environment));
+        .ifPresent(name -> FlourFile.read("flour-file", file.beside(name), environment));
     kitchen
         .text("starter-file")
-        .ifPresent(
-            name ->
-                StarterFile.read(
-                    "starter-file", file.beside(name), environment));
+        .ifPresent(name -> StarterFile.read("starter-file", file.beside(name), environment));
     out.println(
         "All "
             + kitchen.values().size()

@@ -43,7 +43,7 @@ public final class LearnCommand implements Command {
         .operands("FOLDER", 1, 1)
         .options(
             OptionSpec.value(
-                SAVE, "FILE", "starter.json", "Keeps what was learned, for rise --starter-file."),
+                SAVE, "FILE", "starter.txt", "Keeps what was learned, for rise --starter-file."),
             OptionSpec.value(
                     ROUTINE,
                     "WORD",
@@ -54,7 +54,7 @@ public final class LearnCommand implements Command {
             OutputOptions.formatWithoutCsv(),
             OutputOptions.overwrite(),
             ReadingsFile.skipOption())
-        .example("From a folder of readings", "quayside-bakes", "--save", "starter.json")
+        .example("From a folder of readings", "quayside-bakes", "--save", "starter.txt")
         .note(
             "The folder holds one .csv file a bake: lines such as 'starter: 20%', 'hydration: 72%',"
                 + " 'dough temp: 25C', 'mixed at: 09:30', then a table with the heading"

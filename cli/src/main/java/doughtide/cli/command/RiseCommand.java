@@ -136,13 +136,13 @@ public final class RiseCommand implements Command {
             "--dough-temp",
             "25C",
             "--starter-file",
-            "starter.json")
+            "starter.txt")
         .example(
             "The dough in hand",
             "--readings",
             "quayside-today.csv",
             "--starter-file",
-            "starter.json")
+            "starter.txt")
         .note("Caution: " + CAUTION)
         .build();
   }

@@ -5,6 +5,7 @@ import doughtide.core.document.LineException;
 import doughtide.core.quantity.InputException;
 import java.util.Iterator;
 import java.util.function.Function;
+import java.util.function.Supplier;
 
 /** Has the library read a file; what is wrong with it is told with the name of the file. */
 public final class DocumentFile {
@@ -28,8 +29,13 @@ public final class DocumentFile {
 
   private static <T> T read(
       String name, Iterator<String> lines, Function<Iterator<String>, T> reader) {
+    return named(name, () -> reader.apply(lines));
+  }
+
+  /** Does what may refuse a part of a file, and names the file. */
+  static <T> T named(String name, Supplier<T> work) {
     try {
-      return reader.apply(lines);
+      return work.get();
     } catch (InputLines.BadLine e) {
       throw e;
     } catch (LineException e) {

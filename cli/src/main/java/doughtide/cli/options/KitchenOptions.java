@@ -81,8 +81,7 @@ public final class KitchenOptions {
     if (WITHOUT.contains(spec.name()) || given.containsKey(NO_KITCHEN)) {
       return Map.of();
     }
-    Optional<String> named =
-        given.getOrDefault(KitchenFile.OPTION, List.of()).stream().findFirst();
+    Optional<String> named = given.getOrDefault(KitchenFile.OPTION, List.of()).stream().findFirst();
     Optional<KitchenFile> file = KitchenFile.of(named, environment);
     return file.isEmpty()
         ? Map.of()
@@ -126,7 +125,7 @@ public final class KitchenOptions {
       case "cold" -> !takes("hold") || has("hold") || has("bake-at");
       case "cold-measured", "cold-air", "cold-file" -> has("cold");
       case "zone" -> takes("mixed-at") && !takes("shape-at") ? has("mixed-at") : hasClock();
-      case "paper" -> !takes("chart") || has("chart");
+      case "paper" -> paper(kitchen.text(key).orElse(""));
       case "piece", "form", "target" -> !takes("hold") || has("cold") || has("proof-temp");
       case "flour" -> !has("flour-file") && kitchen.text("flour-file").isEmpty();
       case "flour-file" -> !has("flour");
@@ -148,8 +147,22 @@ public final class KitchenOptions {
         && given.get("dough-temp").stream().noneMatch(text -> text.contains(","));
   }
 
+  /** A chart is drawn on A4 or A5, a page on A4 or letter. */
+  private boolean paper(String size) {
+    return takes("chart") ? has("chart") && !size.equals("letter") : !size.equals("A5");
+  }
+
   private boolean hasClock() {
     return CLOCKS.stream().anyMatch(this::has);
+  }
+
+  /** Tells that the options about the kitchen have been used, whatever the command asks for. */
+  public static void used(Arguments arguments) {
+    for (OptionSpec option : specs()) {
+      if (arguments.offers(option.name())) {
+        arguments.all(option.name());
+      }
+    }
   }
 
   /** The line that says what came from the kitchen, below an answer in text. */

@@ -46,7 +46,7 @@ public final class MixerOptions {
             .withDefault(HANDS),
         StarterOptions.file(),
         OptionSpec.value(
-            SAVE, "FILE", "starter.json", "With --got: keeps the mixer in this baker's file."),
+            SAVE, "FILE", "starter.txt", "With --got: keeps the mixer in this baker's file."),
         OutputOptions.overwrite());
   }
 
@@ -84,7 +84,7 @@ public final class MixerOptions {
         .orElseThrow(
             () ->
                 new InputException(
-                    "--mixer needs the baker's file: add --starter-file starter.json as kept by"
+                    "--mixer needs the baker's file: add --starter-file starter.txt as kept by"
                         + " doughtide learn"));
   }
 

@@ -35,7 +35,7 @@ public final class StarterOptions {
     return OptionSpec.value(
         STARTER_FILE,
         "FILE",
-        "starter.json",
+        "starter.txt",
         "What doughtide learn kept of your starter: the window becomes yours, and narrower.");
   }
 
@@ -43,14 +43,20 @@ public final class StarterOptions {
   public static Optional<LearnedStarter> starter(Arguments arguments, Environment environment) {
     return arguments
         .text(STARTER_FILE)
-        .map(name -> StarterFile.read("--" + STARTER_FILE, name, environment));
+        .map(name -> StarterFile.content("--" + STARTER_FILE, name, environment))
+        .map(
+            content -> {
+              content.notice().ifPresent(arguments::note);
+              return content.starter();
+            });
   }
 
   /** A forecaster that believes what was learned, or the standard one. */
   public static RiseForecaster forecaster(Arguments arguments, Environment environment) {
     RiseForecaster standard = RiseForecaster.standard().keepingCurves();
     return starter(arguments, environment)
-        .map(starter -> standard.with(starter.posterior()))
+        .map(LearnedStarter::posterior)
+        .map(belief -> standard.with(environment.catalogue().parameters(belief)).with(belief))
         .orElse(standard);
   }
 }

@@ -33,7 +33,9 @@ public interface Environment {
     return Optional.empty();
   }
 
-  /** The folder in which this program keeps what belongs to the user, if there is a place for it. */
+  /**
+   * The folder in which this program keeps what belongs to the user, if there is a place for it.
+   */
   default Optional<Path> configuration() {
     return Optional.empty();
   }

@@ -76,7 +76,8 @@ class KitchenCommandTest {
     run("kitchen", "set", "room", "20C");
     assertThat(run("kitchen", "set", "Teigeinlage", "900g").code()).isZero();
     assertThat(Files.readAllLines(file))
-        .containsExactly("# my kitchen", "room: 20C", "# the big tub", "vessel: tub", "piece: 900g");
+        .containsExactly(
+            "# my kitchen", "room: 20C", "# the big tub", "vessel: tub", "piece: 900g");
     assertThat(run("kitchen").out()).contains("room: 20C", "vessel: tub", "piece: 900g", "Kept in");
     assertThat(run("kitchen", "check").out()).startsWith("All 3 values of ");
     run("kitchen", "unset", "vessel");
@@ -113,15 +114,36 @@ class KitchenCommandTest {
         .doesNotContain("700 g");
     CliRun wins =
         run(
-            "rise", "--dough-temp", "25C", "--kitchen", "k.txt", "--members", "16", "--flour",
-            "white", "--hold", "12h", "--mixed-at", "09:30", "--format", "json");
+            "rise",
+            "--dough-temp",
+            "25C",
+            "--kitchen",
+            "k.txt",
+            "--members",
+            "16",
+            "--flour",
+            "white",
+            "--hold",
+            "12h",
+            "--mixed-at",
+            "09:30",
+            "--format",
+            "json");
     assertThat(wins.out())
         .contains(
             "\"fromKitchen\": [\"starter-hydration 75%\", \"room 19C\", \"vessel bowl\", \"cold 4C\","
                 + " \"piece 700g\", \"zone Europe/Berlin\"]");
     assertThat(run("rise", "--dough-temp", "25C", "--members", "16").out())
         .isEqualTo(
-            run("rise", "--dough-temp", "25C", "--members", "16", "--kitchen", "k.txt", "--no-kitchen")
+            run(
+                    "rise",
+                    "--dough-temp",
+                    "25C",
+                    "--members",
+                    "16",
+                    "--kitchen",
+                    "k.txt",
+                    "--no-kitchen")
                 .out());
   }
 
@@ -151,10 +173,32 @@ class KitchenCommandTest {
       {"wanted", "--bulk", "8h", "--starter", "20%"},
       {"feed", "--starter-temp", "24C", "--ready-at", "18:00", "--fed-at", "08:30"},
       {"bake-day", "--ready-at", "2027-03-07T18:00"},
-      {"leave", "--dough-temp", "25C", "--mixed-at", "09:30", "--now", "10:00", "--leave-at",
-        "11:00", "--back-at", "12:00"},
-      {"water", "--dough-temp", "25C", "--flour-temp", "19C", "--starter-temp", "24C", "--warming",
-        "2C"},
+      {
+        "leave",
+        "--dough-temp",
+        "25C",
+        "--mixed-at",
+        "09:30",
+        "--now",
+        "10:00",
+        "--leave-at",
+        "11:00",
+        "--back-at",
+        "12:00",
+        "--bake-at",
+        "07:30"
+      },
+      {
+        "water",
+        "--dough-temp",
+        "25C",
+        "--flour-temp",
+        "19C",
+        "--starter-temp",
+        "24C",
+        "--warming",
+        "2C"
+      },
       {"handout", "bowl-worksheet", "--out", "bowls.pdf"},
       {"handout", "readings-log", "--out", "log.pdf"},
     };

@@ -3,6 +3,7 @@ package doughtide.core.document;
 import doughtide.core.dough.Flour;
 import doughtide.core.dough.FlourClass;
 import doughtide.core.dough.StarterCondition;
+import doughtide.core.forecast.Belief;
 import doughtide.core.loaf.PieceForm;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
@@ -11,6 +12,8 @@ import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Share;
 import doughtide.core.quantity.ShellWord;
 import doughtide.core.quantity.Shorten;
+import doughtide.core.rise.RiseParameters;
+import doughtide.core.rise.RiseParameters.RateCurves;
 import doughtide.core.thermal.VesselForm;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -34,9 +37,15 @@ import java.util.stream.Collectors;
  * @param flours the classes of flour, each known by its name
  * @param forms the forms of a piece
  * @param vessels what a dough may stand in
+ * @param curves rate curves beside those of the standard model; one is used only for a starter that
+ *     was learned with it
  */
 public record Catalogue(
-    Vocabulary vocabulary, List<Flour> flours, List<PieceForm> forms, List<VesselForm> vessels) {
+    Vocabulary vocabulary,
+    List<Flour> flours,
+    List<PieceForm> forms,
+    List<VesselForm> vessels,
+    List<RateCurves> curves) {
 
   private static final int MOST_FLOURS = 20;
   private static final int SHOWN = 40;
@@ -49,6 +58,7 @@ public record Catalogue(
     flours = List.copyOf(flours);
     forms = List.copyOf(forms);
     vessels = List.copyOf(vessels);
+    curves = List.copyOf(curves);
   }
 
   /** What comes with the library, by its keys alone. */
@@ -57,27 +67,44 @@ public record Catalogue(
         Vocabulary.KEYS_ONLY,
         Arrays.stream(FlourClass.values()).map(FlourClass::flour).toList(),
         PieceForm.standard(),
-        VesselForm.standard());
+        VesselForm.standard(),
+        List.of());
   }
 
   /** The same with words in other languages. */
   public Catalogue in(Vocabulary words) {
-    return new Catalogue(words, flours, forms, vessels);
+    return new Catalogue(words, flours, forms, vessels, curves);
   }
 
   /** The same with one more class of flour. */
   public Catalogue with(Flour flour) {
-    return new Catalogue(vocabulary, more(flours, flour), forms, vessels);
+    return new Catalogue(vocabulary, more(flours, flour), forms, vessels, curves);
   }
 
   /** The same with one more form. */
   public Catalogue with(PieceForm form) {
-    return new Catalogue(vocabulary, flours, more(forms, form), vessels);
+    return new Catalogue(vocabulary, flours, more(forms, form), vessels, curves);
   }
 
   /** The same with one more vessel. */
   public Catalogue with(VesselForm vessel) {
-    return new Catalogue(vocabulary, flours, forms, more(vessels, vessel));
+    return new Catalogue(vocabulary, flours, forms, more(vessels, vessel), curves);
+  }
+
+  /** The same with one more pair of rate curves. */
+  public Catalogue with(RateCurves pair) {
+    return new Catalogue(vocabulary, flours, forms, vessels, more(curves, pair));
+  }
+
+  /**
+   * The model for a belief: the standard one, with those of the rate curves known here that the
+   * belief tells of.
+   */
+  public RiseParameters parameters(Belief belief) {
+    RiseParameters standard = RiseParameters.standard();
+    List<RateCurves> used = new ArrayList<>(standard.curves());
+    curves.stream().filter(pair -> belief.curves().contains(pair.key())).forEach(used::add);
+    return used.size() == standard.curves().size() ? standard : standard.with(used);
   }
 
   private static <T> List<T> more(List<T> known, T other) {

@@ -62,8 +62,8 @@ public record Kitchen(Map<String, String> values) implements Serializable {
     rules.put("altitude", asTyped(Quantities::altitude));
     rules.put("zone", (name, text, known) -> Quantities.zone(name, text).getId());
     rules.put("language", Kitchen::language);
-    rules.put("degrees", oneOf("C", "F"));
-    rules.put("paper", oneOf("A4", "A5"));
+    rules.put("degrees", Kitchen::degrees);
+    rules.put("paper", oneOf("A4", "A5", "letter"));
     rules.put("flour", Kitchen::flour);
     rules.put("flour-file", Kitchen::words);
     rules.put("starter-file", Kitchen::words);
@@ -115,6 +115,14 @@ public record Kitchen(Map<String, String> values) implements Serializable {
           Quantities.shown(name, text) + " is no language: write its two letters, for example en");
     }
     return tag;
+  }
+
+  private static String degrees(String name, String text, Catalogue known) {
+    return switch (Vocabulary.plain(text)) {
+      case "c", "°c" -> "celsius";
+      case "f", "°f" -> "fahrenheit";
+      default -> oneOf("celsius", "fahrenheit").kept(name, text, known);
+    };
   }
 
   private static String flour(String name, String text, Catalogue known) {

@@ -176,6 +176,15 @@ public final class Belief extends Value {
     return shares;
   }
 
+  /**
+   * How likely a pair of rate curves is among those that this belief tells apart, 0…1.
+   *
+   * @param key of the rate curves
+   */
+  public double weight(String key) {
+    return weights.getOrDefault(key, 0.0);
+  }
+
   /** The keys of the rate curves that this belief tells apart; none if it does not. */
   public Set<String> curves() {
     return parts.keySet();

@@ -32,9 +32,6 @@ public record LearnedStarter(
     Map<String, Double> mixerFrictionCelsius)
     implements Serializable {
 
-  /** The form in which it is written; a reader refuses what is newer. */
-  public static final String SCHEMA = "doughtide/starter/1";
-
   /**
    * @throws InputException if the digest is none or a number is out of range
    */

@@ -33,7 +33,7 @@ class KitchenTest {
             Map.entry("altitude", "1500m"),
             Map.entry("zone", "Europe/Lisbon"),
             Map.entry("language", "pt"),
-            Map.entry("degrees", "F"),
+            Map.entry("degrees", "fahrenheit"),
             Map.entry("paper", "A5"),
             Map.entry("flour", "white 80%, rye 20%"),
             Map.entry("flour-file", "harrow, new; white.txt"),
