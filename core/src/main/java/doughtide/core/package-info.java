@@ -11,8 +11,10 @@
  *       Of these the forecaster and the model of a rise are serializable, the others are not: send
  *       the values that they are made of;
  *   <li>answers that hold a forecast or a curve, to be asked further: those of a forecaster, of the
- *       shape of loaves, of feedings and of mixing times; neither equal by value nor serializable.
- *       The windows, distributions and steps in them are values;
+ *       shape of loaves, of feedings, of days and of mixing times; neither equal by value nor
+ *       serializable. The windows, distributions and steps in them are values;
+ *   <li>a day to be planned and the end of bulk fermentation: equal by their parts, not
+ *       serializable;
  *   <li>builders and collectors, which change while they are used.
  * </ul>
  *

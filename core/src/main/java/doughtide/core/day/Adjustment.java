@@ -1,5 +1,7 @@
 package doughtide.core.day;
 
+import java.io.Serializable;
+
 /**
  * One thing that can be done otherwise, so that a day becomes possible or its tightest step has
  * more room.
@@ -13,7 +15,8 @@ package doughtide.core.day;
  *     ready, on the axis; 0 for other kinds
  * @param dough the dough it is about, from 0; {@link #EVERY_DOUGH} for all
  */
-public record Adjustment(Kind kind, double value, double atHour, int dough) {
+public record Adjustment(Kind kind, double value, double atHour, int dough)
+    implements Serializable {
   /** It is about all doughs of the day. */
   public static final int EVERY_DOUGH = -1;
 

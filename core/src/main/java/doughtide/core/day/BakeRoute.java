@@ -1,5 +1,7 @@
 package doughtide.core.day;
 
+import doughtide.core.quantity.SentRecord;
+import java.io.Serializable;
 import java.util.OptionalDouble;
 
 /**
@@ -16,7 +18,8 @@ public record BakeRoute(
     double doughCelsius,
     double mixHour,
     OptionalDouble coldFrom,
-    OptionalDouble coldTo) {
+    OptionalDouble coldTo)
+    implements Serializable {
 
   /** In the kitchen from mixing to the basket. */
   public static BakeRoute inRoom(double starterPercent, double doughCelsius, double mixHour) {
@@ -57,5 +60,9 @@ public record BakeRoute(
   /** From mixing to when shaping is possible at the earliest. */
   double earliestShapeHours() {
     return coldTo.isPresent() ? coldTo.getAsDouble() - mixHour + 0.25 : 1;
+  }
+
+  private Object writeReplace() {
+    return SentRecord.of(this);
   }
 }

@@ -1,6 +1,7 @@
 package doughtide.core.day;
 
 import doughtide.core.quantity.Checks;
+import java.io.Serializable;
 
 /**
  * One moment of a plan, on the plan's axis of hours.
@@ -10,7 +11,8 @@ import doughtide.core.quantity.Checks;
  * @param toHour when hands are free again; the same as {@code fromHour} where nothing is done
  * @param number 1 for the first fold or batch, and so on; 0 where there is only one
  */
-public record BakeStep(Kind kind, double fromHour, double toHour, int number) {
+public record BakeStep(Kind kind, double fromHour, double toHour, int number)
+    implements Serializable {
   /** What is done. */
   public enum Kind {
     /** Starter, flour and water for the starter. */

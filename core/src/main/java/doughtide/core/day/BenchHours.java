@@ -1,6 +1,7 @@
 package doughtide.core.day;
 
 import doughtide.core.quantity.InputException;
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -11,7 +12,7 @@ import java.util.Optional;
  *
  * @param intervals one or more; those that touch or overlap are joined
  */
-public record BenchHours(List<BenchInterval> intervals) {
+public record BenchHours(List<BenchInterval> intervals) implements Serializable {
   private static final double SAME_HOURS = 1e-6;
 
   /**

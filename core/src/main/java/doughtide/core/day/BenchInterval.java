@@ -2,6 +2,7 @@ package doughtide.core.day;
 
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
+import java.io.Serializable;
 
 /**
  * A stretch of time in which the baker can be at the bench. Hours count along the plan's own axis,
@@ -10,7 +11,7 @@ import doughtide.core.quantity.InputException;
  * @param fromHour when it begins, −8760…8760
  * @param toHour when it ends, later than {@code fromHour}
  */
-public record BenchInterval(double fromHour, double toHour) {
+public record BenchInterval(double fromHour, double toHour) implements Serializable {
   /**
    * @throws InputException if an hour is out of range or the end is not after the begin
    */

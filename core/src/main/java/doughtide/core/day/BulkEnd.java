@@ -7,10 +7,16 @@ import doughtide.core.forecast.TimeWindow;
 import doughtide.core.loaf.Proof;
 import doughtide.core.loaf.ShapeForecast;
 import doughtide.core.loaf.ShapeForecaster;
+import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Rise;
+import doughtide.core.quantity.Value;
 import doughtide.core.rise.DoughTemperature;
+import java.io.Serializable;
+import java.util.Arrays;
+import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 
 /**
  * What ends bulk fermentation: a rise that the sample jar shows, or the moment from which the loaf
@@ -21,7 +27,9 @@ import java.util.OptionalDouble;
  * BulkEnd night = BulkEnd.before(Proof.inCold(Temperature.ofCelsius(4), 12));
  * }</pre>
  */
-public final class BulkEnd {
+public final class BulkEnd extends Value {
+  private static final long serialVersionUID = 1;
+
   /** Members that look for a shape point: each costs a loaf followed through its proof. */
   private static final int PROOF_MEMBERS = 128;
 
@@ -31,43 +39,44 @@ public final class BulkEnd {
   /** Stands for a bulk fermentation that never ends. */
   static final double NEVER_HOURS = 2 * LONGEST_HOURS;
 
-  private final Optional<Rise> rise;
-  private final Optional<Proof> proof;
+  private final @Nullable Rise rise;
+  private final @Nullable Proof proof;
 
-  private BulkEnd(Optional<Rise> rise, Optional<Proof> proof) {
+  private BulkEnd(@Nullable Rise rise, @Nullable Proof proof) {
     this.rise = rise;
     this.proof = proof;
   }
 
   /** At a rise of the sample jar. */
   public static BulkEnd atRise(Rise rise) {
-    return new BulkEnd(Optional.of(rise), Optional.empty());
+    return new BulkEnd(Checks.given("rise", rise), null);
   }
 
   /** In time for a proof: the shape point. */
   public static BulkEnd before(Proof proof) {
-    return new BulkEnd(Optional.empty(), Optional.of(proof));
+    return new BulkEnd(null, Checks.given("proof", proof));
   }
 
   /** The rise asked for; empty where the proof decides. */
   public Optional<Rise> rise() {
-    return rise;
+    return Optional.ofNullable(rise);
   }
 
   /** The proof that decides; empty where a rise was asked for. */
   public Optional<Proof> proof() {
-    return proof;
+    return Optional.ofNullable(proof);
   }
 
   /** When it comes, hours since mixing, and the rise that shows it. */
   public Moment in(RiseForecast forecast) {
-    if (proof.isPresent()) {
-      ShapeForecast shape = ShapeForecaster.of(forecast, proof.get()).forecast();
+    if (proof != null) {
+      ShapeForecast shape = ShapeForecaster.of(forecast, proof).forecast();
       return new Moment(shape.hours(), shape.rise());
     }
-    OptionalDouble percent = OptionalDouble.of(rise.orElseThrow().percent());
+    OptionalDouble percent = OptionalDouble.of(rise().orElseThrow().percent());
     return new Moment(
-        forecast.hoursToRise(rise.get()), new ShapeForecast.RiseRange(percent, percent, percent));
+        forecast.hoursToRise(rise().orElseThrow()),
+        new ShapeForecast.RiseRange(percent, percent, percent));
   }
 
   /**
@@ -76,7 +85,7 @@ public final class BulkEnd {
    * @param hours since mixing
    * @param rise that the sample jar shows then
    */
-  public record Moment(TimeWindow hours, ShapeForecast.RiseRange rise) {}
+  public record Moment(TimeWindow hours, ShapeForecast.RiseRange rise) implements Serializable {}
 
   /** A forecaster for what is printed. */
   RiseForecaster printed(RiseForecaster forecaster) {
@@ -85,8 +94,8 @@ public final class BulkEnd {
 
   /** A forecaster with as many members as this end can be looked for with. */
   RiseForecaster members(RiseForecaster forecaster) {
-    boolean fewer = proof.isPresent() && forecaster.ensemble().size() > PROOF_MEMBERS;
-    RiseForecaster asked = proof.isPresent() ? forecaster.keepingCurves() : forecaster;
+    boolean fewer = proof != null && forecaster.ensemble().size() > PROOF_MEMBERS;
+    RiseForecaster asked = proof != null ? forecaster.keepingCurves() : forecaster;
     return fewer ? asked.withMembers(PROOF_MEMBERS) : asked;
   }
 
@@ -95,16 +104,16 @@ public final class BulkEnd {
    */
   double likelyHours(
       RiseForecaster forecaster, DoughFormula formula, DoughTemperature temperature) {
-    if (rise.isPresent()) {
+    if (rise != null) {
       return forecaster
           .typical(formula, temperature)
           .runFast(LONGEST_HOURS)
-          .hoursToRise(rise.get())
+          .hoursToRise(rise().orElseThrow())
           .orElse(NEVER_HOURS);
     }
     RiseForecast few =
         forecaster.keepingCurves().withMembers(LIKELY_MEMBERS).forecast(formula, temperature);
-    ShapeForecaster shaper = ShapeForecaster.of(few, proof.orElseThrow());
+    ShapeForecaster shaper = ShapeForecaster.of(few, proof().orElseThrow());
     ShapeForecast shape = shaper.forecast();
     if (shape.likely().isPresent()) {
       return shape.likely().get().bulkEndHours();
@@ -118,5 +127,17 @@ public final class BulkEnd {
     double reached = night.riseAtBake().likely().orElse(0);
     boolean over = night.over().likely().orElse(NEVER_HOURS) <= night.ovenHours();
     return over || reached >= shape.target().percent();
+  }
+
+  @Override
+  protected List<?> parts() {
+    return Arrays.asList(rise, proof);
+  }
+
+  @Override
+  public String toString() {
+    return proof == null
+        ? "at a rise of " + Checks.plain(rise().orElseThrow().percent()) + " %"
+        : "before a proof: " + proof;
   }
 }

@@ -1,5 +1,6 @@
 package doughtide.core.day;
 
+import java.io.Serializable;
 import java.util.List;
 
 /**
@@ -9,7 +10,7 @@ import java.util.List;
  * @param doughs the numbers of the doughs it is done for, from 0, ascending
  * @param person who does it, from 0; -1 where nobody is needed
  */
-public record DayStep(BakeStep step, List<Integer> doughs, int person) {
+public record DayStep(BakeStep step, List<Integer> doughs, int person) implements Serializable {
   /** Keeps its own copy. */
   public DayStep {
     doughs = List.copyOf(doughs);

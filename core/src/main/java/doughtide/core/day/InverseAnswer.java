@@ -40,5 +40,6 @@ public record InverseAnswer(
    * @param reach whether the wanted time can be had
    * @param window when bulk fermentation ends with this value, hours since mixing
    */
-  public record Choice(double value, Reach reach, TimeWindow window) {}
+  public record Choice(double value, Reach reach, TimeWindow window)
+      implements java.io.Serializable {}
 }

@@ -2,6 +2,8 @@ package doughtide.core.day;
 
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.loaf.ShapeForecast;
+import doughtide.core.quantity.SentRecord;
+import java.io.Serializable;
 import java.util.OptionalDouble;
 
 /**
@@ -26,7 +28,8 @@ public record LeaveOption(
     ShapeForecast.RiseRange riseAtBake,
     TimeWindow bakeFrom,
     TimeWindow bakeUntil,
-    double goodShare) {
+    double goodShare)
+    implements Serializable {
   /** What is done. */
   public enum Kind {
     /** Shape at once. */
@@ -43,5 +46,9 @@ public record LeaveOption(
     TUB_IN_COLD,
     /** The tub stays in the cold until its shape point, some time after coming back. */
     TUB_IN_COLD_LONGER
+  }
+
+  private Object writeReplace() {
+    return SentRecord.of(this);
   }
 }

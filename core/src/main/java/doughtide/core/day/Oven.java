@@ -1,6 +1,7 @@
 package doughtide.core.day;
 
 import doughtide.core.quantity.Checks;
+import java.io.Serializable;
 
 /**
  * An oven and what it needs.
@@ -10,7 +11,8 @@ import doughtide.core.quantity.Checks;
  * @param coolHours from the oven to the first slice, 0…24 h
  * @param loaves how many fit at once, 1…500
  */
-public record Oven(double preheatHours, double bakeHours, double coolHours, int loaves) {
+public record Oven(double preheatHours, double bakeHours, double coolHours, int loaves)
+    implements Serializable {
   /** Checks every range. */
   public Oven {
     Checks.inRange("preheating", preheatHours, 0, 6, "h");

@@ -1,5 +1,6 @@
 package doughtide.core.day;
 
+import java.io.Serializable;
 import java.util.List;
 
 /**
@@ -9,7 +10,8 @@ import java.util.List;
  * @param toHour all of it is out
  * @param portions whose loaves, in the order of the doughs
  */
-public record OvenLoad(double fromHour, double toHour, List<Portion> portions) {
+public record OvenLoad(double fromHour, double toHour, List<Portion> portions)
+    implements Serializable {
   /**
    * The loaves of one dough.
    *
@@ -17,7 +19,7 @@ public record OvenLoad(double fromHour, double toHour, List<Portion> portions) {
    * @param batch which of its batches, from 1
    * @param loaves how many
    */
-  public record Portion(int dough, int batch, int loaves) {}
+  public record Portion(int dough, int batch, int loaves) implements Serializable {}
 
   /** Keeps its own copy. */
   public OvenLoad {

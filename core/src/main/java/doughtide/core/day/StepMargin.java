@@ -1,5 +1,7 @@
 package doughtide.core.day;
 
+import java.io.Serializable;
+
 /**
  * How much later than planned a step may be.
  *
@@ -7,7 +9,7 @@ package doughtide.core.day;
  * @param hours widest delay, 0 or more
  * @param limit what ends it
  */
-public record StepMargin(BakeStep.Kind kind, double hours, Limit limit) {
+public record StepMargin(BakeStep.Kind kind, double hours, Limit limit) implements Serializable {
   /** What ends a margin. */
   public enum Limit {
     /** Later the loaf suffers, or the starter is not ripe. */

@@ -1,11 +1,12 @@
 package doughtide.core.forecast;
 
 import doughtide.core.dough.DoughFormula;
+import doughtide.core.quantity.Value;
 import doughtide.core.rise.DoughTemperature;
 import doughtide.core.rise.RiseModel;
 import doughtide.core.rise.RiseParameters;
 import doughtide.core.rise.Unknowns;
-import java.io.Serializable;
+import java.util.List;
 import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
@@ -18,7 +19,7 @@ import org.jspecify.annotations.Nullable;
  * double likely = forecast.hoursToRise(Rise.ofPercent(50)).likely().orElseThrow();
  * }</pre>
  */
-public final class RiseForecaster implements Serializable {
+public final class RiseForecaster extends Value {
   private static final long serialVersionUID = 1;
 
   private static final double SHORTEST_HOURS = 8;
@@ -143,5 +144,15 @@ public final class RiseForecaster implements Serializable {
     OptionalDouble over = typical.runFast(LONGEST_HOURS).hoursToOver();
     double wanted = over.orElse(LONGEST_HOURS) * SLOW_MEMBERS;
     return Math.min(Math.max(wanted, SHORTEST_HOURS), LONGEST_HOURS);
+  }
+
+  @Override
+  protected List<?> parts() {
+    return List.of(parameters, belief, size, threads, keepsCurves);
+  }
+
+  @Override
+  public String toString() {
+    return size + " members, " + threads + ", " + belief;
   }
 }

@@ -5,8 +5,10 @@ import doughtide.core.dough.Flour;
 import doughtide.core.dough.Starter;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Rise;
+import doughtide.core.quantity.SentRecord;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.DoughTemperature;
+import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -36,7 +38,8 @@ public record FirstEvening(
     Temperature temperature,
     double smallFeedHours,
     double largeFeedHours,
-    OptionalDouble warmHours) {
+    OptionalDouble warmHours)
+    implements Serializable {
 
   /** Parts of flour and of water given to one of starter in the jar with the small feed. */
   public static final double SMALL_FEED = 1;
@@ -102,5 +105,9 @@ public record FirstEvening(
    */
   public DoughFormula formula(double parts) {
     return DoughFormula.feed(starter, 1, parts, parts, flour);
+  }
+
+  private Object writeReplace() {
+    return SentRecord.of(this);
   }
 }

@@ -1,7 +1,5 @@
 package doughtide.core.quantity;
 
-import java.io.InvalidObjectException;
-import java.io.ObjectStreamException;
 import java.io.Serializable;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.RecordComponent;
@@ -62,7 +60,7 @@ public final class SentRecord implements Serializable {
     return part;
   }
 
-  private Object readResolve() throws ObjectStreamException {
+  private Object readResolve() {
     try {
       Class<?>[] types =
           Arrays.stream(type.getRecordComponents())
@@ -74,7 +72,8 @@ public final class SentRecord implements Serializable {
       constructor.setAccessible(true);
       return constructor.newInstance(arguments);
     } catch (ReflectiveOperationException | RuntimeException e) {
-      throw new InvalidObjectException("no " + type.getName() + " was sent: " + e);
+      throw new InputException(
+          "sent-record", "what was sent is no " + type.getSimpleName() + ": send it again");
     }
   }
 

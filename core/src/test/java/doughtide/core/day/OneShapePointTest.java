@@ -94,9 +94,8 @@ class OneShapePointTest {
 
     assertThat(plans).isNotEmpty();
     for (BakePlan plan : plans) {
-      ShapeForecast shape = ShapeForecaster.of(
-                  bulk(24, DoughCandidates.POINT_MEMBERS), plan.proof())
-              .forecast();
+      ShapeForecast shape =
+          ShapeForecaster.of(bulk(24, DoughCandidates.POINT_MEMBERS), plan.proof()).forecast();
       isSame(plan.bulkEndHour() - plan.mixHour(), plan.shapeRise().percent(), shape);
     }
   }

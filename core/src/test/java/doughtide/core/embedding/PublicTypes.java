@@ -26,18 +26,31 @@ final class PublicTypes {
   static final Map<String, String> NO_VALUES = new HashMap<>();
 
   static {
-    none("holds a function", "document.Catalogue", "document.ReadingsDocument$Setting");
+    none(
+        "holds a function",
+        "day.SearchControl",
+        "document.Catalogue",
+        "document.ReadingsDocument$Setting");
     none("stands for a record while that travels", "quantity.SentRecord");
     none(
         BUILDER,
+        "day.BakeDay$Builder",
         "document.CsvCells",
         "document.LoggerDocument",
         "document.ReadingsDocument",
         "dough.DoughFormula$Builder",
         "thermal.LoggedReadings");
+    none("equal by its parts, but not serializable", "day.BakeDay");
     none("holds exceptions", "document.ReadingsDocument$Refused");
     none(
         ANSWER,
+        "day.BakePlan",
+        "day.DayAnswer",
+        "day.DayAnswer$Obstacle",
+        "day.DayAnswer$Remedy",
+        "day.DayPlan",
+        "day.InverseAnswer",
+        "day.InverseQuestions$MixingTime",
         "feeding.FeedingForecast",
         "feeding.RatioAnswer",
         "feeding.RefreshmentPlan",
@@ -51,7 +64,8 @@ final class PublicTypes {
         "feeding.FeedingPlanner",
         "flourtrial.AbsorptionFit",
         "forecast.Ensemble",
-        "forecast.RiseForecaster",
+        "day.DayPlanner",
+        "day.InverseQuestions",
         "learning.Learner",
         "learning.LiveDough",
         "learning.TodayUpdate",
@@ -83,7 +97,6 @@ final class PublicTypes {
         return files
             .map(file -> classes.relativize(file).toString().replace('/', '.').replace('\\', '.'))
             .filter(name -> name.endsWith(".class") && !name.endsWith("package-info.class"))
-            .filter(name -> !name.startsWith("doughtide.core.day."))
             .<Class<?>>map(name -> loaded(name.substring(0, name.length() - ".class".length())))
             .filter(PublicTypes::isSeenOutside)
             .filter(PublicTypes::hasState)

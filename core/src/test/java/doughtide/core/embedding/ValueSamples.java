@@ -1,5 +1,17 @@
 package doughtide.core.embedding;
 
+import doughtide.core.day.Adjustment;
+import doughtide.core.day.BakeRoute;
+import doughtide.core.day.BakeStep;
+import doughtide.core.day.BenchHours;
+import doughtide.core.day.BenchInterval;
+import doughtide.core.day.BulkEnd;
+import doughtide.core.day.DayStep;
+import doughtide.core.day.InverseAnswer;
+import doughtide.core.day.LeaveOption;
+import doughtide.core.day.Oven;
+import doughtide.core.day.OvenLoad;
+import doughtide.core.day.StepMargin;
 import doughtide.core.document.Kitchen;
 import doughtide.core.document.Refrigerator;
 import doughtide.core.dough.Composition;
@@ -33,6 +45,7 @@ import doughtide.core.kinetics.AcidBuffer;
 import doughtide.core.kinetics.BaranyiRoberts;
 import doughtide.core.kinetics.RateCurve;
 import doughtide.core.learning.Bake;
+import doughtide.core.learning.FirstEvening;
 import doughtide.core.learning.JarError;
 import doughtide.core.learning.Learned;
 import doughtide.core.learning.LearnedParameter;
@@ -118,6 +131,7 @@ final class ValueSamples {
     samples.models();
     samples.learned();
     samples.loaves();
+    samples.days();
     return samples.made;
   }
 
@@ -205,6 +219,8 @@ final class ValueSamples {
                 new TemperatureTrace.Step(3, celsius(22))));
     add(new TemperatureTrace.Step(3, celsius(22)));
     add(logged, steps, steps.then(4 + more, logged), new LaterTrace(steps, 1 + more));
+    double[] close = {0, 0.1, 0.2, 0.3, 0.4, 0.5 + more / 100};
+    add(TemperatureTrace.logged(close, new double[] {25, 24, 24, 24, 24, 24}).ofDough());
     add(DoughTemperature.following(logged), DoughTemperature.steady(celsius(24)));
     add(DoughTemperature.inRoom(celsius(26), steps, 2, 4000).then(6, logged));
   }
@@ -302,11 +318,13 @@ final class ValueSamples {
                     3 + more,
                     Optional.of(Rise.ofPercent(30)),
                     OptionalDouble.empty(),
-                    OptionalDouble.of(5))));
+                    OptionalDouble.of(5))),
+            "evening");
     JarError jar = new JarError(0.01, 0.02 + more / 100);
     String digest = "0".repeat(63) + (int) more;
     add(prior, bake, jar, new ReadingNoise(0.04 + more / 100, 0.02, 0.25, 4));
     add(new Learned(prior, Belief.standard(), jar, List.of(outlier()), 2, 9 + (int) more, digest));
+    add(new FirstEvening(Starter.ripe(), flour(), celsius(24), 5, 9 + more, OptionalDouble.of(4)));
     add(new Learned.Narrowing(window(), window().plus(more)));
     add(
         new LearnedStarter(
@@ -355,5 +373,35 @@ final class ValueSamples {
     add(ShapeForecaster.of(warm, Proof.inCold(celsius(4), 12)).forecast());
     add(SampleJar.when(warm, DoughTemperature.steady(celsius(22)), Rise.ofPercent(50)));
     add(new Kitchen(Map.of("room", "21C" + more)), new Refrigerator(0.5, 0.1, 0.2, 0.1 + more));
+  }
+
+  private void days() {
+    BakeStep step = new BakeStep(BakeStep.Kind.FOLD, 3, 3.5 + more, 1);
+    BenchInterval morning = new BenchInterval(6.5, 8.5 + more);
+    ShapeForecast.RiseRange rise = ShapeForecast.RiseRange.NONE;
+    add(step, new DayStep(step, List.of(0, 1), 1), new BenchHours(List.of(morning)));
+    add(new Oven(1, 0.75 + more, 2, 4), new OvenLoad(1, 2 + more, portions()));
+    add(new Adjustment(Adjustment.Kind.values()[0], 1 + more, 0, 0));
+    add(new StepMargin(BakeStep.Kind.FOLD, more, StepMargin.Limit.values()[0]));
+    add(new BakeRoute(20 + more, 24, 3, OptionalDouble.empty(), OptionalDouble.of(30)));
+    add(new BulkEnd.Moment(window(), rise), BulkEnd.atRise(Rise.ofPercent(50 + more)));
+    add(BulkEnd.before(Proof.inCold(celsius(4), 12)));
+    add(new InverseAnswer.Choice(20 + more, InverseAnswer.Reach.values()[0], window()));
+    add(
+        new LeaveOption(
+            LeaveOption.Kind.values()[0],
+            OptionalDouble.empty(),
+            5 + more,
+            rise,
+            20,
+            rise,
+            window(),
+            window(),
+            0.8));
+    add(RiseForecaster.standard().withMembers(8 + (int) more));
+  }
+
+  private List<OvenLoad.Portion> portions() {
+    return List.of(new OvenLoad.Portion(0, 1, 2 + (int) more));
   }
 }
