@@ -38,6 +38,7 @@ final class PublicTypes {
         "document.CsvCells",
         "document.LoggerDocument",
         "document.ReadingsDocument",
+        "document.StarterDocument",
         "dough.DoughFormula$Builder",
         "thermal.LoggedReadings");
     none("equal by its parts, but not serializable", "day.BakeDay");
