@@ -89,7 +89,7 @@ public final class BulkEnd extends Value {
 
   /** A forecaster for what is printed. */
   RiseForecaster printed(RiseForecaster forecaster) {
-    return proof.isPresent() ? forecaster.keepingCurves() : forecaster;
+    return proof != null ? forecaster.keepingCurves() : forecaster;
   }
 
   /** A forecaster with as many members as this end can be looked for with. */
