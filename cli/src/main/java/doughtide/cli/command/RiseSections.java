@@ -268,7 +268,7 @@ public final class RiseSections {
 
   private void rule(JarRule rule, Section.Builder to) {
     Listing.Builder rows = to.listing("jarRule", "");
-    for (JarRule.Look look : rule.looks()) {
+    for (JarRule.AtHour look : rule.looks()) {
       List<String> steps = new ArrayList<>();
       for (JarRule.Wait wait : look.waits()) {
         rows.row()

@@ -1,6 +1,7 @@
 package doughtide.core.day;
 
 import doughtide.core.feeding.FeedChoice;
+import doughtide.core.forecast.Ensemble;
 import doughtide.core.rise.Unknowns;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -26,7 +27,7 @@ final class DoughCandidates {
   static final int MEMBERS = 64;
 
   /** Members that find the shape point of the last plans, which is printed. */
-  static final int POINT_MEMBERS = 256;
+  static final int POINT_MEMBERS = Ensemble.USUAL_SIZE;
 
   private static final int FEW_MEMBERS = 16;
   private static final int FEWEST_MEMBERS = 8;

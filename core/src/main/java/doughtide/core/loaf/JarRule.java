@@ -13,7 +13,7 @@ import org.apache.commons.math3.stat.regression.SimpleRegression;
  *
  * @param looks hours at which to look, ascending; none where heights tell nothing
  */
-public record JarRule(List<Look> looks) implements Serializable {
+public record JarRule(List<AtHour> looks) implements Serializable {
   private static final double[] WAIT_HOURS = {0, 0.5, 1, 1.5};
   private static final double[] AROUND_HOURS = {-1, 0, 1};
   private static final double SOONEST_HOURS = 0.5;
@@ -31,9 +31,9 @@ public record JarRule(List<Look> looks) implements Serializable {
    * @param hours since mixing
    * @param waits from shaping now on, the height falling
    */
-  public record Look(double hours, List<Wait> waits) implements Serializable {
+  public record AtHour(double hours, List<Wait> waits) implements Serializable {
     /** Copies the waits. */
-    public Look {
+    public AtHour {
       waits = List.copyOf(waits);
     }
   }
@@ -54,13 +54,13 @@ public record JarRule(List<Look> looks) implements Serializable {
    * @param likely hour of the shape point
    */
   static JarRule of(List<RiseCurve> curves, double[] shapeHours, double likely) {
-    List<Look> looks = new ArrayList<>();
+    List<AtHour> looks = new ArrayList<>();
     for (double around : AROUND_HOURS) {
       double at = Math.rint((likely + around) * 2) / 2;
       if (at >= SOONEST_HOURS && at <= curves.get(0).endHours()) {
         List<Wait> waits = waits(curves, shapeHours, at);
         if (!waits.isEmpty()) {
-          looks.add(new Look(at, waits));
+          looks.add(new AtHour(at, waits));
         }
       }
     }

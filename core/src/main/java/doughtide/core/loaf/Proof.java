@@ -82,7 +82,11 @@ public record Proof(
    */
   public static Proof inCold(Temperature cold, double holdHours) {
     return usual(
-        Optional.empty(), 0, Optional.of(Cold.byDial(Checks.given("temperature of the cold", cold))), holdHours, OptionalDouble.empty());
+        Optional.empty(),
+        0,
+        Optional.of(Cold.byDial(Checks.given("temperature of the cold", cold))),
+        holdHours,
+        OptionalDouble.empty());
   }
 
   /**
@@ -93,7 +97,12 @@ public record Proof(
    */
   public static Proof inColdUntil(Temperature cold, double ovenHour) {
     double hour = Checks.inRange("hours from mixing to the oven", ovenHour, 1, 168, "h");
-    return usual(Optional.empty(), 0, Optional.of(Cold.byDial(Checks.given("temperature of the cold", cold))), 0, OptionalDouble.of(hour));
+    return usual(
+        Optional.empty(),
+        0,
+        Optional.of(Cold.byDial(Checks.given("temperature of the cold", cold))),
+        0,
+        OptionalDouble.of(hour));
   }
 
   /**
@@ -103,7 +112,12 @@ public record Proof(
    * @param hours length of the proof, 0…48 h
    */
   public static Proof inRoom(Temperature room, double hours) {
-    return usual(Optional.of(Checks.given("proof temperature", room)), hours, Optional.empty(), 0, OptionalDouble.empty());
+    return usual(
+        Optional.of(Checks.given("proof temperature", room)),
+        hours,
+        Optional.empty(),
+        0,
+        OptionalDouble.empty());
   }
 
   /**

@@ -10,7 +10,8 @@ import java.util.List;
  * @param foldShare of each fold, 0…1
  * @param shapeShare from dividing to the final shape, 0…1
  */
-public record GasLosses(List<Double> foldHours, double foldShare, double shapeShare) implements Serializable {
+public record GasLosses(List<Double> foldHours, double foldShare, double shapeShare)
+    implements Serializable {
   /** Nothing taken out, as of an undisturbed jar. */
   public static final GasLosses NONE = new GasLosses(List.of(), 0, 0);
 

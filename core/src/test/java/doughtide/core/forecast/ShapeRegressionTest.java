@@ -117,8 +117,17 @@ class ShapeRegressionTest {
     assertThat(kinds(24, low)).doesNotContain(Warning.Kind.SOME_TOO_FAR_IN_COLD);
   }
 
-  private static final double[] FIGURES_COLD = {2.1140, 4.9906, 8.6826, 9.2794, 76.5010, 51.3889, 130.3526, 11.1391, 22.9418, 78.2830, 17.2405, 96.7360};
-  private static final double[] FIGURES_BOTH = {1.1172, 3.7930, 7.5871, 2.9794, 52.4993, 45.3737, 131.2916, 10.1136, 24.0840, 79.5174, 19.0972, 95.2237};
-  private static final double[] FIGURES_ROOM = {2.8618, 4.7849, 7.2537, 26.7775, 53.0683, 67.7141, 97.1834, 6.7419, 7.6832, 85.2844, 23.6415, 0.0000};
+  private static final double[] FIGURES_COLD = {
+    2.1140, 4.9906, 8.6826, 9.2794, 76.5010, 51.3889, 130.3526, 11.1391, 22.9418, 78.2830, 17.2405,
+    96.7360
+  };
+  private static final double[] FIGURES_BOTH = {
+    1.1172, 3.7930, 7.5871, 2.9794, 52.4993, 45.3737, 131.2916, 10.1136, 24.0840, 79.5174, 19.0972,
+    95.2237
+  };
+  private static final double[] FIGURES_ROOM = {
+    2.8618, 4.7849, 7.2537, 26.7775, 53.0683, 67.7141, 97.1834, 6.7419, 7.6832, 85.2844, 23.6415,
+    0.0000
+  };
   private static final double[] FIGURES_GIVEN = {58.0481, 29.9829, 109.6329};
 }
