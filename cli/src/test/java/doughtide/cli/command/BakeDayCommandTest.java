@@ -96,7 +96,7 @@ class BakeDayCommandTest {
 
     assertThat(day.text("schema")).isEqualTo("doughtide/bake-day/2");
     assertThat(day.number("plans.size")).isEqualTo(1);
-    assertThat(day.number("plans.0.doughs.0.goodShare")).isBetween(0.5, 1.0);
+    assertThat(day.number("plans.0.doughs.0.goodShare")).isBetween(0.15, 1.0);
     double grams =
         day.number("plans.0.doughs.0.ingredients.flourGrams")
             + day.number("plans.0.doughs.0.ingredients.waterGrams")

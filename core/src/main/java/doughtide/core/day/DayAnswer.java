@@ -44,7 +44,7 @@ public record DayAnswer(List<DayPlan> days, Optional<Obstacle> obstacle, boolean
     STARTER,
     /** Some step always falls outside the hours at the bench. */
     BENCH,
-    /** Every plan that fits the clock leaves half of the doughs spoiled. */
+    /** Every plan that fits the clock leaves most of the doughs spoiled. */
     DOUGH,
     /** It would fit alone but finds no place beside the other doughs. */
     OTHER_DOUGHS

@@ -21,7 +21,7 @@ import java.util.concurrent.ConcurrentHashMap;
  */
 final class DoughCandidates {
   /** Fewer good doughs than this are no plan (starting value). */
-  static final double LEAST_GOOD_SHARE = 0.25;
+  static final double LEAST_GOOD_SHARE = 0.15;
 
   /** Members that weigh the last plans. */
   static final int MEMBERS = 64;
