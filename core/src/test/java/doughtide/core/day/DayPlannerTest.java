@@ -93,7 +93,7 @@ class DayPlannerTest {
       for (int i = 0; i < plan.plans().size(); i++) {
         BakePlan dough = plan.plans().get(i);
         assertThat(dough.day()).isSameAs(day.doughs().get(i));
-        assertThat(dough.goodShare()).isGreaterThanOrEqualTo(0.5);
+        assertThat(dough.goodShare()).isGreaterThanOrEqualTo(DoughCandidates.LEAST_GOOD_SHARE);
         assertThat(dough.ingredients().doughGrams())
             .isCloseTo(dough.day().allDough().grams(), within(1e-6));
         checkReady(plan, i);
