@@ -204,6 +204,7 @@ public record Flour(
 
   /** The same flour with another moisture, 0…20 %. */
   public Flour withMoisture(Share moisture) {
+    Checks.inRange("moisture of the flour", moisture.percent(), 0, 25, "%");
     return withComposition(composition.withMoisture(moisture.fraction()));
   }
 

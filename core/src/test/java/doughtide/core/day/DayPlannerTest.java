@@ -56,7 +56,6 @@ class DayPlannerTest {
   private static final List<Day> WEEKS =
       List.of(
           alone("day worker", Weeks.dayWorker().build()),
-          alone("night worker", Weeks.nightWorker().build()),
           alone("market baker", Weeks.marketBaker().build()),
           alone("at home", Weeks.atHome().build()));
   private static final Day CLASS_OF_EIGHT = new Day("class of eight", Weeks.classOfEight(), 2);

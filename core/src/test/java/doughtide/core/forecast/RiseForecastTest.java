@@ -238,15 +238,15 @@ class RiseForecastTest {
     RiseForecast few = RiseForecaster.standard().withMembers(16).forecast(formula, warm);
     assertThat(formula.toString())
         .isEqualTo(
-            "white; hydration 72 %, prefermented flour 9.0909 % (starter hydration 100 %), salt 2"
-                + " %");
+            "white; hydration 72 %, prefermented flour 9.0909 % (starter hydration 100 %, white,"
+                + " RIPE), salt 2 %, 0 m");
     assertThat(few.toString())
         .startsWith(formula + "; 25 °C: 50 % rise after ")
         .endsWith(" h")
         .doesNotContain("–");
     TemperatureTrace cool = TemperatureTrace.steady(Temperature.ofCelsius(19));
     assertThat(warm.then(3, cool, 2, 4000).toString())
-        .isEqualTo("25 °C, then from 3 h in a room of 19 °C");
+        .isEqualTo("25 °C, then from 3 h in a room of 19 °C, time constant 2 h");
     DoughTemperature hot = DoughTemperature.steady(Temperature.ofCelsius(41));
     assertThat(RiseForecaster.standard().forecast(formula, hot).toString()).endsWith("no hours");
   }

@@ -55,7 +55,8 @@ class ShapePropertyTest {
         .isLessThanOrEqualTo(shape.hours().likely().orElseThrow());
     for (double hour : night.piece().hours()) {
       assertThat(night.piece().riseAt(hour).percent()).as("seed %d", seed).isBetween(-20.0, 500.0);
-      assertThat(night.piece().coreCelsiusAt(hour)).as("seed %d", seed).isBetween(0.5, 45.0);
+      // A refrigerator known by its dial may be colder than stated.
+      assertThat(night.piece().coreCelsiusAt(hour)).as("seed %d", seed).isBetween(-4.0, 45.0);
     }
   }
 
