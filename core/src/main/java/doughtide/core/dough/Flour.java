@@ -204,7 +204,7 @@ public record Flour(
 
   /** The same flour with another moisture, 0…20 %. */
   public Flour withMoisture(Share moisture) {
-    Checks.inRange("moisture of the flour", moisture.percent(), 0, 25, "%");
+    Checks.inRange("flour moisture", moisture.percent(), 0, 20, "%");
     return withComposition(composition.withMoisture(moisture.fraction()));
   }
 
