@@ -75,7 +75,8 @@ public final class LeaveSections {
   }
 
   private static String right(LeaveOption way) {
-    return (long) Math.floor(way.goodShare() * 10 + 1e-9) + " doughs in 10 are right";
+    long right = (long) Math.floor(way.goodShare() * 10 + 1e-9);
+    return right == 1 ? "1 dough in 10 is right" : right + " doughs in 10 are right";
   }
 
   private String which(int i) {

@@ -201,7 +201,7 @@ class FeedCommandTest {
   @Test
   void csvHasARowForEachEvent() {
     assertThat(feed("--ratio", "1:5:5", "--starter-temp", "22C", "--format", "csv").out().lines())
-        .hasSize(4)
+        .hasSize(5)
         .first()
         .isEqualTo("feed,event,hours_early,hours_likely,hours_late,reached_share");
   }

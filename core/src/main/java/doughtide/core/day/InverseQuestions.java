@@ -171,7 +171,8 @@ public final class InverseQuestions {
    * @param proof how the loaves wait when shaped: mass, form, target, temperatures and length; its
    *     cold, if it has one, may take the tub too
    * @param inTub dough in the tub, by which it cools there
-   * @return the best first by {@link LeaveOption#goodShare}; none if no hours can be given
+   * @return the best first by whole tenths of {@link LeaveOption#goodShare}, then by the likely
+   *     rise nearest to the target; none if no hours can be given
    */
   public static List<LeaveOption> leaveAt(
       RiseForecast bulk,

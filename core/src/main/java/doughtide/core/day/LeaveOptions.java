@@ -66,8 +66,15 @@ final class LeaveOptions {
       return List.of();
     }
     return Stream.concat(inTheRoom().stream(), inTheCold().stream())
-        .sorted(Comparator.comparingDouble((LeaveOption each) -> -each.goodShare()))
+        .sorted(
+            Comparator.comparingDouble((LeaveOption each) -> -Math.floor(each.goodShare() * 10))
+                .thenComparingDouble(this::offTarget))
         .toList();
+  }
+
+  /** How far the likely rise at the oven lies from the target; shares of a tenth are noise. */
+  private double offTarget(LeaveOption option) {
+    return Math.abs(option.riseAtBake().likely().orElse(1000) - target.percent());
   }
 
   private List<LeaveOption> inTheRoom() {

@@ -136,7 +136,8 @@ class InverseQuestionsTest {
     List<LeaveOption> options = InverseQuestions.leaveAt(bulk, 3, 5.5, 12, night, KILO);
 
     assertThat(options)
-        .isSortedAccordingTo(Comparator.comparingDouble((LeaveOption o) -> -o.goodShare()));
+        .isSortedAccordingTo(
+            Comparator.comparingDouble((LeaveOption o) -> -Math.floor(10 * o.goodShare())));
     LeaveOption now = of(options, LeaveOption.Kind.SHAPE_NOW);
     LeaveOption later = of(options, LeaveOption.Kind.SHAPE_BEFORE_LEAVING);
     assertThat(now.riseAtBake().likely().orElseThrow())
