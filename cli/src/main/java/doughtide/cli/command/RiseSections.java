@@ -87,13 +87,13 @@ public final class RiseSections {
         + likely(shape.loafRise())
         + ". Into the oven "
         + moment(OptionalDouble.of(at.ovenHours()))
-        + (at.bakeFrom().likely().isEmpty()
+        + (at.bakeFrom().window().likely().isEmpty()
             ? "."
-            : ", good to bake from " + moment(at.bakeFrom().likely()) + until(at));
+            : ", good to bake from " + moment(at.bakeFrom().window().likely()) + until(at));
   }
 
   private String until(ShapeForecast.Night at) {
-    OptionalDouble until = at.bakeUntil().likely();
+    OptionalDouble until = at.bakeUntil().window().likely();
     return until.isPresent() ? " until " + moment(until) + "." : " on.";
   }
 
@@ -326,8 +326,8 @@ public final class RiseSections {
       Section.Builder to,
       String key,
       String label,
-      Function<ShapeForecast.Night, TimeWindow> window) {
-    TimeWindow hours = night.map(window).orElse(TimeWindow.NEVER);
+      Function<ShapeForecast.Night, Distribution> when) {
+    TimeWindow hours = night.map(when).orElse(Distribution.NEVER).window();
     to.moment(key, "", hours.likely()).window(key, ifNight(label), hours);
   }
 

@@ -125,7 +125,7 @@ public final class BulkEnd extends Value {
 
   private static boolean isTooFar(ShapeForecast.Night night, ShapeForecast shape) {
     double reached = night.riseAtBake().likely().orElse(0);
-    boolean over = night.over().likely().orElse(NEVER_HOURS) <= night.ovenHours();
+    boolean over = night.over().window().likely().orElse(NEVER_HOURS) <= night.ovenHours();
     return over || reached >= shape.target().percent();
   }
 

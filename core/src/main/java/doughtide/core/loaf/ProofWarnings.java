@@ -56,7 +56,7 @@ final class ProofWarnings {
 
   static List<Warning> ofNight(ShapeForecast.Night night, Rise target, Proof proof) {
     List<Warning> warnings = new ArrayList<>();
-    OptionalDouble until = night.bakeUntil().early();
+    OptionalDouble until = night.bakeUntil().window().early();
     if (until.isPresent() && until.getAsDouble() < night.ovenHours()) {
       warnings.add(
           proof.cold().isPresent()

@@ -22,7 +22,9 @@ import java.util.OptionalDouble;
  * for that. A warm dough has more rising ahead of it than a cool one, because it is livelier and
  * takes longer to cool down; it has to be shaped at a lower rise. Hours count from mixing.
  *
- * @param hours end of bulk fermentation
+ * @param bulkEnd end of bulk fermentation, hours; never for members that have none
+ * @param bulkEndOfMembers the same, one value a member in the order of the ensemble; positive
+ *     infinity for a member that has none
  * @param rise the rise that shows it in a sample jar kept with the dough, which nobody folds or
  *     shapes: of a slow dough, the likely, of a quick one, in the order of their heights
  * @param loafRise rise of the loaf just shaped, over the dough after mixing: less than the jar's by
@@ -34,7 +36,8 @@ import java.util.OptionalDouble;
  * @param warnings what the user should know
  */
 public record ShapeForecast(
-    TimeWindow hours,
+    Distribution bulkEnd,
+    List<Double> bulkEndOfMembers,
     RiseRange rise,
     RiseRange loafRise,
     Rise target,
@@ -43,9 +46,15 @@ public record ShapeForecast(
     JarRule rule,
     List<Warning> warnings) {
 
-  /** Copies the list. */
+  /** Copies the lists. */
   public ShapeForecast {
+    bulkEndOfMembers = List.copyOf(bulkEndOfMembers);
     warnings = List.copyOf(warnings);
+  }
+
+  /** The end of bulk fermentation as early, likely and late. */
+  public TimeWindow hours() {
+    return bulkEnd.window();
   }
 
   /** Whether a shape point exists. */
@@ -118,9 +127,9 @@ public record ShapeForecast(
       OptionalDouble coldFromHours,
       double ovenHours,
       RiseRange riseAtBake,
-      TimeWindow bakeFrom,
-      TimeWindow bakeUntil,
-      TimeWindow over,
+      Distribution bakeFrom,
+      Distribution bakeUntil,
+      Distribution over,
       Optional<WarmerCold> warmer,
       RiseCurve bulk,
       PieceCurve piece,

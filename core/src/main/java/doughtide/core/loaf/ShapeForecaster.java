@@ -99,14 +99,15 @@ public final class ShapeForecaster {
   }
 
   private ShapeForecast forecast(Solved solved, List<Warning> warnings) {
-    TimeWindow window = point(solved).hours();
-    ShapeForecast.RiseRange shown = point(solved).rise();
-    double bulkEnd = window.likely().orElseThrow();
+    Point point = point(solved);
+    ShapeForecast.RiseRange shown = point.rise();
+    double bulkEnd = point.hours().likely().orElseThrow();
     Rise jar = Rise.ofPercent(shown.likely().orElseThrow());
     ShapeForecast.Night night = night(bulkEnd + proof.restHours(), jar);
     warnings.addAll(ProofWarnings.ofNight(night, target, proof));
     return new ShapeForecast(
-        window,
+        weighted(solved.hours),
+        Arrays.stream(solved.hours).boxed().toList(),
         shown,
         ShapeForecast.RiseRange.of(weighted(solved.loafPercent)),
         target,
@@ -237,7 +238,8 @@ public final class ShapeForecaster {
 
   private ShapeForecast impossible(List<Warning> warnings) {
     return new ShapeForecast(
-        TimeWindow.NEVER,
+        Distribution.NEVER,
+        List.of(),
         ShapeForecast.RiseRange.NONE,
         ShapeForecast.RiseRange.NONE,
         target,
@@ -347,12 +349,11 @@ public final class ShapeForecaster {
     return members;
   }
 
-  private TimeWindow when(List<PieceCurve> members, Function<PieceCurve, OptionalDouble> event) {
+  private Distribution when(List<PieceCurve> members, Function<PieceCurve, OptionalDouble> event) {
     return weighted(
-            members.stream()
-                .mapToDouble(each -> event.apply(each).orElse(Double.POSITIVE_INFINITY))
-                .toArray())
-        .window();
+        members.stream()
+            .mapToDouble(each -> event.apply(each).orElse(Double.POSITIVE_INFINITY))
+            .toArray());
   }
 
   private Optional<ShapeForecast.WarmerCold> warmer(

@@ -184,7 +184,7 @@ class DayPlannerTest {
           .as("%s: rise at the oven", name)
           .isBetween(0.85 * target, 1.2 * target);
     }
-    assertThat(night.over().likely().orElse(Double.POSITIVE_INFINITY))
+    assertThat(night.over().window().likely().orElse(Double.POSITIVE_INFINITY))
         .as("%s: past its best", name)
         .isGreaterThan(oven);
   }

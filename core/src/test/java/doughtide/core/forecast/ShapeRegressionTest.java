@@ -55,8 +55,8 @@ class ShapeRegressionTest {
       shape.rise().high().orElseThrow(),
       night.riseAtBake().low().orElseThrow(),
       night.riseAtBake().high().orElseThrow(),
-      night.bakeFrom().likely().orElseThrow(),
-      night.bakeUntil().early().orElseThrow(),
+      night.bakeFrom().window().likely().orElseThrow(),
+      night.bakeUntil().window().early().orElseThrow(),
       night.piece().riseAt(night.ovenHours()).percent(),
       night.piece().coreCelsiusAt(night.proofFromHours() + 3),
       night.warmer().map(ShapeForecast.WarmerCold::riseAtBakePercent).orElse(0.0)

@@ -49,6 +49,18 @@ class ShapeForecasterTest {
   }
 
   @Test
+  void everyMemberHasItsOwnEndOfBulk() {
+    ShapeForecast shape = shape(24, Proof.inCold(FRIDGE, 12));
+    double median = shape.hours().likely().orElseThrow();
+
+    assertThat(shape.bulkEndOfMembers()).hasSize(64);
+    assertThat(shape.bulkEndOfMembers().stream().filter(each -> each < median).count())
+        .isEqualTo(32);
+    assertThat(shape.bulkEnd().probabilityBy(median)).isEqualTo(0.5);
+    assertThat(shape.bulkEnd().window()).isEqualTo(shape.hours());
+  }
+
+  @Test
   void stagesFollowOneAnother() {
     Proof proof = Proof.inCold(FRIDGE, 10).withRest(0.75).afterRoom(Temperature.ofCelsius(22), 0.5);
     ShapeForecast.Night night = shape(24, proof).likely().orElseThrow();

@@ -117,8 +117,8 @@ class ShapePublishedTest {
             .afterRoom(Temperature.ofCelsius(23), 1.5)
             .withRest(0.25);
     ShapeForecast.Night night = ShapeForecaster.of(bulk, proof).nightIfShapedAt(2.75).orElseThrow();
-    double from = night.bakeFrom().likely().orElseThrow();
-    double until = night.bakeUntil().likely().orElse(Double.POSITIVE_INFINITY);
+    double from = night.bakeFrom().window().likely().orElseThrow();
+    double until = night.bakeUntil().window().likely().orElse(Double.POSITIVE_INFINITY);
     return Math.min(night.ovenHours() - from, until - night.ovenHours());
   }
 }
