@@ -29,4 +29,11 @@ public record Timeline(Optional<ClockTimes> clock, String since, double shownFro
         ? clock.get().about(hours.getAsDouble())
         : Words.about(hours.getAsDouble() - shownFromHours);
   }
+
+  /**
+   * The same, with what the hours count from where there is no clock: {@code 35 min after mixing}.
+   */
+  public String momentSince(OptionalDouble hours) {
+    return clock.isPresent() || hours.isEmpty() ? moment(hours) : moment(hours) + " " + since;
+  }
 }

@@ -16,6 +16,7 @@ import doughtide.core.loaf.SampleJar;
 import doughtide.core.loaf.ShapeForecast;
 import doughtide.core.loaf.StrengthPlan;
 import doughtide.core.quantity.Temperature;
+import doughtide.report.words.Advice;
 import doughtide.report.words.StrengthWords;
 import java.util.ArrayList;
 import java.util.List;
@@ -73,14 +74,18 @@ public final class RiseSections {
             : "Half of such doughs never rise " + rise;
     OptionalDouble over = found.over().likely();
     String best = over.isPresent() ? "; past its best likely from " + moment(over) : "";
-    String shape = found.proof().isPresent() ? " No hour to shape can be given for this loaf." : "";
-    return when + best + "." + shape;
+    return found.proof().map(loaf -> whyNoShape(loaf.shape()) + " ").orElse("") + when + best + ".";
+  }
+
+  /** The answer to when to shape, where it is that no hour is right; the reason comes last. */
+  private static String whyNoShape(ShapeForecast shape) {
+    return Advice.english(shape.warnings().get(shape.warnings().size() - 1)).text();
   }
 
   private String headline(ShapeForecast.Night at) {
     ShapeForecast shape = found.proof().orElseThrow().shape();
     return "Shape about "
-        + moment(shape.hours().likely())
+        + timeline.momentSince(shape.hours().likely())
         + ", when the sample jar has risen "
         + likely(shape.rise())
         + "; the loaf is then at "
