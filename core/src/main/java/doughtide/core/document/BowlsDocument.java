@@ -140,18 +140,12 @@ public final class BowlsDocument {
   }
 
   static String text(GradedBowl bowl) {
-    return quoted(bowl.trial())
+    return CsvCells.quoted(bowl.trial(), ';')
         + "; "
-        + quoted(bowl.person())
+        + CsvCells.quoted(bowl.person(), ';')
         + "; "
         + Checks.plain(bowl.hydrationPercent())
         + "%; "
         + bowl.grade().words();
-  }
-
-  /** A name that holds a separator or a mark is put in quotes. */
-  private static String quoted(String name) {
-    boolean plain = name.indexOf(';') < 0 && name.indexOf('"') < 0 && !name.startsWith("#");
-    return plain ? name : '"' + name.replace("\"", "\"\"") + '"';
   }
 }

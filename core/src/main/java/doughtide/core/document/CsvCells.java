@@ -41,6 +41,12 @@ public final class CsvCells {
     return heading.indexOf('\t') >= 0 ? '\t' : ',';
   }
 
+  /** A cell as it is written: in quotation marks where it would be read as something else. */
+  static String quoted(String cell, char separator) {
+    boolean plain = cell.indexOf(separator) < 0 && cell.indexOf('"') < 0 && !cell.startsWith("#");
+    return plain ? cell : '"' + cell.replace("\"", "\"\"") + '"';
+  }
+
   private List<String> split() {
     do {
       cells.add(at < line.length() && line.charAt(at) == '"' ? quoted() : bare());

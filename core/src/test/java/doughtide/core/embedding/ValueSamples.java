@@ -14,6 +14,8 @@ import doughtide.core.day.OvenLoad;
 import doughtide.core.day.StepMargin;
 import doughtide.core.document.Kitchen;
 import doughtide.core.document.Refrigerator;
+import doughtide.core.document.RosterDocument;
+import doughtide.core.document.RosterEntry;
 import doughtide.core.dough.Composition;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.DoughYield;
@@ -133,6 +135,11 @@ final class ValueSamples {
     samples.loaves();
     samples.days();
     return samples.made;
+  }
+
+  private RosterEntry student(String name) {
+    return new RosterEntry(
+        name + more, "dough", Optional.of(FlourClass.RYE.flour()), 2, Optional.of("en"));
   }
 
   private void add(Object... values) {
@@ -375,6 +382,7 @@ final class ValueSamples {
     add(ShapeForecaster.of(warm, Proof.inCold(celsius(4), 12)).forecast());
     add(SampleJar.when(warm, DoughTemperature.steady(celsius(22)), Rise.ofPercent(50)));
     add(new Kitchen(Map.of("room", "21C" + more)), new Refrigerator(0.5, 0.1, 0.2, 0.1 + more));
+    add(new RosterDocument(Optional.of("class " + more), List.of(student("Ann"), student("Bo"))));
   }
 
   private void days() {
