@@ -213,6 +213,16 @@ class ArchitectureTest {
   @ArchTest
   static final ArchRule handoutUses = room(REPORT, "handout", "words", "type", "chart", "page");
 
+  /** Its types reach nobody who uses the charts. */
+  @ArchTest
+  static final ArchRule chartLibraryStaysInOnePlace =
+      noClasses()
+          .that()
+          .haveNameNotMatching(".*\\.CurvePainter(\\$.*)?")
+          .should()
+          .dependOnClassesThat()
+          .resideInAPackage("org.knowm..");
+
   @ArchTest static final ArchRule sessionUses = room(CLI, "session");
 
   @ArchTest static final ArchRule answerUses = room(CLI, "answer", "session", "text", "args");

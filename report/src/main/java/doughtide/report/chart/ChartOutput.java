@@ -3,13 +3,10 @@ package doughtide.report.chart;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
 import java.io.OutputStream;
-import org.knowm.xchart.internal.chartpart.Chart;
 
 /**
- * Writes any XChart chart as a PDF, SVG or PNG. Same input gives the same bytes.
- *
- * <p>Text of a {@link PrintedChart} stays text in PDF and SVG; axis labels that XChart itself draws
- * arrive as outlines.
+ * Writes a chart as a PDF, SVG or PNG. Same input gives the same bytes; in PDF and SVG text stays
+ * text.
  */
 public final class ChartOutput {
 
@@ -17,7 +14,7 @@ public final class ChartOutput {
 
   /** The bytes of the file. */
   public static byte[] bytes(
-      Chart<?, ?> chart, ChartFormat format, ChartSize size, ChartCaption caption) {
+      PrintedChart chart, ChartFormat format, ChartSize size, ChartCaption caption) {
     return format.writer().write(chart, size, caption);
   }
 
@@ -27,7 +24,11 @@ public final class ChartOutput {
    * @throws IOException when the stream fails
    */
   public static void write(
-      Chart<?, ?> chart, ChartFormat format, ChartSize size, ChartCaption caption, OutputStream out)
+      PrintedChart chart,
+      ChartFormat format,
+      ChartSize size,
+      ChartCaption caption,
+      OutputStream out)
       throws IOException {
     out.write(bytes(chart, format, size, caption));
   }
@@ -38,7 +39,7 @@ public final class ChartOutput {
    * @param dotsPerInch 36 to 1200
    */
   public static byte[] png(
-      Chart<?, ?> chart, ChartSize size, ChartCaption caption, int dotsPerInch) {
+      PrintedChart chart, ChartSize size, ChartCaption caption, int dotsPerInch) {
     return new PngChartWriter(checked(dotsPerInch)).write(chart, size, caption);
   }
 
@@ -47,7 +48,7 @@ public final class ChartOutput {
    *
    * @param dotsPerInch 36 to 1200
    */
-  public static BufferedImage image(Chart<?, ?> chart, ChartSize size, int dotsPerInch) {
+  public static BufferedImage image(PrintedChart chart, ChartSize size, int dotsPerInch) {
     return new PngChartWriter(checked(dotsPerInch)).image(chart, size);
   }
 

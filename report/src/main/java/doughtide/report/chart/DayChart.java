@@ -13,7 +13,6 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * The chart of a day, over the clock: bars for what happens, bold marks where hands are needed;
@@ -67,8 +66,7 @@ public final class DayChart {
    */
   public static PrintedChart of(
       String title, DayPlan day, List<String> names, ZonedDateTime zero, Words words) {
-    return new PrintedChart(
-        new DayChart(day, names, zero, words).picture(title), OptionalDouble.empty());
+    return new PrintedChart(new DayChart(day, names, zero, words).picture(title));
   }
 
   /** Title and a description in a sentence. */

@@ -12,7 +12,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -76,7 +75,7 @@ public final class FeedChart {
             lanes(forecast, fedAt, words),
             Optional.empty(),
             List.of(words.say("chart.feedKey")));
-    return new PrintedChart(picture, OptionalDouble.empty());
+    return new PrintedChart(picture);
   }
 
   /** Title and a description in a sentence. */

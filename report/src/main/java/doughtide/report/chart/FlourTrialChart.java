@@ -11,7 +11,6 @@ import java.util.Collections;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.TreeMap;
 
 /**
@@ -60,7 +59,7 @@ public final class FlourTrialChart {
             lanes(fit, words),
             Optional.empty(),
             List.of(words.say("chart.trialKey")));
-    return new PrintedChart(picture, OptionalDouble.empty());
+    return new PrintedChart(picture);
   }
 
   /** Title and a description in a sentence. */

@@ -6,7 +6,6 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 
 /** Several named lines over time, told apart by line style and by the name beside each. */
@@ -88,8 +87,7 @@ public final class LinesChart {
             List.of(),
             List.of(),
             Optional.empty(),
-            List.of()),
-        OptionalDouble.empty());
+            List.of()));
   }
 
   /** A scale with a handful of round marks that holds both values. */

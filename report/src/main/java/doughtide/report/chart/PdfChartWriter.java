@@ -3,13 +3,12 @@ package doughtide.report.chart;
 import doughtide.report.type.PdfFile;
 import java.io.IOException;
 import java.io.UncheckedIOException;
-import org.knowm.xchart.internal.chartpart.Chart;
 
 /** One page with the chart as a tagged figure. */
 public record PdfChartWriter() implements ChartWriter {
 
   @Override
-  public byte[] write(Chart<?, ?> chart, ChartSize size, ChartCaption caption) {
+  public byte[] write(PrintedChart chart, ChartSize size, ChartCaption caption) {
     try (PdfFile file = new PdfFile(caption.title(), caption.language())) {
       file.sheet(size.widthPt(), size.heightPt())
           .figure(chart, 0, 0, size.widthPt(), size.heightPt(), caption.description());

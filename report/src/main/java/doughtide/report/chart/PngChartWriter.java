@@ -15,13 +15,12 @@ import javax.imageio.metadata.IIOMetadata;
 import javax.imageio.metadata.IIOMetadataNode;
 import javax.imageio.stream.ImageOutputStream;
 import javax.imageio.stream.MemoryCacheImageOutputStream;
-import org.knowm.xchart.internal.chartpart.Chart;
 
 /** Pixel picture in grey, with the resolution written into the file. */
 public record PngChartWriter(int dotsPerInch) implements ChartWriter {
 
   @Override
-  public byte[] write(Chart<?, ?> chart, ChartSize size, ChartCaption caption) {
+  public byte[] write(PrintedChart chart, ChartSize size, ChartCaption caption) {
     BufferedImage image = image(chart, size);
     ImageWriter writer = ImageIO.getImageWritersByFormatName("png").next();
     ByteArrayOutputStream bytes = new ByteArrayOutputStream();
@@ -38,7 +37,7 @@ public record PngChartWriter(int dotsPerInch) implements ChartWriter {
     return bytes.toByteArray();
   }
 
-  BufferedImage image(Chart<?, ?> chart, ChartSize size) {
+  BufferedImage image(PrintedChart chart, ChartSize size) {
     double scale = dotsPerInch / 72.0;
     BufferedImage image =
         new BufferedImage(

@@ -9,7 +9,6 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 
 /**
  * The chart of a rise forecast.
@@ -70,7 +69,7 @@ public final class RiseChart {
             data.readings().stream()
                 .map(reading -> new ChartPicture.Dot(reading.hours(), reading.percent()))
                 .toList());
-    return new PrintedChart(picture, OptionalDouble.empty());
+    return new PrintedChart(picture);
   }
 
   /** Where a loaf is shown, the bulk ends with the window for shaping. */
@@ -222,7 +221,7 @@ public final class RiseChart {
             List.of(),
             Optional.empty(),
             List.of());
-    return new PrintedChart(picture, OptionalDouble.empty());
+    return new PrintedChart(picture);
   }
 
   /** Ends soon after the last thing worth showing. */

@@ -14,7 +14,6 @@ import javax.xml.parsers.DocumentBuilderFactory;
 import javax.xml.parsers.ParserConfigurationException;
 import org.apache.batik.svggen.SVGGeneratorContext;
 import org.apache.batik.svggen.SVGGraphics2D;
-import org.knowm.xchart.internal.chartpart.Chart;
 import org.w3c.dom.Document;
 import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
@@ -25,13 +24,13 @@ public record SvgChartWriter() implements ChartWriter {
   private static final String NAMESPACE = "http://www.w3.org/2000/svg";
 
   @Override
-  public byte[] write(Chart<?, ?> chart, ChartSize size, ChartCaption caption) {
+  public byte[] write(PrintedChart chart, ChartSize size, ChartCaption caption) {
     SVGGeneratorContext context = SVGGeneratorContext.createDefault(newDocument());
     context.setComment(null);
     context.setPrecision(2);
     SVGGraphics2D graphics = new SVGGraphics2D(context, false);
     graphics.setSVGCanvasSize(new Dimension(size.widthPt(), size.heightPt()));
-    // XChart puts back the hint that it found, and none at all is refused.
+    // XChart, inside, puts back the hint that it found, and none at all is refused.
     graphics.setRenderingHint(RenderingHints.KEY_ANTIALIASING, RenderingHints.VALUE_ANTIALIAS_ON);
     chart.paint(graphics, size.widthPt(), size.heightPt());
     Element root = graphics.getRoot();

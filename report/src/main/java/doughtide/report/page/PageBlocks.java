@@ -6,7 +6,6 @@ import doughtide.report.type.PdfSheet;
 import java.io.IOException;
 import java.util.List;
 import org.apache.pdfbox.pdmodel.font.PDFont;
-import org.knowm.xchart.internal.chartpart.Chart;
 
 /** The kinds of {@link PageBlock}, one record each. */
 public final class PageBlocks {
@@ -267,8 +266,8 @@ public final class PageBlocks {
     @Override
     public void draw(PdfSheet sheet, PageType type, double x, double top, double width, double tall)
         throws IOException {
-      Chart<?, ?> sized = chart.withFontPt(type.sizePt());
-      sheet.figure(sized, x, top, width, tall - type.sizePt() * 0.3, description);
+      sheet.figure(
+          chart.withFontPt(type.sizePt()), x, top, width, tall - type.sizePt() * 0.3, description);
     }
   }
 

@@ -13,7 +13,6 @@ import org.apache.pdfbox.pdmodel.documentinterchange.markedcontent.PDPropertyLis
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.graphics.form.PDFormXObject;
 import org.apache.pdfbox.util.Matrix;
-import org.knowm.xchart.internal.chartpart.Chart;
 
 /**
  * One page of a tagged document (ISO 32000-1, 14.7 and 14.8) whose bytes depend on its content
@@ -92,14 +91,9 @@ public final class PdfSheet {
     content.endMarkedContent();
   }
 
-  /** Draws a chart as vectors, tagged as a figure with its description. */
+  /** Draws a picture as vectors, tagged as a figure with its description. */
   public void figure(
-      Chart<?, ?> chart,
-      double xPt,
-      double topPt,
-      double widthPt,
-      double tallPt,
-      String description)
+      Drawn drawn, double xPt, double topPt, double widthPt, double tallPt, String description)
       throws IOException {
     begin("Figure");
     open.setAlternateDescription(Fonts.printable(description));
@@ -107,16 +101,16 @@ public final class PdfSheet {
     content.saveGraphicsState();
     content.transform(
         Matrix.getTranslateInstance((float) xPt, (float) (heightPt - topPt - tallPt)));
-    content.drawForm(form(chart, (int) Math.round(widthPt), (int) Math.round(tallPt)));
+    content.drawForm(form(drawn, (int) Math.round(widthPt), (int) Math.round(tallPt)));
     content.restoreGraphicsState();
     content.endMarkedContent();
     end();
   }
 
-  private PDFormXObject form(Chart<?, ?> chart, int widthPt, int tallPt) throws IOException {
+  private PDFormXObject form(Drawn drawn, int widthPt, int tallPt) throws IOException {
     PdfBoxGraphics2D graphics = new PdfBoxGraphics2D(document, widthPt, tallPt);
     graphics.setFontTextDrawer(fonts.textDrawer());
-    chart.paint(graphics, widthPt, tallPt);
+    drawn.paint(graphics, widthPt, tallPt);
     graphics.dispose();
     return graphics.getXFormObject();
   }

@@ -66,8 +66,7 @@ class RiseChartTest {
             List.of(),
             List.of(),
             Optional.empty(),
-            List.of()),
-        OptionalDouble.empty());
+            List.of()));
   }
 
   private static ChartPicture.Curve curve(double[] x, double[] y, ChartPicture.Pen pen) {

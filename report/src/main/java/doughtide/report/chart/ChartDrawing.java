@@ -1,0 +1,718 @@
+package doughtide.report.chart;
+
+import doughtide.report.type.Fonts;
+import doughtide.report.type.TextWrap;
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Font;
+import java.awt.Graphics2D;
+import java.awt.Shape;
+import java.awt.geom.Ellipse2D;
+import java.awt.geom.Line2D;
+import java.awt.geom.Path2D;
+import java.awt.geom.Rectangle2D;
+import java.util.ArrayList;
+import java.util.Comparator;
+import java.util.List;
+import java.util.Optional;
+
+/** One painting of a chart onto one surface. */
+final class ChartDrawing {
+
+  private static final Color GRID = new Color(0xC8, 0xC8, 0xC8);
+
+  /** The row of the x axis that names the days; few of its labels are not empty. */
+  private static final int DAY_ROW = 2;
+
+  /** On a page the margins are the page's. */
+  static final double PAGE_EDGE_PT = 1;
+
+  private final ChartPicture picture;
+  private final boolean isOnPage;
+  private final int titleLines;
+  private final Graphics2D g;
+  private final double width;
+  private final double height;
+  private final double size;
+  private final double lineHeight;
+  private final Font plain;
+  private final Font bold;
+  private final Font titleFont;
+  private Rectangle2D plot = new Rectangle2D.Double();
+  private boolean titlesBesideLanes;
+  private boolean keyed;
+
+  ChartDrawing(
+      ChartPicture picture,
+      Graphics2D g,
+      double width,
+      double height,
+      double size,
+      boolean isOnPage,
+      int titleLines) {
+    this.picture = picture;
+    this.isOnPage = isOnPage;
+    this.titleLines = titleLines;
+    this.g = g;
+    this.width = width;
+    this.height = height;
+    this.size = size;
+    this.lineHeight = size * 1.3;
+    this.plain = Fonts.plain(size);
+    this.bold = Fonts.bold(size);
+    this.titleFont = PrintedChart.titleFont(size);
+  }
+
+  void draw() {
+    g.setColor(Color.WHITE);
+    g.fill(new Rectangle2D.Double(0, 0, width, height));
+    g.setColor(Color.BLACK);
+    double edge = isOnPage ? PAGE_EDGE_PT : size * 0.8;
+    double top = header(edge);
+    double bottom = height - edge - notes(edge);
+    double stripTall = picture.strip().isPresent() ? 3.8 * lineHeight : 0;
+    layOut(edge, top + stripTall, bottom);
+    if (!namesFitBesideLines()) {
+      keyed = true;
+      layOut(edge, top + stripTall + key(edge, top + stripTall, false), bottom);
+      key(edge, top + stripTall, true);
+    }
+    picture.strip().ifPresent(strip -> strip(strip, edge, top, stripTall));
+    picture.zones().forEach(this::zone);
+    grid();
+    new CurvePainter(picture).paint(g, plot);
+    picture.curves().forEach(this::dashedCurve);
+    g.setColor(Color.BLACK);
+
+    frame();
+    axes(edge);
+    lanes();
+    picture.spans().forEach(this::span);
+    picture.dots().forEach(this::dot);
+    labels();
+  }
+
+  /** Finds the plot's place between what stands above and below it. */
+  private void layOut(double edge, double top, double bottom) {
+    double left = edge + leftMargin();
+    double right = width - edge - rightMargin();
+    double axisRows = rows() * lineHeight + (picture.x().title().isEmpty() ? 0 : lineHeight);
+    plot = new Rectangle2D.Double(left, 0, right - left, 1);
+    titlesBesideLanes = lanesLeaveRoomForTitles(edge);
+    double laneTall = 1.15 * picture.lanes().size() - (titlesBesideLanes ? 1.15 : 0);
+    double plotTop = Math.ceil(top + lineHeight * (1.45 + laneTall));
+    double plotBottom = Math.floor(bottom - axisRows - size * 0.5);
+    plot =
+        new Rectangle2D.Double(
+            Math.ceil(left), plotTop, Math.floor(right) - Math.ceil(left), plotBottom - plotTop);
+  }
+
+  private List<ChartPicture.Curve> named() {
+    return picture.curves().stream().filter(ChartPicture.Curve::named).toList();
+  }
+
+  private boolean namesFitBesideLines() {
+    LabelLayout layout = clearOfDrawing();
+    return named().stream().allMatch(curve -> besideLine(curve, layout).isPresent());
+  }
+
+  /**
+   * All names with samples of their lines, in rows above the plot.
+   *
+   * @return the height they take
+   */
+  private double key(double edge, double top, boolean draw) {
+    double sample = 3.2 * size;
+    double widest = named().stream().mapToDouble(c -> Fonts.width(c.name(), plain)).max().orElse(0);
+    double cell = sample + widest + 6 + size;
+    int across = (int) Math.max(1, Math.floor((width - 2 * edge) / cell));
+    for (int i = 0; draw && i < named().size(); i++) {
+      withSample(
+          named().get(i),
+          new Rectangle2D.Double(
+              edge + i % across * cell,
+              top + i / across * lineHeight + size * 0.2,
+              cell - size,
+              lineHeight),
+          sample);
+    }
+    return Math.ceil((double) named().size() / across) * lineHeight;
+  }
+
+  private double header(double edge) {
+    double y = edge;
+    if (picture.title().isEmpty()) {
+      return y;
+    }
+    for (String line : TextWrap.lines(picture.title(), width - 2 * edge, titleFont)) {
+      y += size * PrintedChart.TITLE_LINE;
+      text(line, edge, y - size * 0.3, titleFont);
+    }
+    y = Math.max(y, edge + titleLines * size * PrintedChart.TITLE_LINE);
+    for (String paragraph : picture.subtitle()) {
+      for (String line : TextWrap.lines(paragraph, width - 2 * edge, plain)) {
+        y += lineHeight;
+        text(line, edge, y - size * 0.3, plain);
+      }
+    }
+    return y;
+  }
+
+  /** Draws the lines under the chart and gives back the height they take. */
+  private double notes(double edge) {
+    List<String> lines = new ArrayList<>();
+    for (String note : picture.notes()) {
+      lines.addAll(TextWrap.lines(note, width - 2 * edge, plain));
+    }
+    double y = height - edge - lines.size() * lineHeight;
+    for (String line : lines) {
+      y += lineHeight;
+      text(line, edge, y - size * 0.3, plain);
+    }
+    return lines.size() * lineHeight + (lines.isEmpty() ? 0 : size * 0.4);
+  }
+
+  private int rows() {
+    return picture.x().ticks().stream().mapToInt(t -> t.rows().size()).max().orElse(0);
+  }
+
+  private double leftMargin() {
+    double labels = widest(picture.y()) + size * 0.6;
+    double names =
+        picture.x().rowNames().stream().mapToDouble(n -> Fonts.width(n, plain)).max().orElse(0);
+    double firstTick =
+        picture.x().ticks().isEmpty()
+            ? 0
+            : picture.x().ticks().get(0).rows().stream()
+                    .mapToDouble(r -> Fonts.width(r, plain))
+                    .max()
+                    .orElse(0)
+                / 2;
+    return Math.max(labels, names + firstTick + size * 0.8);
+  }
+
+  private double rightMargin() {
+    double half =
+        picture.x().ticks().stream()
+            .filter(t -> picture.x().fraction(t.at()) > 0.93)
+            .flatMap(t -> t.rows().stream())
+            .mapToDouble(r -> Fonts.width(r, plain) / 2)
+            .max()
+            .orElse(0);
+    return Math.max(
+        half, picture.right().map(axis -> widest(axis) + size * 0.6).orElse(size * 0.5));
+  }
+
+  private double widest(ChartAxis axis) {
+    return axis.ticks().stream()
+        .flatMap(t -> t.rows().stream())
+        .mapToDouble(r -> Fonts.width(r, plain))
+        .max()
+        .orElse(0);
+  }
+
+  private double px(double x) {
+    return plot.getX() + plot.getWidth() * picture.x().fraction(x);
+  }
+
+  private double py(double y) {
+    return plot.getMaxY() - plot.getHeight() * picture.y().fraction(y);
+  }
+
+  private void text(String text, double x, double y, Font font) {
+    g.setFont(font);
+    g.drawString(Fonts.printable(text), (float) x, (float) y);
+  }
+
+  private void stroke(double widthPt, float... dash) {
+    g.setStroke(
+        dash.length == 0
+            ? new BasicStroke((float) widthPt, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND)
+            : new BasicStroke(
+                (float) widthPt, BasicStroke.CAP_BUTT, BasicStroke.JOIN_ROUND, 1, dash, 0));
+  }
+
+  /** The marks of an upright axis that have room for their labels. */
+  private List<ChartTick> legible(ChartAxis axis) {
+    List<ChartTick> ticks = axis.ticks();
+    if (ticks.size() < 2) {
+      return ticks;
+    }
+    double apart =
+        plot.getHeight() * (axis.fraction(ticks.get(1).at()) - axis.fraction(ticks.get(0).at()));
+    int every = Math.max(1, (int) Math.ceil(size * 1.15 / Math.max(0.1, apart)));
+    List<ChartTick> shown = new ArrayList<>();
+    for (int i = 0; i < ticks.size(); i += every) {
+      shown.add(ticks.get(i));
+    }
+    return shown;
+  }
+
+  private void grid() {
+    g.setColor(GRID);
+    stroke(0.5);
+    for (ChartTick tick : picture.x().ticks()) {
+      g.draw(new Line2D.Double(px(tick.at()), plot.getY(), px(tick.at()), plot.getMaxY()));
+    }
+    for (ChartTick tick : legible(picture.y())) {
+      g.draw(new Line2D.Double(plot.getX(), py(tick.at()), plot.getMaxX(), py(tick.at())));
+    }
+    g.setColor(Color.BLACK);
+  }
+
+  private void frame() {
+    stroke(1);
+    g.draw(new Line2D.Double(plot.getX(), plot.getMaxY(), plot.getMaxX(), plot.getMaxY()));
+    g.draw(new Line2D.Double(plot.getX(), plot.getY(), plot.getX(), plot.getMaxY()));
+  }
+
+  private void axes(double edge) {
+    double titleY =
+        plot.getY()
+            - size * 0.65
+            - (titlesBesideLanes ? 0 : picture.lanes().size() * lineHeight * 1.15);
+    text(picture.y().title(), edge, titleY, plain);
+    for (ChartTick tick : legible(picture.y())) {
+      String label = tick.rows().get(0);
+      text(
+          label,
+          plot.getX() - size * 0.4 - Fonts.width(label, plain),
+          py(tick.at()) + size * 0.35,
+          plain);
+    }
+    picture.right().ifPresent(axis -> rightAxis(axis, edge, titleY));
+    xAxis(edge);
+  }
+
+  private void rightAxis(ChartAxis axis, double edge, double titleY) {
+    text(axis.title(), width - edge - Fonts.width(axis.title(), plain), titleY, plain);
+    for (ChartTick tick : legible(axis)) {
+      text(
+          tick.rows().get(0),
+          plot.getMaxX() + size * 0.4,
+          plot.getMaxY() - plot.getHeight() * axis.fraction(tick.at()) + size * 0.35,
+          plain);
+    }
+  }
+
+  private void xAxis(double edge) {
+    double firstRow = plot.getMaxY() + size * 1.3;
+    int every = labelEvery();
+    List<ChartTick> ticks = picture.x().ticks();
+    for (int i = 0; i < ticks.size(); i++) {
+      double x = px(ticks.get(i).at());
+      g.draw(new Line2D.Double(x, plot.getMaxY(), x, plot.getMaxY() + size * 0.3));
+      for (int row = 0; row < ticks.get(i).rows().size(); row++) {
+        String label = ticks.get(i).rows().get(row);
+        if (i % every == 0 || row == DAY_ROW) {
+          text(label, x - Fonts.width(label, plain) / 2, firstRow + row * lineHeight, plain);
+        }
+      }
+    }
+    List<String> names = picture.x().rowNames();
+    for (int row = 0; row < names.size(); row++) {
+      text(names.get(row), edge, firstRow + row * lineHeight, plain);
+    }
+    String title = picture.x().title();
+    text(title, plot.getMaxX() - Fonts.width(title, plain), firstRow + rows() * lineHeight, plain);
+  }
+
+  /** Labels only so many of the ticks that the labels stay apart. */
+  private int labelEvery() {
+    List<ChartTick> ticks = picture.x().ticks();
+    if (ticks.size() < 2) {
+      return 1;
+    }
+    double apart = px(ticks.get(1).at()) - px(ticks.get(0).at());
+    double widest =
+        ticks.stream()
+            .flatMap(t -> t.rows().stream().limit(DAY_ROW))
+            .mapToDouble(r -> Fonts.width(r, plain))
+            .max()
+            .orElse(0);
+    return (int) Math.max(1, Math.ceil((widest + size * 0.5) / apart));
+  }
+
+  private void zone(ChartPicture.Zone zone) {
+    double from = px(picture.x().clamp(zone.from()));
+    double to = px(picture.x().clamp(zone.to()));
+    Rectangle2D area = new Rectangle2D.Double(from, plot.getY(), to - from, plot.getHeight());
+    Shape before = g.getClip();
+    g.clip(area);
+    g.setColor(GRID);
+    stroke(0.6);
+    double gap = size * 0.75;
+    for (double x = from - plot.getHeight(); x < to; x += gap) {
+      g.draw(new Line2D.Double(x, plot.getMaxY(), x + plot.getHeight(), plot.getY()));
+    }
+    g.setClip(before);
+    g.setColor(Color.BLACK);
+    stroke(0.8, 2, 2);
+    g.draw(new Line2D.Double(from, plot.getY(), from, plot.getMaxY()));
+    g.draw(new Line2D.Double(to, plot.getY(), to, plot.getMaxY()));
+  }
+
+  private void dashedCurve(ChartPicture.Curve curve) {
+    if (curve.pen().dashPt.length == 0) {
+      return;
+    }
+    Path2D path = new Path2D.Double();
+    for (int i = 0; i < curve.x().length; i++) {
+      double x = px(picture.x().clamp(curve.x()[i]));
+      double y = py(curve.y()[i]);
+      if (i == 0) {
+        path.moveTo(x, y);
+      } else {
+        path.lineTo(x, y);
+      }
+    }
+    Shape before = g.getClip();
+    g.clip(
+        new Rectangle2D.Double(plot.getX(), plot.getY(), plot.getWidth(), plot.getHeight() + 1.5));
+    stroke(curve.pen().widthPt, curve.pen().dashPt);
+    g.draw(path);
+    g.setClip(before);
+  }
+
+  private boolean lanesLeaveRoomForTitles(double edge) {
+    double from = edge + Fonts.width(picture.y().title(), plain) + size;
+    double to =
+        width
+            - edge
+            - picture.right().map(axis -> Fonts.width(axis.title(), plain)).orElse(0.0)
+            - size;
+    return picture.lanes().size() == 1
+        && laneFrom(picture.lanes().get(0)) > from
+        && laneTo(picture.lanes().get(0)) < to;
+  }
+
+  /** The label, or only what stands before its comma where the whole has no room. */
+  private String label(ChartPicture.Lane lane) {
+    int comma = lane.label().indexOf(", ");
+    return comma < 0 || fitsRight(lane, lane.label()) || fitsLeft(lane, lane.label())
+        ? lane.label()
+        : lane.label().substring(0, comma);
+  }
+
+  private boolean fitsRight(ChartPicture.Lane lane, String label) {
+    return px(picture.x().clamp(lane.late())) + size * 0.6 + Fonts.width(label, bold)
+        <= plot.getMaxX();
+  }
+
+  private boolean fitsLeft(ChartPicture.Lane lane, String label) {
+    return px(picture.x().clamp(lane.early())) - size * 0.6 - Fonts.width(label, bold)
+        >= plot.getX();
+  }
+
+  private boolean labelFitsRight(ChartPicture.Lane lane) {
+    return fitsRight(lane, label(lane));
+  }
+
+  private double laneFrom(ChartPicture.Lane lane) {
+    double bar = px(picture.x().clamp(lane.early()));
+    return labelFitsRight(lane)
+        ? bar
+        : Math.max(2, bar - size * 0.6 - Fonts.width(label(lane), bold));
+  }
+
+  private double laneTo(ChartPicture.Lane lane) {
+    double bar = px(picture.x().clamp(lane.late()));
+    return labelFitsRight(lane) ? bar + size * 0.6 + Fonts.width(label(lane), bold) : bar;
+  }
+
+  /** First the lines down to the axis, then what stands on them, on white. */
+  private void lanes() {
+    double y = plot.getY() - size * 0.75;
+    for (ChartPicture.Lane lane : picture.lanes()) {
+      double x = px(picture.x().clamp(lane.likely()));
+      stroke(1, 3, 2.5f);
+      g.draw(new Line2D.Double(x, plot.getMaxY(), x, y));
+      y -= lineHeight * 1.15;
+    }
+    y = plot.getY() - size * 0.75;
+    for (ChartPicture.Lane lane : picture.lanes()) {
+      lane(lane, y);
+      y -= lineHeight * 1.15;
+    }
+  }
+
+  private void lane(ChartPicture.Lane lane, double y) {
+    double from = px(picture.x().clamp(lane.early()));
+    double to = px(picture.x().clamp(lane.late()));
+    double x = px(picture.x().clamp(lane.likely()));
+    String label = label(lane);
+    double left = labelFitsRight(lane) ? to + size * 0.6 : laneFrom(lane);
+    g.setColor(Color.WHITE);
+    g.fill(
+        new Rectangle2D.Double(
+            left - 2, y - size * 0.55, Fonts.width(label, bold) + 4, size * 1.1));
+    g.setColor(Color.BLACK);
+    stroke(2);
+    bar(from, to, y);
+    marker(diamond(x, y, size * 0.38));
+    text(label, left, y + size * 0.35, bold);
+  }
+
+  private void bar(double from, double to, double y) {
+    double tall = size * 0.25;
+    g.draw(new Line2D.Double(from, y, to, y));
+    g.draw(new Line2D.Double(from, y - tall, from, y + tall));
+    if (to < plot.getMaxX()) {
+      g.draw(new Line2D.Double(to, y - tall, to, y + tall));
+    }
+  }
+
+  private void marker(Shape marker) {
+    g.setColor(Color.WHITE);
+    g.fill(marker);
+    g.setColor(Color.BLACK);
+    stroke(1.5);
+    g.draw(marker);
+  }
+
+  private void span(ChartPicture.Span span) {
+    double y = py(span.y());
+    double from = px(picture.x().clamp(span.early()));
+    double to = px(picture.x().clamp(span.late()));
+    stroke(1.1);
+    bar(from, to, y);
+    if (span.likely() <= picture.x().max()) {
+      double r = size * 0.32;
+      double x = px(span.likely());
+      marker(new Ellipse2D.Double(x - r, y - r, 2 * r, 2 * r));
+    }
+  }
+
+  /** A cross on white, so that it shows on the band and on the line. */
+  private void dot(ChartPicture.Dot dot) {
+    double x = px(picture.x().clamp(dot.x()));
+    double y = py(picture.y().clamp(dot.y()));
+    double r = size * 0.3;
+    Path2D cross = new Path2D.Double();
+    cross.moveTo(x - r, y - r);
+    cross.lineTo(x + r, y + r);
+    cross.moveTo(x - r, y + r);
+    cross.lineTo(x + r, y - r);
+    g.setColor(Color.WHITE);
+    stroke(4.5);
+    g.draw(cross);
+    g.setColor(Color.BLACK);
+    stroke(2);
+    g.draw(cross);
+  }
+
+  private Shape diamond(double x, double y, double r) {
+    Path2D path = new Path2D.Double();
+    path.moveTo(x - 1.3 * r, y);
+    path.lineTo(x, y - 1.3 * r);
+    path.lineTo(x + 1.3 * r, y);
+    path.lineTo(x, y + 1.3 * r);
+    path.closePath();
+    return path;
+  }
+
+  private void labels() {
+    LabelLayout layout = clearOfDrawing();
+    picture.zones().forEach(zone -> zoneLabel(zone, layout));
+    picture.spans().stream()
+        .filter(span -> !span.label().isEmpty())
+        .forEach(span -> spanLabel(span, layout));
+    if (!keyed) {
+      named().forEach(curve -> put(curve.name(), plain, besideLine(curve, layout)));
+    }
+  }
+
+  /** Places for labels that cover neither lines nor marks. */
+  private LabelLayout clearOfDrawing() {
+    LabelLayout layout =
+        new LabelLayout(
+            new Rectangle2D.Double(
+                plot.getX() + 2, plot.getY(), plot.getWidth() - 2, plot.getHeight() - 2));
+    for (ChartPicture.Curve curve : picture.curves()) {
+      avoid(layout, curve.x(), curve.y());
+    }
+    for (ChartPicture.Band band : picture.bands()) {
+      avoid(layout, band.x(), band.low());
+      avoid(layout, band.x(), band.high());
+    }
+    for (ChartPicture.Span span : picture.spans()) {
+      double from = px(picture.x().clamp(span.early())) - 1;
+      double to = px(picture.x().clamp(span.late())) + 1;
+      layout.avoid(new Rectangle2D.Double(from, py(span.y()) - size * 0.35, to - from, size * 0.7));
+    }
+    for (ChartPicture.Dot dot : picture.dots()) {
+      double x = px(picture.x().clamp(dot.x()));
+      double y = py(picture.y().clamp(dot.y()));
+      layout.avoid(new Rectangle2D.Double(x - size * 0.5, y - size * 0.5, size, size));
+    }
+    return layout;
+  }
+
+  private void avoid(LabelLayout layout, double[] x, double[] y) {
+    double[] sx = new double[x.length];
+    double[] sy = new double[x.length];
+    for (int i = 0; i < x.length; i++) {
+      sx[i] = px(picture.x().clamp(x[i]));
+      sy[i] = py(picture.y().clamp(y[i]));
+    }
+    layout.avoidPath(sx, sy, 1.5);
+  }
+
+  private void zoneLabel(ChartPicture.Zone zone, LabelLayout layout) {
+    double from = px(picture.x().clamp(zone.from()));
+    double to = px(picture.x().clamp(zone.to()));
+    double w = Fonts.width(zone.label(), bold) + 6;
+    List<double[]> wishes = new ArrayList<>();
+    double x = (from + to - w) / 2;
+    for (double f : new double[] {0.02, 0.9, 0.5, 0.3, 0.7}) {
+      wishes.add(new double[] {x, plot.getY() + f * (plot.getHeight() - lineHeight)});
+    }
+    put(zone.label(), bold, layout.place(w, lineHeight, wishes, 4 * lineHeight));
+  }
+
+  private void spanLabel(ChartPicture.Span span, LabelLayout layout) {
+    double w = Fonts.width(span.label(), plain) + 6;
+    double y = py(span.y()) - lineHeight / 2;
+    double right = px(picture.x().clamp(span.late())) + size * 0.5;
+    double left = px(picture.x().clamp(span.early())) - size * 0.5 - w;
+    List<double[]> wishes = new ArrayList<>();
+    for (double away : new double[] {0, 0.4, 0.8, 1.2, 1.8}) {
+      wishes.add(new double[] {right + away * size, y});
+      wishes.add(new double[] {left - away * size, y});
+    }
+    for (double shift : new double[] {0.5, -0.5, 1, -1}) {
+      wishes.add(new double[] {right + size, y + shift * lineHeight});
+      wishes.add(new double[] {left - size, y + shift * lineHeight});
+    }
+    Optional<Rectangle2D> place = layout.place(w, lineHeight, wishes, 4 * lineHeight);
+    place.ifPresent(p -> leader(span, p));
+    put(span.label(), plain, place);
+  }
+
+  /** A thin line from a level to its label where the label had to move away. */
+  private void leader(ChartPicture.Span span, Rectangle2D place) {
+    double y = py(span.y());
+    if (Math.abs(place.getCenterY() - y) < size * 0.4) {
+      return;
+    }
+    boolean isRight = place.getCenterX() > px(picture.x().clamp(span.likely()));
+    double end = px(picture.x().clamp(isRight ? span.late() : span.early()));
+    stroke(0.5);
+    g.draw(
+        new Line2D.Double(
+            end, y, isRight ? place.getMinX() + 2 : place.getMaxX() - 2, place.getCenterY()));
+  }
+
+  /** Beside its own line, and of all such places the one farthest from the other lines. */
+  private Optional<Rectangle2D> besideLine(ChartPicture.Curve curve, LabelLayout layout) {
+    double w = Fonts.width(curve.name(), plain) + 6;
+    List<double[]> wishes = new ArrayList<>();
+    List<Double> distances = new ArrayList<>();
+    for (int i = curve.x().length - 1; i >= 0; i -= Math.max(1, curve.x().length / 40)) {
+      if (curve.y()[i] > picture.y().max() || curve.y()[i] < picture.y().min()) {
+        continue;
+      }
+      double x = px(curve.x()[i]);
+      double y = py(curve.y()[i]);
+      for (double[] corner :
+          new double[][] {
+            {x - w - 3, y - lineHeight - 2}, {x + 3, y + 2}, {x - w / 2, y - lineHeight - 3},
+            {x - w / 2, y + 3}, {x - w - 3, y - lineHeight / 2}, {x + 3, y - lineHeight / 2},
+            {x - w - lineHeight, y - lineHeight / 2}, {x + lineHeight, y - lineHeight / 2}
+          }) {
+        wishes.add(corner);
+        distances.add(distanceToOthers(curve, corner[0], corner[1], w));
+      }
+    }
+    List<Integer> order = new ArrayList<>();
+    for (int i = 0; i < wishes.size(); i++) {
+      order.add(i);
+    }
+    order.sort(Comparator.comparing(i -> -distances.get(i)));
+    List<double[]> best = order.stream().map(wishes::get).toList();
+    return best.isEmpty() ? Optional.empty() : layout.place(w, lineHeight, best, 4 * lineHeight);
+  }
+
+  /** A name behind a piece of its line. */
+  private void withSample(ChartPicture.Curve curve, Rectangle2D place, double sample) {
+    g.setColor(Color.WHITE);
+    g.fill(place);
+    g.setColor(Color.BLACK);
+    text(curve.name(), place.getX() + sample + 3, place.getMaxY() - size * 0.38, plain);
+    stroke(curve.pen().widthPt, curve.pen().dashPt);
+    g.draw(
+        new Line2D.Double(
+            place.getX() + 2, place.getCenterY(), place.getX() + sample - 2, place.getCenterY()));
+  }
+
+  /** Least distance of a label from the other lines, in points, up to what tells them apart. */
+  private double distanceToOthers(ChartPicture.Curve own, double left, double top, double w) {
+    double least = 3 * size;
+    for (ChartPicture.Curve other : picture.curves()) {
+      for (int i = 0; !other.name().equals(own.name()) && i < other.x().length; i += 2) {
+        double x = px(other.x()[i]);
+        double y = py(other.y()[i]);
+        double dx = Math.max(0, Math.max(left - x, x - left - w));
+        double dy = Math.max(0, Math.max(top - y, y - top - lineHeight));
+        least = Math.min(least, Math.hypot(dx, dy));
+      }
+    }
+    return least;
+  }
+
+  private void put(String label, Font font, Optional<Rectangle2D> place) {
+    if (label.isEmpty()) {
+      return;
+    }
+    place.ifPresent(
+        p -> {
+          g.setColor(Color.WHITE);
+          g.fill(p);
+          g.setColor(Color.BLACK);
+          text(label, p.getX() + 3, p.getMaxY() - size * 0.38, font);
+        });
+  }
+
+  private void strip(ChartPicture.Strip strip, double edge, double top, double tall) {
+    double low = min(strip.y());
+    double high = max(strip.y());
+    double pad = Math.max(1, 0.15 * (high - low));
+    double upper = top + lineHeight * 1.5;
+    double lower = top + tall - size * 0.2;
+    text(strip.title(), edge, top + lineHeight * 1.05, plain);
+    Path2D path = new Path2D.Double();
+    for (int i = 0; i < strip.x().length; i++) {
+      double x = px(picture.x().clamp(strip.x()[i]));
+      double f = (strip.y()[i] - low + pad) / (high - low + 2 * pad);
+      double y = lower - f * (lower - upper);
+      if (i == 0) {
+        path.moveTo(x, y);
+      } else {
+        path.lineTo(x, y);
+      }
+    }
+    stroke(0.5);
+    g.setColor(GRID);
+    g.draw(new Rectangle2D.Double(plot.getX(), upper, plot.getWidth(), lower - upper));
+    g.setColor(Color.BLACK);
+    stroke(1.3);
+    g.draw(path);
+    stripScale(high, upper + pad / (high - low + 2 * pad) * (lower - upper), strip.unit());
+    if (high - low > 1) {
+      stripScale(low, lower - pad / (high - low + 2 * pad) * (lower - upper), strip.unit());
+    }
+  }
+
+  private void stripScale(double value, double y, String unit) {
+    String label = Math.round(value) + unit;
+    text(label, plot.getX() - size * 0.4 - Fonts.width(label, plain), y + size * 0.35, plain);
+  }
+
+  private double min(double[] values) {
+    return java.util.Arrays.stream(values).min().orElseThrow();
+  }
+
+  private double max(double[] values) {
+    return java.util.Arrays.stream(values).max().orElseThrow();
+  }
+}

@@ -1,0 +1,123 @@
+package doughtide.report.chart;
+
+import doughtide.report.type.Fonts;
+import java.awt.BasicStroke;
+import java.awt.Color;
+import java.awt.Graphics2D;
+import java.awt.geom.Rectangle2D;
+import java.util.Arrays;
+import org.knowm.xchart.XYChart;
+import org.knowm.xchart.XYSeries;
+import org.knowm.xchart.style.XYStyler;
+import org.knowm.xchart.style.markers.SeriesMarkers;
+
+/**
+ * Bands and unbroken lines, drawn by XChart. What surrounds them is drawn by {@link ChartDrawing},
+ * because XChart turns its own text into outlines and dashes its lines segment by segment.
+ */
+final class CurvePainter {
+
+  private static final Color BAND = new Color(0xDC, 0xDC, 0xDC);
+  private static final Color BAND_EDGE = new Color(0x60, 0x60, 0x60);
+  private static final float BAND_EDGE_PT = 0.7f;
+
+  private final ChartPicture picture;
+
+  CurvePainter(ChartPicture picture) {
+    this.picture = picture;
+  }
+
+  /** Draws into the plot's frame. */
+  void paint(Graphics2D graphics, Rectangle2D plot) {
+    Graphics2D inner = (Graphics2D) graphics.create();
+    inner.translate(plot.getX(), plot.getY());
+    inner.clip(new Rectangle2D.Double(-1.5, -1, plot.getWidth() + 1.5, plot.getHeight() + 2.5));
+    chart().paint(inner, (int) plot.getWidth(), (int) plot.getHeight());
+    inner.dispose();
+  }
+
+  private XYChart chart() {
+    XYChart chart = new Transparent();
+    style(chart.getStyler());
+    picture.bands().forEach(band -> add(chart, band));
+    picture.curves().stream()
+        .filter(curve -> curve.pen().dashPt.length == 0)
+        .forEach(curve -> add(chart, curve));
+    if (chart.getSeriesCollection().isEmpty()) {
+      double[] y = {picture.y().min(), picture.y().max()};
+      chart.addSeries("frame", new double[] {0, 1}, y).setEnabled(false);
+    }
+    return chart;
+  }
+
+  /** The sheet is already white, and the grid below the curves must stay visible. */
+  private static final class Transparent extends XYChart {
+    private static final long serialVersionUID = 1;
+
+    Transparent() {
+      super(100, 100);
+    }
+
+    @Override
+    protected void paintBackground(Graphics2D graphics) {
+      // nothing
+    }
+  }
+
+  private void style(XYStyler styler) {
+    styler.setLegendVisible(false);
+    styler.setChartTitleVisible(false);
+    styler.setAxisTitlesVisible(false);
+    styler.setAxisTicksVisible(false);
+    styler.setPlotGridLinesVisible(false);
+    styler.setPlotBorderVisible(false);
+    styler.setPlotContentSize(0.999);
+    styler.setPlotMargin(0);
+    styler.setChartPadding(0);
+    styler.setPlotBackgroundColor(new Color(255, 255, 255, 0));
+    styler.setChartBackgroundColor(Color.WHITE);
+    styler.setXAxisMin(0.0);
+    styler.setXAxisMax(1.0);
+    styler.setYAxisMin(picture.y().min());
+    styler.setYAxisMax(picture.y().max());
+    styler.setBaseFont(Fonts.plain(12));
+    styler.setAxisTickLabelsFont(Fonts.plain(12));
+    styler.setAxisTitleFont(Fonts.plain(12));
+    styler.setLegendFont(Fonts.plain(12));
+    styler.setChartTitleFont(Fonts.bold(12));
+  }
+
+  /** Places along the axis, so that stretches of it may be drawn narrower. */
+  private double[] fractions(double[] x) {
+    return Arrays.stream(x).map(picture.x()::fraction).toArray();
+  }
+
+  private void add(XYChart chart, ChartPicture.Curve curve) {
+    XYSeries series = chart.addSeries(curve.name(), fractions(curve.x()), curve.y());
+    series.setMarker(SeriesMarkers.NONE);
+    series.setLineColor(Color.BLACK);
+    series.setLineStyle(
+        new BasicStroke(curve.pen().widthPt, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
+  }
+
+  private void add(XYChart chart, ChartPicture.Band band) {
+    int n = band.x().length;
+    double[] x = new double[2 * n + 1];
+    double[] y = new double[2 * n + 1];
+    double[] across = fractions(band.x());
+    for (int i = 0; i < n; i++) {
+      x[i] = across[i];
+      y[i] = band.high()[i];
+      x[2 * n - 1 - i] = across[i];
+      y[2 * n - 1 - i] = band.low()[i];
+    }
+    x[2 * n] = x[0];
+    y[2 * n] = y[0];
+    XYSeries series = chart.addSeries(band.name(), x, y);
+    series.setXYSeriesRenderStyle(XYSeries.XYSeriesRenderStyle.PolygonArea);
+    series.setMarker(SeriesMarkers.NONE);
+    series.setFillColor(band.fill() == ChartPicture.Fill.WHITE ? Color.WHITE : BAND);
+    series.setLineColor(BAND_EDGE);
+    series.setLineStyle(new BasicStroke(BAND_EDGE_PT));
+  }
+}
