@@ -52,6 +52,8 @@ final class RungeKuttaKernel implements DenseSolution {
   private static final double D6 = -1453857185.0 / 822651844.0;
   private static final double D7 = 69997945.0 / 29380423.0;
 
+  private static final int STEPS_AHEAD = 4;
+
   /** What is integrated. */
   interface Equations {
     void computeDerivatives(double hours, double[] state, double[] derivative);
@@ -68,6 +70,7 @@ final class RungeKuttaKernel implements DenseSolution {
   private double[] mesh = new double[64];
   private double[] rows = new double[64 * ROW];
   private int steps;
+  private int lastStep;
   private double suggestedStep = 0.05;
 
   /** Integrates one segment from {@code state}, which receives the state at its end. */
@@ -181,10 +184,24 @@ final class RungeKuttaKernel implements DenseSolution {
     return Arrays.copyOf(mesh, steps + 1);
   }
 
+  /** Curves are mostly read in the order of time: the step looked for is rarely far ahead. */
+  private int stepAt(double hours) {
+    int step = hours >= mesh[lastStep] ? lastStep : 0;
+    int nearby = Math.min(step + STEPS_AHEAD, steps - 1);
+    while (step < nearby && hours >= mesh[step + 1]) {
+      step++;
+    }
+    if (step == nearby && step < steps - 1) {
+      int found = Arrays.binarySearch(mesh, step, steps + 1, hours);
+      step = Math.min(Math.max(found >= 0 ? found : -found - 2, 0), steps - 1);
+    }
+    lastStep = step;
+    return step;
+  }
+
   @Override
   public void stateAt(double hours, double[] state) {
-    int found = Arrays.binarySearch(mesh, 0, steps + 1, hours);
-    int step = Math.min(Math.max(found >= 0 ? found : -found - 2, 0), steps - 1);
+    int step = stepAt(hours);
     int row = step * ROW;
     if (hours == mesh[step]) {
       System.arraycopy(rows, row, state, 0, N);
