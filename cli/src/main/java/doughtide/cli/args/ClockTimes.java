@@ -1,8 +1,8 @@
 package doughtide.cli.args;
 
+import doughtide.core.quantity.ClockText;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Quantities;
-import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.Instant;
 import java.time.LocalDate;
@@ -14,10 +14,7 @@ import java.time.temporal.ChronoUnit;
 import java.time.zone.ZoneOffsetTransition;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.Locale;
 import java.util.Optional;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /**
  * Hours since mixing as clock times of a place. Elapsed hours are real hours: when the clocks
@@ -25,10 +22,6 @@ import java.util.regex.Pattern;
  */
 public final class ClockTimes {
 
-  private static final Pattern CLOCK =
-      Pattern.compile("([0-9]{1,2}):([0-9]{2})(?::[0-9]{2})? ?(am|pm|a\\.m\\.|p\\.m\\.)?");
-  private static final Pattern DATE_TIME =
-      Pattern.compile("([0-9]{4})-([0-9]{2})-([0-9]{2})[T ]([0-9]{2}):([0-9]{2})(?::([0-9]{2}))?");
   private static final String[] DAYS = {"Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"};
   private static final String[] MONTHS = {
     "Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"
@@ -46,99 +39,27 @@ public final class ClockTimes {
   }
 
   /**
-   * Reads a clock time of today or a full date and time.
+   * Reads a clock time of today or a full date and time, as {@link ClockText} does.
    *
    * @param name the option, for messages
-   * @param text {@code 09:30} or {@code 2027-03-06T12:00}
+   * @param text {@code 09:30}, {@code 7am} or {@code 2027-03-06T12:00}
    * @param zone the place
    * @param now decides which day today is
    * @throws InputException if it is neither, or the clocks skip that time
    */
   public static ClockTimes parse(String name, String text, ZoneId zone, Instant now) {
-    LocalDateTime local = localDateTime(name, text, now.atZone(zone).toLocalDate());
-    if (local.getYear() < 1900 || local.getYear() > 2200) {
+    ZonedDateTime moment = ClockText.moment(name, text, now.atZone(zone).toLocalDate(), zone);
+    if (moment.getYear() < 1900 || moment.getYear() > 2200) {
       throw new InputException(
           Quantities.shown(name, text) + " is outside the years 1900…2200: check the date");
     }
-    ZoneOffsetTransition change = zone.getRules().getTransition(local);
-    if (change != null && change.isGap()) {
-      throw skipped(name, text, change, zone, local);
-    }
-    return from(local.atZone(zone));
-  }
-
-  private static InputException skipped(
-      String name, String text, ZoneOffsetTransition change, ZoneId zone, LocalDateTime local) {
-    LocalDateTime right = local.plus(change.getDuration());
-    return new InputException(
-        Quantities.shown(name, text)
-            + " does not exist on "
-            + date(local.toLocalDate())
-            + " in "
-            + zone.getId()
-            + ": the clocks go from "
-            + time(change.getDateTimeBefore().toLocalTime())
-            + " to "
-            + time(change.getDateTimeAfter().toLocalTime())
-            + ", write "
-            + time(right.toLocalTime())
-            + " if that is meant");
-  }
-
-  private static LocalDateTime localDateTime(String name, String text, LocalDate today) {
-    String clean = Quantities.clean(text);
-    try {
-      Matcher full = DATE_TIME.matcher(clean);
-      if (full.matches()) {
-        return fullDateTime(full);
-      }
-      Matcher clock = CLOCK.matcher(clean.toLowerCase(Locale.ROOT));
-      if (clock.matches()) {
-        return today.atTime(clockTime(name, text, clock));
-      }
-    } catch (DateTimeException e) {
-      throw new InputException(
-          Quantities.shown(name, text)
-              + " is no time on any clock or calendar: write for example 09:30 or"
-              + " 2027-03-06T12:00");
-    }
-    throw new InputException(
-        Quantities.shown(name, text)
-            + " is not a time: write "
-            + name
-            + " 09:30 for today or "
-            + name
-            + " 2027-03-06T12:00, and the place with --zone");
-  }
-
-  private static LocalDateTime fullDateTime(Matcher parts) {
-    String seconds = parts.group(6);
-    return LocalDateTime.of(
-        Integer.parseInt(parts.group(1)),
-        Integer.parseInt(parts.group(2)),
-        Integer.parseInt(parts.group(3)),
-        Integer.parseInt(parts.group(4)),
-        Integer.parseInt(parts.group(5)),
-        seconds == null ? 0 : Integer.parseInt(seconds));
-  }
-
-  private static LocalTime clockTime(String name, String text, Matcher parts) {
-    int hour = Integer.parseInt(parts.group(1));
-    LocalTime time = LocalTime.of(hour, Integer.parseInt(parts.group(2)));
-    String half = parts.group(3);
-    if (half == null) {
-      return time;
-    }
-    LocalTime meant = time.withHour(hour % 12 + (half.startsWith("p") ? 12 : 0));
-    throw new InputException(
-        Quantities.shown(name, text)
-            + ": times are read on the 24-hour clock: write "
-            + time(meant));
+    return from(moment);
   }
 
   /**
    * Hours from mixing to a clock time: for a time of day its next three occurrences more than an
-   * hour after mixing, for a full date and time that moment.
+   * hour after mixing, up to a night in which the clocks skip it; for a full date and time that
+   * moment.
    *
    * @param name the option, for messages
    * @param text {@code 07:00} or {@code 2027-03-07T07:00}
@@ -153,15 +74,21 @@ public final class ClockTimes {
    * @param least hours from mixing on
    */
   public List<Double> hoursUntil(String name, String text, double least) {
+    if (ClockText.isDated(text)) {
+      ZonedDateTime moment = ClockText.moment(name, text, start.toLocalDate(), start.getZone());
+      return List.of(checkedAfterMixing(name, text, hoursTo(moment), least));
+    }
     List<Double> hours = new ArrayList<>();
-    boolean isDate = DATE_TIME.matcher(Quantities.clean(text)).matches();
-    LocalDateTime first = localDateTime(name, text, start.toLocalDate());
+    LocalDateTime first = start.toLocalDate().atTime(ClockText.time(name, text));
     for (int day = 0; hours.size() < 3 && day < 6; day++) {
-      double until = hoursTo(first.plusDays(day).atZone(start.getZone()));
-      if (isDate) {
-        return List.of(checkedAfterMixing(name, text, until, least));
-      }
+      LocalDateTime local = first.plusDays(day);
+      double until = hoursTo(local.atZone(start.getZone()));
       if (until > least) {
+        if (hours.isEmpty()) {
+          ClockText.existing(name, text, local, start.getZone());
+        } else if (start.getZone().getRules().getValidOffsets(local).isEmpty()) {
+          return hours;
+        }
         hours.add(until);
       }
     }

@@ -134,7 +134,7 @@ final class DayDough {
     BakeDay.Builder day =
         BakeDay.builder()
             .readyAt(clock.readyHour())
-            .bench(clock.bench(bench))
+            .bench(clock.bench(bench, arguments::note))
             .kitchen(clock.kitchen(PlanClock.kitchenText(arguments)))
             .dough(dough)
             .oven(oven(arguments))

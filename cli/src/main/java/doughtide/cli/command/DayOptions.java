@@ -194,6 +194,7 @@ record DayOptions(
       row.values().forEach((option, text) -> putOwn(values, option, text));
       Arguments all = new Arguments(DAY, values, List.of(), environment.catalogue());
       BakeDay read = DayDough.read(all, clock, environment);
+      all.notes().forEach(common::note);
       return read.toBuilder().readyAt(ready(row)).plans(1).build();
     }
 

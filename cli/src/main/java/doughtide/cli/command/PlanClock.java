@@ -6,6 +6,7 @@ import doughtide.cli.args.Words;
 import doughtide.cli.session.Environment;
 import doughtide.core.day.BenchHours;
 import doughtide.core.day.BenchInterval;
+import doughtide.core.quantity.ClockText;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.ShellWord;
@@ -20,6 +21,7 @@ import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.TreeMap;
+import java.util.function.Consumer;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -44,10 +46,10 @@ public record PlanClock(ClockTimes times, ZonedDateTime readyAt, ZonedDateTime n
   /** The times that a baker plans with; further would be guessing. */
   private static final Duration FARTHEST = Duration.ofDays(366);
 
-  private static final String TIME = "([0-9]{1,2}:[0-9]{2})";
-  private static final Pattern DAILY = Pattern.compile(TIME + " ?- ?" + TIME);
+  private static final Pattern DAILY = Pattern.compile("([^/-]+?) ?- ?([^/-]+)");
   private static final Pattern DATED = Pattern.compile("([^/]+)/([^/]+)");
-  private static final Pattern PART_OF_DAY = Pattern.compile(TIME + " ?- ?" + TIME + " ?: ?(.+)");
+  private static final Pattern PART_OF_DAY =
+      Pattern.compile("([^/-]+?) ?- ?([^/-]+?) ?: ?([^:]*[A-Za-z]) ?");
 
   public static PlanClock read(Arguments arguments, Environment environment) {
     ZoneId zone =
@@ -81,14 +83,18 @@ public record PlanClock(ClockTimes times, ZonedDateTime readyAt, ZonedDateTime n
     return hour(readyAt);
   }
 
-  /** What is left from now on of the hours typed, day by day or dated. */
-  public BenchHours bench(String text) {
+  /**
+   * What is left from now on of the hours typed, day by day or dated.
+   *
+   * @param notes takes a sentence for hours that do not exist in the night the clocks go forward
+   */
+  public BenchHours bench(String text, Consumer<String> notes) {
     List<BenchInterval> all = new ArrayList<>();
     for (String piece : Quantities.clean(text).split(" ?[,;] ?", -1)) {
       Matcher daily = DAILY.matcher(piece);
       Matcher dated = DATED.matcher(piece);
       if (daily.matches()) {
-        addDaily(all, text, daily.group(1), daily.group(2));
+        addDaily(all, text, daily.group(1), daily.group(2), notes);
       } else if (dated.matches()) {
         addSpan(all, text, moment(dated.group(1)), moment(dated.group(2)));
       } else {
@@ -112,17 +118,49 @@ public record PlanClock(ClockTimes times, ZonedDateTime readyAt, ZonedDateTime n
     return ClockTimes.parse("--" + BENCH, text, readyAt.getZone(), now.toInstant()).start();
   }
 
-  private void addDaily(List<BenchInterval> all, String text, String from, String to) {
+  private void addDaily(
+      List<BenchInterval> all, String text, String from, String to, Consumer<String> notes) {
     LocalTime begin = time("--" + BENCH, text, from);
     LocalTime end = time("--" + BENCH, text, to);
+    if (isHalf(to) && !isHalf(from)) {
+      throw new InputException(
+          Quantities.shown("--" + BENCH, text)
+              + " can be read two ways: write "
+              + from
+              + "am-"
+              + to
+              + " or "
+              + from
+              + "pm-"
+              + to);
+    }
     if (begin.equals(end)) {
       throw new InputException(
           Quantities.shown("--" + BENCH, text) + ": " + from + "-" + to + " has no length");
     }
     for (LocalDate day : days()) {
       LocalDate last = end.isAfter(begin) ? day : day.plusDays(1);
-      addSpan(all, text, at(day, begin), at(last, end));
+      ZonedDateTime starts = at(day, begin);
+      ZonedDateTime ends = at(last, end);
+      if (ends.isAfter(starts)) {
+        addSpan(all, text, starts, ends);
+      } else {
+        notes.accept(
+            "the hours "
+                + from
+                + "-"
+                + to
+                + " of --"
+                + BENCH
+                + " do not exist on "
+                + day
+                + ", when the clocks go forward: they are left out");
+      }
     }
+  }
+
+  private static boolean isHalf(String clock) {
+    return clock.strip().matches("(?i).*[ap]\\.?m\\.?");
   }
 
   private List<LocalDate> days() {
@@ -130,8 +168,17 @@ public record PlanClock(ClockTimes times, ZonedDateTime readyAt, ZonedDateTime n
     return first.datesUntil(first.plusDays(DAYS_BEFORE + DAYS_AFTER)).toList();
   }
 
+  /** Of a time that the clocks skip, the moment at which they do. */
   private ZonedDateTime at(LocalDate day, LocalTime time) {
-    return day.atTime(time).atZone(readyAt.getZone());
+    ZonedDateTime at = day.atTime(time).atZone(readyAt.getZone());
+    return at.toLocalTime().equals(time)
+        ? at
+        : readyAt
+            .getZone()
+            .getRules()
+            .getTransition(day.atTime(time))
+            .getInstant()
+            .atZone(at.getZone());
   }
 
   private void addSpan(List<BenchInterval> all, String text, ZonedDateTime from, ZonedDateTime to) {
@@ -152,14 +199,7 @@ public record PlanClock(ClockTimes times, ZonedDateTime readyAt, ZonedDateTime n
   }
 
   private static LocalTime time(String name, String text, String clock) {
-    String[] parts = clock.split(":", -1);
-    int hour = Integer.parseInt(parts[0]);
-    int minute = Integer.parseInt(parts[1]);
-    if (hour > 23 || minute > 59) {
-      throw new InputException(
-          Quantities.shown(name, text) + ": " + clock + " is no time on any clock");
-    }
-    return LocalTime.of(hour, minute);
+    return Quantities.named(name, text, () -> ClockText.time("hour", clock));
   }
 
   /** The kitchen as typed. */

@@ -4,6 +4,7 @@ import doughtide.cli.args.Arguments;
 import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.OptionSpec;
 import doughtide.cli.session.Environment;
+import doughtide.core.quantity.ClockText;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Quantities;
 import java.time.Duration;
@@ -34,7 +35,8 @@ public record FeedClock(Optional<ZonedDateTime> fedAt, Optional<ZonedDateTime> r
             "TIME",
             "07:00",
             "When it is wanted ripe: the next time the clock shows this, or a full date such as"
-                + " 2027-03-07T07:00. With --fed-at gives the ratio, with --ratio the hour to feed."),
+                + " 2027-03-07T07:00. With --fed-at gives the ratio, with --ratio the hour to"
+                + " feed."),
         OptionSpec.value(
             FED_AT,
             "TIME",
@@ -70,20 +72,19 @@ public record FeedClock(Optional<ZonedDateTime> fedAt, Optional<ZonedDateTime> r
 
   private static ZonedDateTime after(String text, ZoneId zone, Instant earliest) {
     String name = "--" + READY_AT;
-    ZonedDateTime ready = ClockTimes.parse(name, text, zone, earliest).start();
-    if (ready.toInstant().isAfter(earliest)) {
-      return ready;
+    ClockTimes from = ClockTimes.from(earliest.atZone(zone));
+    if (!ClockText.isDated(text)) {
+      return from.after(from.hoursUntil(name, text, 0).get(0));
     }
-    Instant tomorrow = earliest.atZone(zone).plusDays(1).toInstant();
-    ZonedDateTime next = ClockTimes.parse(name, text, zone, tomorrow).start();
-    if (next.equals(ready)) {
+    ZonedDateTime ready = ClockTimes.parse(name, text, zone, earliest).start();
+    if (!ready.toInstant().isAfter(earliest)) {
       throw new InputException(
           Quantities.shown(name, text)
               + " lies before "
-              + ClockTimes.from(earliest.atZone(zone)).startInWords()
+              + from.startInWords()
               + ": give a later time");
     }
-    return next;
+    return ready;
   }
 
   /** Real hours from feeding to ready, where both are known. */

@@ -74,6 +74,16 @@ class ClockTimesTest {
                 + " go from 02:00 to 03:00, write 03:30 if that is meant");
   }
 
+  /** The next such time is refused like any other; of later ones those before that night count. */
+  @Test
+  void theNextSuchTimeThatTheClocksSkipIsRefused() {
+    assertThatThrownBy(() -> berlin("2027-03-27T20:00").hoursUntil("--bake-at", "2.30"))
+        .hasMessageContaining("--bake-at 2.30 does not exist on Sun 28 Mar in Europe/Berlin");
+    assertThat(berlin("2027-03-26T20:00").hoursUntil("--bake-at", "2.30")).containsExactly(6.5);
+    assertThat(berlin("2027-03-26T20:00").hoursUntil("--bake-at", "2027-03-28T05:00Z"))
+        .containsExactly(34.0);
+  }
+
   @ParameterizedTest
   @ValueSource(strings = {"Europe/Berlin", "europe/berlin", " Europe/Berlin ", "\"Europe/Berlin\""})
   void zonesAreReadInAnyCase(String text) {

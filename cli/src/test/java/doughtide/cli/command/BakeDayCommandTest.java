@@ -224,6 +224,21 @@ class BakeDayCommandTest {
     assertThat(run.refusal()).contains("no plan: ").contains("it works with");
   }
 
+  /** In London the clocks went from 01:00 to 02:00 on 28 March 2027. */
+  @Test
+  void hoursThatVanishWhenTheClocksGoForwardAreLeftOutWithANote() {
+    CliRun run =
+        CliRun.in(
+            TestEnvironment.in(folder),
+            ("bake-day --ready-at 2027-03-28T12:00 --at-the-bench 1.15-1.45,5-22h30 --loaves 1"
+                    + " --plans 1")
+                .split(" "));
+
+    assertThat(run.code()).isZero();
+    assertThat(run.onlyLine())
+        .contains("the hours 1.15-1.45 of --at-the-bench do not exist on 2027-03-28");
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
@@ -232,7 +247,8 @@ class BakeDayCommandTest {
         "--ready-at 2027-03-14T12:00 | --at-the-bench is missing",
         "--ready-at 2026-03-14T12:00 --at-the-bench 6:00-9:00 | has passed already",
         "--ready-at 2029-03-14T12:00 --at-the-bench 6:00-9:00 | more than a year ahead",
-        "--ready-at 2027-03-14T12:00 --at-the-bench 6-9 | is not understood at 6-9",
+        "--ready-at 2027-03-14T12:00 --at-the-bench 6am | is not understood at 6am",
+        "--ready-at 2027-03-14T12:00 --at-the-bench 7-9pm | two ways: write 7am-9pm or 7pm-9pm",
         "--ready-at 2027-03-14T12:00 --at-the-bench 6:00-6:00 | has no length",
         "--ready-at 2027-03-14T12:00 --at-the-bench 6:00-26:00 | no time on any clock",
         "--ready-at 2027-03-14T12:00 --at-the-bench 6:00-9:00 --room 21 | has no unit",

@@ -1,5 +1,6 @@
 package doughtide.core.document;
 
+import doughtide.core.quantity.ClockText;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Shorten;
@@ -86,7 +87,10 @@ final class LogTimes {
   private double time(String text, double before) {
     Matcher clockOnly = CLOCK.matcher(text);
     if (clockOnly.matches()) {
-      return clockHours(clockOnly, before);
+      return clockHours(text, ofDay(clockOnly), before);
+    }
+    if (ClockText.isClock(text)) {
+      return clockHours(text, ClockText.time("time", text).toSecondOfDay() / 3600.0, before);
     }
     if (DAY_FIRST.matcher(text).matches()) {
       throw new InputException(
@@ -111,7 +115,7 @@ final class LogTimes {
     if (hasOffset) {
       return OffsetDateTime.parse(iso).atZoneSameInstant(zone);
     }
-    ZonedDateTime moment = LocalDateTime.parse(iso).atZone(zone);
+    ZonedDateTime moment = ClockText.existing("time", iso, LocalDateTime.parse(iso), zone);
     boolean again = zero.isPresent() && since(moment) <= before;
     return again ? moment.withLaterOffsetAtOverlap() : moment;
   }
@@ -123,15 +127,17 @@ final class LogTimes {
     return Duration.between(zero.get(), moment).toMillis() / 3_600_000.0;
   }
 
-  /** A step back of more than half a day is midnight. */
-  private double clockHours(Matcher parts, double before) {
+  private static double ofDay(Matcher parts) {
     String seconds = parts.group(3);
-    double ofDay =
-        Integer.parseInt(parts.group(1))
-            + Integer.parseInt(parts.group(2)) / 60.0
-            + (seconds == null ? 0 : Integer.parseInt(seconds) / 3600.0);
+    return Integer.parseInt(parts.group(1))
+        + Integer.parseInt(parts.group(2)) / 60.0
+        + (seconds == null ? 0 : Integer.parseInt(seconds) / 3600.0);
+  }
+
+  /** A step back of more than half a day is midnight. */
+  private double clockHours(String text, double ofDay, double before) {
     if (ofDay >= 24) {
-      throw new InputException("'" + parts.group() + "' is no time on any clock");
+      throw new InputException("'" + text + "' is no time on any clock");
     }
     if (firstClock.isEmpty()) {
       firstClock = Optional.of(ofDay);

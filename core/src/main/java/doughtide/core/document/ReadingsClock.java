@@ -1,31 +1,33 @@
 package doughtide.core.document;
 
 import doughtide.core.quantity.Checks;
+import doughtide.core.quantity.ClockText;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Shorten;
-import java.time.DateTimeException;
 import java.time.Duration;
 import java.time.LocalDate;
-import java.time.LocalDateTime;
 import java.time.LocalTime;
-import java.time.OffsetDateTime;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
-import java.time.zone.ZoneOffsetTransition;
+import java.util.Locale;
 import java.util.Optional;
 import java.util.regex.Pattern;
 import org.jspecify.annotations.Nullable;
 
 /**
  * Turns the times of one file into hours since mixing: ISO 8601 with or without offset, a clock
- * time (a time earlier than the one before it is of the next day), or a duration such as 1h30.
+ * time as {@link ClockText} reads it (one earlier than the one before it is of the next day), or a
+ * duration such as 90min. What is written as 1h30 follows the times before it, else it is refused
+ * where both can be.
  */
 final class ReadingsClock {
 
   private static final Pattern CLOCK = Pattern.compile("[0-9]{1,2}:[0-9]{2}(:[0-9]{2})?");
-  private static final Pattern DATED = Pattern.compile("[0-9]{4}-[0-9]{2}-[0-9]{2}[T ].*");
+  private static final Pattern DURATION = Pattern.compile("[0-9.,]+ ?[hmsd][a-z]*");
+  private static final Pattern HOURS_MINUTES = Pattern.compile("([0-9]{1,2}) ?h ?([0-9]{2})");
+  private static final Pattern BARE = Pattern.compile("[0-9]{1,2}");
   private static final LocalDate SOME_DAY = LocalDate.of(2000, 1, 1);
   private static final double LONGEST_GAP_HOURS = 16;
 
@@ -33,6 +35,8 @@ final class ReadingsClock {
   private final @Nullable LocalTime mixedClock;
   private @Nullable ZonedDateTime mixed;
   private double lastHours = -1;
+  private boolean durations;
+  private boolean clocks;
 
   private ReadingsClock(
       ZoneId zone, @Nullable LocalTime mixedClock, @Nullable ZonedDateTime mixed) {
@@ -54,9 +58,9 @@ final class ReadingsClock {
    */
   static ReadingsClock mixedAt(String name, String text, ZoneId zone) {
     String clean = Quantities.clean(text);
-    return CLOCK.matcher(clean).matches()
-        ? new ReadingsClock(zone, clock(name, clean), null)
-        : new ReadingsClock(zone, null, dated(name, clean, zone));
+    return ClockText.isDated(clean)
+        ? new ReadingsClock(zone, null, dated(name, clean, zone))
+        : new ReadingsClock(zone, ClockText.time(name, clean), null);
   }
 
   /**
@@ -89,23 +93,57 @@ final class ReadingsClock {
   }
 
   private double ofOther(String text) {
-    if (DATED.matcher(text).matches()) {
+    if (ClockText.isDated(text)) {
       ZonedDateTime when = dated("time", text, zone);
       ZonedDateTime start = start(when);
       double hours = between(start, when);
       return hours > lastHours ? hours : between(start, when.withLaterOffsetAtOverlap());
     }
-    if (text.chars().anyMatch(Character::isLetter)) {
+    String clean = Quantities.clean(text).toLowerCase(Locale.ROOT);
+    if (HOURS_MINUTES.matcher(clean).matches()) {
+      return ofHoursMinutes(clean);
+    }
+    if (DURATION.matcher(clean).matches()) {
+      durations = true;
       return Quantities.hours("time", text);
+    }
+    if (BARE.matcher(clean).matches() && !clocks) {
+      throw twoWays(clean, clean + ":00 or, since mixing, " + clean + "h");
+    }
+    if (ClockText.isClock(clean)) {
+      return ofClock(clean);
     }
     throw new InputException(
         "time '"
             + Shorten.to(text, 40)
-            + "' is no time: write 10:30, 2027-03-06T10:30 or, since mixing, 1h30");
+            + "' is no time: write 10:30, 2027-03-06T10:30 or, since mixing, 90min");
+  }
+
+  /** A clock time or a duration, whichever the lines before were; or the only one that can be. */
+  private double ofHoursMinutes(String text) {
+    double since = Quantities.hours("time", text);
+    if (durations || !ClockText.isClock(text) || !hasStart()) {
+      durations = true;
+      return since;
+    }
+    if (clocks || since <= lastHours) {
+      return ofClock(text);
+    }
+    String clock = text.replaceAll(" ?h ?", ":");
+    throw twoWays(text, clock + " or, since mixing, " + Math.round(since * 60) + "min");
+  }
+
+  private boolean hasStart() {
+    return mixed != null || mixedClock != null;
+  }
+
+  private static InputException twoWays(String text, String readings) {
+    return new InputException("time " + text + " can be read two ways: write " + readings);
   }
 
   private double ofClock(String text) {
-    LocalTime time = clock("time", text);
+    LocalTime time = ClockText.time("time", text);
+    clocks = true;
     ZonedDateTime start = mixed;
     if (start == null) {
       LocalTime clock = mixedClock;
@@ -117,9 +155,12 @@ final class ReadingsClock {
     }
     ZonedDateTime before = start.plusSeconds(Math.round(Math.max(lastHours, 0) * 3600));
     ZonedDateTime when = before.with(time);
+    LocalDate day = before.toLocalDate();
     if (when.isBefore(before)) {
       when = before.plusDays(1).with(time);
+      day = day.plusDays(1);
     }
+    ClockText.existing("time", text, day.atTime(time), start.getZone());
     if (between(before, when) > LONGEST_GAP_HOURS) {
       throw new InputException(
           "time "
@@ -155,34 +196,7 @@ final class ReadingsClock {
     return Duration.between(from, to).toSeconds() / 3600.0;
   }
 
-  private static LocalTime clock(String name, String text) {
-    try {
-      return LocalTime.parse(text.indexOf(':') == 1 ? "0" + text : text);
-    } catch (DateTimeException e) {
-      throw new InputException(name + " " + text + " is no time on any clock: write 10:30");
-    }
-  }
-
   private static ZonedDateTime dated(String name, String text, ZoneId zone) {
-    String iso = text.replace(' ', 'T');
-    try {
-      boolean offset = iso.endsWith("Z") || iso.indexOf('+') > 0 || iso.lastIndexOf('-') > 10;
-      if (offset) {
-        return OffsetDateTime.parse(iso).atZoneSameInstant(zone);
-      }
-      LocalDateTime local = LocalDateTime.parse(iso);
-      ZoneOffsetTransition change = zone.getRules().getTransition(local);
-      if (change != null && change.isGap()) {
-        throw new InputException(
-            name + " " + text + " does not exist in " + zone.getId() + ": the clocks skip it");
-      }
-      return local.atZone(zone);
-    } catch (DateTimeException e) {
-      throw new InputException(
-          name
-              + " "
-              + Shorten.to(text, 40)
-              + " is no date and time: write for example 2027-03-06T10:30");
-    }
+    return ClockText.moment(name, text, SOME_DAY, zone);
   }
 }

@@ -18,6 +18,8 @@ import java.util.List;
 import java.util.Optional;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /** Invented doughs. */
 class ReadingsDocumentTest {
@@ -91,5 +93,39 @@ class ReadingsDocumentTest {
     assertThat(logger.readings().count()).isEqualTo(1_000_000);
     assertThat(logger.readings().trace().celsius(10)).isEqualTo(25.5);
     assertThat(lines.hasNext()).isFalse();
+  }
+
+  private static List<Double> hours(String... times) {
+    String table = String.join(";10%\n", times) + ";10%";
+    return ReadingsDocument.read(
+            ("dough temp: 25C\nmixed at: 9.30\ntime;rise\n" + table).lines().iterator(),
+            ReadingsDocument.Setting.of("Saturday"))
+        .bake()
+        .readings()
+        .stream()
+        .map(Reading::hours)
+        .toList();
+  }
+
+  @Test
+  void timesAreReadAsTheyAreWrittenAndAsThoseBeforeThem() {
+    assertThat(hours("10.30", "1:30 pm", "14h30", "18")).containsExactly(1.0, 4.0, 5.0, 8.5);
+    assertThat(hours("60min", "2h30", "13h30")).containsExactly(1.0, 2.5, 13.5);
+    assertThat(hours("2027-03-06 10.30", "2027-03-06T11:30")).containsExactly(1.0, 2.0);
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "13h30 | can be read two ways: write 13:30 or, since mixing, 810min",
+        "13 | can be read two ways: write 13:00 or, since mixing, 13h"
+      })
+  void aFirstTimeWithTwoReadingsIsRefusedWithBoth(String time, String both) {
+    ReadingsDocument read =
+        ReadingsDocument.read(
+            ("dough temp: 25C\nmixed at: 09:30\ntime;rise\n" + time + ";10%").lines().iterator(),
+            ReadingsDocument.Setting.of("Saturday"));
+    assertThat(read.refused().first().get(0)).hasMessageContaining(both);
   }
 }
