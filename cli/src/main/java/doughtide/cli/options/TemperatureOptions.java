@@ -9,6 +9,7 @@ import doughtide.cli.file.DocumentFile;
 import doughtide.cli.session.Environment;
 import doughtide.cli.text.OneLine;
 import doughtide.core.document.LoggerDocument;
+import doughtide.core.document.RoomText;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.forecast.Warning;
 import doughtide.core.quantity.InputException;
@@ -18,12 +19,10 @@ import doughtide.core.quantity.Shorten;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.DoughTemperature;
 import doughtide.core.thermal.Air;
-import doughtide.core.thermal.Cover;
 import doughtide.core.thermal.LoggedReadings;
 import doughtide.core.thermal.Material;
 import doughtide.core.thermal.RoomCooling;
 import doughtide.core.thermal.Vessel;
-import doughtide.core.thermal.VesselForm;
 import java.util.List;
 import java.util.Optional;
 
@@ -45,13 +44,12 @@ public record TemperatureOptions(
     List<Warning> warnings) {
 
   public static final String TEMPS = "temps";
-  private static final String ROOM = "room";
-  public static final String VESSEL = "vessel";
-  public static final String VESSEL_MATERIAL = "vessel-material";
-  private static final String COVER = "cover";
-  public static final String DOUGH_MASS = "dough-mass";
+  private static final String ROOM = RoomText.ROOM;
+  public static final String VESSEL = RoomText.VESSEL;
+  public static final String VESSEL_MATERIAL = RoomText.MATERIAL;
+  private static final String COVER = RoomText.COVER;
+  public static final String DOUGH_MASS = RoomText.MASS;
   private static final String JAR = "jar";
-  private static final Mass USUAL_MASS = Mass.ofKilograms(1);
 
   /**
    * A sample jar beside the dough.
@@ -60,21 +58,6 @@ public record TemperatureOptions(
    * @param temperature of that dough
    */
   public record Jar(Mass mass, DoughTemperature temperature) {}
-
-  /** What it may be made of, in a baker's words. */
-  public enum VesselMaterial {
-    PLASTIC(Material.POLYPROPYLENE),
-    METAL(Material.STEEL),
-    WOOD(Material.OAK),
-    GLASS(Material.GLASS),
-    STONEWARE(Material.STONEWARE);
-
-    private final Material material;
-
-    VesselMaterial(Material material) {
-      this.material = material;
-    }
-  }
 
   public static List<OptionSpec> specs() {
     return List.of(
@@ -125,7 +108,7 @@ public record TemperatureOptions(
 
   /** All the dough in the vessel. */
   public static Mass doughMass(Arguments arguments) {
-    return arguments.mass(DOUGH_MASS).orElse(USUAL_MASS);
+    return RoomText.mass(arguments);
   }
 
   public static TemperatureOptions read(
@@ -208,44 +191,24 @@ public record TemperatureOptions(
   }
 
   private static RoomCooling cooling(Arguments arguments, DoughFormula formula) {
-    Vessel covered = covered(arguments);
-    Vessel vessel = cover(arguments) == Cover.OPEN ? covered.open() : covered;
-    Mass mass = doughMass(arguments);
-    return Quantities.named(
-        "--" + DOUGH_MASS,
-        Words.grams(mass.grams()),
-        () -> RoomCooling.of(formula, mass, vessel, Air.STILL_ROOM));
+    return RoomText.cooling(arguments, arguments.catalogue(), formula);
   }
 
   /** A covered vessel, if one was named or its material was. */
   public static Optional<Vessel> vessel(Arguments arguments) {
     boolean named = arguments.has(VESSEL) || arguments.has(VESSEL_MATERIAL);
-    return named ? Optional.of(covered(arguments)) : Optional.empty();
-  }
-
-  private static Vessel covered(Arguments arguments) {
-    return form(arguments).of(material(arguments).material);
-  }
-
-  private static VesselForm form(Arguments arguments) {
-    return arguments.vessel(VESSEL).orElse(VesselForm.TUB);
-  }
-
-  private static VesselMaterial material(Arguments arguments) {
-    return arguments.choice(VESSEL_MATERIAL, VesselMaterial.class).orElse(VesselMaterial.PLASTIC);
-  }
-
-  private static Cover cover(Arguments arguments) {
-    return arguments.choice(COVER, Cover.class).orElse(Cover.COVERED);
+    return named
+        ? Optional.of(RoomText.covered(arguments, arguments.catalogue()))
+        : Optional.empty();
   }
 
   private static String vesselWords(Arguments arguments, RoomCooling cooling) {
     Mass mass = doughMass(arguments);
-    return Arguments.word(cover(arguments))
+    return RoomText.cover(arguments, arguments.catalogue())
         + " "
-        + Arguments.word(material(arguments))
+        + RoomText.material(arguments, arguments.catalogue())
         + " "
-        + form(arguments).key()
+        + RoomText.form(arguments, arguments.catalogue()).key()
         + ", "
         + Words.grams(mass.grams())
         + " of dough"

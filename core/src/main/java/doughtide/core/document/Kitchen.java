@@ -54,7 +54,7 @@ public record Kitchen(Map<String, String> values) implements Serializable {
     Map<String, Rule> rules = new LinkedHashMap<>();
     rules.put("room", asTyped(Quantities::temperature));
     rules.put("vessel", (name, text, known) -> known.vessel(name, text).key());
-    rules.put("vessel-material", oneOf("plastic", "metal", "wood", "glass", "stoneware"));
+    rules.put("vessel-material", oneOf(RoomText.materials()));
     rules.put("cold", asTyped(Quantities::temperature));
     rules.put("cold-measured", oneOf("yes", "no"));
     rules.put("cold-air", oneOf("still", "fan"));

@@ -64,6 +64,24 @@ final class ReadingsClock {
   }
 
   /**
+   * The same, in which a clock time of mixing without a date is the last such time before a moment.
+   */
+  ReadingsClock before(ZonedDateTime moment) {
+    LocalTime clock = mixedClock;
+    if (clock == null) {
+      return this;
+    }
+    ZonedDateTime here = moment.withZoneSameInstant(zone);
+    ZonedDateTime sameDay = here.with(clock);
+    return new ReadingsClock(zone, null, sameDay.isAfter(here) ? sameDay.minusDays(1) : sameDay);
+  }
+
+  /** Hours since mixing of the last line that told a time; negative if there was none. */
+  double lastHours() {
+    return lastHours;
+  }
+
+  /**
    * Hours since mixing.
    *
    * @param text a time as typed

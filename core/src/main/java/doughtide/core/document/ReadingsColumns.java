@@ -1,6 +1,7 @@
 package doughtide.core.document;
 
 import doughtide.core.learning.Reading;
+import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Measure;
 import doughtide.core.quantity.Quantities;
@@ -8,10 +9,12 @@ import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Shorten;
 import doughtide.core.quantity.Temperature;
 import java.util.ArrayList;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 
 /** The columns of a table of readings, and what their cells mean. */
 final class ReadingsColumns {
@@ -114,13 +117,13 @@ final class ReadingsColumns {
   }
 
   /**
-   * What a line of the table tells.
+   * What a line of the table tells; nothing if it holds a note alone.
    *
    * @param clock reads its time, line after line
    * @param startMm height at the start, if it is known
    * @throws InputException if it cannot be used
    */
-  Reading reading(String line, ReadingsClock clock, OptionalDouble startMm) {
+  Optional<Reading> reading(String line, ReadingsClock clock, OptionalDouble startMm) {
     List<String> cells = CsvCells.of(line, separator);
     for (int i = columns.size(); i < cells.size(); i++) {
       if (!cells.get(i).isBlank()) {
@@ -132,11 +135,87 @@ final class ReadingsColumns {
     Optional<Rise> rise = rise(cells, startMm);
     OptionalDouble celsius = celsius(cells);
     OptionalDouble ph = ph(cells);
-    if (rise.isEmpty() && celsius.isEmpty() && ph.isEmpty()) {
+    boolean tellsNothing = rise.isEmpty() && celsius.isEmpty() && ph.isEmpty();
+    if (tellsNothing && cell(cells, Kind.NOTE).isEmpty()) {
       throw new InputException("the line tells neither rise nor temperature nor pH");
     }
     new Reading(0, rise, celsius, ph);
-    return new Reading(clock.hours(cell(cells, Kind.TIME)), rise, celsius, ph);
+    double hours = clock.hours(cell(cells, Kind.TIME));
+    return tellsNothing ? Optional.empty() : Optional.of(new Reading(hours, rise, celsius, ph));
+  }
+
+  /**
+   * A line of the table that {@link #reading} reads back.
+   *
+   * @param line what it is to tell
+   * @param startMm height at the start, if it is known
+   * @throws InputException if the table has no column for something
+   */
+  String line(DoughNotes.Line line, OptionalDouble startMm) {
+    boolean rises = columns.stream().anyMatch(each -> each.kind() == Kind.RISE);
+    needs(line.ph().isPresent(), Kind.PH, "pH");
+    needs(line.celsius().isPresent(), Kind.TEMPERATURE, "dough temp C");
+    needs(!line.remark().isEmpty(), Kind.NOTE, "note");
+    if (line.rise().isPresent() && !rises) {
+      start(startMm);
+    }
+    Set<Kind> told = EnumSet.noneOf(Kind.class);
+    List<String> cells = new ArrayList<>();
+    for (Column column : columns) {
+      cells.add(told.add(column.kind()) ? quoted(cell(column, line, startMm)) : "");
+    }
+    return String.join(String.valueOf(separator), cells);
+  }
+
+  private void needs(boolean told, Kind kind, String example) {
+    if (told && columns.stream().noneMatch(each -> each.kind() == kind)) {
+      throw new InputException(
+          "the table has no column for this: add '" + example + "' at the end of its heading");
+    }
+  }
+
+  private static String cell(Column column, DoughNotes.Line line, OptionalDouble startMm) {
+    return switch (column.kind()) {
+      case TIME -> line.time();
+      case RISE -> line.rise().map(rise -> rise(rise, column.unit(), startMm)).orElse("");
+      case HEIGHT ->
+          line.rise().map(rise -> height(start(startMm) * rise.heightTimes(), column)).orElse("");
+      case TEMPERATURE -> temperature(line.celsius(), column.unit());
+      case PH -> line.ph().isPresent() ? Checks.plain(line.ph().getAsDouble()) : "";
+      case NOTE -> line.remark();
+    };
+  }
+
+  private static String rise(Rise rise, String unit, OptionalDouble startMm) {
+    boolean length = unit.equals("mm") || unit.equals("cm");
+    return length
+        ? height(start(startMm) * rise.fraction(), new Column(Kind.RISE, unit))
+        : tenths(rise.percent()) + (unit.isEmpty() ? "%" : "");
+  }
+
+  private static String height(double mm, Column column) {
+    return column.unit().equals("cm")
+        ? Checks.plain(Math.round(mm * 10) / 100.0)
+        : tenths(mm) + (column.unit().isEmpty() ? " mm" : "");
+  }
+
+  private static String temperature(OptionalDouble celsius, String unit) {
+    if (celsius.isEmpty()) {
+      return "";
+    }
+    double degrees = celsius.getAsDouble();
+    return unit.equals("f")
+        ? tenths(Temperature.ofCelsius(degrees).fahrenheit())
+        : tenths(degrees) + (unit.isEmpty() ? "C" : "");
+  }
+
+  private static String tenths(double value) {
+    return Checks.plain(Math.round(value * 10) / 10.0);
+  }
+
+  private String quoted(String cell) {
+    boolean plain = cell.indexOf(separator) < 0 && cell.indexOf('"') < 0;
+    return plain ? cell : '"' + cell.replace("\"", "\"\"") + '"';
   }
 
   /** The cell of a kind, empty if there is no such column or nothing in it. */

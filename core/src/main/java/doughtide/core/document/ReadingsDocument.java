@@ -5,6 +5,7 @@ import doughtide.core.document.DocumentReader.Use;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.flourtrial.FlourRecord;
 import doughtide.core.learning.Bake;
+import doughtide.core.learning.LoafResult;
 import doughtide.core.learning.Reading;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
@@ -12,10 +13,13 @@ import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.DoughTemperature;
+import doughtide.core.thermal.RoomCooling;
+import doughtide.core.thermal.TemperatureTrace;
 import java.time.ZoneId;
 import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -41,14 +45,37 @@ import java.util.function.Function;
  * @param refused lines of the table that could not be used
  * @param mixed the moment of mixing, if a date is known
  * @param assumed keys of the dough that the head does not give
+ * @param head what the head says beside the dough's formula
  */
 public record ReadingsDocument(
-    Bake bake, long given, Refused refused, Optional<ZonedDateTime> mixed, List<String> assumed) {
+    Bake bake,
+    long given,
+    Refused refused,
+    Optional<ZonedDateTime> mixed,
+    List<String> assumed,
+    Head head) {
 
   private static final String DOUGH_TEMP = "dough-temp";
   private static final String MIXED_AT = "mixed-at";
   private static final String ZONE = "zone";
   private static final String START_HEIGHT = "start-height";
+  private static final String RESULT = "result";
+  private static final List<String> PLAN =
+      List.of(
+          "cold",
+          "cold-measured",
+          "cold-air",
+          "cold-file",
+          "hold",
+          "bake-at",
+          "proof-temp",
+          "proof",
+          "rest",
+          "piece",
+          "form",
+          "shaping",
+          "target",
+          "starter-file");
   private static final int MOST_NAMED = 10;
 
   /** Copies the list. */
@@ -70,15 +97,54 @@ public record ReadingsDocument(
   }
 
   /**
+   * What a head says beside the formula of the dough.
+   *
+   * @param planned the dough's temperature as it was expected after mixing, before any reading of
+   *     it; empty if the head does not tell it
+   * @param startMm height of the sample at the start
+   * @param lastHours hours since mixing of the last line of the table; negative if there is none
+   * @param plan how the loaf goes on, as typed, by keys that are names of options
+   * @param result how the loaf came out, once it is known
+   */
+  public record Head(
+      Optional<DoughTemperature> planned,
+      OptionalDouble startMm,
+      double lastHours,
+      Map<String, String> plan,
+      Optional<LoafResult> result) {
+    /** Copies the map. */
+    public Head {
+      plan = Collections.unmodifiableMap(new LinkedHashMap<>(plan));
+    }
+  }
+
+  /**
    * What readings do not say of themselves.
    *
    * @param name of the bake, as printed
    * @param zone the place whose clock is meant where the head names none
    * @param catalogue what can be named
    * @param records finds the record of a flour by the name of its file
+   * @param now of a dough in hand: its table may be empty, and a clock time of mixing without a
+   *     date is the last one before
    */
   public record Setting(
-      String name, ZoneId zone, Catalogue catalogue, Function<String, FlourRecord> records) {
+      String name,
+      ZoneId zone,
+      Catalogue catalogue,
+      Function<String, FlourRecord> records,
+      Optional<ZonedDateTime> now) {
+
+    /** Of a bake that is over. */
+    public Setting(
+        String name, ZoneId zone, Catalogue catalogue, Function<String, FlourRecord> records) {
+      this(name, zone, catalogue, records, Optional.empty());
+    }
+
+    /** The same for a dough that is in hand at a moment. */
+    public Setting inHand(ZonedDateTime moment) {
+      return new Setting(name, zone, catalogue, records, Optional.of(moment));
+    }
 
     /** With the standard catalogue, in UTC, without records of flours. */
     public static Setting of(String name) {
@@ -105,7 +171,7 @@ public record ReadingsDocument(
   }
 
   /** The keys that a head of readings may have. */
-  private static Map<String, Use> keys() {
+  static Map<String, Use> keys() {
     Map<String, Use> keys = new LinkedHashMap<>();
     keys.put("dough", Use.REMARK);
     keys.put("note", Use.REMARK);
@@ -114,7 +180,34 @@ public record ReadingsDocument(
     keys.put(MIXED_AT, Use.ONCE);
     keys.put(ZONE, Use.ONCE);
     keys.put(START_HEIGHT, Use.ONCE);
+    RoomText.keys().forEach(key -> keys.put(key, Use.ONCE));
+    PLAN.forEach(key -> keys.put(key, Use.ONCE));
+    keys.put(RESULT, Use.ONCE);
+    keys.put("crumb", Use.REMARK);
+    keys.put("crust", Use.REMARK);
     return keys;
+  }
+
+  /** A room in which a dough lies from the last reading of its temperature on. */
+  private record Room(Temperature around, RoomCooling cooling) {
+    Bake after(Bake bake) {
+      double last =
+          bake.readings().stream()
+              .filter(reading -> reading.celsius().isPresent())
+              .mapToDouble(Reading::hours)
+              .max()
+              .orElse(0);
+      return new Bake(
+          bake.name(), bake.formula(), after(bake.temperature(), last), bake.readings());
+    }
+
+    DoughTemperature after(DoughTemperature dough, double hours) {
+      return dough.then(
+          hours,
+          TemperatureTrace.steady(around),
+          cooling.tauHours(),
+          cooling.heatCapacityPerKgFlourJPerK());
+    }
   }
 
   /** Reads one text. */
@@ -147,15 +240,68 @@ public record ReadingsDocument(
       for (Optional<Line> line = reader.next(); line.isPresent(); line = reader.next()) {
         take(line.get(), columns, clock, startMm);
       }
-      if (grid.count() == 0 && refusedCount == 0) {
+      if (grid.count() == 0 && refusedCount == 0 && setting.now().isEmpty()) {
         throw new InputException("there is no reading below the heading of the table");
       }
+      Optional<Room> room = room(formula);
+      Bake bake = Bake.measured(setting.name(), formula, doughTemperature, grid.readings());
       return new ReadingsDocument(
-          Bake.measured(setting.name(), formula, doughTemperature, grid.readings()),
+          room.map(around -> around.after(bake)).orElse(bake),
           grid.count(),
           new Refused(refusedCount, refused),
           clock.mixed(),
-          DoughText.assumed(typed()));
+          DoughText.assumed(typed()),
+          new Head(
+              doughTemperature.map(start -> planned(start, room)),
+              startMm,
+              clock.lastHours(),
+              plan(),
+              reader.value(RESULT, TextReader::result)));
+    }
+
+    private static DoughTemperature planned(Temperature start, Optional<Room> room) {
+      DoughTemperature steady = DoughTemperature.steady(start);
+      return room.map(around -> around.after(steady, 0)).orElse(steady);
+    }
+
+    private Optional<Room> room(DoughFormula formula) {
+      Optional<Temperature> room =
+          reader.value(
+              RoomText.ROOM,
+              text -> {
+                String name = DocumentReader.label(RoomText.ROOM);
+                Temperature around = Quantities.temperature(name, text);
+                Quantities.named(name, text, () -> DoughTemperature.steady(around));
+                return around;
+              });
+      Optional<String> alone =
+          RoomText.keys().stream().filter(key -> reader.entry(key).isPresent()).findFirst();
+      if (room.isEmpty() && alone.isPresent()) {
+        throw new InputException(
+            "'" + DocumentReader.label(alone.get()) + "' says nothing without a line 'room: 19C'");
+      }
+      RoomCooling cooling = RoomText.cooling(typed(), setting.catalogue(), formula);
+      return room.map(around -> new Room(around, cooling));
+    }
+
+    private Map<String, String> plan() {
+      Map<String, String> plan = new LinkedHashMap<>();
+      for (String key : PLAN) {
+        reader.entry(key).ifPresent(entry -> plan.put(key, entry.value()));
+      }
+      return plan;
+    }
+
+    private static LoafResult result(String text) {
+      String word = Vocabulary.plain(text);
+      for (LoafResult result : LoafResult.values()) {
+        if (Vocabulary.plain(result.name()).equals(word)) {
+          return result;
+        }
+      }
+      throw new InputException(
+          Quantities.shown(DocumentReader.label(RESULT), text)
+              + " is not known: use under, right, over");
     }
 
     /** Each value alone first, so that its line is named; then all together. */
@@ -207,10 +353,13 @@ public record ReadingsDocument(
           reader
               .value(ZONE, text -> Quantities.zone(DocumentReader.label(ZONE), text))
               .orElse(setting.zone());
-      return reader
-          .value(
-              MIXED_AT, text -> ReadingsClock.mixedAt(DocumentReader.label(MIXED_AT), text, zone))
-          .orElseGet(() -> ReadingsClock.unknownStart(zone));
+      ReadingsClock clock =
+          reader
+              .value(
+                  MIXED_AT,
+                  text -> ReadingsClock.mixedAt(DocumentReader.label(MIXED_AT), text, zone))
+              .orElseGet(() -> ReadingsClock.unknownStart(zone));
+      return setting.now().map(clock::before).orElse(clock);
     }
 
     private OptionalDouble startMm() {
@@ -224,7 +373,7 @@ public record ReadingsDocument(
     private void take(
         Line line, ReadingsColumns columns, ReadingsClock clock, OptionalDouble startMm) {
       try {
-        grid.add(columns.reading(line.text(), clock, startMm));
+        columns.reading(line.text(), clock, startMm).ifPresent(grid::add);
       } catch (InputException e) {
         refusedCount++;
         if (refused.size() < MOST_NAMED) {

@@ -6,7 +6,9 @@ import doughtide.core.rise.RiseParameters.RateCurves;
 import doughtide.core.rise.Unknowns;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.Comparator;
 import java.util.List;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.special.Erf;
 
 /**
@@ -85,6 +87,39 @@ public final class Ensemble {
           "given " + newWeights.length + " weights for " + size() + " members: give one for each");
     }
     return new Ensemble(members, ranks, newWeights.clone());
+  }
+
+  /**
+   * Draws that count alike, each as often as its weight says. They are mixed so that the first few
+   * of them stand for all, as those of an ensemble that was never weighted do.
+   *
+   * @param size 8…65536
+   * @param result one number a member, of which the first few draws have the quantiles of all
+   */
+  Ensemble drawn(int size, double[] result) {
+    Checks.inRange("ensemble size", size, 8, 65_536, "members");
+    int[] order =
+        IntStream.range(0, size())
+            .boxed()
+            .sorted(Comparator.comparingDouble(member -> result[member]))
+            .mapToInt(Integer::intValue)
+            .toArray();
+    double[] scaled = scaled(weights);
+    double[] upTo = Arrays.stream(order).mapToDouble(member -> scaled[member]).toArray();
+    Arrays.parallelPrefix(upTo, Double::sum);
+    int[] from = new int[size];
+    for (int i = 0; i < size; i++) {
+      int found = Arrays.binarySearch(upTo, RadicalInverse.of(i, 2) + 0.5 / size);
+      from[i] = order[Math.min(found >= 0 ? found : -found - 1, size() - 1)];
+    }
+    double[][] picked = new double[DIMENSIONS][];
+    for (int i = 0; i < DIMENSIONS; i++) {
+      double[] all = ranks[i];
+      picked[i] = Arrays.stream(from).mapToDouble(member -> all[member]).toArray();
+    }
+    double[] alike = new double[size];
+    Arrays.fill(alike, 1);
+    return new Ensemble(Arrays.stream(from).mapToObj(members::get).toList(), picked, alike);
   }
 
   /** How much each member counts, a copy; all 1 unless weighted. */

@@ -29,6 +29,8 @@ import org.jspecify.annotations.Nullable;
  * }</pre>
  */
 public final class RiseForecast {
+  private static final Rise HALF = Rise.ofPercent(50);
+
   private final RiseModel model;
   private final Ensemble ensemble;
   private final double hours;
@@ -138,6 +140,19 @@ public final class RiseForecast {
    */
   public RiseForecast weighted(double[] weights) {
     return new RiseForecast(this, ensemble.weighted(weights));
+  }
+
+  /**
+   * The same belief told by doughs that count alike, run anew and kept: for whoever follows the
+   * first of them only, or each of them through what comes after.
+   *
+   * @param members 8…65536
+   * @param newHours how far, 0.001…240 h
+   */
+  public RiseForecast drawn(int members, double newHours) {
+    return isPossible()
+        ? of(model, ensemble.drawn(members, runs.hoursTo(HALF)), newHours, threads, true)
+        : this;
   }
 
   /** How far the runs go, hours. */
@@ -310,7 +325,7 @@ public final class RiseForecast {
     if (!isPossible()) {
       return dough + "no hours";
     }
-    TimeWindow half = hoursToRise(Rise.ofPercent(50));
+    TimeWindow half = hoursToRise(HALF);
     return dough
         + "50 % rise after "
         + words(half.early())

@@ -2,16 +2,21 @@ package doughtide.core.learning;
 
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.forecast.Distribution;
+import doughtide.core.forecast.RadicalInverse;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Rise;
 import doughtide.core.rise.DoughTemperature;
+import doughtide.core.rise.RiseModel;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.BiConsumer;
+import java.util.function.IntPredicate;
+import java.util.function.IntToDoubleFunction;
 import org.apache.commons.math3.distribution.NormalDistribution;
 
 /**
@@ -34,6 +39,7 @@ public final class LiveDough {
   private static final int JAR_BASE = 5;
   private static final double ROUGH = 0.02; // chance of a reading as far off or farther
   private static final double LEAST_WAIT_HOURS = 0.25;
+  private static final double HALF_A_DAY = 12;
   private static final int LOOKS = 24;
 
   private final RiseForecaster forecaster;
@@ -77,19 +83,42 @@ public final class LiveDough {
   }
 
   /**
+   * A bake with all its readings so far, one after the other.
+   *
+   * @param forecaster model and belief; its members are run once, as far as the readings and half a
+   *     day go, or farther
+   * @param jar how the sample jar misreads
+   * @param bake the dough, its temperature and its readings
+   * @param doubts takes each reading that can hardly be of this dough, with the likely reason
+   */
+  public static LiveDough of(
+      RiseForecaster forecaster,
+      JarError jar,
+      Bake bake,
+      BiConsumer<Reading, ReadingDoubt> doubts) {
+    LiveDough dough = of(forecaster, jar, bake.formula(), bake.temperature());
+    double least = bake.lastHours() + HALF_A_DAY;
+    if (dough.before.hours() < least) {
+      RiseForecast longer =
+          forecaster.forecast(
+              bake.formula(), bake.temperature(), Math.min(least, RiseModel.LONGEST_HOURS));
+      dough = new LiveDough(forecaster, jar, longer, List.of(), Optional.empty(), false);
+    }
+    for (Reading reading : bake.readings()) {
+      dough = dough.with(reading);
+      dough.doubt().ifPresent(doubt -> doubts.accept(reading, doubt));
+    }
+    return dough;
+  }
+
+  /**
    * How a jar misreads each member, spread by a radical inverse beside the ensemble's own draws.
    */
   private static double[] factors(JarError jar, int members) {
     NormalDistribution normal = new NormalDistribution(null, 0, 1);
     double[] factors = new double[members];
     for (int i = 0; i < members; i++) {
-      double inverse = 0;
-      double place = 1.0 / JAR_BASE;
-      for (int rest = i + 1; rest > 0; rest /= JAR_BASE) {
-        inverse += (rest % JAR_BASE) * place;
-        place /= JAR_BASE;
-      }
-      double score = normal.inverseCumulativeProbability(inverse);
+      double score = normal.inverseCumulativeProbability(RadicalInverse.of(i + 1, JAR_BASE));
       factors[i] = Math.exp(jar.mean() + jar.deviation() * score);
     }
     return factors;
@@ -237,17 +266,29 @@ public final class LiveDough {
     ReadingNoise noise = ReadingNoise.standard();
     double deviation = noise.riseDeviation(new Rise(height - 1));
     double[] rises = now.risesOfMembers(hours);
-    double[] weights = now.ensemble().weights();
-    double below = 0;
-    double sum = 0;
     NormalDistribution normal = new NormalDistribution(null, 0, 1);
-    for (int i = 0; i < rises.length; i++) {
-      double off = (height - (1 + rises[i]) * heightFactor[i] * factor) / deviation;
-      below += weights[i] * normal.cumulativeProbability(off);
-      sum += weights[i];
-    }
-    double share = below / sum;
+    double share =
+        weightedMean(
+            rises.length,
+            i -> true,
+            i ->
+                normal.cumulativeProbability(
+                    (height - (1 + rises[i]) * heightFactor[i] * factor) / deviation));
     return 2 * Math.min(share, 1 - share);
+  }
+
+  /** The mean over some of the members, each with its weight. */
+  private double weightedMean(int members, IntPredicate counts, IntToDoubleFunction value) {
+    double[] weights = now.ensemble().weights();
+    double sum = 0;
+    double total = 0;
+    for (int i = 0; i < members; i++) {
+      if (counts.test(i)) {
+        sum += weights[i] * value.applyAsDouble(i);
+        total += weights[i];
+      }
+    }
+    return sum / total;
   }
 
   /**
@@ -289,28 +330,14 @@ public final class LiveDough {
   /** What a reading takes off the variance of a time. */
   private double gain(double[] times, double at) {
     double[] rises = now.risesOfMembers(at);
-    double[] weights = now.ensemble().weights();
-    double sum = 0;
-    double meanTime = 0;
-    double meanHeight = 0;
-    for (int i = 0; i < times.length; i++) {
-      if (Double.isFinite(times[i])) {
-        sum += weights[i];
-        meanTime += weights[i] * times[i];
-        meanHeight += weights[i] * (1 + rises[i]) * heightFactor[i];
-      }
-    }
-    meanTime /= sum;
-    meanHeight /= sum;
-    double across = 0;
-    double variance = 0;
-    for (int i = 0; i < times.length; i++) {
-      if (Double.isFinite(times[i])) {
-        double off = (1 + rises[i]) * heightFactor[i] - meanHeight;
-        across += weights[i] / sum * (times[i] - meanTime) * off;
-        variance += weights[i] / sum * off * off;
-      }
-    }
+    IntPredicate there = i -> Double.isFinite(times[i]);
+    IntToDoubleFunction height = i -> (1 + rises[i]) * heightFactor[i];
+    int size = times.length;
+    double meanTime = weightedMean(size, there, i -> times[i]);
+    double meanHeight = weightedMean(size, there, height);
+    IntToDoubleFunction off = i -> height.applyAsDouble(i) - meanHeight;
+    double across = weightedMean(size, there, i -> (times[i] - meanTime) * off.applyAsDouble(i));
+    double variance = weightedMean(size, there, i -> off.applyAsDouble(i) * off.applyAsDouble(i));
     double noise = ReadingNoise.standard().riseDeviation(new Rise(meanHeight - 1));
     return across * across / (variance + noise * noise);
   }

@@ -1,5 +1,6 @@
 package doughtide.core.loaf;
 
+import doughtide.core.forecast.RadicalInverse;
 import java.io.Serializable;
 import org.apache.commons.math3.distribution.NormalDistribution;
 
@@ -34,12 +35,6 @@ public record LoafScores(double air, double film, double hands) implements Seria
   }
 
   private static double rank(int member, int base) {
-    double inverse = 0;
-    double place = 1.0 / base;
-    for (int rest = member + 1; rest > 0; rest /= base) {
-      inverse += (rest % base) * place;
-      place /= base;
-    }
-    return inverse;
+    return RadicalInverse.of(member + 1, base);
   }
 }

@@ -5,12 +5,14 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import doughtide.core.dough.DoughFormula;
+import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.DoughTemperature;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
@@ -87,6 +89,45 @@ class LiveDoughTest {
     assertThat(look).isLessThanOrEqualTo(early + 1e-9);
     assertThat(look).isGreaterThan(1);
     assertThat(read(dough, 12, 60).nextLookHours(HALF)).isEmpty();
+  }
+
+  @Test
+  void aBakeIsReadFromItsStart() {
+    double half = fresh().forecast().hoursToRise(HALF).likely().orElseThrow();
+    List<Reading> readings =
+        List.of(
+            Reading.ofRise(half * 0.6, Rise.ofPercent(22)),
+            Reading.ofRise(half * 0.8, Rise.ofPercent(400)));
+    List<ReadingDoubt> doubts = new ArrayList<>();
+    LiveDough all =
+        LiveDough.of(
+            RiseForecaster.standard(),
+            JarError.standard(),
+            new Bake("a", FORMULA, WARM, readings),
+            (reading, doubt) -> doubts.add(doubt));
+
+    LiveDough first = read(fresh(), half * 0.6, 22);
+    assertThat(all.forecast().hoursToRise(HALF))
+        .isEqualTo(read(first, half * 0.8, 400).forecast().hoursToRise(HALF));
+    assertThat(doubts).containsExactly(ReadingDoubt.OTHER_DOUGH);
+  }
+
+  /** Equal doughs in the place of weighted ones, of which the first few stand for all. */
+  @Test
+  void equalDoughsTellWhatTheWeightedOnesTell() {
+    LiveDough dough = fresh();
+    double half = dough.forecast().hoursToRise(HALF).likely().orElseThrow();
+    RiseForecast weighted = read(dough, half * 0.7, 34).forecast();
+    RiseForecast drawn = weighted.drawn(512, weighted.hours());
+    TimeWindow asked = weighted.hoursToRise(HALF);
+
+    assertThat(drawn.hoursToRise(HALF).likely().orElseThrow())
+        .isCloseTo(asked.likely().orElseThrow(), within(0.02));
+    assertThat(drawn.hoursToRise(HALF).late().orElseThrow())
+        .isCloseTo(asked.late().orElseThrow(), within(0.05));
+    assertThat(weighted.drawn(64, weighted.hours()).hoursToRise(HALF).likely().orElseThrow())
+        .isCloseTo(asked.likely().orElseThrow(), within(0.1));
+    assertThat(drawn.ensemble().weights()).containsOnly(1);
   }
 
   @Test
