@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
 import org.junit.jupiter.api.condition.OS;
@@ -65,6 +66,23 @@ class ProcessIT {
         .hasSize(1)
         .allSatisfy(line -> assertThat(line).contains("RiseCommand"));
     assertThat(loaded).doesNotContain("java.awt.", "org.knowm.xchart", "org.apache.pdfbox");
+  }
+
+  /** A day with a reading a minute, in the memory that a small machine has to spare. */
+  @Test
+  void aLoggerOfEveryMinuteNeedsLittleMemory() throws Exception {
+    StringBuilder readings = new StringBuilder("hours,temperature C\n");
+    for (int minute = 0; minute <= 24 * 60; minute++) {
+      double celsius = 24 + 1.5 * Math.sin(minute / 180.0) + 0.05 * Math.sin(minute * 7.0);
+      readings.append(String.format(Locale.ROOT, "%.4f,%.2f%n", minute / 60.0, celsius));
+    }
+    Path work = Files.createDirectories(folder.resolve("a b"));
+    Files.writeString(work.resolve("minutes.csv"), readings);
+
+    Ended run = shell("$JAVA -Xmx64m -jar \"$JAR\" rise --temps minutes.csv");
+
+    assertThat(run.err()).isEmpty();
+    assertThat(run.out()).startsWith("Risen 50 % about");
   }
 
   /** Runs a line of shell in a folder whose name has a space. */
