@@ -8,6 +8,7 @@ import doughtide.cli.command.Command;
 import doughtide.cli.file.FileProblem;
 import doughtide.cli.options.KitchenOptions;
 import doughtide.cli.session.Environment;
+import doughtide.cli.session.OneCall;
 import doughtide.cli.session.OutputClosedException;
 import doughtide.cli.session.Session;
 import doughtide.cli.session.StandardOutput;
@@ -60,7 +61,7 @@ public final class Main {
    */
   public static int run(String[] args, PrintStream out, PrintStream err, Environment environment) {
     try {
-      dispatch(Arrays.asList(args), new Session(out, err, environment));
+      dispatch(Arrays.asList(args), new Session(out, err, OneCall.in(environment)));
       out.flush();
       return OK;
     } catch (OutputClosedException e) {

@@ -54,12 +54,14 @@ public final class InputLines implements Closeable {
    *
    * @param option the option that named it, for messages
    * @param name as typed
-   * @throws InputException if there is no such file, or it cannot be read, or it is empty
+   * @throws InputException if there is no such file, or it cannot be read, or it is empty, or this
+   *     call is to write it
    */
   public static InputLines open(String option, String name, Environment environment) {
     Path path = FileNames.path(option, name, environment);
     try {
       checkKind(name, path);
+      environment.files().reads(path, FileProblem.quoted(name));
       return of(name, Files.newInputStream(path));
     } catch (IOException e) {
       throw FileProblem.of(name, e);

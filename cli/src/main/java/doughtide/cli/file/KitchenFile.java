@@ -88,7 +88,7 @@ public record KitchenFile(Path path, String source, boolean mustExist) {
     if (folder != null) {
       Files.createDirectories(folder);
     }
-    OutputFile.of(source, shown(), OutputFile.Existing.REPLACE, environment).write(text);
+    OutputFile.of(source, shown(), OutputFile.Existing.RENEW, environment).write(text);
   }
 
   private List<String> lines(Environment environment) {

@@ -1,5 +1,6 @@
 package doughtide.cli.file;
 
+import doughtide.cli.session.CallFiles;
 import doughtide.cli.session.Environment;
 import doughtide.core.quantity.InputException;
 import java.io.BufferedOutputStream;
@@ -31,7 +32,9 @@ public final class OutputFile {
     /** Refuse, and leave it alone. */
     KEEP,
     /** Replace it. */
-    REPLACE
+    REPLACE,
+    /** Replace it, although this call has read it: a file that the program keeps for somebody. */
+    RENEW
   }
 
   /** Writes the content. */
@@ -43,11 +46,13 @@ public final class OutputFile {
   private final String shown;
   private final Path target;
   private final Existing existing;
+  private final CallFiles files;
 
-  private OutputFile(String shown, Path target, Existing existing) {
+  private OutputFile(String shown, Path target, Existing existing, CallFiles files) {
     this.shown = shown;
     this.target = target;
     this.existing = existing;
+    this.files = files;
   }
 
   /**
@@ -57,7 +62,7 @@ public final class OutputFile {
    * @param option the option that named it, for messages
    * @param name as typed
    * @param existing what happens to a file that is there already
-   * @throws InputException if the file cannot be written
+   * @throws InputException if the file cannot be written, or this call has read it
    */
   public static OutputFile of(
       String option, String name, Existing existing, Environment environment) {
@@ -69,8 +74,11 @@ public final class OutputFile {
       throw new InputException(FileProblem.quoted(name) + " is a folder: give the name of a file");
     }
     try {
-      OutputFile file = new OutputFile(name, resolved(name, path), existing);
+      OutputFile file = new OutputFile(name, resolved(name, path), existing, environment.files());
       file.check();
+      if (existing != Existing.RENEW) {
+        file.files.writes(file.target, FileProblem.quoted(name));
+      }
       return file;
     } catch (IOException e) {
       throw FileProblem.of(name, e);
@@ -203,12 +211,19 @@ public final class OutputFile {
   }
 
   /**
-   * A path beside the target.
+   * A path beside the target, to be written.
    *
    * @param ending what its name has more
+   * @throws InputException if this call has read that file
    */
   public Path beside(String ending) {
-    return folder().resolve(target.getFileName() + ending);
+    Path path = folder().resolve(target.getFileName() + ending);
+    try {
+      files.writes(path, FileProblem.quoted(shown + ending));
+    } catch (IOException e) {
+      throw FileProblem.of(shown + ending, e);
+    }
+    return path;
   }
 
   /**
@@ -223,7 +238,7 @@ public final class OutputFile {
   }
 
   private void moveIntoPlace(Path part) throws IOException {
-    if (existing == Existing.REPLACE) {
+    if (existing != Existing.KEEP) {
       Files.move(part, target, StandardCopyOption.ATOMIC_MOVE);
       return;
     }

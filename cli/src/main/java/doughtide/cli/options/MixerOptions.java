@@ -41,12 +41,15 @@ public final class MixerOptions {
                 MIXER,
                 "NAME",
                 "spiral",
-                "The mixer that mixes, or hands: with --got its warming is kept by --save, later it is"
-                    + " taken from --starter-file instead of --friction or --warming.")
+                "The mixer that mixes, or hands: with --got its warming is kept by --save, later it"
+                    + " is taken from --starter-file instead of --friction or --warming.")
             .withDefault(HANDS),
         StarterOptions.file(),
         OptionSpec.value(
-            SAVE, "FILE", "starter.txt", "With --got: keeps the mixer in this baker's file."),
+            SAVE,
+            "FILE",
+            "mine.txt",
+            "With --got: keeps --starter-file and the mixer in another file of this baker."),
         OutputOptions.overwrite());
   }
 

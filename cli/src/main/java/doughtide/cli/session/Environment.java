@@ -40,6 +40,11 @@ public interface Environment {
     return Optional.empty();
   }
 
+  /** The files that this call reads and writes; none are remembered outside a call. */
+  default CallFiles files() {
+    return new CallFiles();
+  }
+
   /** Whether a person watches, so that progress may be shown. */
   boolean terminal();
 

@@ -89,13 +89,13 @@ class WaterCommandTest {
     Environment here = TestEnvironment.in(home);
     String[] measured =
         ("water --pour 30C --got 25.5C --room 21C --mixer hands --starter-file starter.json"
-                + " --save starter.json --overwrite")
+                + " --save mine.json")
             .split(" ");
     String asked = "water --dough-temp 25.5C --room 21C --format json";
 
     assertThat(CliRun.in(here, measured).out()).startsWith("In mixing the dough lost ");
     JsonAnswer kept =
-        JsonAnswer.of(CliRun.in(here, (asked + " --starter-file starter.json").split(" ")));
+        JsonAnswer.of(CliRun.in(here, (asked + " --starter-file mine.json").split(" ")));
     JsonAnswer usual = JsonAnswer.of(CliRun.in(here, asked.split(" ")));
     assertThat(kept.number("mixingKelvin")).isNegative();
     assertThat(kept.number("waterCelsius")).isEqualTo(30, within(0.02));
@@ -189,7 +189,8 @@ class WaterCommandTest {
         "--room 21C --dough-temp 25C --bowl gold:600g | the material is not known",
         "--room 21C --dough-temp 25C --all-flour 1kg --dough-mass 1kg | exclude each other",
         "--room 21C --dough-temp 25C --format csv | water has no csv form",
-        "--room 59C --dough-temp 2C --tap 20C --warming 19C --hydration 45% --starter 5% | cannot be reached even if all water is ice",
+        "--room 59C --dough-temp 2C --tap 20C --warming 19C --hydration 45% --starter 5% | cannot"
+            + " be reached even if all water is ice",
       })
   void isRefusedInOneLine(String words, String part) {
     assertThat(run(words.strip().split(" ")).refusal()).contains(part);
@@ -201,11 +202,11 @@ class WaterCommandTest {
     Environment here = TestEnvironment.in(home);
     String[] measured =
         ("water --pour 22C --got 27C --room 21C --mixer spiral --starter-file starter.json"
-                + " --save starter.json --overwrite")
+                + " --save mine.json")
             .split(" ");
-    String asked = "water --dough-temp 25C --room 21C --starter-file starter.json --mixer ";
+    String asked = "water --dough-temp 25C --room 21C --starter-file mine.json --mixer ";
 
-    assertThat(CliRun.in(here, measured).out()).contains("Saved in 'starter.json'");
+    assertThat(CliRun.in(here, measured).out()).contains("Saved in 'mine.json'");
     String with = CliRun.in(here, (asked + "spiral").split(" ")).out();
     String without = CliRun.in(here, "water --dough-temp 25C --room 21C".split(" ")).out();
     assertThat(with).isNotEmpty().isNotEqualTo(without);
