@@ -1,28 +1,54 @@
 package doughtide.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import com.sun.net.httpserver.HttpServer;
+import doughtide.core.day.BakeDay;
+import doughtide.core.day.BenchHours;
+import doughtide.core.day.BenchInterval;
+import doughtide.core.day.DayAnswer;
+import doughtide.core.day.DayPlanner;
+import doughtide.core.day.SearchControl;
+import doughtide.core.document.ReadingsDocument;
+import doughtide.core.document.ReadingsDocument.Setting;
+import doughtide.core.document.StarterDocument;
 import doughtide.core.dough.Composition;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.Flour;
+import doughtide.core.dough.StarterShare;
+import doughtide.core.forecast.ClockWindow;
+import doughtide.core.forecast.RiseForecast;
+import doughtide.core.forecast.RiseForecaster;
+import doughtide.core.forecast.TimeWindow;
+import doughtide.core.learning.Bake;
+import doughtide.core.learning.JarError;
+import doughtide.core.learning.LearnedStarter;
+import doughtide.core.learning.Learner;
+import doughtide.core.learning.LiveDough;
+import doughtide.core.learning.Reading;
+import doughtide.core.loaf.Proof;
+import doughtide.core.loaf.ShapeForecast;
+import doughtide.core.loaf.ShapeForecaster;
+import doughtide.core.quantity.Hours;
 import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Share;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.DoughTemperature;
-import doughtide.core.rise.RiseModel;
 import doughtide.core.rise.RiseParameters;
-import doughtide.core.thermal.TemperatureTrace;
+import doughtide.core.thermal.LoggedReadings;
 import java.net.InetAddress;
 import java.net.URI;
 import java.net.http.HttpClient;
 import java.net.http.HttpRequest;
 import java.net.http.HttpResponse;
-import java.util.ArrayList;
+import java.time.ZonedDateTime;
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.concurrent.atomic.AtomicBoolean;
 import org.junit.jupiter.api.Test;
 
-/** What an application that embeds the library writes. */
+/** What an application that embeds the library writes: the lines of the guide in the Javadoc. */
 class ExamplesTest {
 
   @Test
@@ -46,21 +72,42 @@ class ExamplesTest {
 
   @Test
   void aRateCurveOfOnesOwn() {
-    LinearCurve curve = new LinearCurve();
-    RiseModel model =
-        RiseModel.of(
-                DoughFormula.builder().build(), DoughTemperature.steady(Temperature.ofCelsius(20)))
-            .with(
-                RiseParameters.standard()
-                    .with(new RiseParameters.RateCurves("straight", curve, curve)));
-    double cool = model.run(48).hoursToRise(Rise.ofPercent(50)).orElseThrow();
-    double warm =
-        model
-            .with(DoughTemperature.steady(Temperature.ofCelsius(28)))
-            .run(48)
-            .hoursToRise(Rise.ofPercent(50))
-            .orElseThrow();
-    assertThat(warm).isLessThan(cool);
+    LinearCurve curve = new LinearCurve(); // implements RateCurve
+    RiseParameters model =
+        RiseParameters.standard().with(new RiseParameters.RateCurves("straight", curve, curve));
+    RiseForecaster mine = RiseForecaster.standard().with(model);
+
+    assertThat(half(mine, 28)).isLessThan(half(mine, 20));
+  }
+
+  @Test
+  void aForecast() {
+    DoughFormula formula =
+        DoughFormula.builder()
+            .starterShare(StarterShare.ofAddedFlour(Share.ofPercent(20)))
+            .hydration(Share.ofPercent(72))
+            .build();
+    DoughTemperature warm = DoughTemperature.steady(Temperature.ofCelsius(25));
+    RiseForecast forecast = RiseForecaster.standard().forecast(formula, warm);
+    TimeWindow half = forecast.hoursToRise(Rise.ofPercent(50));
+    ZonedDateTime mixedAt = ZonedDateTime.parse("2027-03-06T09:30+01:00[Europe/Berlin]");
+    ClockWindow onTheClock = half.after(mixedAt);
+
+    assertThat(onTheClock.likely().orElseThrow()).isAfter(onTheClock.early().orElseThrow());
+    assertThat(Hours.between(mixedAt, onTheClock.late().orElseThrow()))
+        .isCloseTo(half.late().orElseThrow(), within(0.001));
+  }
+
+  @Test
+  void aNightInTheCold() {
+    RiseForecast forecast = forecast();
+    Proof night = Proof.inColdUntil(Temperature.ofCelsius(4), 22); // in the oven at hour 22
+    ShapeForecast shape = ShapeForecaster.of(forecast, night).forecast();
+    TimeWindow shapeAt = shape.hours();
+    double sampleJar = shape.rise().likely().orElseThrow(); // per cent, at that hour
+
+    assertThat(shapeAt.early().orElseThrow()).isLessThan(shapeAt.late().orElseThrow());
+    assertThat(sampleJar).isBetween(5.0, 80.0);
   }
 
   @Test
@@ -74,32 +121,91 @@ class ExamplesTest {
             Rise.ofPercent(60),
             List.of("wheat"));
     DoughFormula dough = DoughFormula.builder().flour(flour).hydration(Share.ofPercent(75)).build();
-    assertThat(
-            RiseModel.of(dough, DoughTemperature.steady(Temperature.ofCelsius(25)))
-                .run(12)
-                .hoursToRise(Rise.ofPercent(30)))
-        .isPresent();
+    RiseForecast forecast =
+        RiseForecaster.standard()
+            .forecast(dough, DoughTemperature.steady(Temperature.ofCelsius(25)));
+
+    assertThat(forecast.hoursToRise(Rise.ofPercent(30)).likely()).isPresent();
   }
 
   @Test
   void aLoggerFeedsItsReadings() {
-    List<double[]> readings = new ArrayList<>(); // hour since mixing, °C: as they come in
+    LoggedReadings logged = new LoggedReadings(); // as many as there are: it grows no further
     for (int i = 0; i < 8; i++) {
-      readings.add(new double[] {i * 0.5, 26 - i * 0.4});
+      logged.add(i * 0.5, 26 - i * 0.4); // hours since mixing, °C
     }
-    TemperatureTrace trace =
-        TemperatureTrace.logged(
-            readings.stream().mapToDouble(each -> each[0]).toArray(),
-            readings.stream().mapToDouble(each -> each[1]).toArray());
-    RiseModel model =
-        RiseModel.of(DoughFormula.builder().build(), DoughTemperature.following(trace));
-    double logged = model.runFast(24).hoursToRise(Rise.ofPercent(50)).orElseThrow();
-    double steady =
-        model
-            .with(DoughTemperature.steady(Temperature.ofCelsius(26)))
-            .runFast(24)
-            .hoursToRise(Rise.ofPercent(50))
-            .orElseThrow();
-    assertThat(logged).isGreaterThan(steady);
+    DoughTemperature measured = DoughTemperature.following(logged.trace());
+    RiseForecast forecast =
+        RiseForecaster.standard().forecast(DoughFormula.builder().build(), measured);
+
+    double steady = forecast().hoursToRise(Rise.ofPercent(50)).likely().orElseThrow();
+    assertThat(forecast.hoursToRise(Rise.ofPercent(50)).likely().orElseThrow())
+        .isNotCloseTo(steady, within(0.05));
+  }
+
+  @Test
+  void theDoughInHand() {
+    LiveDough dough =
+        LiveDough.of(
+            RiseForecaster.standard(),
+            JarError.standard(),
+            DoughFormula.builder().build(),
+            DoughTemperature.steady(Temperature.ofCelsius(25)));
+    LiveDough later =
+        dough
+            .with(Reading.ofRise(2.5, Rise.ofPercent(20)))
+            .with(Reading.ofRise(3.5, Rise.ofPercent(45)));
+    TimeWindow half = later.forecast().hoursToRise(Rise.ofPercent(50));
+    OptionalDouble lookAgain = later.nextLookHours(Rise.ofPercent(100));
+
+    double before = dough.forecast().hoursToRise(Rise.ofPercent(50)).widthHours().orElseThrow();
+    assertThat(half.widthHours().orElseThrow()).isLessThan(before);
+    assertThat(lookAgain.orElseThrow()).isGreaterThan(3.5);
+  }
+
+  @Test
+  void aStarterLearnedAndKept() {
+    String text =
+        "starter: 20%\ndough temp: 25C\nmixed at: 09:30\ntime,rise %\n12:30,30\n14:00,70\n";
+    Bake bake = ReadingsDocument.read(text.lines().iterator(), Setting.of("Saturday")).bake();
+    LearnedStarter starter = Learner.standard().learn(List.of(bake)).starter("1.0");
+    String kept = StarterDocument.text(starter); // keep it where you keep things
+
+    LearnedStarter again = StarterDocument.read(kept.lines().iterator(), List.of()).starter();
+    RiseForecaster mine = RiseForecaster.standard().with(again.posterior());
+
+    assertThat(mine.belief()).isNotEqualTo(RiseForecaster.standard().belief());
+    assertThat(again.readings()).isEqualTo(2);
+  }
+
+  @Test
+  void aPlanThatCanBeStopped() {
+    BakeDay day =
+        BakeDay.builder()
+            .readyAt(36) // noon of the next day, counted from a midnight
+            .bench(new BenchHours(List.of(new BenchInterval(6.5, 22), new BenchInterval(30, 37))))
+            .fridge(Temperature.ofCelsius(4))
+            .build();
+    AtomicBoolean cancelled = new AtomicBoolean();
+    SearchControl control = SearchControl.none().stoppingWhen(cancelled::get);
+    cancelled.set(true); // somebody presses a button
+    DayAnswer answer = DayPlanner.plan(List.of(day), 1, control);
+
+    assertThat(answer.complete()).isFalse();
+  }
+
+  private static double half(RiseForecaster forecaster, double celsius) {
+    return forecaster
+        .forecast(
+            DoughFormula.builder().build(), DoughTemperature.steady(Temperature.ofCelsius(celsius)))
+        .hoursToRise(Rise.ofPercent(50))
+        .likely()
+        .orElseThrow();
+  }
+
+  private static RiseForecast forecast() {
+    return RiseForecaster.standard()
+        .forecast(
+            DoughFormula.builder().build(), DoughTemperature.steady(Temperature.ofCelsius(25)));
   }
 }

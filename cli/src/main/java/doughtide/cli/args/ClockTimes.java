@@ -1,6 +1,7 @@
 package doughtide.cli.args;
 
 import doughtide.core.quantity.ClockText;
+import doughtide.core.quantity.Hours;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Quantities;
 import java.time.Duration;
@@ -107,7 +108,7 @@ public final class ClockTimes {
   }
 
   private double hoursTo(ZonedDateTime moment) {
-    return Duration.between(start, moment).toSeconds() / 3600.0;
+    return Hours.between(start, moment);
   }
 
   /** The moment of mixing. */
@@ -117,7 +118,7 @@ public final class ClockTimes {
 
   /** The moment so many hours later, to the second. */
   public ZonedDateTime after(double hours) {
-    return start.plus(Duration.ofSeconds(Math.round(hours * 3600)));
+    return Hours.after(start, hours);
   }
 
   /** So many hours later in words: {@code Sat 14:05}; on another day {@code Sun 7 Mar 02:10}. */

@@ -13,7 +13,7 @@ import java.util.List;
  * @param warnings what the user should know
  * @param error why there is no forecast, empty if there is one
  */
-public record BatchAnswer(
+record BatchAnswer(
     BatchRow row, List<TimeWindow> rises, TimeWindow over, List<String> warnings, String error) {
 
   /** The rises whose hours are given. */

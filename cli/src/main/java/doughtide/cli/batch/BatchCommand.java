@@ -5,8 +5,8 @@ import doughtide.cli.args.CommandSpec;
 import doughtide.cli.args.OptionSpec;
 import doughtide.cli.command.Command;
 import doughtide.cli.file.OutputFile;
-import doughtide.cli.options.DoughOptions;
 import doughtide.cli.options.OutputOptions;
+import doughtide.cli.session.Environment;
 import doughtide.cli.session.Session;
 import doughtide.cli.text.OneLine;
 import doughtide.core.forecast.RiseForecaster;
@@ -25,10 +25,6 @@ public final class BatchCommand implements Command {
   private static final String THREADS = "threads";
   private static final String RESUME = "resume";
   private static final int USUAL_MEMBERS = 128;
-
-  /** The options of a dough, which are the columns of the input. */
-  private static final CommandSpec DOUGH =
-      CommandSpec.named("batch", "").options(DoughOptions.specs()).build();
 
   @Override
   public CommandSpec spec() {
@@ -72,7 +68,6 @@ public final class BatchCommand implements Command {
 
   @Override
   public void run(Arguments arguments, Session session) throws IOException {
-    BatchColumns columns = new BatchColumns(DOUGH);
     int members = arguments.count(MEMBERS, 8, 65_536).orElse(USUAL_MEMBERS);
     int threads =
         arguments.count(THREADS, 1, 256).orElseGet(Runtime.getRuntime()::availableProcessors);
@@ -83,27 +78,26 @@ public final class BatchCommand implements Command {
           "--resume goes on with a file: name it, for example --out forecasts.csv");
     }
     RiseForecaster forecaster = RiseForecaster.standard().withMembers(members).onCallingThread();
-    BatchForecasts forecasts =
-        new BatchForecasts(DOUGH, columns, forecaster, session.environment());
+    Environment environment = session.environment();
     String name = arguments.operands().get(0);
-    try (BatchInput input = BatchInput.open(name, columns, session.environment())) {
-      BatchText text = new BatchText(asked.orElse(input.format()));
-      BatchRun run = new BatchRun(input, forecasts, text, new InOrder(threads), session);
+    try (BatchInput input = BatchInput.open(name, BatchRows.COLUMNS, environment)) {
+      BatchRows rows = BatchRows.of(input.reader(), asked, forecaster, environment);
+      BatchRun run = new BatchRun(input, rows, new InOrder(threads), session);
       if (out.isEmpty()) {
-        print(run, text, session);
+        print(run, session);
       } else {
         OutputFile file = out.orElseThrow();
         new BatchFile(file, arguments.has(OutputOptions.OVERWRITE))
-            .write(run, text, arguments.has(RESUME));
+            .write(run, arguments.has(RESUME));
         session.out().println(run.rows() + " rows: " + OneLine.of(file.shown()));
       }
       run.complain();
     }
   }
 
-  private static void print(BatchRun run, BatchText text, Session session) throws IOException {
+  private static void print(BatchRun run, Session session) throws IOException {
     OutputStream out = new BufferedOutputStream(session.out());
-    out.write(text.header());
+    out.write(run.header());
     run.writeTo(out);
     out.flush();
   }

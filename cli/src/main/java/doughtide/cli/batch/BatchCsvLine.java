@@ -7,7 +7,7 @@ import java.util.List;
 import java.util.Map;
 
 /** Reads lines of CSV (RFC 4180) with comma, semicolon or tab between cells. */
-public final class BatchCsvLine implements BatchLineReader {
+final class BatchCsvLine implements BatchLineReader {
 
   private static final String SEPARATORS = ",;\t";
 

@@ -15,14 +15,14 @@ import java.util.Optional;
  * The forecasts of a batch as a file: written as {@code NAME.part}, and moved to its name when it
  * is complete.
  */
-public final class BatchFile {
+final class BatchFile {
 
   private static final int BUFFER = 1 << 15;
 
   private final OutputFile target;
   private final boolean overwrite;
 
-  public BatchFile(OutputFile target, boolean overwrite) {
+  BatchFile(OutputFile target, boolean overwrite) {
     this.target = target;
     this.overwrite = overwrite;
   }
@@ -33,7 +33,7 @@ public final class BatchFile {
    * @param resume whether to go on with what an earlier run left
    * @throws InputException if it cannot be written, or what is there belongs to another job
    */
-  public void write(BatchRun run, BatchText text, boolean resume) {
+  void write(BatchRun run, boolean resume) {
     Path path = target.beside(".part");
     String shown = target.shown() + ".part";
     if (!resume && !overwrite && Files.exists(path)) {
@@ -43,7 +43,7 @@ public final class BatchFile {
               + " --overwrite to start again");
     }
     try (PartFile part = PartFile.open(path, shown)) {
-      begin(part, run, text, resume);
+      begin(part, run, resume);
       OutputStream out = new BufferedOutputStream(part.out(), BUFFER);
       run.writeTo(out);
       out.flush();
@@ -57,14 +57,13 @@ public final class BatchFile {
     }
   }
 
-  private void begin(PartFile part, BatchRun run, BatchText text, boolean resume)
-      throws IOException {
+  private void begin(PartFile part, BatchRun run, boolean resume) throws IOException {
     if (resume) {
       part.keepWholeLines();
     } else {
       part.clear();
     }
-    byte[] header = text.header();
+    byte[] header = run.header();
     long done = part.lines() - (header.length > 0 ? 1 : 0);
     if (part.lines() == 0) {
       part.out().write(header);

@@ -11,7 +11,7 @@ import doughtide.report.words.Advice;
 import java.util.List;
 
 /** Forecasts one row after another; used by several threads at once. */
-public final class BatchForecasts {
+final class BatchForecasts {
 
   private final CommandSpec dough;
   private final BatchColumns columns;

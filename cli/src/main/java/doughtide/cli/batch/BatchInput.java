@@ -4,8 +4,6 @@ import doughtide.cli.file.InputLines;
 import doughtide.cli.session.Environment;
 import doughtide.core.quantity.InputException;
 import java.io.Closeable;
-import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -15,15 +13,16 @@ import java.util.Optional;
 public final class BatchInput implements Closeable {
 
   private final InputLines lines;
-  private final BatchFormat format;
-  private final BatchLineReader reader;
+  private final BatchReader reader;
   private Optional<InputLines.Line> held = Optional.empty();
 
   private BatchInput(InputLines lines, BatchColumns columns) {
     this.lines = lines;
     InputLines.Line first = firstLine(lines);
-    this.format = first.text().strip().startsWith("{") ? BatchFormat.JSONL : BatchFormat.CSV;
     this.reader = reader(first, columns);
+    if (reader.format() == BatchFormat.JSONL) {
+      held = Optional.of(first);
+    }
   }
 
   /**
@@ -57,13 +56,9 @@ public final class BatchInput implements Closeable {
                     + " id,dough_temp,hydration"));
   }
 
-  private BatchLineReader reader(InputLines.Line first, BatchColumns columns) {
-    if (format == BatchFormat.JSONL) {
-      held = Optional.of(first);
-      return new BatchJsonLine(columns);
-    }
+  private BatchReader reader(InputLines.Line first, BatchColumns columns) {
     try {
-      return new BatchCsvLine(first.text(), columns);
+      return new BatchReader(first.text(), columns);
     } catch (InputException e) {
       throw lines.problem(first, String.valueOf(e.getMessage()));
     }
@@ -74,39 +69,33 @@ public final class BatchInput implements Closeable {
     return lines.quotedName();
   }
 
-  /** How the rows are written down. */
-  public BatchFormat format() {
-    return format;
+  /** What reads its lines. */
+  BatchReader reader() {
+    return reader;
   }
 
   /** The next row, or nothing at the end. */
   public Optional<BatchRow> next() {
+    return nextLine().map(reader::row);
+  }
+
+  /** The next line with a row, or nothing at the end. */
+  Optional<BatchLine> nextLine() {
     while (true) {
       Optional<InputLines.Line> line;
       try {
         line = held.isPresent() ? held : lines.next();
       } catch (InputLines.BadLine e) {
         lines.skipRest();
-        return Optional.of(BatchRow.unreadable(e.line(), e.what()));
+        return Optional.of(new BatchLine(e.line(), "", e.what()));
       }
       held = Optional.empty();
       if (line.isEmpty()) {
         return Optional.empty();
       }
       if (!line.orElseThrow().text().isBlank()) {
-        return line.map(this::row);
+        return line.map(each -> new BatchLine(each.number(), each.text()));
       }
-    }
-  }
-
-  private BatchRow row(InputLines.Line line) {
-    try {
-      Map<String, List<String>> values = reader.values(line.text());
-      List<String> id = values.getOrDefault(BatchColumns.ID, List.of(""));
-      values.remove(BatchColumns.ID);
-      return BatchRow.of(line.number(), id.get(0), values);
-    } catch (InputException e) {
-      return BatchRow.unreadable(line.number(), String.valueOf(e.getMessage()));
     }
   }
 

@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Map;
 
 /** Reads lines that each hold one flat JSON object. */
-public final class BatchJsonLine implements BatchLineReader {
+final class BatchJsonLine implements BatchLineReader {
 
   private static final String EXAMPLE = "{\"id\":\"A\",\"dough_temp\":\"25C\"}";
   private static final JsonFactory FACTORY =

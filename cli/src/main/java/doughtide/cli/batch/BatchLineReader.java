@@ -4,7 +4,7 @@ import java.util.List;
 import java.util.Map;
 
 /** Reads the values of one line. */
-public interface BatchLineReader {
+interface BatchLineReader {
 
   /**
    * The values by option name, {@link BatchColumns#ID} among them if given; empty values are left

@@ -8,13 +8,12 @@ import java.io.OutputStream;
 import java.util.Optional;
 
 /** One pass through the rows. */
-public final class BatchRun {
+final class BatchRun {
 
   private static final int MOST_COMPLAINTS = 20;
 
   private final BatchInput input;
-  private final BatchForecasts forecasts;
-  private final BatchText text;
+  private final BatchRows function;
   private final InOrder workers;
   private final Session session;
   private final Progress progress;
@@ -22,15 +21,9 @@ public final class BatchRun {
   private long bad;
   private long firstBad;
 
-  public BatchRun(
-      BatchInput input,
-      BatchForecasts forecasts,
-      BatchText text,
-      InOrder workers,
-      Session session) {
+  BatchRun(BatchInput input, BatchRows function, InOrder workers, Session session) {
     this.input = input;
-    this.forecasts = forecasts;
-    this.text = text;
+    this.function = function;
     this.workers = workers;
     this.session = session;
     this.progress = new Progress(session);
@@ -44,33 +37,30 @@ public final class BatchRun {
    *     input is shorter
    */
   public Optional<byte[]> skip(long done) {
-    BatchRow last = null;
+    BatchLine last = null;
     for (long i = 0; i < done; i++) {
-      Optional<BatchRow> row = input.next();
+      Optional<BatchLine> row = input.nextLine();
       if (row.isEmpty()) {
         return Optional.empty();
       }
       last = row.orElseThrow();
       rows++;
     }
-    return Optional.ofNullable(last).map(row -> text.line(forecasts.answer(row)));
+    return Optional.ofNullable(last).map(line -> function.line(line).bytes());
+  }
+
+  /** What stands before the first line of the output. */
+  byte[] header() {
+    return function.headerBytes();
   }
 
   /** Writes a line for each row that is left. */
   public void writeTo(OutputStream out) throws IOException {
-    workers.run(input::next, this::line, line -> take(line, out));
+    workers.run(input::nextLine, function::line, line -> take(line, out));
     progress.end();
   }
 
-  /** An answer and its line, made together by a worker. */
-  private record Line(BatchAnswer answer, byte[] bytes) {}
-
-  private Line line(BatchRow row) {
-    BatchAnswer answer = forecasts.answer(row);
-    return new Line(answer, text.line(answer));
-  }
-
-  private void take(Line line, OutputStream out) throws IOException {
+  private void take(BatchRows.Answered line, OutputStream out) throws IOException {
     out.write(line.bytes());
     rows++;
     progress.step();

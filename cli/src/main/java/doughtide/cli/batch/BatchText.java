@@ -10,7 +10,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** Turns answers into lines of CSV or JSON. Each answer is one line, whatever stands in the row. */
-public record BatchText(BatchFormat format) {
+record BatchText(BatchFormat format) {
 
   private static final int HOUR_DECIMALS = 3;
 

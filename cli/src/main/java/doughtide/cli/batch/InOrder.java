@@ -15,7 +15,7 @@ import java.util.function.Supplier;
  * Works on a stream with several threads and hands the results on in the order of the stream.
  * Memory is bounded: no more is read than a few pieces a thread ahead.
  */
-public final class InOrder {
+final class InOrder {
 
   private static final int AHEAD = 16;
 

@@ -7,7 +7,7 @@ import java.time.Duration;
 import java.time.Instant;
 
 /** A line on the terminal that says how far a long job is; nothing where nobody watches. */
-public final class Progress {
+final class Progress {
 
   private static final Duration BETWEEN = Duration.ofSeconds(1);
   private static final int LOOK_EVERY = 16;

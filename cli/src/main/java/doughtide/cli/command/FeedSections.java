@@ -9,7 +9,6 @@ import doughtide.cli.answer.Value;
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.Words;
-import doughtide.cli.options.FeedClock;
 import doughtide.core.feeding.FeedAmounts;
 import doughtide.core.feeding.FeedRatio;
 import doughtide.core.feeding.Feeding;
@@ -19,6 +18,7 @@ import doughtide.core.feeding.RatioAnswer;
 import doughtide.core.feeding.RefreshmentPlan;
 import doughtide.core.feeding.StarterPhase;
 import doughtide.core.forecast.TimeWindow;
+import doughtide.core.quantity.Hours;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -251,7 +251,7 @@ public final class FeedSections {
     if (result.readyAt().isEmpty()) {
       return;
     }
-    double hours = FeedClock.hoursBetween(clock.start(), result.readyAt().get());
+    double hours = Hours.between(clock.start(), result.readyAt().get());
     double since = hours - plan.last().fromHours();
     Section.Builder wanted = body.section("atWantedTime", "").at("at", "", hours, clock);
     if (since < 0 || since > LONGEST_HOURS) {

@@ -7,6 +7,7 @@ import doughtide.cli.session.Environment;
 import doughtide.core.day.BenchHours;
 import doughtide.core.day.BenchInterval;
 import doughtide.core.quantity.ClockText;
+import doughtide.core.quantity.Hours;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.ShellWord;
@@ -76,7 +77,7 @@ public record PlanClock(ClockTimes times, ZonedDateTime readyAt, ZonedDateTime n
   }
 
   public double hour(ZonedDateTime moment) {
-    return Duration.between(times.start(), moment).toSeconds() / 3600.0;
+    return Hours.between(times.start(), moment);
   }
 
   public double readyHour() {

@@ -5,9 +5,9 @@ import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.OptionSpec;
 import doughtide.cli.session.Environment;
 import doughtide.core.quantity.ClockText;
+import doughtide.core.quantity.Hours;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Quantities;
-import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
@@ -91,11 +91,7 @@ public record FeedClock(Optional<ZonedDateTime> fedAt, Optional<ZonedDateTime> r
   public OptionalDouble hours() {
     return fedAt.isEmpty() || readyAt.isEmpty()
         ? OptionalDouble.empty()
-        : OptionalDouble.of(hoursBetween(fedAt.get(), readyAt.get()));
-  }
-
-  public static double hoursBetween(ZonedDateTime from, ZonedDateTime to) {
-    return Duration.between(from, to).toSeconds() / 3600.0;
+        : OptionalDouble.of(Hours.between(fedAt.get(), readyAt.get()));
   }
 
   /** The first feeding so many hours before it is wanted, to the minute. */

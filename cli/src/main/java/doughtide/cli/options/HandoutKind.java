@@ -2,7 +2,7 @@ package doughtide.cli.options;
 
 import doughtide.cli.args.Arguments;
 
-/** The kinds of pages. A new kind is one line here and one case in {@link HandoutPages}. */
+/** The kinds of pages. A new kind is one line here and one case in {@code HandoutPages}. */
 public enum HandoutKind {
   BAKE_SHEET("one dough: chart, the steps of its day, room for own readings"),
   COMPARISON("one dough with one thing changed, and the idea in numbers"),

@@ -1,11 +1,11 @@
 package doughtide.core.document;
 
 import doughtide.core.quantity.ClockText;
+import doughtide.core.quantity.Hours;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Shorten;
 import java.time.DateTimeException;
-import java.time.Duration;
 import java.time.LocalDateTime;
 import java.time.OffsetDateTime;
 import java.time.ZoneId;
@@ -124,7 +124,7 @@ final class LogTimes {
     if (zero.isEmpty()) {
       zero = Optional.of(moment);
     }
-    return Duration.between(zero.get(), moment).toMillis() / 3_600_000.0;
+    return Hours.between(zero.get(), moment);
   }
 
   private static double ofDay(Matcher parts) {

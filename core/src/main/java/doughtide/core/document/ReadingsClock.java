@@ -2,10 +2,10 @@ package doughtide.core.document;
 
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.ClockText;
+import doughtide.core.quantity.Hours;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Shorten;
-import java.time.Duration;
 import java.time.LocalDate;
 import java.time.LocalTime;
 import java.time.ZoneId;
@@ -114,8 +114,8 @@ final class ReadingsClock {
     if (ClockText.isDated(text)) {
       ZonedDateTime when = dated("time", text, zone);
       ZonedDateTime start = start(when);
-      double hours = between(start, when);
-      return hours > lastHours ? hours : between(start, when.withLaterOffsetAtOverlap());
+      double hours = Hours.between(start, when);
+      return hours > lastHours ? hours : Hours.between(start, when.withLaterOffsetAtOverlap());
     }
     String clean = Quantities.clean(text).toLowerCase(Locale.ROOT);
     if (HOURS_MINUTES.matcher(clean).matches()) {
@@ -171,7 +171,7 @@ final class ReadingsClock {
       start = SOME_DAY.atTime(clock).atZone(ZoneOffset.UTC);
       mixed = start;
     }
-    ZonedDateTime before = start.plusSeconds(Math.round(Math.max(lastHours, 0) * 3600));
+    ZonedDateTime before = Hours.after(start, Math.max(lastHours, 0));
     ZonedDateTime when = before.with(time);
     LocalDate day = before.toLocalDate();
     if (when.isBefore(before)) {
@@ -179,14 +179,14 @@ final class ReadingsClock {
       day = day.plusDays(1);
     }
     ClockText.existing("time", text, day.atTime(time), start.getZone());
-    if (between(before, when) > LONGEST_GAP_HOURS) {
+    if (Hours.between(before, when) > LONGEST_GAP_HOURS) {
       throw new InputException(
           "time "
               + text
               + " is earlier than the reading before it: put the lines in order, or write date and"
               + " time for a reading of the next day");
     }
-    return between(start, when);
+    return Hours.between(start, when);
   }
 
   private ZonedDateTime start(ZonedDateTime firstReading) {
@@ -208,10 +208,6 @@ final class ReadingsClock {
     return new InputException(
         "the file does not say when the dough was mixed: add a line such as 'mixed at: 09:30' at"
             + " the top");
-  }
-
-  private static double between(ZonedDateTime from, ZonedDateTime to) {
-    return Duration.between(from, to).toSeconds() / 3600.0;
   }
 
   private static ZonedDateTime dated(String name, String text, ZoneId zone) {

@@ -1,6 +1,9 @@
 package doughtide.core.forecast;
 
+import doughtide.core.quantity.Hours;
 import java.io.Serializable;
+import java.time.ZonedDateTime;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -33,6 +36,22 @@ public record TimeWindow(
   public TimeWindow plus(double hours) {
     return new TimeWindow(
         shifted(early, hours), shifted(likely, hours), shifted(late, hours), reachedShare);
+  }
+
+  /**
+   * The window on a clock.
+   *
+   * @param start the moment its hours are counted from, such as that of mixing
+   */
+  public ClockWindow after(ZonedDateTime start) {
+    return new ClockWindow(
+        moment(start, early), moment(start, likely), moment(start, late), reachedShare);
+  }
+
+  private static Optional<ZonedDateTime> moment(ZonedDateTime start, OptionalDouble hours) {
+    return hours.isEmpty()
+        ? Optional.empty()
+        : Optional.of(Hours.after(start, hours.getAsDouble()));
   }
 
   private static OptionalDouble shifted(OptionalDouble value, double hours) {

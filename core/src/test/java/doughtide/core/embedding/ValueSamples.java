@@ -101,6 +101,7 @@ import doughtide.core.thermal.VesselForm;
 import doughtide.core.thermal.Wall;
 import doughtide.core.thermal.Warming;
 import doughtide.core.thermal.WaterTemperature;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -388,6 +389,7 @@ final class ValueSamples {
   private void days() {
     BakeStep step = new BakeStep(BakeStep.Kind.FOLD, 3, 3.5 + more, 1);
     BenchInterval morning = new BenchInterval(6.5, 8.5 + more);
+    add(window().after(ZonedDateTime.parse("2027-03-06T09:30+01:00[Europe/Berlin]")));
     ShapeForecast.RiseRange rise = ShapeForecast.RiseRange.NONE;
     add(step, new DayStep(step, List.of(0, 1), 1), new BenchHours(List.of(morning)));
     add(new Oven(1, 0.75 + more, 2, 4), new OvenLoad(1, 2 + more, portions()));

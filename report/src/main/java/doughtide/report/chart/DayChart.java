@@ -6,6 +6,7 @@ import doughtide.core.day.DayPlan;
 import doughtide.core.day.DayStep;
 import doughtide.core.day.OvenLoad;
 import doughtide.core.forecast.TimeWindow;
+import doughtide.core.quantity.Hours;
 import doughtide.report.words.Words;
 import java.time.Duration;
 import java.time.ZonedDateTime;
@@ -275,6 +276,6 @@ public final class DayChart {
   }
 
   private double hour(ZonedDateTime moment) {
-    return Duration.between(zero, moment).toSeconds() / 3600.0;
+    return Hours.between(zero, moment);
   }
 }

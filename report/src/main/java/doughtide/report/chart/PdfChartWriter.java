@@ -5,7 +5,7 @@ import java.io.IOException;
 import java.io.UncheckedIOException;
 
 /** One page with the chart as a tagged figure. */
-public record PdfChartWriter() implements ChartWriter {
+record PdfChartWriter() implements ChartWriter {
 
   @Override
   public byte[] write(PrintedChart chart, ChartSize size, ChartCaption caption) {

@@ -17,7 +17,7 @@ import javax.imageio.stream.ImageOutputStream;
 import javax.imageio.stream.MemoryCacheImageOutputStream;
 
 /** Pixel picture in grey, with the resolution written into the file. */
-public record PngChartWriter(int dotsPerInch) implements ChartWriter {
+record PngChartWriter(int dotsPerInch) implements ChartWriter {
 
   @Override
   public byte[] write(PrintedChart chart, ChartSize size, ChartCaption caption) {

@@ -1,5 +1,6 @@
 package doughtide.report.chart;
 
+import doughtide.core.quantity.Hours;
 import doughtide.core.quantity.Temperature;
 import doughtide.report.words.TimeSpan;
 import doughtide.report.words.Words;
@@ -149,7 +150,7 @@ public final class RiseChart {
     String range = clockSpan(span, mixedAt, words);
     return span.likelyHours().isEmpty()
         ? range
-        : clockAt(after(mixedAt, span.likelyHours().getAsDouble()), mixedAt, words)
+        : clockAt(Hours.after(mixedAt, span.likelyHours().getAsDouble()), mixedAt, words)
             + " ("
             + range
             + ")";
@@ -163,12 +164,12 @@ public final class RiseChart {
 
   /** Clock times of a span, with the day where it is not the day of mixing. */
   public static String clockSpan(TimeSpan span, ZonedDateTime mixedAt, Words words) {
-    ZonedDateTime early = after(mixedAt, span.earlyHours());
+    ZonedDateTime early = Hours.after(mixedAt, span.earlyHours());
     String from = clockAt(early, mixedAt, words);
     if (!span.isClosed()) {
       return words.say("hours.from", Map.of("hours", from));
     }
-    ZonedDateTime late = after(mixedAt, span.lateHours());
+    ZonedDateTime late = Hours.after(mixedAt, span.lateHours());
     boolean isOneNight = span.lateHours() - span.earlyHours() < 12;
     String to = isOneNight ? words.clock(late) : words.dayAndClock(late);
     return words.clock(early).equals(words.clock(late)) && isOneNight ? from : from + "–" + to;
@@ -288,12 +289,12 @@ public final class RiseChart {
     List<ChartTick> ticks = new ArrayList<>();
     Optional<ZonedDateTime> before = Optional.empty();
     boolean severalDays =
-        mixedAt.map(m -> !m.toLocalDate().equals(after(m, end).toLocalDate())).orElse(false);
+        mixedAt.map(m -> !m.toLocalDate().equals(Hours.after(m, end).toLocalDate())).orElse(false);
     for (int i = 0; i * step <= end + 1e-9; i++) {
       double hour = i * step;
       List<String> rows = new ArrayList<>();
       rows.add(words.number(hour, step < 1 ? 1 : 0));
-      Optional<ZonedDateTime> now = mixedAt.map(m -> after(m, hour));
+      Optional<ZonedDateTime> now = mixedAt.map(m -> Hours.after(m, hour));
       now.map(words::clock).ifPresent(rows::add);
       if (severalDays) {
         ZonedDateTime time = now.orElseThrow();
@@ -309,11 +310,6 @@ public final class RiseChart {
             ? List.of(words.say("chart.rowHours"), words.say("chart.rowClock"))
             : List.of(words.say("chart.rowHours"));
     return new ChartAxis(0, end, ticks, words.say(titleKey), names);
-  }
-
-  /** Elapsed time, so that a change of daylight saving time comes out right. */
-  private static ZonedDateTime after(ZonedDateTime mixedAt, double hours) {
-    return mixedAt.plusSeconds(Math.round(hours * 3600));
   }
 
   private static List<ChartPicture.Lane> lanes(RiseChartData data, Words words) {
@@ -385,8 +381,8 @@ public final class RiseChart {
 
   /** With days as soon as a clock time alone could mean two of them. */
   private static String clockTimes(double early, double late, ZonedDateTime mixedAt, Words words) {
-    ZonedDateTime from = after(mixedAt, early);
-    ZonedDateTime to = after(mixedAt, late);
+    ZonedDateTime from = Hours.after(mixedAt, early);
+    ZonedDateTime to = Hours.after(mixedAt, late);
     if (late < 24 && late - early < 12) {
       return words.clock(from) + "–" + words.clock(to);
     }
@@ -395,7 +391,7 @@ public final class RiseChart {
   }
 
   private static String clockOrHours(double hours, Optional<ZonedDateTime> mixedAt, Words words) {
-    return mixedAt.map(m -> words.clock(after(m, hours))).orElseGet(() -> words.hours(hours));
+    return mixedAt.map(m -> words.clock(Hours.after(m, hours))).orElseGet(() -> words.hours(hours));
   }
 
   private static List<String> notes(RiseChartData data, Words words) {

@@ -19,7 +19,7 @@ import org.w3c.dom.Element;
 import org.w3c.dom.NodeList;
 
 /** Vector picture through Batik; words stay words, with a fallback family for other machines. */
-public record SvgChartWriter() implements ChartWriter {
+record SvgChartWriter() implements ChartWriter {
 
   private static final String NAMESPACE = "http://www.w3.org/2000/svg";
 

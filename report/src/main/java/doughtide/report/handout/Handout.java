@@ -6,6 +6,8 @@ import doughtide.report.page.Page;
 import doughtide.report.page.PageFormat;
 import doughtide.report.page.PageLayoutException;
 import doughtide.report.words.Words;
+import java.io.IOException;
+import java.io.OutputStream;
 import java.time.LocalDate;
 import java.util.List;
 
@@ -34,10 +36,21 @@ public interface Handout {
   }
 
   /**
+   * Writes the pages as one PDF into a stream, which stays open.
+   *
+   * @throws PageLayoutException when something does not fit
+   * @throws IOException when the stream fails
+   */
+  default void write(PageFormat format, Words words, LocalDate date, OutputStream out)
+      throws IOException {
+    out.write(bytes(format, words, date));
+  }
+
+  /**
    * A chart of a page.
    *
    * @param name short, lower case, for file names
-   * @param chart the chart, also an XChart object
+   * @param chart the chart
    * @param caption its title and a description in a sentence
    */
   record NamedChart(String name, PrintedChart chart, ChartCaption caption) {}

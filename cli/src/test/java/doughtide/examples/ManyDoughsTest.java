@@ -1,0 +1,138 @@
+package doughtide.examples;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import doughtide.cli.CliRun;
+import doughtide.cli.TestEnvironment;
+import doughtide.cli.batch.BatchRows;
+import doughtide.core.forecast.RiseForecaster;
+import java.io.IOException;
+import java.io.UncheckedIOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.Comparator;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
+import org.apache.beam.runners.direct.DirectRunner;
+import org.apache.beam.sdk.Pipeline;
+import org.apache.beam.sdk.PipelineResult;
+import org.apache.beam.sdk.options.PipelineOptions;
+import org.apache.beam.sdk.options.PipelineOptionsFactory;
+import org.apache.beam.sdk.util.SerializableUtils;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+
+/**
+ * The row of a batch as a function: alone, in {@code batch}, and in a distributed engine's local
+ * mode, which sends every function and every row through serialization as a cluster would.
+ */
+class ManyDoughsTest {
+  private static final String HEADER = "id,dough_temp,starter,hydration";
+
+  @TempDir Path folder;
+
+  private static BatchRows rows() {
+    RiseForecaster forecaster = RiseForecaster.standard().withMembers(8).onCallingThread();
+    return BatchRows.of(HEADER, forecaster);
+  }
+
+  @Test
+  void aRowIsAFunction() {
+    RiseForecaster forecaster = RiseForecaster.standard().withMembers(8).onCallingThread();
+    BatchRows rows = BatchRows.of("id,dough_temp,starter,hydration", forecaster);
+    String forecast = rows.answer(2, "A,24C,20%,70%");
+
+    assertThat(forecast).matches("2,A,[0-9.,]+1,,");
+  }
+
+  @Test
+  void theFunctionAnswersAfterItsJourneyAndRefusesABadRow() {
+    BatchRows there = SerializableUtils.clone(rows());
+
+    assertThat(there.header()).isEqualTo(rows().header()).startsWith("line,id,rise_25_hours_early");
+    assertThat(there.answer(2, "A,24C,20%,70%"))
+        .isEqualTo(rows().answer(2, "A,24C,20%,70%"))
+        .startsWith("2,A,");
+    assertThat(there.answer(3, "B,240C,20%,70%"))
+        .contains("dough_temp 240C: dough temperature 240 °C is outside");
+  }
+
+  @Test
+  void jsonLinesComeBackAsJsonLines() {
+    String row = "{\"id\":\"A\",\"dough_temp\":\"24C\"}";
+    BatchRows rows = BatchRows.of(row, RiseForecaster.standard().withMembers(8));
+
+    assertThat(rows.header()).isEmpty();
+    assertThat(rows.answer(1, row))
+        .startsWith("{\"line\":1,\"id\":\"A\",\"rises\":[{")
+        .endsWith("}");
+  }
+
+  @Test
+  void anEngineABatchAndAResumedBatchGiveTheSameBytes() throws IOException {
+    compare(24);
+  }
+
+  @Test
+  @Tag("long")
+  void anEngineGivesTheBytesOfABatchOfManyRows() throws IOException {
+    compare(3000);
+  }
+
+  private void compare(int doughs) throws IOException {
+    Files.writeString(folder.resolve("doughs.csv"), HEADER + "\n" + text(doughs));
+    assertThat(batch().code()).isEqualTo(2); // for the bad row
+    String whole = Files.readString(folder.resolve("forecasts.csv"));
+    assertThat(whole).contains("240C").contains("is outside");
+
+    assertThat(pipeline(rows())).isEqualTo(whole);
+
+    Files.delete(folder.resolve("forecasts.csv"));
+    Files.writeString(folder.resolve("forecasts.csv.part"), whole.substring(0, whole.length() / 2));
+    assertThat(batch("--resume").code()).isEqualTo(2);
+    assertThat(Files.readString(folder.resolve("forecasts.csv"))).isEqualTo(whole);
+  }
+
+  private CliRun batch(String... more) {
+    Stream<String> words =
+        Stream.of("batch", "doughs.csv", "--members", "8", "--out", "forecasts.csv");
+    return CliRun.in(
+        TestEnvironment.in(folder), Stream.concat(words, Stream.of(more)).toArray(String[]::new));
+  }
+
+  /** The answers of the engine in the order of the rows, under the header of the function. */
+  private String pipeline(BatchRows rows) throws IOException {
+    PipelineOptions options = PipelineOptionsFactory.create();
+    options.setRunner(DirectRunner.class);
+    Pipeline pipeline = Pipeline.create(options);
+    String from = folder.resolve("doughs.csv").toString();
+    ManyDoughs.addTo(pipeline, from, folder.resolve("answers").toString(), rows);
+    assertThat(pipeline.run().waitUntilFinish()).isEqualTo(PipelineResult.State.DONE);
+    try (Stream<Path> files = Files.list(folder)) {
+      Stream<String> answers =
+          files
+              .filter(file -> file.getFileName().toString().startsWith("answers"))
+              .flatMap(ManyDoughsTest::lines)
+              .sorted(Comparator.comparingLong(line -> Long.parseLong(line.split(",", 2)[0])));
+      return String.join("\n", Stream.concat(Stream.of(rows.header()), answers).toList()) + "\n";
+    }
+  }
+
+  private static String text(int doughs) {
+    return IntStream.range(0, doughs)
+        .mapToObj(
+            i ->
+                (i == doughs - 2 ? "D,240" : "D" + i + "," + (18 + i % 13))
+                    + ("C," + (10 + i % 17) + "%," + (62 + i % 19) + "%\n"))
+        .reduce("", String::concat);
+  }
+
+  private static Stream<String> lines(Path file) {
+    try {
+      return Files.readAllLines(file).stream();
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
+}

@@ -1,0 +1,32 @@
+package doughtide.report.chart;
+
+import java.io.IOException;
+import java.io.OutputStream;
+
+/**
+ * A chart with its caption, ready to be written.
+ *
+ * @param chart what is drawn
+ * @param caption its title and a description in a sentence
+ */
+public record DrawnChart(PrintedChart chart, ChartCaption caption) {
+
+  /** The bytes of a file, on a sheet of A5 across. */
+  public byte[] bytes(ChartFormat format) {
+    return bytes(format, ChartSize.A5_LANDSCAPE);
+  }
+
+  /** The bytes of a file. */
+  public byte[] bytes(ChartFormat format, ChartSize size) {
+    return ChartOutput.bytes(chart, format, size, caption);
+  }
+
+  /**
+   * Writes the file into a stream, which stays open.
+   *
+   * @throws IOException when the stream fails
+   */
+  public void write(ChartFormat format, ChartSize size, OutputStream out) throws IOException {
+    out.write(bytes(format, size));
+  }
+}
