@@ -3,6 +3,7 @@ package doughtide.report;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.Flour;
 import doughtide.core.dough.FlourClass;
+import doughtide.core.dough.Starter;
 import doughtide.core.dough.StarterShare;
 import doughtide.core.feeding.FeedRatio;
 import doughtide.core.feeding.Feeding;
@@ -117,6 +118,16 @@ public final class ComputedPages {
     pages.put("readings-log", BlankForm.readingsLog(words, Optional.of(dough()), 12));
     pages.put("bowls", bowls(words));
     pages.put("starter", starterPage(words));
+    pages.put("first-evening", firstEvening(words));
     return pages;
+  }
+
+  static BlankForm firstEvening(Words words) {
+    return handouts(words)
+        .firstEvening(
+            Starter.ripe(),
+            FlourClass.WHITE.flour(),
+            Temperature.ofCelsius(24),
+            Optional.of(ZonedDateTime.parse("2026-05-01T16:00+02:00[Europe/Berlin]")));
   }
 }

@@ -80,7 +80,9 @@ public final class HandoutCommand implements Command {
                         .map(kind -> kind.typed() + " (" + kind.summary() + ")")
                         .collect(Collectors.joining("; "))
                     + ".")
-            .note("Clock times, cold and proof are for the bake-sheet.")
+            .note(
+                "Cold and proof are for the bake-sheet, clock times for it and for first-evening"
+                    + " (when the jars are fed).")
             .note("Caution: raw flour and raw dough are not for eating.");
     return spec.build();
   }

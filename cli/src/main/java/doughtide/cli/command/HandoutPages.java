@@ -110,6 +110,7 @@ public final class HandoutPages {
           BlankForm.readingsLog(
               options.words(), Optional.of(named()), arguments.count(LINES, 1, 30).orElse(12));
       case STARTER_PAGE -> starterPage();
+      case FIRST_EVENING -> firstEvening();
     };
   }
 
@@ -193,6 +194,17 @@ public final class HandoutPages {
                 each.chosen(
                     RiseForecaster.standard().forecast(about.formula(), about.doughTemperature())));
     return handouts().bakeSheet(about, clock.map(ClockTimes::start), chosen);
+  }
+
+  private Handout firstEvening() {
+    Optional<ClockTimes> clock = ClockOptions.read(arguments, environment);
+    HandoutDough about = named();
+    return handouts()
+        .firstEvening(
+            about.formula().starter(),
+            about.formula().flour(),
+            about.temperature().get(0).temperature(),
+            clock.map(ClockTimes::start));
   }
 
   private Handout hoursTable() {

@@ -175,7 +175,22 @@ public final class RiseCommand implements Command {
             rises,
             proof.map(each -> known(each, arguments, forecast, session)));
     print(RiseSections.of(answer).fromKitchen(arguments.fromKitchen()), format, session);
+    offerFirstEvening(answer, arguments, format, session);
     chart.ifPresent(file -> draw(answer, file, paper, format, session));
+  }
+
+  /** While nothing is known of the starter, an evening with it would tell the most. */
+  private static void offerFirstEvening(
+      RiseAnswer answer, Arguments arguments, OutputOptions.Format format, Session session) {
+    if (format == OutputOptions.Format.TEXT
+        && answer.isPossible()
+        && !arguments.has(StarterOptions.STARTER_FILE)) {
+      session
+          .out()
+          .println(
+              "\nNothing is known of your starter yet. One evening with two jars makes this\n"
+                  + "window yours: doughtide handout first-evening --out evening.pdf");
+    }
   }
 
   /** The proof that is meant, with all that is known of its refrigerator. */

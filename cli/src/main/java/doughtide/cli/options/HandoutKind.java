@@ -10,7 +10,8 @@ public enum HandoutKind {
   WHY_IT_RISES("gas, yeast and bacteria, pH and strength in one dough"),
   BOWL_WORKSHEET("the bowls of a flour trial, to be graded"),
   READINGS_LOG("to write readings on, in the words learn reads"),
-  STARTER_PAGE("when a starter is ripe, by feed and temperature");
+  STARTER_PAGE("when a starter is ripe, by feed and temperature"),
+  FIRST_EVENING("jars fed side by side, from which learn makes the windows yours");
 
   private final String summary;
 

@@ -4,12 +4,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import doughtide.cli.CliRun;
 import doughtide.cli.TestEnvironment;
-import doughtide.core.document.ReadingsDocument;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 import java.util.stream.Stream;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
@@ -87,17 +88,62 @@ class HandoutCommandTest {
         "--date",
         "2027-03-06");
     assertThat(text("log.pdf"))
-        .contains("time;height mm;dough temp C;pH;note", "6. März 2027")
-        .contains("white:80%,", "wholemeal rye:20%", "start height:", "mixed at:");
-    String filledIn =
-        "flour: white:80%, wholemeal rye:20%\nhydration: 72%\nstarter: 20%\n"
-            + "starter hydration: 100%\nsalt: 2%\ndough temp: 75F\n"
-            + "mixed at: 2027-03-06T09:30\nstart height: 52 mm\n"
-            + "time;height mm;dough temp C;pH;note\n10:30;53;24;;";
-    ReadingsDocument read =
-        ReadingsDocument.read(filledIn.lines().iterator(), ReadingsDocument.Setting.of("the log"));
-    assertThat(read.bake().formula().hydration().percent()).isEqualTo(72);
-    assertThat(read.assumed()).isEmpty();
+        .contains("Zeit;Höhe mm;Teigtemperatur C;pH-Wert;Notiz", "6. März 2027")
+        .contains("Weizenmehl 80%,", "Roggenvollkornmehl", "Anfangshöhe:", "gemischt um:");
+  }
+
+  @Test
+  void theSheetOfAFirstEveningTeachesWhatItAsks() throws IOException {
+    run("first-evening", "--out", "evening.pdf", "--dough-temp", "24C", "--mixed-at", "16:00");
+    assertThat(text("evening.pdf"))
+        .contains("1:1:1", "1:10:10", "33 °C", "5 g 50 g 50 g", "lid", "time;height mm");
+    Files.createDirectory(folder.resolve("evening"));
+    jar("small.csv", "feed: 1:1:1\ndough temp: 24C\nmixed at: 16:00", "17:45;60");
+    jar("large.csv", "feed: 1:10:10\ndough temp: 24C\nmixed at: 16:00", "21:00;60");
+    jar("warm.csv", "gefüttert: 1:1:1\nTeigtemperatur: 33C\ngemischt um: 16:00", "17:20;60");
+    CliRun learned =
+        CliRun.in(
+            TestEnvironment.in(folder),
+            "learn",
+            "evening",
+            "--starter-routine",
+            "kept",
+            "--save",
+            "starter.txt");
+    assertThat(learned.err()).isEmpty();
+    assertThat(learned.out()).contains("3 bakes");
+    CliRun rise = rise("--starter-file", "starter.txt");
+    assertThat(rise().out()).contains("Nothing is known of your starter", "first-evening");
+    assertThat(rise.out()).doesNotContain("Nothing is known");
+    assertThat(width(rise)).isLessThan(0.7 * width(rise()));
+  }
+
+  private void jar(String file, String head, String reading) throws IOException {
+    Files.writeString(
+        folder.resolve("evening").resolve(file),
+        head
+            + "\nflour: white\nstart height: 40mm\noccasion: 6 March\n\ntime;height mm\n"
+            + reading);
+  }
+
+  private CliRun rise(String... more) {
+    List<String> all = new ArrayList<>(List.of("rise", "--dough-temp", "24C", "--members", "128"));
+    all.addAll(List.of(more));
+    return CliRun.in(TestEnvironment.in(folder), all.toArray(String[]::new));
+  }
+
+  /** Hours from early to late of the line "risen 50 %". */
+  private static double width(CliRun rise) {
+    String line =
+        rise.out().lines().filter(l -> l.startsWith("risen 50")).findFirst().orElseThrow();
+    List<Double> hours = new ArrayList<>();
+    Matcher matcher = Pattern.compile("(\\d+) h(?: (\\d+) min)?").matcher(line);
+    while (matcher.find()) {
+      String minutes = matcher.group(2) == null ? "0" : matcher.group(2);
+      hours.add(Double.parseDouble(matcher.group(1)) + Double.parseDouble(minutes) / 60);
+    }
+    assertThat(hours).hasSize(3);
+    return hours.get(2) - hours.get(0);
   }
 
   @Test

@@ -95,6 +95,13 @@ public final class DoughText {
     return one ? text + "%" : text;
   }
 
+  /** What was not said of a fed starter and matters most, by key: it was assumed. */
+  static List<String> assumedOfFeed(TypedValues values) {
+    List<String> assumed = new ArrayList<>();
+    addUnless(has(values, FLOUR_FILE) || has(values, FLOUR), FLOUR, assumed);
+    return assumed;
+  }
+
   /** What was not said and matters most, by key: it was assumed. */
   static List<String> assumed(TypedValues values) {
     boolean record = has(values, FLOUR_FILE);
@@ -146,6 +153,37 @@ public final class DoughText {
         name,
         text,
         () -> StarterShare.ofAddedFlour(Share.ofFraction(starter.grams() / flour.grams())));
+  }
+
+  /**
+   * A starter just fed. Where nothing else is said it has no salt, and was kept on the flour it is
+   * given.
+   *
+   * @param ratio parts of starter, flour and water
+   * @throws InputException if a value cannot be used, or says again what the feed says
+   */
+  static DoughFormula feed(
+      Quantities.FeedRatio ratio,
+      TypedValues values,
+      Catalogue catalogue,
+      Function<String, FlourRecord> records) {
+    for (String key : List.of(STARTER, PREFERMENTED, HYDRATION, DOUGH_YIELD)) {
+      if (has(values, key)) {
+        throw new InputException(
+            values.label(key) + " is said by the feed already: leave one of them out");
+      }
+    }
+    DoughFormula told = formula(values, catalogue, records);
+    Starter fed = told.starter();
+    Starter starter =
+        has(values, STARTER_FLOUR)
+            ? fed
+            : new Starter(fed.hydration(), told.flour(), fed.condition());
+    return DoughFormula.feed(starter, ratio.starter(), ratio.flour(), ratio.water(), told.flour())
+        .toBuilder()
+        .salt(has(values, SALT) ? told.salt() : Share.ofPercent(0))
+        .altitude(told.altitude())
+        .build();
   }
 
   private static double doughYield(String name, String text) {

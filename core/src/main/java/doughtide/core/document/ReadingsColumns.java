@@ -95,7 +95,11 @@ final class ReadingsColumns {
     String bare = name;
     Kind kind =
         kind(bare)
-            .or(() -> vocabulary.key(Vocabulary.Kind.COLUMN, bare).flatMap(ReadingsColumns::kind))
+            .or(
+                () ->
+                    vocabulary
+                        .key(Vocabulary.Kind.COLUMN, Vocabulary.plain(bare))
+                        .flatMap(ReadingsColumns::kind))
             .orElseThrow(
                 () ->
                     new InputException(

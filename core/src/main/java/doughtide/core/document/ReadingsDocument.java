@@ -31,7 +31,10 @@ import java.util.function.Function;
 /**
  * The readings of one dough, as a person types them or a logger writes them: lines {@code key:
  * value} about the dough, then a table with a heading. The keys of the dough are the options of the
- * command line without dashes. Memory does not grow with the table.
+ * command line without dashes. A line {@code feed: 1:5:5} makes the dough a starter that was fed
+ * so, in parts of starter, flour and water; a line {@code occasion: …} with the same words in
+ * several files says that these doughs share what differs from bake to bake, such as jars fed from
+ * one starter in one evening. Memory does not grow with the table.
  *
  * <pre>{@code
  * String text = "starter: 20%\ndough temp: 25C\nmixed at: 09:30\ntime;rise %\n11:30;12";
@@ -55,6 +58,8 @@ public record ReadingsDocument(
     List<String> assumed,
     Head head) {
 
+  private static final String FEED = "feed";
+  private static final String OCCASION = "occasion";
   private static final String DOUGH_TEMP = "dough-temp";
   private static final String MIXED_AT = "mixed-at";
   private static final String ZONE = "zone";
@@ -175,6 +180,8 @@ public record ReadingsDocument(
     Map<String, Use> keys = new LinkedHashMap<>();
     keys.put("dough", Use.REMARK);
     keys.put("note", Use.REMARK);
+    keys.put(FEED, Use.ONCE);
+    keys.put(OCCASION, Use.ONCE);
     keys.put(DOUGH_TEMP, Use.ONCE);
     DoughText.keys().forEach(key -> keys.put(key, Use.ONCE));
     keys.put(MIXED_AT, Use.ONCE);
@@ -198,7 +205,11 @@ public record ReadingsDocument(
               .max()
               .orElse(0);
       return new Bake(
-          bake.name(), bake.formula(), after(bake.temperature(), last), bake.readings());
+          bake.name(),
+          bake.formula(),
+          after(bake.temperature(), last),
+          bake.readings(),
+          bake.occasion());
     }
 
     DoughTemperature after(DoughTemperature dough, double hours) {
@@ -244,19 +255,25 @@ public record ReadingsDocument(
         throw new InputException("there is no reading below the heading of the table");
       }
       Optional<Room> room = room(formula);
-      Bake bake = Bake.measured(setting.name(), formula, doughTemperature, grid.readings());
+      Bake bake =
+          Bake.measured(setting.name(), formula, doughTemperature, grid.readings())
+              .of(reader.value(OCCASION, Vocabulary::plain).orElse(""));
       return new ReadingsDocument(
           room.map(around -> around.after(bake)).orElse(bake),
           grid.count(),
           new Refused(refusedCount, refused),
           clock.mixed(),
-          DoughText.assumed(typed()),
+          ratio().isPresent() ? DoughText.assumedOfFeed(typed()) : DoughText.assumed(typed()),
           new Head(
               doughTemperature.map(start -> planned(start, room)),
               startMm,
               clock.lastHours(),
               plan(),
               reader.value(RESULT, TextReader::result)));
+    }
+
+    private Optional<Quantities.FeedRatio> ratio() {
+      return reader.value(FEED, text -> Quantities.feedRatio(DocumentReader.label(FEED), text));
     }
 
     private static DoughTemperature planned(Temperature start, Optional<Room> room) {
@@ -312,7 +329,9 @@ public record ReadingsDocument(
             .ifPresent(
                 entry -> entry.read(text -> formula(only(key, DoughText.withUnit(key, text)))));
       }
-      return formula(typed());
+      return ratio()
+          .map(each -> DoughText.feed(each, typed(), setting.catalogue(), setting.records()))
+          .orElseGet(() -> formula(typed()));
     }
 
     private DoughFormula formula(TypedValues values) {
@@ -393,6 +412,9 @@ public record ReadingsDocument(
   public static String text(Bake bake, Optional<ZonedDateTime> mixed) {
     DocumentText text = new DocumentText("readings");
     text.line("dough", bake.name());
+    if (!bake.occasion().isEmpty()) {
+      text.line(OCCASION, bake.occasion());
+    }
     DoughText.values(bake.formula()).forEach(text::line);
     text.line(DOUGH_TEMP, Checks.plain(bake.temperature().startCelsius()) + "C");
     mixed.ifPresent(

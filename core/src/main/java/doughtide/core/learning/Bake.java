@@ -107,6 +107,11 @@ public record Bake(
     return values.stream().mapToDouble(Double::doubleValue).toArray();
   }
 
+  /** The same bake as one of an occasion; empty for a bake of its own. */
+  public Bake of(String newOccasion) {
+    return new Bake(name, formula, temperature, readings, newOccasion);
+  }
+
   /** Time of the last reading, hours; 0 if there is none. */
   public double lastHours() {
     return readings.isEmpty() ? 0 : readings.get(readings.size() - 1).hours();

@@ -1,14 +1,17 @@
 package doughtide.core.document;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import doughtide.core.document.ReadingsDocument.Setting;
 import doughtide.core.dough.DoughFormula;
+import doughtide.core.dough.Starter;
 import doughtide.core.dough.StarterCondition;
 import doughtide.core.learning.Bake;
 import doughtide.core.learning.Reading;
 import doughtide.core.quantity.Checks;
+import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Share;
 import doughtide.core.quantity.Temperature;
@@ -60,6 +63,28 @@ class ReadingsDocumentTest {
     ReadingsDocument read = ReadingsDocument.read(text.lines().iterator(), Setting.of("Saturday"));
     assertThat(read.assumed()).containsExactly("hydration", "flour", "salt");
     assertThat(read.bake().lastHours()).isEqualTo(2);
+  }
+
+  @Test
+  void aFedStarterIsSaidByItsFeed() {
+    String head = "feed: 2:5:4\ndough temp: 25C\noccasion: Friday  Evening\nmixed at: 18:00\n";
+    String table = "time;rise %\n20:00;50";
+    ReadingsDocument read =
+        ReadingsDocument.read((head + table).lines().iterator(), Setting.of("jar"));
+    Starter white = Starter.ripe();
+    assertThat(read.bake().formula()).isEqualTo(DoughFormula.feed(white, 2, 5, 4, white.flour()));
+    assertThat(read.bake().occasion()).isEqualTo("friday evening");
+    assertThat(read.assumed()).containsExactly("flour");
+    String written = ReadingsDocument.text(read.bake(), read.mixed());
+    assertThat(
+            ReadingsDocument.read(written.lines().iterator(), Setting.of("jar")).bake().occasion())
+        .isEqualTo("friday evening");
+    assertThatThrownBy(
+            () ->
+                ReadingsDocument.read(
+                    (head + "hydration: 70%\n" + table).lines().iterator(), Setting.of("jar")))
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining("hydration: is said by the feed already");
   }
 
   @Test

@@ -7,7 +7,7 @@ import doughtide.core.flourtrial.Scale;
 import doughtide.report.page.Page;
 import doughtide.report.page.PageFormat;
 import doughtide.report.page.Table;
-import doughtide.report.words.Language;
+import doughtide.report.words.TypedWords;
 import doughtide.report.words.Words;
 import java.time.LocalDate;
 import java.util.Arrays;
@@ -80,7 +80,11 @@ public record BlankForm(
             sentence(new FormulaWords(words).flour(flour), words),
             words.say(
                 "bowl.explain", Map.of("rest", words.number(Math.rint(plan.restMinutes()), 0))),
-            words.say("bowl.typed")),
+            words.say(
+                "bowl.typed",
+                Map.of(
+                    "columns",
+                    new TypedWords(words).columns("trial", "person", "hydration", "grade")))),
         List.of(words.say("bowl.conditions")),
         List.of(grades, new Table(columns, rows)),
         List.of(words.say("caution.rawDough") + " " + words.say("caution.allergens")));
@@ -90,12 +94,8 @@ public record BlankForm(
     return text.substring(0, 1).toUpperCase(words.language().locale()) + text.substring(1) + ".";
   }
 
-  /** In other languages with the word that a trial file takes. */
   private static List<String> look(Words words, Grade grade) {
-    String name = words.say("grade." + grade.name());
-    String typed =
-        words.language() == Language.ENGLISH ? grade.words() : name + " (" + grade.words() + ")";
-    return List.of(typed, words.say("gradeLook." + grade.name()));
+    return List.of(words.say("grade." + grade.name()), words.say("gradeLook." + grade.name()));
   }
 
   private static List<String> row(Words words, BowlPlan.Bowl bowl, Scale scale) {
@@ -112,25 +112,13 @@ public record BlankForm(
 
   @Override
   public List<Page> pages(PageFormat format, Words words, LocalDate date) {
-    Page whole = toWriteOn(explained(format, words, date), words);
-    if (whole.fits()) {
-      return List.of(whole);
-    }
-    return List.of(
-        explained(format, words, date), toWriteOn(new Page(format, words, title, date), words));
-  }
-
-  private Page explained(PageFormat format, Words words, LocalDate date) {
     Page page = new Page(format, words, title, date);
     explanation.forEach(page::paragraph);
     tables.subList(0, tables.size() - 1).forEach(page::table);
-    return page;
-  }
-
-  private Page toWriteOn(Page page, Words words) {
     fields.forEach(page::writingLine);
     page.table(tables.get(tables.size() - 1));
     cautions.forEach(page::caution);
-    return page.writingRoom(words.say("sheet.notes"), 0);
+    page.writingRoom(words.say("sheet.notes"), 0);
+    return page.sides();
   }
 }

@@ -1,6 +1,8 @@
 package doughtide.report.handout;
 
 import doughtide.core.dough.DoughFormula;
+import doughtide.core.dough.Flour;
+import doughtide.core.dough.Starter;
 import doughtide.core.dough.StarterShare;
 import doughtide.core.feeding.FeedRatio;
 import doughtide.core.feeding.Feeding;
@@ -109,6 +111,22 @@ public final class Handouts {
   public StarterPage starterPage(
       Feeding feeding, List<Temperature> temperatures, List<FeedRatio> ratios) {
     return new StarterContent(words, forecaster).page(title, feeding, temperatures, ratios);
+  }
+
+  /**
+   * A worksheet for one evening that makes the windows a baker's own: jars fed side by side, see
+   * {@link doughtide.core.learning.FirstEvening}.
+   *
+   * @param starter ripe
+   * @param flour given to it
+   * @param temperature of the two jars side by side
+   * @param fedAt when they are fed; adds clock times
+   * @throws doughtide.core.quantity.InputException if no hours can be given at the temperature
+   */
+  public BlankForm firstEvening(
+      Starter starter, Flour flour, Temperature temperature, Optional<ZonedDateTime> fedAt) {
+    return new FirstEveningContent(words, forecaster)
+        .form(title, starter, flour, temperature, fedAt);
   }
 
   private RiseForecast forecast(HandoutDough dough) {

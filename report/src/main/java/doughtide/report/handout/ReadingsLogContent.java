@@ -1,36 +1,39 @@
 package doughtide.report.handout;
 
-import doughtide.core.document.Catalogue;
 import doughtide.core.dough.DoughFormula;
-import doughtide.core.quantity.Checks;
 import doughtide.report.page.Table;
-import doughtide.report.words.Language;
+import doughtide.report.words.TypedWords;
 import doughtide.report.words.Words;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
-/**
- * Fills a readings log. The words of its lines and columns are those that a file of readings is
- * read by, in every language; other languages say beside them what they mean.
- */
+/** Fills a readings log, in the words by which a file of readings is read. */
 public final class ReadingsLogContent {
 
-  private static final String ROOM_TO_WRITE = "\u00a0".repeat(16);
+  static final String ROOM_TO_WRITE = "\u00a0".repeat(16);
+
+  private static final String[] COLUMNS = {"time", "height", "dough-temp", "ph", "note"};
+  private static final double[] WEIGHTS = {3, 3, 3.5, 1.5, 6};
 
   private final Words words;
+  private final TypedWords typed;
   private final Optional<HandoutDough> dough;
 
   ReadingsLogContent(Words words, Optional<HandoutDough> dough) {
     this.words = words;
+    this.typed = new TypedWords(words);
     this.dough = dough;
   }
 
   BlankForm form(int lines) {
     return new BlankForm(
         words.say("log.title"),
-        List.of(words.say("log.explain"), words.say("log.typed")),
+        List.of(
+            words.say("log.explain", Map.of("startHeight", typed.key("start-height"))),
+            words.say("log.typed", Map.of("columns", typed.columns(COLUMNS)))),
         List.of(),
         List.of(head(), readings(lines)),
         List.of(words.say("caution.jar") + " " + words.say("caution.rawDough")));
@@ -39,18 +42,17 @@ public final class ReadingsLogContent {
   private Table head() {
     Optional<DoughFormula> formula = dough.map(HandoutDough::formula);
     List<String> cells = new ArrayList<>();
-    add(cells, "flour:", "flour", formula.map(ReadingsLogContent::flour));
-    add(cells, "starter:", "starter", formula.map(f -> percent(100 * f.starterOfAddedFlour())));
-    add(cells, "hydration:", "hydration", formula.map(f -> percent(f.hydration().percent())));
+    add(cells, "flour", formula.map(this::flour));
+    add(cells, "starter", formula.map(f -> typed.percent(100 * f.starterOfAddedFlour())));
+    add(cells, "hydration", formula.map(f -> typed.percent(f.hydration().percent())));
     add(
         cells,
-        "starter hydration:",
-        "starterHydration",
-        formula.map(f -> percent(f.starter().hydration().percent())));
-    add(cells, "salt:", "salt", formula.map(f -> percent(f.salt().percent())));
-    add(cells, "dough temp:", "doughTemp", Optional.of(ROOM_TO_WRITE + "C"));
-    add(cells, "mixed at:", "mixedAt", Optional.empty());
-    add(cells, "start height:", "startHeight", Optional.of(ROOM_TO_WRITE + "mm"));
+        "starter-hydration",
+        formula.map(f -> typed.percent(f.starter().hydration().percent())));
+    add(cells, "salt", formula.map(f -> typed.percent(f.salt().percent())));
+    add(cells, "dough-temp", Optional.of(ROOM_TO_WRITE + typed.degrees()));
+    add(cells, "mixed-at", Optional.empty());
+    add(cells, "start-height", Optional.of(ROOM_TO_WRITE + "mm"));
     List<List<String>> rows = new ArrayList<>();
     for (int i = 0; i < cells.size(); i += 4) {
       rows.add(cells.subList(i, i + 4));
@@ -64,35 +66,21 @@ public final class ReadingsLogContent {
         rows);
   }
 
-  private void add(List<String> cells, String word, String meaning, Optional<String> value) {
-    cells.add(word + meant(meaning));
+  private void add(List<String> cells, String key, Optional<String> value) {
+    cells.add(typed.key(key) + ":");
     cells.add(value.orElse(""));
   }
 
-  /** Nothing in English, where the word says it itself. */
-  private String meant(String meaning) {
-    return words.language() == Language.ENGLISH
-        ? ""
-        : " (" + words.say("log.says." + meaning) + ")";
-  }
-
   private Table readings(int lines) {
-    List<Table.Column> columns =
-        List.of(
-            new Table.Column("time" + meant("time"), 3, Table.Kind.WRITE),
-            new Table.Column("height mm" + meant("height"), 3, Table.Kind.WRITE),
-            new Table.Column("dough temp C" + meant("temp"), 3.5, Table.Kind.WRITE),
-            new Table.Column("pH", 1.5, Table.Kind.WRITE),
-            new Table.Column("note" + meant("note"), 6, Table.Kind.WRITE));
+    List<Table.Column> columns = new ArrayList<>();
+    for (int i = 0; i < COLUMNS.length; i++) {
+      columns.add(new Table.Column(typed.column(COLUMNS[i]), WEIGHTS[i], Table.Kind.WRITE));
+    }
     return new Table(columns, Collections.nCopies(lines, Collections.nCopies(columns.size(), "")));
   }
 
   /** As a file of readings takes it; empty for flours known by another name. */
-  private static String flour(DoughFormula formula) {
-    return formula.flour().hasOwnName() ? "" : Catalogue.text(formula.flour());
-  }
-
-  private static String percent(double value) {
-    return Checks.plain(Math.rint(value * 10) / 10) + "%";
+  private String flour(DoughFormula formula) {
+    return formula.flour().hasOwnName() ? "" : typed.flour(formula.flour());
   }
 }

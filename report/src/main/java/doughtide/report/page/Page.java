@@ -161,6 +161,41 @@ public final class Page {
     }
   }
 
+  /**
+   * The page on as many sides as its content needs, each under the title; no side ends with a
+   * heading. What is too tall for a side of its own is left to be refused.
+   */
+  public List<Page> sides() {
+    List<Page> sides = new ArrayList<>();
+    Page side = empty();
+    for (PageBlock block : blocks.subList(1, blocks.size())) {
+      Page longer = side.copy().add(block);
+      if (longer.fits() || side.blocks.size() == 1) {
+        side = longer;
+        continue;
+      }
+      Page next = empty();
+      int last = side.blocks.size() - 1;
+      if (last > 0 && side.blocks.get(last) instanceof PageBlocks.Heading) {
+        next.add(side.blocks.remove(last));
+      }
+      sides.add(side);
+      side = next.add(block);
+    }
+    sides.add(side);
+    return sides;
+  }
+
+  private Page empty() {
+    return new Page(format, words, title, date);
+  }
+
+  private Page copy() {
+    Page copy = empty();
+    copy.blocks.addAll(blocks.subList(1, blocks.size()));
+    return copy;
+  }
+
   /** Whether the content fits on one side. */
   public boolean fits() {
     try (PdfFile file = new PdfFile(title, words.language())) {
