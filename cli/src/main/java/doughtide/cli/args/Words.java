@@ -75,6 +75,19 @@ public final class Words {
         + grams(weigh.starterGrams())
         + ", salt "
         + grams(weigh.saltGrams())
+        + additions(weigh)
         + ".";
+  }
+
+  /** What is kneaded in, each behind a comma. */
+  public static String additions(Ingredients weigh) {
+    StringBuilder words = new StringBuilder();
+    for (Ingredients.Addition each : weigh.additions()) {
+      words.append(", ").append(each.name()).append(' ').append(grams(each.grams()));
+      if (each.soakGrams() > 0) {
+        words.append(" with ").append(grams(each.soakGrams())).append(" water");
+      }
+    }
+    return words.toString();
   }
 }

@@ -3,6 +3,7 @@ package doughtide.cli.command;
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.OptionSpec;
 import doughtide.cli.file.FlourFile;
+import doughtide.cli.options.FormulaOptions;
 import doughtide.cli.options.StarterOptions;
 import doughtide.cli.options.TemperatureOptions;
 import doughtide.cli.session.Environment;
@@ -10,7 +11,6 @@ import doughtide.core.day.BakeDay;
 import doughtide.core.day.Oven;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.FlourClass;
-import doughtide.core.dough.Starter;
 import doughtide.core.flourtrial.AbsorptionFit;
 import doughtide.core.flourtrial.AbsorptionPrior;
 import doughtide.core.flourtrial.FlourRecord;
@@ -21,6 +21,7 @@ import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Share;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -52,6 +53,12 @@ final class DayDough {
   private DayDough() {}
 
   static List<OptionSpec> specs() {
+    List<OptionSpec> all = new ArrayList<>(own());
+    all.addAll(FormulaOptions.specs());
+    return all;
+  }
+
+  private static List<OptionSpec> own() {
     return List.of(
         OptionSpec.value(
                 PlanClock.READY_AT,
@@ -130,7 +137,7 @@ final class DayDough {
         arguments.text(PlanClock.BENCH).orElseThrow(() -> arguments.missing(PlanClock.BENCH));
     arguments.exclusive(FLOUR, FlourFile.OPTION);
     Optional<FlourRecord> record = FlourFile.read(arguments, environment);
-    DoughFormula dough = dough(arguments, record);
+    DoughFormula dough = FormulaOptions.formula(arguments, environment);
     BakeDay.Builder day =
         BakeDay.builder()
             .readyAt(clock.readyHour())
@@ -140,7 +147,10 @@ final class DayDough {
             .oven(oven(arguments))
             .forecaster(StarterOptions.forecaster(arguments, environment))
             .strength(strength(record, dough));
-    loaves(arguments, day);
+    loaves(arguments, dough, day);
+    if (arguments.has(FormulaOptions.GRAMS)) {
+      day.starterPercents(List.of(100 * dough.starterOfAddedFlour()));
+    }
     arguments.temperature(COLD).ifPresent(at -> named(arguments, COLD, () -> day.fridge(at)));
     arguments.rise(TARGET).ifPresent(rise -> named(arguments, TARGET, () -> day.target(rise)));
     narrowed(arguments, day);
@@ -164,21 +174,6 @@ final class DayDough {
         });
   }
 
-  private static DoughFormula dough(Arguments arguments, Optional<FlourRecord> record) {
-    DoughFormula.Builder builder = DoughFormula.builder();
-    record.ifPresent(
-        flour -> {
-          builder.flour(flour.toFlour());
-          flour.hydration().ifPresent(builder::hydration);
-        });
-    arguments.flour(FLOUR).ifPresent(builder::flour);
-    arguments.share(HYDRATION).ifPresent(builder::hydration);
-    arguments.share(SALT).ifPresent(builder::salt);
-    arguments.altitude(ALTITUDE).ifPresent(builder::altitude);
-    arguments.share(STARTER_HYDRATION).map(Starter::ripe).ifPresent(builder::starter);
-    return builder.build();
-  }
-
   /** Folds by the limit that graded bowls of this flour gave, or by the one expected of it. */
   private static StrengthPlan strength(Optional<FlourRecord> record, DoughFormula dough) {
     HydrationEstimate limit =
@@ -199,14 +194,22 @@ final class DayDough {
         arguments.count(OVEN_CAPACITY, 1, 500).orElse(usual.loaves()));
   }
 
-  private static void loaves(Arguments arguments, BakeDay.Builder day) {
-    Mass piece = arguments.mass(PIECE).orElse(Mass.ofGrams(850));
+  private static void loaves(Arguments arguments, DoughFormula dough, BakeDay.Builder day) {
+    int loaves = arguments.count(LOAVES, 1, 500).orElse(1);
+    Mass piece =
+        arguments
+            .mass(PIECE)
+            .or(
+                () ->
+                    FormulaOptions.weighedMass(arguments, dough)
+                        .map(all -> Mass.ofGrams(all.grams() / loaves)))
+            .orElse(Mass.ofGrams(850));
     if (piece.grams() < 20 || piece.grams() > 5000) {
       throw new InputException(
           "--piece is the dough of one loaf, 20…5000 g: write for example --piece 850g");
     }
     PieceForm form = arguments.form(FORM).orElse(PieceForm.ROUND);
-    day.loaves(arguments.count(LOAVES, 1, 500).orElse(1), piece, form);
+    day.loaves(loaves, piece, form);
   }
 
   private static void narrowed(Arguments arguments, BakeDay.Builder day) {

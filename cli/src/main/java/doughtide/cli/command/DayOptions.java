@@ -8,6 +8,7 @@ import doughtide.cli.batch.BatchColumns;
 import doughtide.cli.batch.BatchInput;
 import doughtide.cli.batch.BatchRow;
 import doughtide.cli.file.FileProblem;
+import doughtide.cli.options.FormulaOptions;
 import doughtide.cli.options.StarterOptions;
 import doughtide.cli.session.Environment;
 import doughtide.cli.text.OneLine;
@@ -69,6 +70,8 @@ record DayOptions(
           "vessel",
           "vessel-material",
           "target",
+          FormulaOptions.GRAMS,
+          FormulaOptions.INCLUSIONS,
           PlanClock.READY_AT);
 
   DayOptions {

@@ -19,6 +19,8 @@ import doughtide.core.day.StepMargin;
 import doughtide.core.dough.Ingredients;
 import doughtide.core.feeding.FeedAmounts;
 import doughtide.core.feeding.FeedRatio;
+import doughtide.core.forecast.DoughWarnings;
+import doughtide.core.forecast.Warning;
 import doughtide.report.words.WaterWords;
 import java.util.ArrayList;
 import java.util.List;
@@ -65,9 +67,22 @@ final class DaySections {
     times
         .clockChange(options.clock().readyHour())
         .ifPresent(said -> body.paragraph().say("Note: " + said + "."));
+    additions(body);
     understood(body.section("", "Understood"));
     body.paragraph().cautions(List.of(DayReport.CAUTION.replaceFirst("^Caution: ", "")));
     return Answer.of(command, VERSION, headline(), body).withTable(this::table);
+  }
+
+  /** What the model does not cover of what is kneaded in. */
+  private void additions(Section.Builder body) {
+    List<Warning> warnings =
+        options.doughs().stream()
+            .flatMap(dough -> DoughWarnings.ofAdditions(dough.dough()).stream())
+            .distinct()
+            .toList();
+    if (!warnings.isEmpty()) {
+      body.warnings(warnings);
+    }
   }
 
   private BakeDay first() {
@@ -144,12 +159,7 @@ final class DaySections {
   }
 
   private static void amounts(BakePlan plan, Section.Builder row) {
-    Ingredients weigh = plan.ingredients();
-    row.section("ingredients", "")
-        .number("flourGrams", "", weigh.flourGrams(), Unit.GRAMS)
-        .number("waterGrams", "", weigh.waterGrams(), Unit.GRAMS)
-        .number("starterGrams", "", weigh.starterGrams(), Unit.GRAMS)
-        .number("saltGrams", "", weigh.saltGrams(), Unit.GRAMS);
+    WaterSections.ingredients(plan.ingredients(), row);
     FeedRatio ratio = plan.feed().ratio();
     FeedAmounts amounts = plan.feedAmounts();
     Section.Builder feed = row.section("feed", "");
@@ -313,7 +323,7 @@ final class DaySections {
           .say("flour", Words.grams(weigh.flourGrams()))
           .say("water", Words.grams(weigh.waterGrams()))
           .say("starter", Words.grams(weigh.starterGrams()))
-          .say("salt", Words.grams(weigh.saltGrams()));
+          .say("salt", Words.grams(weigh.saltGrams()) + Words.additions(weigh));
     }
   }
 

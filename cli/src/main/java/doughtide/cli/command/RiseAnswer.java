@@ -3,6 +3,7 @@ package doughtide.cli.command;
 import doughtide.cli.args.ClockTimes;
 import doughtide.cli.options.DoughOptions;
 import doughtide.cli.options.TemperatureOptions;
+import doughtide.core.dough.Ingredients;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.forecast.Unknown;
@@ -33,6 +34,7 @@ import java.util.stream.IntStream;
  * @param warmth the likely dough's own temperature at round hours
  * @param proof what happens after bulk fermentation, if that was asked
  * @param jar what the sample jar reads, if one was asked for and there is a reading
+ * @param weigh what to weigh, if the mass of the dough is known
  * @param warnings what the baker should know
  */
 public record RiseAnswer(
@@ -47,6 +49,7 @@ public record RiseAnswer(
     List<Warmth> warmth,
     Optional<Loaf> proof,
     Optional<SampleJar> jar,
+    Optional<Ingredients> weigh,
     List<Warning> warnings) {
 
   /** Points of the curve: one every 1/192 of the time, dense enough to draw. */
@@ -102,7 +105,8 @@ public record RiseAnswer(
       Optional<ClockTimes> clock,
       RiseForecast forecast,
       SortedSet<Rise> rises,
-      Optional<Proof> proof) {
+      Optional<Proof> proof,
+      Optional<Ingredients> weigh) {
     List<Passing> passings =
         rises.stream().map(rise -> new Passing(rise, forecast.hoursToRise(rise))).toList();
     Optional<Loaf> loaf =
@@ -122,6 +126,7 @@ public record RiseAnswer(
         warmth(forecast),
         loaf,
         jar(forecast, temperature, loaf),
+        weigh,
         warnings);
   }
 

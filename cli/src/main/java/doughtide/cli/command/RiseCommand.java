@@ -9,6 +9,7 @@ import doughtide.cli.file.OutputFile;
 import doughtide.cli.options.ClockOptions;
 import doughtide.cli.options.ColdOptions;
 import doughtide.cli.options.DoughOptions;
+import doughtide.cli.options.FormulaOptions;
 import doughtide.cli.options.OutputOptions;
 import doughtide.cli.options.ProofOptions;
 import doughtide.cli.options.StarterOptions;
@@ -62,6 +63,7 @@ public final class RiseCommand implements Command {
         .options(ColdOptions.probe())
         .options(ClockOptions.specs())
         .options(StarterOptions.specs())
+        .options(FormulaOptions.loaves())
         .options(
             OptionSpec.value(
                     RISE,
@@ -173,7 +175,8 @@ public final class RiseCommand implements Command {
             clock,
             forecast,
             rises,
-            proof.map(each -> known(each, arguments, forecast, session)));
+            proof.map(each -> known(each, arguments, forecast, session)),
+            FormulaOptions.weigh(arguments, dough.formula()));
     print(RiseSections.of(answer).fromKitchen(arguments.fromKitchen()), format, session);
     offerFirstEvening(answer, arguments, format, session);
     chart.ifPresent(file -> draw(answer, file, paper, format, session));
@@ -221,6 +224,7 @@ public final class RiseCommand implements Command {
     described.addAll(ColdOptions.specs());
     described.addAll(ColdOptions.probe());
     described.addAll(ClockOptions.specs());
+    described.add(FormulaOptions.loaves());
     DoughInHand dough = DoughInHand.read(arguments, forecaster, described, session);
     if (format == OutputOptions.Format.CSV) {
       throw new InputException("--format csv is not made with --readings: use text or json");

@@ -8,6 +8,7 @@ import doughtide.cli.answer.Unit;
 import doughtide.cli.answer.Value;
 import doughtide.cli.args.Words;
 import doughtide.cli.options.ProofOptions;
+import doughtide.core.dough.Ingredients;
 import doughtide.core.forecast.Distribution;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.TimeWindow;
@@ -48,6 +49,7 @@ public final class RiseSections {
     sections.rises(body);
     body.later(sections::curve);
     sections.warmth(body);
+    found.weigh().ifPresent(weigh -> weigh(weigh, body));
     sections.folds(body);
     found.proof().ifPresent(loaf -> sections.loaf(loaf, body));
     found.temperature().jar().ifPresent(jar -> sections.jar(jar.mass().grams(), body));
@@ -56,6 +58,11 @@ public final class RiseSections {
     sections.understood(body.section("understood", "Understood"));
     body.cautions(List.of(RiseCommand.CAUTION));
     return Answer.of("rise", VERSION, sections.headline(), body).withTable(sections::curve);
+  }
+
+  private static void weigh(Ingredients weigh, Section.Builder body) {
+    WaterSections.ingredients(weigh, body);
+    body.paragraph().say(Words.weigh(weigh) + " Together " + Words.grams(weigh.doughGrams()) + ".");
   }
 
   private String headline() {

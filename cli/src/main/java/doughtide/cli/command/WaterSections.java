@@ -9,12 +9,15 @@ import doughtide.cli.args.Arguments;
 import doughtide.cli.args.Words;
 import doughtide.cli.options.WaterOptions;
 import doughtide.core.dough.Ingredients;
+import doughtide.core.forecast.DoughWarnings;
 import doughtide.core.thermal.BaseTemperature;
 import doughtide.core.thermal.FactorRule;
 import doughtide.core.thermal.Warming;
 import doughtide.core.thermal.WaterAnswer;
 import doughtide.core.thermal.WaterTerm;
+import doughtide.report.words.Advice;
 import doughtide.report.words.WaterWords;
+import java.util.List;
 import java.util.Optional;
 
 /** The temperature of water as an answer. */
@@ -39,6 +42,7 @@ public final class WaterSections {
   public static Answer of(WaterAnswers answers, boolean rules) {
     WaterSections sections = new WaterSections(answers.options(), rules);
     String headline = sections.question(answers.question());
+    sections.additions();
     Section.Builder understood = sections.body.section("", "Understood");
     sections.understood(understood);
     if (!(answers.question() instanceof WaterAnswers.Mixed)) {
@@ -118,7 +122,8 @@ public final class WaterSections {
                 + (options.mixing().said() == WaterOptions.Said.NOTHING
                     ? "Least is known of your hands, which may warm or cool a dough by 1 °C:"
                         + " measure the dough once, and give it with --pour and --got."
-                    : "Thermometers, the moisture of the flour and the mixing time make the rest."));
+                    : "Thermometers, the moisture of the flour and the mixing time make the"
+                        + " rest."));
     if (!rules) {
       body.paragraph().say("The trade's rules and why they differ: add --rules.");
     }
@@ -258,6 +263,17 @@ public final class WaterSections {
         + ".";
   }
 
+  /** What the model does not cover of what is kneaded in. */
+  private void additions() {
+    List<String> said =
+        DoughWarnings.ofAdditions(options.formula()).stream()
+            .map(each -> Advice.english(each).sentences())
+            .toList();
+    if (!said.isEmpty()) {
+      body.paragraph().texts("additionNotes", "! ", said);
+    }
+  }
+
   private void understood(Section.Builder to) {
     Ingredients weighed = options.ingredients();
     to.say(
@@ -270,7 +286,8 @@ public final class WaterSections {
             + ", starter "
             + Words.grams(weighed.starterGrams())
             + ", salt "
-            + Words.grams(weighed.saltGrams()));
+            + Words.grams(weighed.saltGrams())
+            + Words.additions(weighed));
     ingredients(weighed, to);
     to.number("flourCelsius", "Flour, salt", options.flour().celsius(), Unit.CELSIUS)
         .number("starterCelsius", "Starter", options.starter().celsius(), Unit.CELSIUS)
@@ -299,11 +316,23 @@ public final class WaterSections {
 
   /** What to weigh, for other programs. */
   public static void ingredients(Ingredients weigh, Section.Builder to) {
-    to.section("ingredients", "")
-        .number("flourGrams", "", weigh.flourGrams(), Unit.GRAMS)
-        .number("waterGrams", "", weigh.waterGrams(), Unit.GRAMS)
-        .number("starterGrams", "", weigh.starterGrams(), Unit.GRAMS)
-        .number("saltGrams", "", weigh.saltGrams(), Unit.GRAMS);
+    Section.Builder all =
+        to.section("ingredients", "")
+            .number("flourGrams", "", weigh.flourGrams(), Unit.GRAMS)
+            .number("waterGrams", "", weigh.waterGrams(), Unit.GRAMS)
+            .number("starterGrams", "", weigh.starterGrams(), Unit.GRAMS)
+            .number("saltGrams", "", weigh.saltGrams(), Unit.GRAMS);
+    if (weigh.additions().isEmpty()) {
+      return;
+    }
+    Listing.Builder additions = all.listing("additions", "");
+    for (Ingredients.Addition each : weigh.additions()) {
+      additions
+          .row()
+          .word("name", "", each.name())
+          .number("grams", "", each.grams(), Unit.GRAMS)
+          .number("soakGrams", "", each.soakGrams(), Unit.GRAMS);
+    }
   }
 
   private static String degrees(Warming warming) {

@@ -10,12 +10,12 @@ import doughtide.cli.args.TemperatureSteps;
 import doughtide.cli.args.Words;
 import doughtide.cli.file.FlourFile;
 import doughtide.cli.session.Environment;
-import doughtide.core.document.DoughText;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.FlourClass;
 import doughtide.core.dough.Starter;
 import doughtide.core.quantity.InputException;
 import doughtide.core.rise.DoughTemperature;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -50,6 +50,12 @@ public record DoughOptions(
 
   /** The options, in the order of help. */
   public static List<OptionSpec> specs() {
+    List<OptionSpec> all = new ArrayList<>(percentages());
+    all.addAll(FormulaOptions.specs());
+    return all;
+  }
+
+  private static List<OptionSpec> percentages() {
     return List.of(
         OptionSpec.value(
             DOUGH_TEMP,
@@ -103,12 +109,11 @@ public record DoughOptions(
 
   /** The dough that was described; a flour's record also gives the hydration chosen for it. */
   public static DoughOptions read(Arguments arguments, Environment environment) {
-    DoughFormula formula =
-        DoughText.formula(
-            arguments,
-            arguments.catalogue(),
-            name -> FlourFile.read("--" + FlourFile.OPTION, name, environment));
-    boolean said = arguments.has(STARTER) || arguments.has(PREFERMENTED);
+    DoughFormula formula = FormulaOptions.formula(arguments, environment);
+    boolean said =
+        arguments.has(STARTER)
+            || arguments.has(PREFERMENTED)
+            || arguments.has(FormulaOptions.GRAMS);
     return new DoughOptions(
         formula,
         arguments.temperatureSteps(DOUGH_TEMP),
@@ -135,6 +140,7 @@ public record DoughOptions(
     to.number("starterOfAddedFlourPercent", "", percent(formula.starterOfAddedFlour()), PERCENT, 4)
         .number("prefermentedFlourPercent", "", percent(formula.prefermentedFlour()), PERCENT, 4);
     describeRest(to, temperatureWords);
+    FormulaOptions.describe(formula, to);
   }
 
   /** The same where the share of starter is what is asked. */
@@ -142,6 +148,7 @@ public record DoughOptions(
     describeFlour(to);
     to.say("Starter", kind() + "; its share is asked");
     describeRest(to, temperatureWords);
+    FormulaOptions.describe(formula, to);
   }
 
   private static OptionalDouble percent(double fraction) {

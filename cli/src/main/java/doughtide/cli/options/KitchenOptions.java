@@ -6,6 +6,7 @@ import doughtide.cli.args.OptionSpec;
 import doughtide.cli.file.KitchenFile;
 import doughtide.cli.session.Environment;
 import doughtide.cli.text.OneLine;
+import doughtide.core.document.Catalogue;
 import doughtide.core.document.Kitchen;
 import java.io.PrintStream;
 import java.util.LinkedHashMap;
@@ -43,10 +44,13 @@ public final class KitchenOptions {
 
   private final CommandSpec spec;
   private final Kitchen kitchen;
+  private final Catalogue catalogue;
   private final Map<String, List<String>> given;
   private final Map<String, List<String>> added = new LinkedHashMap<>();
 
-  private KitchenOptions(CommandSpec spec, Kitchen kitchen, Map<String, List<String>> given) {
+  private KitchenOptions(
+      CommandSpec spec, Kitchen kitchen, Catalogue catalogue, Map<String, List<String>> given) {
+    this.catalogue = catalogue;
     this.spec = spec;
     this.kitchen = kitchen;
     this.given = given;
@@ -85,7 +89,8 @@ public final class KitchenOptions {
     Optional<KitchenFile> file = KitchenFile.of(named, environment);
     return file.isEmpty()
         ? Map.of()
-        : new KitchenOptions(spec, file.get().read(environment), given).added(file.get());
+        : new KitchenOptions(spec, file.get().read(environment), environment.catalogue(), given)
+            .added(file.get());
   }
 
   private Map<String, List<String>> added(KitchenFile file) {
@@ -126,14 +131,21 @@ public final class KitchenOptions {
       case "cold-measured", "cold-air", "cold-file" -> has("cold");
       case "zone" -> takes("mixed-at") && !takes("shape-at") ? has("mixed-at") : hasClock();
       case "paper" -> paper(kitchen.text(key).orElse(""));
-      case "piece", "form", "target" -> !takes("hold") || has("cold") || has("proof-temp");
-      case "flour" -> !has("flour-file") && kitchen.text("flour-file").isEmpty();
-      case "flour-file" -> !has("flour");
+      case "piece" -> has("loaves") || !takes("hold") || has("cold") || has("proof-temp");
+      case "form", "target" -> !takes("hold") || has("cold") || has("proof-temp");
+      case "flour" -> !has("flour-file") && kitchen.text("flour-file").isEmpty() && !namesFlours();
+      case "flour-file" -> !has("flour") && !namesFlours();
       case "starter-file" -> !spec.name().equals("water") || has("mixer");
       case "starter-hydration" -> !spec.name().equals("water") || has("starter");
       case "mixer" -> has("got") && has("save");
       default -> true;
     };
+  }
+
+  /** Whether the grams of the dough name its flours. */
+  private boolean namesFlours() {
+    return given.getOrDefault(FormulaOptions.GRAMS, List.of()).stream()
+        .anyMatch(text -> FormulaOptions.namesFlours(text, catalogue));
   }
 
   /** A stated temperature drifts only where the kitchen says in what the dough stands. */

@@ -104,8 +104,11 @@ public record ProofOptions(List<Proof> ways) {
     needs(arguments, BAKE_AT, COLD);
     OF_COLD.forEach(option -> needs(arguments, option, COLD));
     if (!arguments.has(COLD) && !arguments.has(PROOF_TEMP)) {
-      for (String option : List.of(REST, PIECE, FORM, SHAPING, TARGET)) {
+      for (String option : List.of(REST, FORM, SHAPING, TARGET)) {
         refuseAlone(arguments, option);
+      }
+      if (!FormulaOptions.asksLoaves(arguments)) {
+        refuseAlone(arguments, PIECE);
       }
       return Optional.empty();
     }

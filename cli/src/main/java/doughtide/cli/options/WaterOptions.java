@@ -5,10 +5,7 @@ import doughtide.cli.args.OptionSpec;
 import doughtide.cli.file.FlourFile;
 import doughtide.cli.session.Environment;
 import doughtide.core.dough.DoughFormula;
-import doughtide.core.dough.Flour;
 import doughtide.core.dough.Ingredients;
-import doughtide.core.dough.Starter;
-import doughtide.core.dough.StarterShare;
 import doughtide.core.flourtrial.FlourRecord;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Mass;
@@ -20,6 +17,7 @@ import doughtide.core.thermal.Material;
 import doughtide.core.thermal.Mixing;
 import doughtide.core.thermal.Warming;
 import doughtide.core.thermal.WaterTemperature;
+import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
@@ -98,6 +96,12 @@ public record WaterOptions(
   public record Bowl(Material material, Mass mass) {}
 
   public static List<OptionSpec> specs() {
+    List<OptionSpec> all = new ArrayList<>(own());
+    all.addAll(FormulaOptions.specs());
+    return all;
+  }
+
+  private static List<OptionSpec> own() {
     return List.of(
         OptionSpec.value(
             DOUGH_TEMP,
@@ -165,22 +169,22 @@ public record WaterOptions(
   public static WaterOptions read(Arguments arguments, Environment environment) {
     arguments.exclusive(FRICTION, WARMING);
     arguments.exclusive(ALL_FLOUR, DOUGH_MASS);
+    arguments.exclusive(FormulaOptions.GRAMS, ALL_FLOUR);
     Optional<FlourRecord> record = FlourFile.read(arguments, environment);
-    DoughFormula.Builder builder = DoughFormula.builder();
-    arguments.share(STARTER_HYDRATION).map(Starter::ripe).ifPresent(builder::starter);
-    arguments.share(STARTER).map(StarterShare::ofAddedFlour).ifPresent(builder::starterShare);
-    Flour flour = record.map(FlourRecord::toFlour).orElseGet(() -> builder.build().flour());
-    builder.flour(arguments.share(MOISTURE).map(flour::withMoisture).orElse(flour));
-    record.flatMap(FlourRecord::hydration).ifPresent(builder::hydration);
-    arguments.share(HYDRATION).ifPresent(builder::hydration);
-    arguments.share(SALT).ifPresent(builder::salt);
-    DoughFormula formula = builder.build();
+    DoughFormula described = FormulaOptions.formula(arguments, environment);
+    DoughFormula formula =
+        arguments
+            .share(MOISTURE)
+            .map(
+                share -> described.toBuilder().flour(described.flour().withMoisture(share)).build())
+            .orElse(described);
     Temperature room = atTheBench(arguments, ROOM).orElseThrow();
     return new WaterOptions(
         record.map(FlourRecord::name),
         formula,
         arguments
             .mass(DOUGH_MASS)
+            .or(() -> FormulaOptions.weighedMass(arguments, formula))
             .map(formula::forDough)
             .orElseGet(
                 () -> formula.forFlour(arguments.mass(ALL_FLOUR).orElse(Mass.ofGrams(1000)))),

@@ -122,7 +122,7 @@ public final class BakeDay {
 
   /** Rise wanted at the oven. */
   public Rise target() {
-    return given.target.orElse(given.dough.flour().targetRise());
+    return given.target.orElse(given.dough.targetRise());
   }
 
   /** Belief and parameters. */

@@ -58,7 +58,7 @@ final class LeaveOptions {
     this.backHours = Checks.inRange("hour of coming back", backHours, leaveHours, 240, "h");
     this.proof = proof;
     this.inTub = inTub;
-    this.target = proof.target().orElse(bulk.formula().flour().targetRise());
+    this.target = proof.target().orElse(bulk.formula().targetRise());
   }
 
   List<LeaveOption> all() {

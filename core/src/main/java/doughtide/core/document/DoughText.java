@@ -4,6 +4,7 @@ import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.Flour;
 import doughtide.core.dough.Starter;
 import doughtide.core.dough.StarterShare;
+import doughtide.core.dough.WeighedDough;
 import doughtide.core.flourtrial.FlourRecord;
 import doughtide.core.quantity.Altitude;
 import doughtide.core.quantity.Checks;
@@ -35,6 +36,8 @@ public final class DoughText {
   private static final String DOUGH_YIELD = "dough-yield";
   private static final String SALT = "salt";
   private static final String ALTITUDE = "altitude";
+  private static final String GRAMS = "grams";
+  private static final String INCLUSIONS = "inclusions";
 
   /** {@code 100g in 500g flour} or {@code 100g to 500g}. */
   private static final Pattern TWO_MASSES =
@@ -55,7 +58,9 @@ public final class DoughText {
         HYDRATION,
         DOUGH_YIELD,
         SALT,
-        ALTITUDE);
+        ALTITUDE,
+        GRAMS,
+        INCLUSIONS);
   }
 
   /**
@@ -72,6 +77,9 @@ public final class DoughText {
     exclusive(values, FLOUR, FLOUR_FILE);
     exclusive(values, STARTER, PREFERMENTED);
     exclusive(values, HYDRATION, DOUGH_YIELD);
+    for (String said : List.of(STARTER, PREFERMENTED, HYDRATION, DOUGH_YIELD, SALT)) {
+      exclusive(values, GRAMS, said);
+    }
     DoughFormula.Builder builder = DoughFormula.builder().starter(starter(values, catalogue));
     value(values, STARTER, DoughText::starterShare).ifPresent(builder::starterShare);
     share(values, PREFERMENTED).map(StarterShare::prefermented).ifPresent(builder::starterShare);
@@ -81,7 +89,32 @@ public final class DoughText {
     value(values, DOUGH_YIELD, DoughText::doughYield).ifPresent(builder::doughYield);
     share(values, SALT).ifPresent(builder::salt);
     value(values, ALTITUDE, Quantities::altitude).ifPresent(builder::altitude);
+    weighed(values, catalogue).ifPresent(dough -> take(dough, values, catalogue, builder));
+    additions(values, catalogue, builder);
     return builder.build();
+  }
+
+  /** The dough in grams, if it was given so. */
+  public static Optional<WeighedDough> weighed(TypedValues values, Catalogue catalogue) {
+    return value(values, GRAMS, (name, text) -> WeighedText.dough(name, text, catalogue));
+  }
+
+  private static void take(
+      WeighedDough dough, TypedValues values, Catalogue catalogue, DoughFormula.Builder builder) {
+    if (dough.namesFlours()) {
+      exclusive(values, GRAMS, FLOUR);
+      exclusive(values, GRAMS, FLOUR_FILE);
+    }
+    dough.in(builder, starter(values, catalogue));
+  }
+
+  /** What is kneaded in, beside what the grams name. */
+  private static void additions(
+      TypedValues values, Catalogue catalogue, DoughFormula.Builder builder) {
+    Optional<Double> flour =
+        weighed(values, catalogue).map(dough -> dough.allFlourGrams(starter(values, catalogue)));
+    value(values, INCLUSIONS, (name, text) -> WeighedText.additions(name, text, flour, catalogue))
+        .ifPresent(more -> builder.additions(builder.build().additions().and(more)));
   }
 
   /** A bare number of a document, with its unit where its key leaves one reading. */
@@ -106,10 +139,12 @@ public final class DoughText {
   static List<String> assumed(TypedValues values) {
     boolean record = has(values, FLOUR_FILE);
     List<String> assumed = new ArrayList<>();
-    addUnless(has(values, STARTER) || has(values, PREFERMENTED), STARTER, assumed);
-    addUnless(record || has(values, HYDRATION) || has(values, DOUGH_YIELD), HYDRATION, assumed);
-    addUnless(record || has(values, FLOUR), FLOUR, assumed);
-    addUnless(has(values, SALT), SALT, assumed);
+    boolean grams = has(values, GRAMS);
+    addUnless(grams || has(values, STARTER) || has(values, PREFERMENTED), STARTER, assumed);
+    boolean water = has(values, HYDRATION) || has(values, DOUGH_YIELD);
+    addUnless(grams || record || water, HYDRATION, assumed);
+    addUnless(grams || record || has(values, FLOUR), FLOUR, assumed);
+    addUnless(grams || has(values, SALT), SALT, assumed);
     return assumed;
   }
 
@@ -220,6 +255,9 @@ public final class DoughText {
     values.put(SALT, percent(formula.salt().percent()));
     if (!formula.altitude().equals(Altitude.SEA_LEVEL)) {
       values.put(ALTITUDE, Checks.plain(formula.altitude().metres()) + "m");
+    }
+    if (!formula.additions().isEmpty()) {
+      values.put(INCLUSIONS, WeighedText.text(formula.additions()));
     }
     return values;
   }

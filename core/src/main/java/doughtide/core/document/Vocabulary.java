@@ -34,6 +34,8 @@ public interface Vocabulary {
     VESSEL,
     /** The grade of a bowl. */
     GRADE,
+    /** An ingredient of a dough, such as water or sugar. */
+    INGREDIENT,
     /** Any other word that is a value. */
     VALUE
   }

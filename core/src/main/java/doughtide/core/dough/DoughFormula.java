@@ -4,6 +4,7 @@ import doughtide.core.quantity.Altitude;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Mass;
+import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Share;
 import doughtide.core.quantity.Value;
 import java.util.List;
@@ -29,6 +30,7 @@ public final class DoughFormula extends Value {
   private final Share hydration;
   private final Share salt;
   private final Altitude altitude;
+  private final Additions additions;
 
   private DoughFormula(Builder builder, double prefermentedFlour) {
     this.flour = builder.flour;
@@ -37,6 +39,7 @@ public final class DoughFormula extends Value {
     this.hydration = builder.hydration;
     this.salt = builder.salt;
     this.altitude = builder.altitude;
+    this.additions = builder.additions;
   }
 
   /**
@@ -117,9 +120,28 @@ public final class DoughFormula extends Value {
     return altitude;
   }
 
+  /** What is in it beside flour, water, starter and salt. */
+  public Additions additions() {
+    return additions;
+  }
+
   /** Mass of dough per mass of all flour. */
   public double doughPerFlour() {
+    return fermentingPerFlour() + additions.massPerFlour();
+  }
+
+  /** The same without what does not ferment. */
+  double fermentingPerFlour() {
     return 1 + hydration.fraction() + salt.fraction();
+  }
+
+  /** Usual rise at the oven: that of the flour, less where much of the dough does not ferment. */
+  public Rise targetRise() {
+    if (additions.isEmpty()) {
+      return flour.targetRise();
+    }
+    return new Rise(
+        flour.targetRise().fraction() * (1 - DoughProperties.of(this).inertVolumeShare()));
   }
 
   /** A builder that starts from this formula. */
@@ -131,6 +153,7 @@ public final class DoughFormula extends Value {
     builder.hydration = hydration;
     builder.salt = salt;
     builder.altitude = altitude;
+    builder.additions = additions;
     return builder;
   }
 
@@ -145,9 +168,10 @@ public final class DoughFormula extends Value {
     double starterWater = starterFlour * starter.hydration().fraction();
     return new Ingredients(
         flourGrams - starterFlour,
-        hydration.fraction() * flourGrams - starterWater,
+        (hydration.fraction() - additions.waterPerFlour()) * flourGrams - starterWater,
         starterFlour + starterWater,
-        salt.fraction() * flourGrams);
+        salt.fraction() * flourGrams,
+        additions.forFlour(flourGrams));
   }
 
   /**
@@ -161,7 +185,7 @@ public final class DoughFormula extends Value {
 
   @Override
   protected List<?> parts() {
-    return List.of(flour, starter, prefermentedFlour, hydration, salt, altitude);
+    return List.of(flour, starter, prefermentedFlour, hydration, salt, altitude, additions);
   }
 
   /** In a line, for logs: flour, hydration, starter and salt in baker's per cent, and height. */
@@ -182,7 +206,8 @@ public final class DoughFormula extends Value {
         + Checks.plain(salt.percent())
         + " %, "
         + Checks.plain(altitude.metres())
-        + " m";
+        + " m"
+        + (additions.isEmpty() ? "" : "; " + additions);
   }
 
   /** Builds a formula; every call returns the builder. */
@@ -193,6 +218,7 @@ public final class DoughFormula extends Value {
     private Share hydration = Share.ofPercent(70);
     private Share salt = Share.ofPercent(2);
     private Altitude altitude = Altitude.SEA_LEVEL;
+    private Additions additions = Additions.NONE;
 
     private Builder() {}
 
@@ -239,6 +265,12 @@ public final class DoughFormula extends Value {
       return this;
     }
 
+    /** What is in it beside flour, water, starter and salt. */
+    public Builder additions(Additions value) {
+      this.additions = value;
+      return this;
+    }
+
     /**
      * @throws InputException if a value is outside its range, or the starter alone brings more
      *     water than the dough has
@@ -247,11 +279,13 @@ public final class DoughFormula extends Value {
       Checks.inRange("hydration", hydration.percent(), 45, 200, "%");
       Checks.inRange("salt", salt.percent(), 0, 4, "%");
       double p = share.prefermentedFlour(starter.hydration());
-      double starterWater = p * starter.hydration().fraction();
+      double starterWater = p * starter.hydration().fraction() + additions.waterPerFlour();
       if (starterWater > hydration.fraction() + 1e-9) {
         throw new InputException(
             "dough.starter-water",
-            "the starter alone brings "
+            (additions.waterPerFlour() > 0
+                    ? "starter, milk and egg bring "
+                    : "the starter alone brings ")
                 + Checks.plain(starterWater * 100)
                 + " % water, more than the hydration of "
                 + Checks.plain(hydration.percent())

@@ -12,16 +12,21 @@ public final class DoughProperties {
 
   private final double[] fractions;
   private final double doughPerFlour;
+  private final double inertLitresPerKgFlour;
 
-  private DoughProperties(double[] fractions, double doughPerFlour) {
+  private DoughProperties(double[] fractions, double doughPerFlour, double inertLitresPerKgFlour) {
     this.fractions = fractions;
     this.doughPerFlour = doughPerFlour;
+    this.inertLitresPerKgFlour = inertLitresPerKgFlour;
   }
 
-  /** Properties of the dough that this formula makes. */
+  /**
+   * Properties of the dough that this formula makes, without what it holds beside flour, water,
+   * starter and salt; heat moves in seeds about as in dough (starting value).
+   */
   public static DoughProperties of(DoughFormula formula) {
     Composition c = formula.flour().composition();
-    double total = formula.doughPerFlour();
+    double total = formula.fermentingPerFlour();
     double[] fractions = {
       c.protein() / total,
       c.fat() / total,
@@ -30,7 +35,7 @@ public final class DoughProperties {
       (c.ash() + formula.salt().fraction()) / total,
       (c.moisture() + formula.hydration().fraction()) / total
     };
-    return new DoughProperties(fractions, total);
+    return new DoughProperties(fractions, total, formula.additions().litresPerKgFlour());
   }
 
   /**
@@ -58,6 +63,16 @@ public final class DoughProperties {
    */
   public double litresPerKgFlour(double celsius) {
     return volumePerMass(celsius) * doughPerFlour * 1000;
+  }
+
+  /** Volume that does not ferment, litres per kg of all flour. */
+  public double inertLitresPerKgFlour() {
+    return inertLitresPerKgFlour;
+  }
+
+  /** The same over the gas-free volume of the whole dough at 25 °C, 0…1. */
+  public double inertVolumeShare() {
+    return inertLitresPerKgFlour / (inertLitresPerKgFlour + litresPerKgFlour(25));
   }
 
   /**

@@ -1,12 +1,14 @@
 package doughtide.core.forecast;
 
 import doughtide.core.dough.DoughFormula;
+import doughtide.core.dough.DoughProperties;
+import doughtide.core.dough.Enrichment;
 import doughtide.core.dough.StarterCondition;
 import java.util.ArrayList;
 import java.util.List;
 
 /** What has to be said about the dough itself. */
-final class DoughWarnings {
+public final class DoughWarnings {
   private static final double LITTLE_STARTER = 0.01;
   private static final double MUCH_STARTER = 0.35;
   private static final double MUCH_SALT = 0.03;
@@ -25,6 +27,27 @@ final class DoughWarnings {
     double salt = formula.salt().fraction();
     if (salt > MUCH_SALT) {
       warnings.add(unusual(Warning.Kind.UNUSUAL_SALT, salt, 0, MUCH_SALT));
+    }
+    warnings.addAll(ofAdditions(formula));
+    return warnings;
+  }
+
+  /** What is not modelled of what a dough holds beside flour, water, starter and salt. */
+  public static List<Warning> ofAdditions(DoughFormula formula) {
+    List<Warning> warnings = new ArrayList<>();
+    if (!formula.additions().inclusions().isEmpty()) {
+      double share = DoughProperties.of(formula).inertVolumeShare();
+      warnings.add(Warning.Kind.INCLUSIONS.with(Math.rint(share * 1000) / 10));
+    }
+    for (Enrichment.Kind kind : Enrichment.Kind.values()) {
+      double share =
+          formula.additions().enrichments().stream()
+              .filter(each -> each.kind() == kind)
+              .mapToDouble(Enrichment::share)
+              .sum();
+      if (share > 0) {
+        warnings.add(Warning.Kind.valueOf(kind.name()).with(Math.rint(share * 1000) / 10));
+      }
     }
     return warnings;
   }

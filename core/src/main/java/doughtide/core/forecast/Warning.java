@@ -54,7 +54,19 @@ public record Warning(Kind kind, Map<String, Double> numbers) implements Seriali
     /** The prefermented flour lies outside what is usual. */
     UNUSUAL_STARTER("percent", "lowPercent", "highPercent"),
     /** The salt lies outside what is usual. */
-    UNUSUAL_SALT("percent", "lowPercent", "highPercent");
+    UNUSUAL_SALT("percent", "lowPercent", "highPercent"),
+    /** Part of the dough's volume does not ferment. */
+    INCLUSIONS("percent"),
+    /** What sugar does is not modelled; its share of all flour. */
+    SUGAR("percent"),
+    /** What fat does is not modelled. */
+    FAT("percent"),
+    /** What milk does, beside its water, is not modelled; it spoils in the warm. */
+    MILK("percent"),
+    /** What egg does, beside its water, is not modelled; it spoils in the warm. */
+    EGG("percent"),
+    /** Baker's yeast is another organism: the hours do not hold. */
+    YEAST("percent");
 
     private final List<String> names;
 

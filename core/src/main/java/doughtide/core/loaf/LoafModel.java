@@ -50,7 +50,7 @@ public final class LoafModel {
       DoughFormula formula, Proof proof, TemperatureTrace around, LoafSettings settings) {
     this.formula = formula;
     this.proof = proof;
-    this.target = proof.target().orElse(formula.flour().targetRise());
+    this.target = proof.target().orElse(formula.targetRise());
     this.around = around;
     this.settings = settings;
     this.strength = StrengthPlan.of(formula);

@@ -163,6 +163,11 @@ final class DoughBasis {
     return properties.litresPerKgFlour(celsius);
   }
 
+  /** Volume that does not ferment, per kg of flour, litres. */
+  double inertLitresPerKgFlour() {
+    return properties.inertLitresPerKgFlour();
+  }
+
   double pressurePa() {
     return pressurePa;
   }

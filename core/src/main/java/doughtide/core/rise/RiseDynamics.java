@@ -46,6 +46,7 @@ final class RiseDynamics {
   private final double startAirMol;
   private double airMol; // less where hands have taken some out
   private final double doughLitres;
+  private final double inertLitres; // what does not ferment
   private final double startLitres;
   private final double retention;
   private final double temperatureError;
@@ -106,6 +107,7 @@ final class RiseDynamics {
     this.retention = Math.min(basis.retention() + unknowns.retentionShift(), HIGHEST_RETENTION);
     double celsius = startCelsius + temperatureError;
     this.doughLitres = basis.litresPerKgFlour(celsius);
+    this.inertLitres = basis.inertLitresPerKgFlour();
     double air = unknowns.startingAir();
     double airLitres = doughLitres * air / (1 - air);
     this.startAirMol = airLitres / GasCells.litresPerMol(celsius, basis.pressurePa());
@@ -223,14 +225,14 @@ final class RiseDynamics {
 
   private double litres(double celsius, double[] s) {
     atTemperature(celsius);
-    return doughLitres + (inCellsMol(s) + airMol) * litresPerMol;
+    return doughLitres + inertLitres + (inCellsMol(s) + airMol) * litresPerMol;
   }
 
   /** Gas over total volume. */
   double gasShare(double celsius, double[] s) {
     atTemperature(celsius);
     double gas = (inCellsMol(s) + airMol) * litresPerMol;
-    return gas / (gas + doughLitres);
+    return gas / (gas + doughLitres + inertLitres);
   }
 
   /** CO2 in the gas cells, mol/kg flour. */
@@ -250,7 +252,7 @@ final class RiseDynamics {
 
   /** The greatest height, as a rise, that the dough can hold: the gas share at which it leaks. */
   double fullRise(double[] s) {
-    return doughLitres / (1 - threshold(s[ACID])) / startLitres - 1;
+    return (inertLitres + doughLitres / (1 - threshold(s[ACID]))) / startLitres - 1;
   }
 
   AirBalance air() {

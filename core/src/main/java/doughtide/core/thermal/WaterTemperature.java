@@ -59,6 +59,8 @@ public final class WaterTemperature extends Value {
   private final Part starter;
   private final double starterHydration;
   private final Part salt;
+  private final Part additions;
+  private final double additionsJPerKgK;
   private final Part vessel;
   private final double vesselJPerKgK;
   private final double wettingJPerKg;
@@ -76,6 +78,8 @@ public final class WaterTemperature extends Value {
     this.starter = draft.starter;
     this.starterHydration = draft.starterHydration;
     this.salt = draft.salt;
+    this.additions = draft.additions;
+    this.additionsJPerKgK = draft.additionsJPerKgK;
     this.vessel = draft.vessel;
     this.vesselJPerKgK = draft.vesselJPerKgK;
     this.wettingJPerKg = draft.wettingJPerKg;
@@ -96,8 +100,8 @@ public final class WaterTemperature extends Value {
   }
 
   /**
-   * What a formula weighs, with the heat of wetting by the moisture of its flour; salt at the
-   * flour's temperature.
+   * What a formula weighs, with the heat of wetting by the moisture of its flour; salt and what
+   * else is in it at the flour's temperature.
    *
    * @param formula flour, and hydration of the starter
    * @param ingredients flour, water, starter and salt
@@ -117,9 +121,26 @@ public final class WaterTemperature extends Value {
           balance.starter(
               Mass.ofGrams(ingredients.starterGrams()), formula.starter().hydration(), starterAt);
     }
+    if (ingredients.additionGrams() > 0) {
+      balance = balance.additions(ingredients, flourAt);
+    }
     return ingredients.saltGrams() > 0
         ? balance.salt(Mass.ofGrams(ingredients.saltGrams()), flourAt)
         : balance;
+  }
+
+  /**
+   * Seeds, sugar and the like hold about as much heat as flour (starting value), the water of a
+   * soaker as water; milk and egg are counted as flour, which is too little.
+   */
+  private WaterTemperature additions(Ingredients ingredients, Temperature at) {
+    double dry = ingredients.additions().stream().mapToDouble(each -> each.grams()).sum();
+    double all = ingredients.additionGrams();
+    Draft draft = new Draft(this);
+    draft.additions = new Part(all / 1000, at.celsius());
+    draft.additionsJPerKgK =
+        (dry * capacities.flourJPerKgK() + (all - dry) * capacities.waterJPerKgK()) / all;
+    return new WaterTemperature(draft);
   }
 
   /**
@@ -324,6 +345,7 @@ public final class WaterTemperature extends Value {
     add(terms, WaterTerm.Kind.STARTER, starterHeat(aim) / water, starterRule);
     add(terms, WaterTerm.Kind.ROOM, 0, aim - rule.room().celsius());
     add(terms, WaterTerm.Kind.SALT, saltHeat(aim) / water, 0);
+    add(terms, WaterTerm.Kind.ADDITIONS, additionsHeat(aim) / water, 0);
     add(terms, WaterTerm.Kind.BOWL, vesselHeat(aim) / water, 0);
     add(terms, WaterTerm.Kind.WETTING, -wettingHeat() / water, 0);
     double work = mixing.warming().kelvin() * allHeat() / water;
@@ -340,7 +362,7 @@ public final class WaterTemperature extends Value {
 
   private double waterCelsius(Temperature wanted) {
     double aim = Checks.inRange("wanted dough temperature", wanted.celsius(), 0, 50, "°C");
-    double takenUp = flourHeat(aim) + starterHeat(aim) + saltHeat(aim) + vesselHeat(aim);
+    double takenUp = takenUp(aim);
     double setFree = wettingHeat() + mixing.warming().kelvin() * allHeat();
     double celsius = aim + (takenUp - setFree) / waterHeat();
     if (celsius > BOILING_CELSIUS) {
@@ -365,8 +387,12 @@ public final class WaterTemperature extends Value {
   private double withoutMixing(Temperature water) {
     double celsius = Checks.inRange("water", water.celsius(), 0, BOILING_CELSIUS, "°C");
     // Heat above 0 °C, which cancels: flourHeat(0) is minus the flour's heat above 0 °C.
-    double brought = -(flourHeat(0) + starterHeat(0) + saltHeat(0) + vesselHeat(0));
+    double brought = -takenUp(0);
     return (brought + waterHeat() * celsius + wettingHeat()) / allHeat();
+  }
+
+  private double takenUp(double aim) {
+    return flourHeat(aim) + starterHeat(aim) + saltHeat(aim) + additionsHeat(aim) + vesselHeat(aim);
   }
 
   private double flourHeat(double aim) {
@@ -379,6 +405,10 @@ public final class WaterTemperature extends Value {
 
   private double saltHeat(double aim) {
     return salt.kg() * capacities.saltJPerKgK() * (aim - salt.celsius());
+  }
+
+  private double additionsHeat(double aim) {
+    return additions.kg() * additionsJPerKgK * (aim - additions.celsius());
   }
 
   private double vesselHeat(double aim) {
@@ -403,6 +433,7 @@ public final class WaterTemperature extends Value {
         + starterCapacity()
         + flour.kg() * capacities.flourJPerKgK()
         + salt.kg() * capacities.saltJPerKgK()
+        + additions.kg() * additionsJPerKgK
         + vessel.kg() * vesselJPerKgK;
   }
 
@@ -414,6 +445,8 @@ public final class WaterTemperature extends Value {
     private Part starter = Part.NONE;
     private double starterHydration = 1;
     private Part salt = Part.NONE;
+    private Part additions = Part.NONE;
+    private double additionsJPerKgK;
     private Part vessel = Part.NONE;
     private double vesselJPerKgK;
     private double wettingJPerKg = KNOWN_WETTING_J_PER_KG;
@@ -430,6 +463,8 @@ public final class WaterTemperature extends Value {
       this.starter = from.starter;
       this.starterHydration = from.starterHydration;
       this.salt = from.salt;
+      this.additions = from.additions;
+      this.additionsJPerKgK = from.additionsJPerKgK;
       this.vessel = from.vessel;
       this.vesselJPerKgK = from.vesselJPerKgK;
       this.wettingJPerKg = from.wettingJPerKg;
@@ -446,6 +481,8 @@ public final class WaterTemperature extends Value {
         starter,
         starterHydration,
         salt,
+        additions,
+        additionsJPerKgK,
         vessel,
         vesselJPerKgK,
         wettingJPerKg,
@@ -463,6 +500,7 @@ public final class WaterTemperature extends Value {
         + words(starter)
         + ", salt "
         + words(salt)
+        + (additions.equals(Part.NONE) ? "" : ", additions " + words(additions))
         + ", vessel "
         + words(vessel)
         + ", "

@@ -22,6 +22,8 @@ public record WaterTerm(Kind kind, double balanceKelvin, double ruleKelvin)
     ROOM,
     /** Salt: left out of the rule. */
     SALT,
+    /** Seeds, soakers, sugar and the like: left out of the rule. */
+    ADDITIONS,
     /** Bowl: left out of the rule. */
     BOWL,
     /** Heat of wetting: left out of the rule. */

@@ -16,15 +16,20 @@ import doughtide.core.document.Kitchen;
 import doughtide.core.document.Refrigerator;
 import doughtide.core.document.RosterDocument;
 import doughtide.core.document.RosterEntry;
+import doughtide.core.dough.Additions;
 import doughtide.core.dough.Composition;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.DoughYield;
+import doughtide.core.dough.Enrichment;
 import doughtide.core.dough.Flour;
 import doughtide.core.dough.FlourClass;
+import doughtide.core.dough.Inclusion;
+import doughtide.core.dough.Ingredients;
 import doughtide.core.dough.OverallFormula;
 import doughtide.core.dough.Starter;
 import doughtide.core.dough.StarterCondition;
 import doughtide.core.dough.StarterShare;
+import doughtide.core.dough.WeighedDough;
 import doughtide.core.feeding.FeedAmounts;
 import doughtide.core.feeding.FeedChoice;
 import doughtide.core.feeding.FeedRatio;
@@ -127,6 +132,7 @@ final class ValueSamples {
     ValueSamples samples = new ValueSamples(more);
     samples.quantities();
     samples.doughs();
+    samples.additions();
     samples.heat();
     samples.traces();
     samples.trials();
@@ -136,6 +142,22 @@ final class ValueSamples {
     samples.loaves();
     samples.days();
     return samples.made;
+  }
+
+  private void additions() {
+    Inclusion seeds = new Inclusion("seeds", 0.08 + more / 100, 0.05);
+    Enrichment egg = new Enrichment(Enrichment.Kind.EGG, 0.1 + more / 100);
+    add(new Additions(List.of(seeds), List.of(egg)));
+    WeighedDough.Part rye = new WeighedDough.Part(Optional.of(FlourClass.RYE.flour()), 900 + more);
+    add(
+        new WeighedDough(
+            List.of(rye),
+            640,
+            200,
+            18 + more,
+            List.of(new WeighedDough.Enriched(Enrichment.Kind.FAT, 20 + more)),
+            List.of(new WeighedDough.Included("seeds", 80 + more, 40))));
+    add(new Ingredients.Addition("seeds", 80 + more, 10));
   }
 
   private RosterEntry student(String name) {

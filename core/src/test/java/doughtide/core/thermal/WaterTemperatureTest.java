@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import doughtide.core.dough.Additions;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.FlourClass;
+import doughtide.core.dough.Inclusion;
 import doughtide.core.dough.Ingredients;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Mass;
@@ -70,7 +72,8 @@ class WaterTemperatureTest {
     assertThatThrownBy(() -> hot.waterFor(celsius(5), celsius(20)))
         .isInstanceOf(InputException.class)
         .hasMessage(
-            "a dough of 5 °C cannot be reached even if all water is ice: cool the flour or mix less");
+            "a dough of 5 °C cannot be reached even if all water is ice: cool the flour or mix"
+                + " less");
   }
 
   @Test
@@ -193,7 +196,13 @@ class WaterTemperatureTest {
         FactorRule.of(celsius(21), celsius(23))
             .starter(celsius(24))
             .warmingFirst(Warming.ofCelsiusDegrees(1.5));
-    WaterTemperature balance = usual().vessel(Mass.ofGrams(800), Material.STEEL, celsius(19));
+    Inclusion seeds = new Inclusion("seeds", 0.1, 0.05);
+    DoughFormula formula =
+        DoughFormula.builder().additions(new Additions(List.of(seeds), List.of())).build();
+    WaterTemperature balance =
+        WaterTemperature.of(formula, formula.forFlour(Mass.ofGrams(1000)), celsius(20), celsius(24))
+            .mixing(Warming.ofCelsiusDegrees(1))
+            .vessel(Mass.ofGrams(800), Material.STEEL, celsius(19));
     Temperature wanted = celsius(26);
     List<WaterTerm> terms = balance.compare(rule, wanted);
     double byBalance = terms.stream().mapToDouble(WaterTerm::balanceKelvin).sum();

@@ -2,6 +2,7 @@ package doughtide.report.handout;
 
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.Flour;
+import doughtide.core.dough.Inclusion;
 import doughtide.core.dough.Starter;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.thermal.TemperatureTrace;
@@ -26,6 +27,7 @@ public final class FormulaWords {
   public List<String> notes(HandoutDough dough) {
     List<String> notes = new ArrayList<>();
     notes.add(formula(dough.formula()));
+    additions(dough.formula()).ifPresent(notes::add);
     notes.add(temperatureLine(dough));
     altitude(dough.formula()).ifPresent(notes::add);
     return notes;
@@ -34,6 +36,36 @@ public final class FormulaWords {
   public String temperatureLine(HandoutDough dough) {
     return words.say(
         "formula.temperature", Map.of("temperature", temperature(dough.temperature())));
+  }
+
+  /** What is kneaded in beside flour, water, starter and salt. */
+  public Optional<String> additions(DoughFormula formula) {
+    if (formula.additions().isEmpty()) {
+      return Optional.empty();
+    }
+    List<String> parts = new ArrayList<>();
+    formula.additions().inclusions().forEach(each -> parts.add(inclusion(each)));
+    formula
+        .additions()
+        .enrichments()
+        .forEach(
+            each ->
+                parts.add(
+                    words.say(
+                        "formula.addition",
+                        Map.of(
+                            "name", words.say("ingredient." + each.kind().name()),
+                            "percent", percent(100 * each.share())))));
+    return Optional.of(words.say("formula.additions", Map.of("list", String.join(", ", parts))));
+  }
+
+  private String inclusion(Inclusion each) {
+    return words.say(
+        each.waterShare() > 0 ? "formula.additionSoaked" : "formula.addition",
+        Map.of(
+            "name", each.name(),
+            "percent", percent(100 * each.share()),
+            "soak", percent(100 * each.waterShare())));
   }
 
   public Optional<String> altitude(DoughFormula formula) {

@@ -27,6 +27,7 @@ public final class TradeVocabulary implements Vocabulary {
           Map.entry("read.condition", Kind.CONDITION),
           Map.entry("read.form", Kind.FORM),
           Map.entry("read.vessel", Kind.VESSEL),
+          Map.entry("read.ingredient", Kind.INGREDIENT),
           Map.entry("read.value", Kind.VALUE));
 
   /** Flours between two classes, as mixes of them. */

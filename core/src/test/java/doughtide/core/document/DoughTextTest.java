@@ -1,0 +1,122 @@
+package doughtide.core.document;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import doughtide.core.dough.DoughFormula;
+import doughtide.core.dough.Enrichment;
+import doughtide.core.dough.FlourClass;
+import doughtide.core.quantity.InputException;
+import java.util.Map;
+import java.util.Optional;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+class DoughTextTest {
+  private static final String GRAMS = "flour 900, water 640, starter 200, salt 18";
+
+  private static DoughFormula formula(Map<String, String> values) {
+    TypedValues typed =
+        new TypedValues() {
+          @Override
+          public Optional<String> text(String key) {
+            return Optional.ofNullable(values.get(key));
+          }
+
+          @Override
+          public String label(String key) {
+            return "--" + key;
+          }
+        };
+    return DoughText.formula(
+        typed,
+        Catalogue.standard(),
+        file -> {
+          throw new InputException("no records here");
+        });
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        GRAMS,
+        "Flour 900g; Water 640 g; Starter 0.2kg; Salt 18",
+        "900 g flour, 640 water, 200 g of starter, 18g salt",
+        "flour: 900, water: 640, starter: 200, salt: 18,0",
+        "flour 400,flour 500,water 640,starter 200,salt 18",
+      })
+  void percentagesFollowFromGramsHoweverTheyAreWritten(String grams) {
+    DoughFormula formula = formula(Map.of("grams", grams));
+
+    assertThat(formula.hydration().percent()).isCloseTo(74, within(1e-9));
+    assertThat(100 * formula.prefermentedFlour()).isCloseTo(10, within(1e-9));
+    assertThat(formula.salt().percent()).isCloseTo(1.8, within(1e-9));
+    assertThat(formula.flour()).isEqualTo(FlourClass.WHITE.flour());
+  }
+
+  @Test
+  void namedFloursAreMixedWithTheStartersOwn() {
+    DoughFormula formula =
+        formula(
+            Map.of("grams", "white 700, rye 200, water 640, starter 200", "starter-flour", "rye"));
+
+    assertThat(formula.flour().parts().get("rye").percent()).isCloseTo(30, within(1e-9));
+  }
+
+  @Test
+  void inclusionsMayBeGramsBesideGramsAndPerCentBesidePerCent() {
+    DoughFormula grams =
+        formula(Map.of("grams", GRAMS, "inclusions", "seeds 80, soaker 120 with 70 water"));
+    DoughFormula percent = formula(Map.of("inclusions", "seeds 8%, soaker 12% with 7% water"));
+
+    assertThat(grams.additions()).isEqualTo(percent.additions());
+    assertThat(percent.doughPerFlour()).isCloseTo(1.72 + 0.27, within(1e-9));
+  }
+
+  @Test
+  void milkAndEggBringTheirWater() {
+    DoughFormula formula = formula(Map.of("grams", GRAMS + ", milk 100, egg 50, sugar 60, fat 40"));
+
+    assertThat(formula.hydration().percent()).isCloseTo(74 + 8.7 + 3.75, within(1e-9));
+    assertThat(formula.additions().enrichments())
+        .extracting(Enrichment::kind)
+        .containsExactly(
+            Enrichment.Kind.MILK, Enrichment.Kind.EGG, Enrichment.Kind.SUGAR, Enrichment.Kind.FAT);
+  }
+
+  @Test
+  void whatIsKneadedInIsReadBackFromItsText() {
+    DoughFormula formula =
+        formula(Map.of("inclusions", "seeds 8%, soaker 12% with 7% water, sugar 5%"));
+
+    String text = DoughText.values(formula).getOrDefault("inclusions", "");
+
+    assertThat(formula(Map.of("inclusions", text)).additions()).isEqualTo(formula.additions());
+  }
+
+  @Test
+  void saysWhatCannotBeUsed() {
+    refuses("grams", "flour 900, water 640", "there is no starter");
+    refuses("grams", "water 640, starter 200", "there is no flour");
+    refuses("grams", "flour 900, sand 20, starter 200", "'sand' is not known: use flour, water");
+    refuses("grams", "flour, water 640", "'flour' is no ingredient with its amount");
+    refuses("grams", "flour 90%, starter 200", "90% is no mass");
+    refuses("grams", "flour 900, rye 100, water 700, starter 200", "some flours are named");
+    refuses("grams", "flour 900, water 5, starter 20", "hydration 1.6484 % is outside 45…200 %");
+    refuses("inclusions", "seeds 80", "without the grams of the dough give per cent");
+    refuses("inclusions", "seeds 8% with 7% milk", "write the water of a soaker as");
+    refuses("inclusions", "flour 8%", "flour ferments or is the dough's own");
+    refuses("inclusions", "seeds 500%", "is outside 0…200 %");
+    assertThatThrownBy(() -> formula(Map.of("grams", GRAMS, "hydration", "70%")))
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining("--grams and --hydration exclude each other");
+  }
+
+  private static void refuses(String key, String text, String sentence) {
+    assertThatThrownBy(() -> formula(Map.of(key, text)))
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining(sentence);
+  }
+}
