@@ -20,10 +20,10 @@ import doughtide.core.learning.LearningPrior;
 import doughtide.core.learning.StarterRoutine;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Rise;
+import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
@@ -53,13 +53,14 @@ public final class LearnCommand implements Command {
                 .withDefault("unknown"),
             OutputOptions.formatWithoutCsv(),
             OutputOptions.overwrite(),
-            ReadingsFile.skipOption())
+            ReadingsFile.skipOption(),
+            ReadingsFile.skipFilesOption())
         .example("From a folder of readings", "quayside-bakes", "--save", "starter.txt")
         .note(
-            "The folder holds one .csv file a bake: lines such as 'starter: 20%', 'hydration: 72%',"
-                + " 'dough temp: 25C', 'mixed at: 09:30', then a table with the heading"
-                + " 'time;rise %;dough temp C;pH;note'. A column 'height mm' instead of 'rise %'"
-                + " needs a line 'start height: 52 mm'.")
+            "The folder holds one .csv or .txt file a bake: lines such as 'starter: 20%',"
+                + " 'hydration: 72%', 'dough temp: 25C', 'mixed at: 09:30', then a table with the"
+                + " heading 'time;rise %;dough temp C;pH;note'. A column 'height mm' instead of"
+                + " 'rise %' needs a line 'start height: 52 mm'.")
         .note("Leave a sample jar's lid loose: a closed jar of rising dough can burst.")
         .build();
   }
@@ -72,10 +73,8 @@ public final class LearnCommand implements Command {
     }
     Optional<OutputFile> save = OutputOptions.file(SAVE, arguments, session.environment());
     String folder = arguments.operands().get(0);
-    List<ReadingsFile> files = new ArrayList<>();
-    for (String name : names(folder, session.environment())) {
-      files.add(ReadingsFile.read("FOLDER", name, ReadingsFile.badLines(arguments), session));
-    }
+    List<ReadingsFile> files =
+        ReadingsFile.readAll("FOLDER", names(folder, session.environment()), arguments, session);
     List<Bake> bakes = files.stream().map(ReadingsFile::bake).toList();
     StarterRoutine routine =
         arguments.text(ROUTINE).map(StarterRoutine::named).orElse(StarterRoutine.UNKNOWN);
@@ -94,6 +93,20 @@ public final class LearnCommand implements Command {
     save.ifPresent(file -> session.out().println("\nSaved in " + FileProblem.quoted(file.shown())));
   }
 
+  /** By its name; other texts that this program keeps are told by their first line. */
+  private static boolean isOfReadings(Path file) {
+    String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
+    if (name.startsWith(".") || !name.endsWith(".txt")) {
+      return name.endsWith(".csv") && !name.startsWith(".");
+    }
+    try (BufferedReader lines = Files.newBufferedReader(file)) {
+      String first = String.valueOf(lines.readLine());
+      return !first.startsWith("# doughtide ") || first.matches("# doughtide (readings|dough)");
+    } catch (IOException e) {
+      return true;
+    }
+  }
+
   /** The files of readings in a folder, in order of their names. */
   private static List<String> names(String folder, Environment environment) throws IOException {
     Path path = FileNames.path("FOLDER", folder, environment);
@@ -101,19 +114,19 @@ public final class LearnCommand implements Command {
       throw new InputException(
           FileProblem.quoted(folder)
               + (Files.exists(path) ? " is a file" : " does not exist")
-              + ": give the folder that holds your readings, one .csv file a bake");
+              + ": give the folder that holds your readings, one file a bake");
     }
     try (Stream<Path> all = Files.list(path)) {
       List<String> names =
-          all.map(each -> each.getFileName().toString())
-              .filter(each -> each.toLowerCase(Locale.ROOT).endsWith(".csv"))
-              .filter(each -> !each.startsWith("."))
+          all.filter(LearnCommand::isOfReadings)
+              .map(each -> each.getFileName().toString())
               .sorted()
               .map(each -> folder.endsWith("/") ? folder + each : folder + "/" + each)
               .toList();
       if (names.isEmpty()) {
         throw new InputException(
-            FileProblem.quoted(folder) + " holds no .csv file: put one file a bake there");
+            FileProblem.quoted(folder)
+                + " holds no .csv or .txt file of readings: put one file a bake there");
       }
       if (names.size() > MOST_FILES) {
         throw new InputException(

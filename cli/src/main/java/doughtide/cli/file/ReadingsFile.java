@@ -10,6 +10,8 @@ import doughtide.core.document.LineException;
 import doughtide.core.document.ReadingsDocument;
 import doughtide.core.learning.Bake;
 import doughtide.core.quantity.InputException;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -23,6 +25,9 @@ public record ReadingsFile(ReadingsDocument document) {
 
   /** The option that uses the rest of a file with bad lines. */
   public static final String SKIP_BAD_LINES = "skip-bad-lines";
+
+  /** The option that uses the rest of a folder with bad files. */
+  public static final String SKIP_BAD_FILES = "skip-bad-files";
 
   private static final Map<String, String> ASSUMED =
       Map.of(
@@ -48,6 +53,65 @@ public record ReadingsFile(ReadingsDocument document) {
     return arguments.has(SKIP_BAD_LINES) ? BadLines.SKIP : BadLines.REFUSE;
   }
 
+  public static OptionSpec skipFilesOption() {
+    return OptionSpec.flag(
+        SKIP_BAD_FILES,
+        "Uses the rest of a folder whose bad files are named, one line each; without it such a"
+            + " folder is refused.");
+  }
+
+  /**
+   * Reads several files to the end of the last; a bad one is named in one line on standard error,
+   * with all that is wrong in it.
+   *
+   * @param names as typed
+   * @throws InputException if a file cannot be used and none may be skipped, or none can be used
+   */
+  public static List<ReadingsFile> readAll(
+      String option, List<String> names, Arguments arguments, Session session) {
+    List<ReadingsFile> files = new ArrayList<>();
+    for (String name : names) {
+      try {
+        files.add(readWhole(option, name, badLines(arguments), session));
+      } catch (InputException e) {
+        if (names.size() == 1) {
+          throw e;
+        }
+        session.err().println(OneLine.of(String.valueOf(e.getMessage())));
+      }
+    }
+    int bad = names.size() - files.size();
+    if (bad > 0 && (files.isEmpty() || !arguments.has(SKIP_BAD_FILES))) {
+      throw new InputException(
+          bad
+              + " of "
+              + names.size()
+              + " files cannot be used (named above): correct "
+              + (bad == 1 ? "it" : "them")
+              + (files.isEmpty() ? "" : ", or add --" + SKIP_BAD_FILES + " to use the others"));
+    }
+    return files;
+  }
+
+  /** A file whose bad lines, if they are refused, are told together. */
+  private static ReadingsFile readWhole(
+      String option, String name, BadLines badLines, Session session) {
+    ReadingsDocument document = document(option, name, session);
+    ReadingsDocument.Refused refused = document.refused();
+    if (refused.count() == 0 || badLines == BadLines.SKIP) {
+      report(name, document, badLines, session);
+      return new ReadingsFile(document);
+    }
+    long more = refused.count() - refused.first().size();
+    throw new InputException(
+        FileProblem.quoted(name)
+            + ": "
+            + refused.first().stream()
+                .map(LineException::getMessage)
+                .collect(Collectors.joining("; "))
+            + (more > 0 ? "; and " + more + " more lines" : ""));
+  }
+
   /**
    * Reads a file; every line that cannot be used is named on standard error.
    *
@@ -57,12 +121,15 @@ public record ReadingsFile(ReadingsDocument document) {
    *     and none may be skipped
    */
   public static ReadingsFile read(String option, String name, BadLines badLines, Session session) {
-    ReadingsDocument.Setting setting = setting(name, session.environment());
-    ReadingsDocument document =
-        DocumentFile.read(
-            option, name, session.environment(), lines -> ReadingsDocument.read(lines, setting));
+    ReadingsDocument document = document(option, name, session);
     report(name, document, badLines, session);
     return new ReadingsFile(document);
+  }
+
+  private static ReadingsDocument document(String option, String name, Session session) {
+    ReadingsDocument.Setting setting = setting(name, session.environment());
+    return DocumentFile.read(
+        option, name, session.environment(), lines -> ReadingsDocument.read(lines, setting));
   }
 
   private static ReadingsDocument.Setting setting(String name, Environment environment) {

@@ -105,7 +105,7 @@ class LearnCommandTest {
   void aMissingOrEmptyFolderIsRefused() throws IOException {
     assertThat(run("learn", "nowhere").refusal()).contains("'nowhere' does not exist");
     Files.createDirectories(folder.resolve("bare"));
-    assertThat(run("learn", "bare").refusal()).contains("holds no .csv file");
+    assertThat(run("learn", "bare").refusal()).contains("holds no .csv or .txt file of readings");
     Files.writeString(folder.resolve("a.csv"), "time;rise %\n");
     assertThat(run("learn", "a.csv").refusal()).contains("is a file");
   }
@@ -176,7 +176,8 @@ class LearnCommandTest {
   private static String firstRound() {
     StringBuilder json =
         new StringBuilder(
-            "{\"schema\": \"doughtide/starter/1\", \"program\": \"0.1.0\", \"data\": {\"sha256\": \"");
+            "{\"schema\": \"doughtide/starter/1\", \"program\": \"0.1.0\", \"data\": {\"sha256\":"
+                + " \"");
     json.append("0a".repeat(32)).append("\", \"bakes\": 6, \"readings\": 40}, \"coordinates\": [");
     json.append(
         "\"ln vigour\", \"ln lag factor\", \"true minus noted temperature, K\", \"ln rate scale\","
@@ -252,6 +253,41 @@ class LearnCommandTest {
     assertThat(run(with(leave)).out()).isNotEqualTo(run(leave).out()).contains("goodShare");
     assertThat(run(with(day)).out()).isNotEqualTo(run(day).out()).contains("\"plans\"");
     assertThat(run("leave", "--starter-file", "none.json").refusal()).isNotEmpty();
+  }
+
+  /** Every bad file in one line with all that is wrong in it; the others on request. */
+  @Test
+  void aFolderIsReadToItsEnd() throws IOException {
+    Path bakes = Files.createDirectory(folder.resolve("bk"));
+    String good = "starter: 100g in 500g flour\nhydration: 72\nflour: white 80%, wholemeal 20%\n";
+    String table = "dough temp: 25C\nmixed at: 9.30\ntime;rise %\n11:30;12\n1:30 pm;30\n";
+    Files.writeString(bakes.resolve("a.csv"), good + table);
+    Files.writeString(
+        bakes.resolve("b.csv"),
+        "starter: 20\nhydratoin: 70%\nmixed at: 9.3\ndough temp: 25C\ntime;rise %\n11:30;12\n");
+    Files.writeString(bakes.resolve("c.txt"), good + table + "13;x\n14:00;1,250\n");
+    Files.writeString(bakes.resolve("starter.txt"), "# doughtide starter\nform: 2\n");
+
+    CliRun refused = run("learn", "bk");
+    assertThat(refused.code()).isEqualTo(2);
+    assertThat(refused.err().lines())
+        .hasSize(3)
+        .satisfiesExactly(
+            line ->
+                assertThat(line)
+                    .startsWith("'bk/b.csv': line 1: starter: 20 has no unit: ")
+                    .contains("; line 2: 'hydratoin:' is not known here: did you mean 'hydration")
+                    .contains("; line 3: mixed at: 9.3 can be read two ways: write 9:03 or 9:30"),
+            line ->
+                assertThat(line)
+                    .startsWith("'bk/c.txt': line 9: rise x")
+                    .contains("; line 10: ", "can be read two ways"),
+            line -> assertThat(line).contains("2 of 3 files cannot be used", "--skip-bad-files"));
+
+    CliRun used = run("learn", "bk", "--skip-bad-files");
+    assertThat(used.code()).isZero();
+    assertThat(used.err().lines()).hasSize(2);
+    assertThat(used.out()).contains("1 bake");
   }
 
   private static String[] with(String[] words) {

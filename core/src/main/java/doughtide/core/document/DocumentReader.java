@@ -25,6 +25,7 @@ final class DocumentReader {
   private static final int LONGEST_LINE = 65_536;
   private static final int MOST_HEAD_LINES = 6000;
   private static final int SHOWN = 40;
+  private static final int MOST_PROBLEMS = 50;
 
   /** How often a key may stand in a head. */
   enum Use {
@@ -50,6 +51,8 @@ final class DocumentReader {
   private final Map<String, Use> keys;
   private final Vocabulary vocabulary;
   private final Map<String, List<Entry>> head = new LinkedHashMap<>();
+  private final List<LineException> problems = new ArrayList<>();
+  private boolean collects;
   private long number;
 
   /**
@@ -60,6 +63,17 @@ final class DocumentReader {
     this.lines = lines;
     this.keys = keys;
     this.vocabulary = vocabulary;
+  }
+
+  /** Reads on past a line of the head that cannot be used; {@link #problems} tells of it. */
+  DocumentReader collecting() {
+    collects = true;
+    return this;
+  }
+
+  /** Lines of the head that could not be used. */
+  List<LineException> problems() {
+    return List.copyOf(problems);
   }
 
   /** Reads a document that has no table. */
@@ -79,9 +93,20 @@ final class DocumentReader {
       if (heading.test(line.get().text())) {
         return line;
       }
-      take(line.get());
+      tryTaking(line.get());
     }
     return Optional.empty();
+  }
+
+  private void tryTaking(Line line) {
+    try {
+      take(line);
+    } catch (LineException e) {
+      if (!collects || problems.size() >= MOST_PROBLEMS) {
+        throw e;
+      }
+      problems.add(e);
+    }
   }
 
   /**

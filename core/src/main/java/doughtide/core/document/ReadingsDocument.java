@@ -1,5 +1,6 @@
 package doughtide.core.document;
 
+import doughtide.core.document.DocumentReader.Entry;
 import doughtide.core.document.DocumentReader.Line;
 import doughtide.core.document.DocumentReader.Use;
 import doughtide.core.dough.DoughFormula;
@@ -20,6 +21,7 @@ import java.time.ZoneOffset;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
+import java.util.Comparator;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -27,6 +29,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.function.Supplier;
+import java.util.stream.Collectors;
 
 /**
  * The readings of one dough, as a person types them or a logger writes them: lines {@code key:
@@ -81,7 +85,7 @@ public record ReadingsDocument(
           "shaping",
           "target",
           "starter-file");
-  private static final int MOST_NAMED = 10;
+  private static final int MOST_NAMED = 50;
 
   /** Copies the list. */
   public ReadingsDocument {
@@ -168,8 +172,9 @@ public record ReadingsDocument(
    *
    * @param lines the text, without line endings
    * @param setting what they do not say of themselves
-   * @throws InputException if the head or the heading cannot be used, or there is no reading; a
-   *     line of the table that cannot be used is among {@link #refused()} instead
+   * @throws InputException if the head or the heading cannot be used, or there is no reading; all
+   *     that is wrong is told at once. Where the head is right, a line of the table that cannot be
+   *     used is among {@link #refused()} instead
    */
   public static ReadingsDocument read(Iterator<String> lines, Setting setting) {
     return new TextReader(lines, setting).read();
@@ -221,6 +226,46 @@ public record ReadingsDocument(
     }
   }
 
+  /** What is wrong with a head. */
+  private static final class Problems {
+    private final List<InputException> found;
+
+    Problems(List<LineException> lines) {
+      found = new ArrayList<>(lines);
+    }
+
+    /** What is read; nothing where that fails, which is kept. */
+    <T> Optional<T> tried(Supplier<Optional<T>> reading) {
+      try {
+        return reading.get();
+      } catch (InputException e) {
+        found.add(e);
+        return Optional.empty();
+      }
+    }
+
+    /** Refuses a head that is wrong, with all that is wrong in it and in its table. */
+    void refuse(List<LineException> table) {
+      if (found.isEmpty()) {
+        return;
+      }
+      found.addAll(table);
+      if (found.size() == 1) {
+        throw found.get(0);
+      }
+      String all =
+          found.stream()
+              .sorted(Comparator.comparingLong(Problems::line))
+              .map(each -> String.valueOf(each.getMessage()))
+              .collect(Collectors.joining("; "));
+      throw new InputException("document.lines", all);
+    }
+
+    private static long line(InputException problem) {
+      return problem instanceof LineException line ? line.line() : Long.MAX_VALUE;
+    }
+  }
+
   /** Reads one text. */
   private static final class TextReader {
     private final DocumentReader reader;
@@ -230,31 +275,67 @@ public record ReadingsDocument(
     private long refusedCount;
 
     TextReader(Iterator<String> lines, Setting setting) {
-      this.reader = new DocumentReader(lines, keys(), setting.catalogue().vocabulary());
+      this.reader =
+          new DocumentReader(lines, keys(), setting.catalogue().vocabulary()).collecting();
       this.setting = setting;
     }
 
     ReadingsDocument read() {
       Vocabulary vocabulary = setting.catalogue().vocabulary();
-      Line heading =
-          reader
-              .head(line -> ReadingsColumns.isHeading(line, vocabulary))
-              .orElseThrow(
-                  () -> new InputException("there is no table: " + ReadingsColumns.LAYOUT));
-      DoughFormula formula = formula();
+      Optional<Line> heading = reader.head(line -> ReadingsColumns.isHeading(line, vocabulary));
+      Problems problems = new Problems(reader.problems());
+      Optional<DoughFormula> described = formula(problems);
       Optional<Temperature> doughTemperature =
-          reader.value(DOUGH_TEMP, TextReader::doughTemperature);
-      ReadingsColumns columns =
-          DocumentReader.at(heading.number(), () -> ReadingsColumns.of(heading.text(), vocabulary));
-      ReadingsClock clock = clock();
-      OptionalDouble startMm = startMm();
+          problems.tried(() -> reader.value(DOUGH_TEMP, TextReader::doughTemperature));
+      Optional<Room> room =
+          described.isEmpty()
+              ? Optional.empty()
+              : problems.tried(() -> room(described.orElseThrow()));
+      Optional<LoafResult> result = problems.tried(() -> reader.value(RESULT, TextReader::result));
+      Optional<ReadingsClock> clock = problems.tried(() -> Optional.of(clock()));
+      Optional<Double> startMm = problems.tried(this::startMm);
+      Optional<ReadingsColumns> columns =
+          problems.tried(() -> Optional.of(columns(heading, vocabulary)));
+      if (clock.isPresent() && columns.isPresent()) {
+        readTable(columns.get(), clock.get(), optional(startMm));
+      }
+      problems.refuse(refused);
+      return document(
+          described.orElseThrow(),
+          doughTemperature,
+          room,
+          result,
+          clock.orElseThrow(),
+          optional(startMm));
+    }
+
+    private static OptionalDouble optional(Optional<Double> value) {
+      return value.isPresent() ? OptionalDouble.of(value.get()) : OptionalDouble.empty();
+    }
+
+    private static ReadingsColumns columns(Optional<Line> heading, Vocabulary vocabulary) {
+      Line line =
+          heading.orElseThrow(
+              () -> new InputException("there is no table: " + ReadingsColumns.LAYOUT));
+      return DocumentReader.at(line.number(), () -> ReadingsColumns.of(line.text(), vocabulary));
+    }
+
+    private void readTable(ReadingsColumns columns, ReadingsClock clock, OptionalDouble startMm) {
       for (Optional<Line> line = reader.next(); line.isPresent(); line = reader.next()) {
         take(line.get(), columns, clock, startMm);
       }
+    }
+
+    private ReadingsDocument document(
+        DoughFormula formula,
+        Optional<Temperature> doughTemperature,
+        Optional<Room> room,
+        Optional<LoafResult> result,
+        ReadingsClock clock,
+        OptionalDouble startMm) {
       if (grid.count() == 0 && refusedCount == 0 && setting.now().isEmpty()) {
         throw new InputException("there is no reading below the heading of the table");
       }
-      Optional<Room> room = room(formula);
       Bake bake =
           Bake.measured(setting.name(), formula, doughTemperature, grid.readings())
               .of(reader.value(OCCASION, Vocabulary::plain).orElse(""));
@@ -269,7 +350,7 @@ public record ReadingsDocument(
               startMm,
               clock.lastHours(),
               plan(),
-              reader.value(RESULT, TextReader::result)));
+              result));
     }
 
     private Optional<Quantities.FeedRatio> ratio() {
@@ -322,16 +403,27 @@ public record ReadingsDocument(
     }
 
     /** Each value alone first, so that its line is named; then all together. */
-    private DoughFormula formula() {
+    private Optional<DoughFormula> formula(Problems problems) {
+      boolean right = true;
       for (String key : DoughText.keys()) {
-        reader
-            .entry(key)
-            .ifPresent(
-                entry -> entry.read(text -> formula(only(key, DoughText.withUnit(key, text)))));
+        Optional<Entry> entry = reader.entry(key);
+        right &=
+            entry.isEmpty()
+                || problems
+                    .tried(() -> entry.map(each -> each.read(text -> alone(key, text))))
+                    .isPresent();
       }
+      return right ? problems.tried(() -> Optional.of(whole())) : Optional.empty();
+    }
+
+    private DoughFormula whole() {
       return ratio()
           .map(each -> DoughText.feed(each, typed(), setting.catalogue(), setting.records()))
           .orElseGet(() -> formula(typed()));
+    }
+
+    private DoughFormula alone(String key, String text) {
+      return formula(only(key, DoughText.withUnit(key, text)));
     }
 
     private DoughFormula formula(TypedValues values) {
@@ -381,12 +473,9 @@ public record ReadingsDocument(
       return setting.now().map(clock::before).orElse(clock);
     }
 
-    private OptionalDouble startMm() {
-      Optional<Double> mm =
-          reader.value(
-              START_HEIGHT,
-              text -> Quantities.millimetres(DocumentReader.label(START_HEIGHT), text));
-      return mm.isPresent() ? OptionalDouble.of(mm.get()) : OptionalDouble.empty();
+    private Optional<Double> startMm() {
+      return reader.value(
+          START_HEIGHT, text -> Quantities.millimetres(DocumentReader.label(START_HEIGHT), text));
     }
 
     private void take(
