@@ -64,10 +64,10 @@ class ChartExampleTest {
 
   private static String svg(Words words, RiseForecast forecast) throws IOException {
     ByteArrayOutputStream out = new ByteArrayOutputStream();
-    ShapeForecast shape =
-        ShapeForecaster.of(forecast, Proof.inRoom(Temperature.ofCelsius(24), 2)).forecast();
+    Proof proof = Proof.inRoom(Temperature.ofCelsius(24), 2);
+    ShapeForecast shape = ShapeForecaster.of(forecast, proof).forecast();
     Charts.in(words)
-        .loaf("Wet", forecast, shape)
+        .loaf("Wet", forecast, proof, shape)
         .write(ChartFormat.SVG, ChartSize.A4_LANDSCAPE, out);
     return out.toString(StandardCharsets.UTF_8);
   }

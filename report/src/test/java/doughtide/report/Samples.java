@@ -39,7 +39,7 @@ public final class Samples {
         12,
         Optional.of(ZonedDateTime.parse("2026-03-28T20:30+01:00[Europe/Berlin]")),
         Optional.empty(),
-        Optional.of(new RiseChartData.ShapePoint(5.0, 5.8, 6.9, 42)),
+        Optional.of(shapePoint(5.0, 5.8, 6.9, 6.2)),
         Optional.empty());
   }
 
@@ -54,7 +54,7 @@ public final class Samples {
         30,
         Optional.of(ZonedDateTime.parse("2026-05-01T09:30+02:00[Europe/Berlin]")),
         Optional.of(new RiseChartData.TemperatureSeries(hours, celsius)),
-        Optional.of(new RiseChartData.ShapePoint(6.8, 7.6, 8.7, 24)),
+        Optional.of(shapePoint(6.8, 7.6, 8.7, 10)),
         Optional.of(new RiseChartData.ColdStretch(9, 26)));
   }
 
@@ -79,21 +79,65 @@ public final class Samples {
       double likely = inverse(percent, middle);
       passing.add(PassingPoint.of(percent, likely * 0.84, likely, likely * 1.19));
     }
-    return new RiseChartData(
-        "Tidemill kitchen country dough",
-        List.of(
-            "Harrow strong white 80 %, Millrace wholemeal 20 %; hydration 72 %, starter 20 %, salt 2 %",
-            "dough temperature 24.5 °C (76 °F); invented demo"),
-        hours,
-        curves[0],
-        curves[1],
-        curves[2],
-        passing,
-        mixedAt,
-        temperature,
-        shape,
-        cold,
-        List.of());
+    RiseChartData.Builder chart =
+        RiseChartData.of(hours, curves[0], curves[1], curves[2])
+            .title("Tidemill kitchen country dough")
+            .subtitle(
+                List.of(
+                    "Harrow strong white 80 %, Millrace wholemeal 20 %; hydration 72 %, starter 20"
+                        + " %, salt 2 %",
+                    "dough temperature 24.5 °C (76 °F); invented demo"))
+            .passing(passing)
+            .mixedAt(mixedAt)
+            .temperature(temperature)
+            .cold(cold);
+    shape.ifPresent(point -> addShape(chart, point, cold));
+    return chart.build();
+  }
+
+  /** Right for half an hour around the point, twenty doughs evenly from early to late. */
+  private static void addShape(
+      RiseChartData.Builder chart,
+      RiseChartData.ShapePoint point,
+      Optional<RiseChartData.ColdStretch> cold) {
+    double likely = point.likelyHours();
+    double[] twenty = new double[RiseChartData.Twenty.DOTS];
+    for (int i = 0; i < twenty.length; i++) {
+      double away = (i - 9.5) / 9.5;
+      twenty[i] = likely + 1.4 * away * Math.abs(away) + 0.3 * away;
+    }
+    chart
+        .shape(point)
+        .twenty(new RiseChartData.Twenty(twenty, 0))
+        .stages(
+            Optional.of(
+                new RiseChartData.Stages(
+                    likely - 0.5,
+                    OptionalDouble.of(likely + 0.5),
+                    OptionalDouble.of(likely + 3),
+                    true,
+                    50)))
+        .loaf(cold.map(night -> loaf(night, point.risePercent())));
+  }
+
+  private static RiseChartData.LoafSeries loaf(RiseChartData.ColdStretch night, double from) {
+    double[] parts = Series.evenly(1, 40);
+    double[] hours = new double[parts.length];
+    double[][] rises = new double[3][parts.length];
+    for (int i = 0; i < parts.length; i++) {
+      hours[i] = night.fromHours() + parts[i] * (night.toHours() - night.fromHours());
+      double way = 1 - Math.exp(-5 * parts[i]);
+      rises[0][i] = from + 75 * way;
+      rises[1][i] = from + 45 * way;
+      rises[2][i] = from + 25 * way;
+    }
+    return new RiseChartData.LoafSeries(hours, rises[0], rises[1], rises[2], from + 50);
+  }
+
+  /** On the likely line of a dough whose middle lies at an hour. */
+  private static RiseChartData.ShapePoint shapePoint(
+      double early, double likely, double late, double middle) {
+    return new RiseChartData.ShapePoint(early, likely, late, logistic(likely, middle));
   }
 
   private static double logistic(double hour, double middle) {
@@ -111,13 +155,13 @@ public final class Samples {
 
   public static BakeSheet bakeSheet(Words words) {
     return new BakeSheet(
-        Optional.of("Shape about 16:30, when the jar shows 24%."),
+        Optional.of("Shape about 17:05, when the jar shows 30%."),
         cold(),
         List.of(
             new BakeSheet.Step("mix", new TimeSpan(0, 0), ""),
             new BakeSheet.Step("fold", new TimeSpan(0.5, 2.5), ""),
             new BakeSheet.Step(
-                "shape", new TimeSpan(6.8, OptionalDouble.of(7.6), 8.7), "rise 24% (20–28%)"),
+                "shape", new TimeSpan(6.8, OptionalDouble.of(7.6), 8.7), "rise 30% (26–34%)"),
             new BakeSheet.Step("into the cold", new TimeSpan(9, 9), ""),
             new BakeSheet.Step("score and bake with steam", new TimeSpan(24, 28), "")),
         List.of(words.say("caution.rawDough"), words.say("caution.steam")));

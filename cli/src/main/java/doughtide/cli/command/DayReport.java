@@ -6,6 +6,7 @@ import doughtide.cli.args.OptionSpec;
 import doughtide.cli.file.FileProblem;
 import doughtide.cli.file.OutputFile;
 import doughtide.cli.options.OutputOptions;
+import doughtide.cli.options.WordsOptions;
 import doughtide.cli.session.Environment;
 import doughtide.cli.session.Session;
 import doughtide.core.day.DayAnswer;
@@ -17,10 +18,12 @@ import doughtide.report.chart.ChartFormat;
 import doughtide.report.chart.ChartOutput;
 import doughtide.report.chart.ChartSize;
 import doughtide.report.chart.DayChart;
-import doughtide.report.words.Language;
 import doughtide.report.words.Words;
 import java.time.Duration;
 import java.time.Instant;
+import java.time.ZonedDateTime;
+import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.BiFunction;
@@ -43,6 +46,7 @@ final class DayReport {
    * @param name of files, for examples
    */
   static OptionSpec[] specs(String name) {
+    List<OptionSpec> words = WordsOptions.specs();
     return new OptionSpec[] {
       OptionSpec.value(
           SEARCH_LIMIT,
@@ -53,6 +57,9 @@ final class DayReport {
       OutputOptions.format(),
       OutputOptions.chart(name + "-day.pdf"),
       OutputOptions.paper(),
+      words.get(0),
+      words.get(1),
+      words.get(2),
       OptionSpec.value(
           CALENDAR,
           "FILE",
@@ -77,13 +84,14 @@ final class DayReport {
     OutputOptions.Format format = OutputOptions.format(arguments);
     OutputOptions.Paper paper = OutputOptions.paper(arguments);
     Optional<OutputFile> chart = OutputOptions.chart(arguments, environment);
+    Words words = WordsOptions.ofChart(arguments);
     Optional<OutputFile> calendar = OutputOptions.file(CALENDAR, arguments, environment);
     calendar.ifPresent(DayReport::checkEnding);
     Optional<Duration> limit = limit(arguments);
     DayOptions options = read.apply(arguments, environment);
     DayAnswer found = plan(options, limit, session);
     DayText text = new DayText(options, found.days().get(0));
-    chart.ifPresent(file -> draw(text, file, paper));
+    chart.ifPresent(file -> draw(text, words, file, paper));
     calendar.ifPresent(file -> DayCalendar.write(text, command, file, environment.now()));
     Answer answer = new DaySections(command, options, found).answer();
     switch (format) {
@@ -130,19 +138,24 @@ final class DayReport {
     }
   }
 
-  private static void draw(DayText text, OutputFile file, OutputOptions.Paper paper) {
-    Words words = Words.in(Language.ENGLISH);
+  private static void draw(DayText text, Words words, OutputFile file, OutputOptions.Paper paper) {
     DayOptions options = text.options();
     DayPlan day = text.day();
     ChartSize size =
         paper == OutputOptions.Paper.A4 ? ChartSize.A4_LANDSCAPE : ChartSize.A5_LANDSCAPE;
     var zero = options.clock().times().start();
+    String title = title(options, words);
     byte[] bytes =
         ChartOutput.bytes(
-            DayChart.of(options.title(), day, options.names(), zero, words),
+            DayChart.of(title, day, options.names(), zero, words),
             ChartFormat.ofFileName(file.shown()),
             size,
-            DayChart.caption(options.title(), day, options.names(), zero, words));
+            DayChart.caption(title, day, options.names(), zero, words));
     file.write(out -> out.write(bytes));
+  }
+
+  private static String title(DayOptions options, Words words) {
+    ZonedDateTime ready = options.clock().times().after(options.clock().readyHour());
+    return words.say("chart.title.day", Map.of("time", words.dayAndClock(ready)));
   }
 }

@@ -7,6 +7,7 @@ import doughtide.cli.file.OutputFile;
 import doughtide.cli.options.FeedClock;
 import doughtide.cli.options.FeedOptions;
 import doughtide.cli.options.OutputOptions;
+import doughtide.cli.options.WordsOptions;
 import doughtide.cli.session.Environment;
 import doughtide.cli.session.Session;
 import doughtide.core.feeding.FeedAmounts;
@@ -14,6 +15,7 @@ import doughtide.core.feeding.FeedingPlanner;
 import doughtide.core.feeding.RatioAnswer;
 import doughtide.core.feeding.RefreshmentPlan;
 import doughtide.core.quantity.InputException;
+import doughtide.report.words.Words;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -39,6 +41,7 @@ public final class FeedCommand implements Command {
                 "chart")
             .options(FeedOptions.specs())
             .options(FeedClock.specs())
+            .options(WordsOptions.specs())
             .options(
                 OutputOptions.format(), OutputOptions.chart("feed.pdf"), OutputOptions.overwrite())
             .example("When is it ripe", "--ratio", "1:5:5", "--starter-temp", "22C")
@@ -90,10 +93,11 @@ public final class FeedCommand implements Command {
     Environment environment = session.environment();
     OutputOptions.Format format = OutputOptions.format(arguments);
     Optional<OutputFile> chart = OutputOptions.chart(arguments, environment);
+    Words words = WordsOptions.ofChart(arguments);
     FeedOptions options = FeedOptions.read(arguments, environment);
     FeedClock clock = FeedClock.read(arguments, environment);
     FeedResult result = result(options, clock, arguments, environment);
-    chart.ifPresent(file -> FeedPicture.write(result, file));
+    chart.ifPresent(file -> FeedPicture.write(result, words, file));
     switch (format) {
       case TEXT -> {
         FeedSections.of(result).text(session.out());
@@ -159,8 +163,8 @@ public final class FeedCommand implements Command {
   private static InputException ratioOrHours(FeedClock clock, Arguments arguments) {
     if (clock.readyAt().isPresent()) {
       return new InputException(
-          "--ready-at needs --fed-at to find the ratio, or --ratio to find the hour to feed: add for"
-              + " example --fed-at 21:30");
+          "--ready-at needs --fed-at to find the ratio, or --ratio to find the hour to feed: add"
+              + " for example --fed-at 21:30");
     }
     return new InputException(
         arguments.missing(FeedOptions.RATIO).getMessage()

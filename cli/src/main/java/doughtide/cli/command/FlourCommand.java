@@ -6,6 +6,7 @@ import doughtide.cli.args.CommandSpec;
 import doughtide.cli.file.OutputFile;
 import doughtide.cli.options.FlourOptions;
 import doughtide.cli.options.OutputOptions;
+import doughtide.cli.options.WordsOptions;
 import doughtide.cli.session.Session;
 import doughtide.core.document.FlourDocument;
 import doughtide.core.flourtrial.AbsorptionFit;
@@ -22,9 +23,10 @@ import doughtide.report.chart.ChartFormat;
 import doughtide.report.chart.ChartOutput;
 import doughtide.report.chart.ChartSize;
 import doughtide.report.chart.FlourTrialChart;
-import doughtide.report.words.Language;
+import doughtide.report.words.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** The trial in small bowls that tells how much water a new flour takes. */
@@ -70,6 +72,9 @@ public final class FlourCommand implements Command {
                     "ash",
                     "format",
                     "chart",
+                    "language",
+                    "degrees",
+                    "clock-12h",
                     "overwrite"))
             .action(
                 "save FILE",
@@ -98,6 +103,7 @@ public final class FlourCommand implements Command {
                 "format",
                 "chart")
             .options(FlourOptions.specs())
+            .options(WordsOptions.specs())
             .options(
                 OutputOptions.formatWithoutCsv(),
                 OutputOptions.chart("bowls.pdf"),
@@ -126,9 +132,9 @@ public final class FlourCommand implements Command {
                 "--hydration",
                 "71%")
             .note(
-                "read takes a file with one grade a line: trial, person, hydration, grade; for example"
-                    + " \"6 March, Ann, 72%, thin window\". save writes a record that rise, feed and"
-                    + " water take with --flour-file.");
+                "read takes a file with one grade a line: trial, person, hydration, grade; for"
+                    + " example \"6 March, Ann, 72%, thin window\". save writes a record that rise,"
+                    + " feed and water take with --flour-file.");
     CAUTIONS.forEach(caution -> spec.note("Caution: " + caution));
     return spec.build();
   }
@@ -175,6 +181,7 @@ public final class FlourCommand implements Command {
               + "'");
     }
     FlourOptions.refuse(arguments, "plan", "chart", FlourOptions.TRIAL, FlourOptions.HYDRATION);
+    WordsOptions.ofChart(arguments);
     FlourRecord record = FlourOptions.record(arguments, session.environment());
     Scale scale =
         arguments
@@ -201,10 +208,11 @@ public final class FlourCommand implements Command {
     List<GradedBowl> bowls = FlourOptions.grades("flour read", name, session.environment());
     FlourRecord record = FlourOptions.record(arguments, session.environment()).withBowls(bowls);
     AbsorptionFit fit = record.fit().orElseThrow();
+    Words words = WordsOptions.ofChart(arguments);
     var experience = FlourOptions.experience(arguments);
     OutputOptions.Format format = OutputOptions.format(arguments);
     arguments.refuseUnasked("flour read");
-    chart.ifPresent(file -> draw(record, fit, file));
+    chart.ifPresent(file -> draw(record, fit, words, file));
     print(FlourSections.read(record, fit, experience), format, session);
     if (format == OutputOptions.Format.TEXT) {
       OutputOptions.sayChart(chart, session.out());
@@ -219,20 +227,21 @@ public final class FlourCommand implements Command {
     }
   }
 
-  private static void draw(FlourRecord record, AbsorptionFit fit, OutputFile file) {
-    doughtide.report.words.Words words = doughtide.report.words.Words.in(Language.ENGLISH);
+  private static void draw(FlourRecord record, AbsorptionFit fit, Words words, OutputFile file) {
+    String title = words.say("chart.title.flour", Map.of("flour", record.name()));
     byte[] bytes =
         ChartOutput.bytes(
-            FlourTrialChart.of(record.name() + ": water it takes", List.of(), fit, words),
+            FlourTrialChart.of(title, List.of(), fit, words),
             ChartFormat.ofFileName(file.shown()),
             ChartSize.A5_LANDSCAPE,
-            FlourTrialChart.caption(record.name(), fit, words));
+            FlourTrialChart.caption(title, fit, words));
     file.write(out -> out.write(bytes));
   }
 
   private static void save(String name, Arguments arguments, Session session) {
     refusePlanning(arguments, "save");
     FlourOptions.refuse(arguments, "save", "chart");
+    WordsOptions.ofChart(arguments);
     OutputFile.Existing existing =
         arguments.has("overwrite") ? OutputFile.Existing.REPLACE : OutputFile.Existing.KEEP;
     OutputFile file = OutputFile.of("flour save", name, existing, session.environment());

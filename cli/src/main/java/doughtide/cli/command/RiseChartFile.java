@@ -1,30 +1,33 @@
 package doughtide.cli.command;
 
-import doughtide.cli.args.Words;
 import doughtide.cli.file.OutputFile;
 import doughtide.cli.options.OutputOptions;
-import doughtide.core.dough.DoughFormula;
+import doughtide.core.forecast.Warning;
 import doughtide.report.chart.ChartFormat;
 import doughtide.report.chart.ChartOutput;
 import doughtide.report.chart.ChartSize;
 import doughtide.report.chart.RiseChart;
 import doughtide.report.chart.RiseChartData;
+import doughtide.report.handout.FormulaWords;
 import doughtide.report.words.Advice;
-import doughtide.report.words.Language;
+import doughtide.report.words.Words;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 
 /** The answer as a chart in a file. */
 public final class RiseChartFile {
 
   private RiseChartFile() {}
 
-  public static void write(RiseAnswer answer, OutputFile file, OutputOptions.Paper paper) {
-    write(data(answer), file, paper);
+  public static void write(
+      RiseAnswer answer, Words words, OutputFile file, OutputOptions.Paper paper) {
+    write(data(answer, words), words, file, paper);
   }
 
-  public static void write(RiseChartData data, OutputFile file, OutputOptions.Paper paper) {
-    doughtide.report.words.Words words = doughtide.report.words.Words.in(Language.ENGLISH);
+  /** Writes any rise chart. */
+  public static void write(
+      RiseChartData data, Words words, OutputFile file, OutputOptions.Paper paper) {
     ChartSize size =
         paper == OutputOptions.Paper.A4 ? ChartSize.A4_LANDSCAPE : ChartSize.A5_LANDSCAPE;
     byte[] bytes =
@@ -36,39 +39,50 @@ public final class RiseChartFile {
     file.write(out -> out.write(bytes));
   }
 
-  private static RiseChartData data(RiseAnswer answer) {
+  private static RiseChartData data(RiseAnswer answer, Words words) {
     double[] marks = answer.passings().stream().mapToDouble(p -> p.rise().percent()).toArray();
-    RiseChartData dough =
+    List<Warning> warnings = new ArrayList<>(answer.warnings());
+    RiseChartData.Builder chart =
         RiseChartData.of(answer.forecast(), marks)
-            .titled(answer.title().orElse("When is this dough ready?"), subtitle(answer))
-            .withWarnings(
-                answer.warnings().stream().map(each -> Advice.english(each).text()).toList());
-    RiseChartData loaf = answer.proof().map(proof -> dough.with(proof.shape())).orElse(dough);
-    return answer.clock().map(clock -> loaf.mixedAt(clock.start())).orElse(loaf);
+            .title(answer.title().orElseGet(() -> words.say("chart.title.rise")))
+            .subtitle(subtitle(answer, words))
+            .mixedAt(answer.clock().map(clock -> clock.start()));
+    answer.proof().ifPresent(loaf -> addLoaf(chart, answer, loaf, warnings, words));
+    return chart
+        .warnings(warnings.stream().map(each -> Advice.of(words, each).sentences()).toList())
+        .build();
   }
 
-  private static List<String> subtitle(RiseAnswer answer) {
-    List<String> lines = new ArrayList<>();
-    lines.add(dough(answer.dough().formula()));
-    String temperature = "dough temperature " + answer.temperature().words();
-    lines.add(
-        answer
-            .clock()
-            .map(times -> temperature + "; mixed " + times.startInWords())
-            .orElse(temperature));
-    return lines;
+  /** With its shape point, or with the reason why it has none, which then is no mere warning. */
+  private static void addLoaf(
+      RiseChartData.Builder chart,
+      RiseAnswer answer,
+      RiseAnswer.Loaf loaf,
+      List<Warning> warnings,
+      Words words) {
+    chart.shape(answer.forecast(), loaf.proof(), loaf.shape());
+    if (!loaf.shape().isPossible()) {
+      List<Warning> why = loaf.shape().warnings();
+      Warning last = why.get(why.size() - 1);
+      chart.whyNoShape(Advice.of(words, last).sentences());
+      warnings.remove(last);
+    }
   }
 
-  /** What it is made of, in a line. */
-  public static String dough(DoughFormula formula) {
-    return formula.flour().name()
-        + "; hydration "
-        + Words.percent(formula.hydration())
-        + ", starter "
-        + Words.percent(100 * formula.starterOfAddedFlour())
-        + " of the flour added ("
-        + Words.percent(100 * formula.prefermentedFlour())
-        + " prefermented flour), salt "
-        + Words.percent(formula.salt());
+  private static List<String> subtitle(RiseAnswer answer, Words words) {
+    FormulaWords say = new FormulaWords(words);
+    List<String> said = new ArrayList<>();
+    said.add(say.formula(answer.dough().formula()));
+    temperature(answer, say).ifPresent(said::add);
+    say.altitude(answer.dough().formula()).ifPresent(said::add);
+    answer.clock().map(clock -> say.mixed(clock.start())).ifPresent(said::add);
+    return List.of(String.join(" ", said));
+  }
+
+  /** Where it changes, the chart shows it over time. */
+  private static Optional<String> temperature(RiseAnswer answer, FormulaWords say) {
+    return answer.drifts()
+        ? Optional.empty()
+        : Optional.of(say.temperatureLine(answer.forecast().temperature().startCelsius()));
   }
 }

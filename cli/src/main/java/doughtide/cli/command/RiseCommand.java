@@ -14,6 +14,7 @@ import doughtide.cli.options.OutputOptions;
 import doughtide.cli.options.ProofOptions;
 import doughtide.cli.options.StarterOptions;
 import doughtide.cli.options.TemperatureOptions;
+import doughtide.cli.options.WordsOptions;
 import doughtide.cli.session.Environment;
 import doughtide.cli.session.Session;
 import doughtide.core.forecast.RiseForecast;
@@ -23,6 +24,7 @@ import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Rise;
+import doughtide.report.words.Words;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -79,6 +81,7 @@ public final class RiseCommand implements Command {
             OutputOptions.paper(),
             OptionSpec.value(TITLE, "TEXT", "Quayside bread class", "The heading of the chart."),
             OutputOptions.overwrite())
+        .options(WordsOptions.specs())
         .example(
             "A dough at 25 °C",
             "--dough-temp",
@@ -161,6 +164,7 @@ public final class RiseCommand implements Command {
     OutputOptions.Format format = OutputOptions.format(arguments);
     OutputOptions.Paper paper = OutputOptions.paper(arguments);
     OutputOptions.onlyWithChart(TITLE, arguments);
+    Words words = WordsOptions.ofChart(arguments);
     Optional<OutputFile> chart = OutputOptions.chart(arguments, session.environment());
     SortedSet<Rise> rises = rises(arguments);
     RiseForecaster forecaster = forecaster(arguments, session.environment());
@@ -179,7 +183,7 @@ public final class RiseCommand implements Command {
             FormulaOptions.weigh(arguments, dough.formula()));
     print(RiseSections.of(answer).fromKitchen(arguments.fromKitchen()), format, session);
     offerFirstEvening(answer, arguments, format, session);
-    chart.ifPresent(file -> draw(answer, file, paper, format, session));
+    chart.ifPresent(file -> draw(answer, words, file, paper, format, session));
   }
 
   /** While nothing is known of the starter, an evening with it would tell the most. */
@@ -215,6 +219,7 @@ public final class RiseCommand implements Command {
     OutputOptions.Format format = OutputOptions.format(arguments);
     OutputOptions.Paper paper = OutputOptions.paper(arguments);
     OutputOptions.onlyWithChart(TITLE, arguments);
+    Words words = WordsOptions.ofChart(arguments);
     Optional<OutputFile> chart = OutputOptions.chart(arguments, session.environment());
     SortedSet<Rise> rises = rises(arguments);
     RiseForecaster forecaster = forecaster(arguments, session.environment());
@@ -231,10 +236,9 @@ public final class RiseCommand implements Command {
     }
     print(TodaySections.of(dough, rises), format, session);
     if (chart.isPresent()) {
-      TodayChart drawn = TodayChart.of(dough);
+      TodayChart drawn = TodayChart.of(dough, session.environment().now());
       if (drawn.isPossible()) {
-        String title = arguments.text(TITLE).orElse("How far is today's dough?");
-        drawn.write(title, rises, chart.get(), paper);
+        drawn.write(arguments.text(TITLE), rises, words, chart.get(), paper);
         sayDrawn(chart.get(), format, session);
       } else {
         sayNothingDrawn(session);
@@ -271,6 +275,7 @@ public final class RiseCommand implements Command {
 
   private static void draw(
       RiseAnswer answer,
+      Words words,
       OutputFile file,
       OutputOptions.Paper paper,
       OutputOptions.Format format,
@@ -279,7 +284,7 @@ public final class RiseCommand implements Command {
       sayNothingDrawn(session);
       return;
     }
-    RiseChartFile.write(answer, file, paper);
+    RiseChartFile.write(answer, words, file, paper);
     sayDrawn(file, format, session);
   }
 

@@ -12,11 +12,10 @@ import doughtide.core.quantity.Shorten;
 import doughtide.report.chart.ChartFormat;
 import doughtide.report.page.PageFormat;
 import doughtide.report.page.PaperSize;
-import doughtide.report.words.Language;
-import doughtide.report.words.Words.ClockStyle;
-import doughtide.report.words.Words.Degrees;
+import doughtide.report.words.Words;
 import java.time.DateTimeException;
 import java.time.LocalDate;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -34,7 +33,7 @@ public record HandoutOptions(
     HandoutKind kind,
     OutputFile out,
     PageFormat format,
-    doughtide.report.words.Words words,
+    Words words,
     LocalDate date,
     Optional<ChartFormat> chartFormat) {
 
@@ -42,11 +41,8 @@ public record HandoutOptions(
   private static final String OUT = "out";
   private static final String PAPER = "paper";
   private static final String LARGE_PRINT = "large-print";
-  private static final String LANGUAGE = "language";
   private static final String CHARTS_AS = "charts-as";
   private static final String DATE = "date";
-  private static final String DEGREES = "degrees";
-  private static final String CLOCK_12H = "clock-12h";
 
   /** In which form charts are written beside the page. */
   public enum ChartsAs {
@@ -55,18 +51,16 @@ public record HandoutOptions(
   }
 
   public static List<OptionSpec> specs() {
+    List<OptionSpec> specs = new ArrayList<>(WordsOptions.specs());
+    specs.addAll(ownSpecs());
+    return specs;
+  }
+
+  private static List<OptionSpec> ownSpecs() {
     return List.of(
         OptionSpec.value(OUT, "FILE", "sheet.pdf", "The file to write, ending in .pdf.").required(),
         OptionSpec.value(PAPER, "SIZE", "letter", "A4 or letter.").withDefault("A4"),
         OptionSpec.flag(LARGE_PRINT, "Text of 16 pt instead of 12 pt; may take two sides."),
-        OptionSpec.value(LANGUAGE, "CODE", "de", "en, de, fr, es or pt.").withDefault("en"),
-        OptionSpec.value(
-                DEGREES,
-                "SCALE",
-                "fahrenheit",
-                "The scale that comes first: celsius or fahrenheit.")
-            .withDefault("celsius"),
-        OptionSpec.flag(CLOCK_12H, "Clock times as 1:05 pm instead of 13:05."),
         OptionSpec.flag(
             STUDENTS,
             "comparison: writes the page with questions and the answers left blank, and beside it a"
@@ -93,16 +87,9 @@ public record HandoutOptions(
         kind,
         out,
         pageFormat(arguments),
-        words(arguments),
+        WordsOptions.read(arguments),
         date(arguments, environment),
         arguments.choice(CHARTS_AS, ChartsAs.class).map(HandoutOptions::chartFormat));
-  }
-
-  private static doughtide.report.words.Words words(Arguments arguments) {
-    return doughtide.report.words.Words.in(
-            arguments.text(LANGUAGE).map(Language::of).orElse(Language.ENGLISH))
-        .with(arguments.choice(DEGREES, Degrees.class).orElse(Degrees.CELSIUS))
-        .with(arguments.has(CLOCK_12H) ? ClockStyle.HOURS_12 : ClockStyle.HOURS_24);
   }
 
   private static HandoutKind kind(String typed) {

@@ -226,6 +226,26 @@ public final class ShapeForecaster {
   }
 
   /**
+   * Until when the likely dough is too early, right and late to be shaped.
+   *
+   * @param shape what this forecaster gave
+   * @return the hours; empty if there is no shape point
+   */
+  public Optional<ShapeStages> stages(ShapeForecast shape) {
+    return shape
+        .likely()
+        .map(
+            night ->
+                new StageSearch(
+                        bulk.formula(),
+                        proof,
+                        settings,
+                        night.bulk(),
+                        LoafScores.of(bulk.curves().indexOf(night.bulk())))
+                    .stages(night.bulkEndHours(), shape.target()));
+  }
+
+  /**
    * A cold that warms the dough holds nothing back, so no shape point is made up for it. A dough
    * that was in the cold before is as cold as it at most.
    */

@@ -75,6 +75,7 @@ import doughtide.core.loaf.Proof;
 import doughtide.core.loaf.SampleJar;
 import doughtide.core.loaf.ShapeForecast;
 import doughtide.core.loaf.ShapeForecaster;
+import doughtide.core.loaf.ShapeStages;
 import doughtide.core.loaf.StrengthPlan;
 import doughtide.core.quantity.Altitude;
 import doughtide.core.quantity.InputException;
@@ -400,6 +401,7 @@ final class ValueSamples {
         new ShapeForecast.Spoils(OptionalDouble.of(more), OptionalDouble.empty()));
     JarRule.AtHour look = new JarRule.AtHour(4, List.of(new JarRule.Wait(40 + more, 0.5)));
     add(look, look.waits().get(0), new JarRule(List.of(look)));
+    add(new ShapeStages(3, OptionalDouble.of(4), OptionalDouble.of(5 + more)));
     add(new ShapeForecaster.Point(window(), ShapeForecast.RiseRange.NONE));
     add(new ShapeForecaster.Point(window().plus(1), ShapeForecast.RiseRange.NONE));
     add(ShapeForecaster.of(warm, Proof.inCold(celsius(4), 12)).forecast());

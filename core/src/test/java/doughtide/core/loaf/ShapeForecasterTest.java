@@ -49,6 +49,29 @@ class ShapeForecasterTest {
   }
 
   @Test
+  void stagesAreWhatTheLimitsOfALoafSay() {
+    RiseForecast bulk = bulkAt(24);
+    ShapeForecaster forecaster = ShapeForecaster.of(bulk, Proof.inCold(FRIDGE, 12));
+    ShapeForecast shape = forecaster.forecast();
+    double likely = shape.hours().likely().orElseThrow();
+
+    ShapeStages stages = forecaster.stages(shape).orElseThrow();
+
+    assertThat(stages.rightFrom()).isBetween(likely - 2, likely - 0.05);
+    assertThat(stages.rightUntil().orElseThrow()).isBetween(likely + 0.05, likely + 2);
+    assertThat(stages.pastBest().orElseThrow())
+        .isBetween(stages.rightUntil().orElseThrow(), bulk.hoursToOver().late().orElseThrow());
+    double early =
+        forecaster
+            .nightIfShapedAt(stages.rightFrom())
+            .orElseThrow()
+            .riseAtBake()
+            .likely()
+            .orElseThrow();
+    assertThat(early).isCloseTo(0.85 * shape.target().percent(), within(8.0));
+  }
+
+  @Test
   void everyMemberHasItsOwnEndOfBulk() {
     ShapeForecast shape = shape(24, Proof.inCold(FRIDGE, 12));
     double median = shape.hours().likely().orElseThrow();

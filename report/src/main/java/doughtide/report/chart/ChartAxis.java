@@ -2,21 +2,34 @@ package doughtide.report.chart;
 
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.DoubleFunction;
 
 /**
  * An axis with the marks that are to stand on it.
  *
  * @param rowNames what each row of labels holds, as long as the rows of the ticks
+ * @param squeeze a stretch that is drawn narrower, if there is one
  */
 public record ChartAxis(
-    double min, double max, List<ChartTick> ticks, String title, List<String> rowNames) {
+    double min,
+    double max,
+    List<ChartTick> ticks,
+    String title,
+    List<String> rowNames,
+    Optional<Squeeze> squeeze) {
   public ChartAxis {
     if (!(min < max) || !Double.isFinite(min) || !Double.isFinite(max)) {
       throw new IllegalArgumentException("axis from " + min + " to " + max);
     }
     ticks = List.copyOf(ticks);
     rowNames = List.copyOf(rowNames);
+  }
+
+  /** An even axis. */
+  public ChartAxis(
+      double min, double max, List<ChartTick> ticks, String title, List<String> rowNames) {
+    this(min, max, ticks, title, rowNames, Optional.empty());
   }
 
   public static ChartAxis every(
@@ -40,7 +53,11 @@ public record ChartAxis(
 
   /** Position between 0 at the lower end and 1 at the upper end. */
   double fraction(double value) {
-    return (value - min) / (max - min);
+    return (value - min - lost(value)) / (max - min - lost(max));
+  }
+
+  private double lost(double value) {
+    return squeeze.map(each -> each.lost(value)).orElse(0.0);
   }
 
   double clamp(double value) {

@@ -15,14 +15,22 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /** One painting of a chart onto one surface. */
 final class ChartDrawing {
 
   private static final Color GRID = new Color(0xC8, 0xC8, 0xC8);
 
-  /** The row of the x axis that names the days; few of its labels are not empty. */
-  private static final int DAY_ROW = 2;
+  private static final Color HATCH = new Color(0x70, 0x70, 0x70);
+
+  /** The least height of the plot in sizes of the text: less, and its curves cannot be read. */
+  static final double LEAST_PLOT_LINES = 8;
+
+  private static final double ROOMY_PLOT_LINES = 12;
+
+  private static final int MOST_STACKED = 5;
+  private static final double STRIP_LINES = 3.2;
 
   /** On a page the margins are the page's. */
   static final double PAGE_EDGE_PT = 1;
@@ -41,6 +49,12 @@ final class ChartDrawing {
   private Rectangle2D plot = new Rectangle2D.Double();
   private boolean titlesBesideLanes;
   private boolean keyed;
+  private boolean hasStrip;
+  private HeadLabels head = new HeadLabels(0, 0, 0, 0);
+  private double ribbonTall;
+  private double twentyTall;
+  private double keyTop;
+  private double dotPt;
 
   ChartDrawing(
       ChartPicture picture,
@@ -64,47 +78,116 @@ final class ChartDrawing {
   }
 
   void draw() {
+    double edge = edge();
+    double top = layOut();
     g.setColor(Color.WHITE);
     g.fill(new Rectangle2D.Double(0, 0, width, height));
     g.setColor(Color.BLACK);
-    double edge = isOnPage ? PAGE_EDGE_PT : size * 0.8;
-    double top = header(edge);
-    double bottom = height - edge - notes(edge);
-    double stripTall = picture.strip().isPresent() ? 3.8 * lineHeight : 0;
-    layOut(edge, top + stripTall, bottom);
-    if (!namesFitBesideLines()) {
-      keyed = true;
-      layOut(edge, top + stripTall + key(edge, top + stripTall, false), bottom);
-      key(edge, top + stripTall, true);
+    header(edge, true);
+    notes(edge, true);
+    if (keyed) {
+      key(edge, keyTop, true);
     }
-    picture.strip().ifPresent(strip -> strip(strip, edge, top, stripTall));
+    if (hasStrip) {
+      strip(picture.strip().orElseThrow(), edge, top, STRIP_LINES * lineHeight);
+    }
     picture.zones().forEach(this::zone);
     grid();
+    picture.bands().forEach(this::band);
+    uprights();
     new CurvePainter(picture).paint(g, plot);
     picture.curves().forEach(this::dashedCurve);
     g.setColor(Color.BLACK);
-
     frame();
+    picture.bench().forEach(this::bench);
     axes(edge);
+    picture.ribbon().ifPresent(ribbon -> ribbon(ribbon, edge));
+    picture.twenty().ifPresent(twenty -> twenty(twenty, edge));
+    picture.under().ifPresent(axis -> underAxis(axis, edge));
+    picture.x().squeeze().ifPresent(this::breaks);
     lanes();
     picture.spans().forEach(this::span);
     picture.dots().forEach(this::dot);
+    picture.marks().forEach(mark -> marker(diamond(px(mark.x()), py(mark.y()), size * 0.42)));
+    head.draw(g, plot.getY() - size * 0.65, lineHeight);
     labels();
+  }
+
+  private double edge() {
+    return isOnPage ? PAGE_EDGE_PT : size * 0.8;
+  }
+
+  /** Height of what must stand around the plot, in points: all but the strip, which may go. */
+  double aroundPlotPt() {
+    layOut();
+    return height - plot.getHeight() - (hasStrip ? STRIP_LINES * lineHeight : 0);
+  }
+
+  /** Finds the place of everything and gives back where the strip begins. */
+  private double layOut() {
+    double edge = edge();
+    double top = header(edge, false);
+    double bottom = height - edge - notes(edge, false);
+    hasStrip = picture.strip().isPresent();
+    double stripTop = place(edge, top, bottom);
+    if (hasStrip && plot.getHeight() < ROOMY_PLOT_LINES * size) {
+      hasStrip = false;
+      stripTop = place(edge, top, bottom);
+    }
+    return stripTop;
+  }
+
+  private double place(double edge, double top, double bottom) {
+    double stripTall = hasStrip ? STRIP_LINES * lineHeight : 0;
+    keyed = false;
+    layOut(edge, top + stripTall, bottom);
+    if (namesFitBesideLines()) {
+      return top;
+    }
+    keyed = true;
+    keyTop = top;
+    double tall = key(edge, top, false);
+    layOut(edge, top + stripTall + tall, bottom);
+    return top + tall;
   }
 
   /** Finds the plot's place between what stands above and below it. */
   private void layOut(double edge, double top, double bottom) {
-    double left = edge + leftMargin();
-    double right = width - edge - rightMargin();
-    double axisRows = rows() * lineHeight + (picture.x().title().isEmpty() ? 0 : lineHeight);
+    double left = Math.ceil(edge + leftMargin());
+    double right = Math.floor(width - edge - rightMargin());
     plot = new Rectangle2D.Double(left, 0, right - left, 1);
     titlesBesideLanes = lanesLeaveRoomForTitles(edge);
     double laneTall = 1.15 * picture.lanes().size() - (titlesBesideLanes ? 1.15 : 0);
-    double plotTop = Math.ceil(top + lineHeight * (1.45 + laneTall));
-    double plotBottom = Math.floor(bottom - axisRows - size * 0.5);
-    plot =
-        new Rectangle2D.Double(
-            Math.ceil(left), plotTop, Math.floor(right) - Math.ceil(left), plotBottom - plotTop);
+    head = headLabels(edge);
+    double plotTop = Math.ceil(top + lineHeight * (1.45 + laneTall + Math.max(0, head.rows() - 1)));
+    ribbonTall = picture.ribbon().map(this::ribbonTall).orElse(0.0);
+    twentyTall = picture.twenty().map(this::twentyTall).orElse(0.0);
+    double plotBottom =
+        Math.floor(bottom - ribbonTall - axisTall() - twentyTall - underTall() - size * 0.5);
+    plot = new Rectangle2D.Double(left, plotTop, right - left, plotBottom - plotTop);
+  }
+
+  private double axisTall() {
+    return rows() * lineHeight + (picture.x().title().isEmpty() ? 0 : lineHeight);
+  }
+
+  private double underTall() {
+    return picture.under().isPresent() ? lineHeight : 0;
+  }
+
+  /** Names of lines over the whole height, on the line of the titles of the axes. */
+  private HeadLabels headLabels(double edge) {
+    double from = edge + Fonts.width(picture.y().title(), plain) + size;
+    double to =
+        width
+            - edge
+            - picture.right().map(axis -> Fonts.width(axis.title(), plain) + size).orElse(0.0);
+    HeadLabels labels = new HeadLabels(from, to, edge, width - edge);
+    picture.marks().forEach(mark -> labels.add(mark.label(), px(mark.x()), bold, size));
+    picture.uprights().stream()
+        .filter(upright -> !upright.label().isEmpty())
+        .forEach(upright -> labels.add(upright.label(), px(upright.x()), plain, size));
+    return labels;
   }
 
   private List<ChartPicture.Curve> named() {
@@ -139,37 +222,37 @@ final class ChartDrawing {
     return Math.ceil((double) named().size() / across) * lineHeight;
   }
 
-  private double header(double edge) {
+  private double header(double edge, boolean draw) {
     double y = edge;
-    if (picture.title().isEmpty()) {
-      return y;
+    if (!picture.title().isEmpty()) {
+      y = lines(List.of(picture.title()), titleFont, size * PrintedChart.TITLE_LINE, y, draw);
+      y = Math.max(y, edge + titleLines * size * PrintedChart.TITLE_LINE);
     }
-    for (String line : TextWrap.lines(picture.title(), width - 2 * edge, titleFont)) {
-      y += size * PrintedChart.TITLE_LINE;
-      text(line, edge, y - size * 0.3, titleFont);
-    }
-    y = Math.max(y, edge + titleLines * size * PrintedChart.TITLE_LINE);
-    for (String paragraph : picture.subtitle()) {
-      for (String line : TextWrap.lines(paragraph, width - 2 * edge, plain)) {
-        y += lineHeight;
-        text(line, edge, y - size * 0.3, plain);
+    y = lines(picture.answer(), bold, lineHeight, y, draw);
+    return lines(picture.subtitle(), plain, lineHeight, y, draw);
+  }
+
+  private double lines(
+      List<String> paragraphs, Font font, double apart, double from, boolean draw) {
+    double y = from;
+    for (String paragraph : paragraphs) {
+      for (String line : TextWrap.lines(paragraph, width - 2 * edge(), font)) {
+        y += apart;
+        if (draw) {
+          text(line, edge(), y - size * 0.3, font);
+        }
       }
     }
     return y;
   }
 
-  /** Draws the lines under the chart and gives back the height they take. */
-  private double notes(double edge) {
-    List<String> lines = new ArrayList<>();
-    for (String note : picture.notes()) {
-      lines.addAll(TextWrap.lines(note, width - 2 * edge, plain));
+  /** The lines under the chart; gives back the height they take. */
+  private double notes(double edge, boolean draw) {
+    double tall = lines(picture.notes(), plain, lineHeight, 0, false);
+    if (draw) {
+      lines(picture.notes(), plain, lineHeight, height - edge - tall, true);
     }
-    double y = height - edge - lines.size() * lineHeight;
-    for (String line : lines) {
-      y += lineHeight;
-      text(line, edge, y - size * 0.3, plain);
-    }
-    return lines.size() * lineHeight + (lines.isEmpty() ? 0 : size * 0.4);
+    return tall + (tall > 0 ? size * 0.4 : 0);
   }
 
   private int rows() {
@@ -178,17 +261,17 @@ final class ChartDrawing {
 
   private double leftMargin() {
     double labels = widest(picture.y()) + size * 0.6;
-    double names =
-        picture.x().rowNames().stream().mapToDouble(n -> Fonts.width(n, plain)).max().orElse(0);
-    double firstTick =
-        picture.x().ticks().isEmpty()
-            ? 0
-            : picture.x().ticks().get(0).rows().stream()
-                    .mapToDouble(r -> Fonts.width(r, plain))
-                    .max()
-                    .orElse(0)
-                / 2;
-    return Math.max(labels, names + firstTick + size * 0.8);
+    double names = rowNames().mapToDouble(n -> Fonts.width(n, plain)).max().orElse(0);
+    return Math.max(labels, names + size * 1.2);
+  }
+
+  private Stream<String> rowNames() {
+    return Stream.of(
+            picture.x().rowNames().stream(),
+            picture.under().stream().flatMap(axis -> axis.rowNames().stream()),
+            picture.ribbon().stream().map(ChartPicture.Ribbon::name),
+            picture.twenty().stream().map(ChartPicture.TwentyDots::name))
+        .flatMap(each -> each);
   }
 
   private double rightMargin() {
@@ -251,7 +334,7 @@ final class ChartDrawing {
   private void grid() {
     g.setColor(GRID);
     stroke(0.5);
-    for (ChartTick tick : picture.x().ticks()) {
+    for (ChartTick tick : labelled(picture.x(), plot.getMaxX() + rightMargin())) {
       g.draw(new Line2D.Double(px(tick.at()), plot.getY(), px(tick.at()), plot.getMaxY()));
     }
     for (ChartTick tick : legible(picture.y())) {
@@ -296,19 +379,13 @@ final class ChartDrawing {
   }
 
   private void xAxis(double edge) {
-    double firstRow = plot.getMaxY() + size * 1.3;
-    int every = labelEvery();
-    List<ChartTick> ticks = picture.x().ticks();
-    for (int i = 0; i < ticks.size(); i++) {
-      double x = px(ticks.get(i).at());
-      g.draw(new Line2D.Double(x, plot.getMaxY(), x, plot.getMaxY() + size * 0.3));
-      for (int row = 0; row < ticks.get(i).rows().size(); row++) {
-        String label = ticks.get(i).rows().get(row);
-        if (i % every == 0 || row == DAY_ROW) {
-          text(label, x - Fonts.width(label, plain) / 2, firstRow + row * lineHeight, plain);
-        }
-      }
+    double foot = plot.getMaxY() + ribbonTall;
+    double firstRow = foot + size * 1.3;
+    ticks(picture.x(), foot);
+    for (ChartTick tick : labelled(picture.x(), plot.getMaxX() + rightMargin())) {
+      centred(tick.rows().get(0), px(tick.at()), firstRow);
     }
+    days(firstRow + lineHeight);
     List<String> names = picture.x().rowNames();
     for (int row = 0; row < names.size(); row++) {
       text(names.get(row), edge, firstRow + row * lineHeight, plain);
@@ -317,36 +394,235 @@ final class ChartDrawing {
     text(title, plot.getMaxX() - Fonts.width(title, plain), firstRow + rows() * lineHeight, plain);
   }
 
-  /** Labels only so many of the ticks that the labels stay apart. */
-  private int labelEvery() {
-    List<ChartTick> ticks = picture.x().ticks();
-    if (ticks.size() < 2) {
-      return 1;
+  private void ticks(ChartAxis axis, double y) {
+    stroke(1);
+    for (ChartTick tick : axis.ticks()) {
+      g.draw(new Line2D.Double(px(tick.at()), y, px(tick.at()), y + size * 0.3));
     }
-    double apart = px(ticks.get(1).at()) - px(ticks.get(0).at());
-    double widest =
-        ticks.stream()
-            .flatMap(t -> t.rows().stream().limit(DAY_ROW))
-            .mapToDouble(r -> Fonts.width(r, plain))
-            .max()
-            .orElse(0);
-    return (int) Math.max(1, Math.ceil((widest + size * 0.5) / apart));
+  }
+
+  private void centred(String label, double x, double y) {
+    text(label, x - Fonts.width(label, plain) / 2, y, plain);
+  }
+
+  /** The second row of the labels: where a day begins, unless it lies on the day before. */
+  private void days(double y) {
+    double free = Double.NEGATIVE_INFINITY;
+    for (ChartTick tick : picture.x().ticks()) {
+      String day = tick.rows().size() > 1 ? tick.rows().get(1) : "";
+      double half = Fonts.width(day, plain) / 2;
+      if (!day.isEmpty() && px(tick.at()) - half >= free) {
+        centred(day, px(tick.at()), y);
+        free = px(tick.at()) + half + size * 0.5;
+      }
+    }
+  }
+
+  /** The marks whose labels stay apart from each other and left of an end. */
+  private List<ChartTick> labelled(ChartAxis axis, double end) {
+    List<ChartTick> shown = new ArrayList<>();
+    double free = Double.NEGATIVE_INFINITY;
+    for (ChartTick tick : axis.ticks()) {
+      double half = Fonts.width(tick.rows().get(0), plain) / 2;
+      if (px(tick.at()) - half >= free && px(tick.at()) + half <= end) {
+        shown.add(tick);
+        free = px(tick.at()) + half + size * 0.5;
+      }
+    }
+    return shown;
+  }
+
+  private double twentyFoot() {
+    return plot.getMaxY() + ribbonTall + axisTall() + twentyTall + size * 0.2;
+  }
+
+  /** The second axis: hours under the clock, its title on the same line. */
+  private void underAxis(ChartAxis axis, double edge) {
+    double foot = twentyFoot();
+    double row = foot + size * 1.15;
+    double titleFrom = plot.getMaxX() - Fonts.width(axis.title(), plain);
+    g.draw(new Line2D.Double(plot.getX(), foot, plot.getMaxX(), foot));
+    ticks(axis, foot);
+    labelled(axis, titleFrom - size * 0.6)
+        .forEach(tick -> centred(tick.rows().get(0), px(tick.at()), row));
+    text(axis.title(), titleFrom, row, plain);
+    axis.rowNames().forEach(name -> text(name, edge, row, plain));
+  }
+
+  /** Strokes where a narrower stretch begins and ends. */
+  private void breaks(Squeeze squeeze) {
+    for (double at : new double[] {squeeze.from(), squeeze.to()}) {
+      breakAt(px(at), plot.getMaxY());
+      if (picture.under().isPresent()) {
+        breakAt(px(at), twentyFoot());
+      }
+    }
+  }
+
+  private void breakAt(double x, double y) {
+    double r = size * 0.4;
+    double gap = size * 0.16;
+    Path2D between = new Path2D.Double();
+    between.moveTo(x - gap - r / 2, y + r);
+    between.lineTo(x - gap + r / 2, y - r);
+    between.lineTo(x + gap + r / 2, y - r);
+    between.lineTo(x + gap - r / 2, y + r);
+    between.closePath();
+    g.setColor(Color.WHITE);
+    g.fill(between);
+    g.setColor(Color.BLACK);
+    stroke(1.2);
+    for (double side : new double[] {-gap, gap}) {
+      g.draw(new Line2D.Double(x + side - r / 2, y + r, x + side + r / 2, y - r));
+    }
+  }
+
+  private double ribbonTall(ChartPicture.Ribbon ribbon) {
+    boolean isNarrow = ribbon.stages().stream().anyMatch(stage -> !fits(stage));
+    return lineHeight * (isNarrow ? 2.2 : 1.2);
+  }
+
+  private boolean fits(ChartPicture.Stage stage) {
+    return px(stage.to()) - px(stage.from()) >= Fonts.width(stage.label(), font(stage)) + 4;
+  }
+
+  private Font font(ChartPicture.Stage stage) {
+    return stage.fill() == ChartPicture.Fill.BLACK ? bold : plain;
+  }
+
+  /** Stages in a row, each with its name in it, or under it where it is too narrow. */
+  private void ribbon(ChartPicture.Ribbon ribbon, double edge) {
+    double top = plot.getMaxY() + size * 0.15;
+    double tall = lineHeight;
+    text(ribbon.name(), edge, top + size, plain);
+    HeadLabels under = new HeadLabels(edge, width - edge, edge, width - edge);
+    for (ChartPicture.Stage stage : ribbon.stages()) {
+      double from = px(stage.from());
+      double to = px(stage.to());
+      area(new Rectangle2D.Double(from, top, to - from, tall), stage.fill(), 0.8);
+      if (fits(stage)) {
+        g.setColor(stage.fill() == ChartPicture.Fill.BLACK ? Color.WHITE : Color.BLACK);
+        double w = Fonts.width(stage.label(), font(stage));
+        text(stage.label(), (from + to - w) / 2, top + size, font(stage));
+        g.setColor(Color.BLACK);
+      } else {
+        under.add(stage.label(), (from + to) / 2, font(stage), size);
+      }
+    }
+    under.draw(g, top + tall + size, -lineHeight);
+  }
+
+  private double twentyTall(ChartPicture.TwentyDots twenty) {
+    dotPt = size * 0.62;
+    int highest = highest(twenty);
+    if (highest > MOST_STACKED) {
+      dotPt = Math.max(size * 0.35, dotPt * MOST_STACKED / highest);
+      highest = highest(twenty);
+    }
+    return Math.max(lineHeight, (highest + 0.4) * dotPt);
+  }
+
+  private int highest(ChartPicture.TwentyDots twenty) {
+    int stacked = stacks(twenty).stream().mapToInt(List::size).max().orElse(0);
+    return Math.max(stacked, twenty.laterOrNever());
+  }
+
+  /** Dots that would lie on each other are put on each other, in the middle of their places. */
+  private List<List<Double>> stacks(ChartPicture.TwentyDots twenty) {
+    List<List<Double>> stacks = new ArrayList<>();
+    double from = Double.NEGATIVE_INFINITY;
+    for (double at : twenty.at()) {
+      double x = px(at);
+      if (x >= from + dotPt) {
+        stacks.add(new ArrayList<>());
+        from = x;
+      }
+      stacks.get(stacks.size() - 1).add(x);
+    }
+    return stacks;
+  }
+
+  private void twenty(ChartPicture.TwentyDots twenty, double edge) {
+    double foot = twentyFoot();
+    text(twenty.name(), edge, foot - size * 0.2, plain);
+    double free = Double.NEGATIVE_INFINITY;
+    for (List<Double> stack : stacks(twenty)) {
+      double middle = stack.stream().mapToDouble(each -> each).average().orElseThrow();
+      double x = Math.max(middle, free);
+      free = x + dotPt;
+      for (int i = 0; i < stack.size(); i++) {
+        g.fill(ball(x, foot - (i + 0.6) * dotPt));
+      }
+    }
+    stroke(0.8);
+    for (int i = 0; i < twenty.laterOrNever(); i++) {
+      g.draw(ball(plot.getMaxX() - dotPt * 0.6, foot - (i + 0.6) * dotPt));
+    }
+  }
+
+  private Shape ball(double x, double y) {
+    double d = dotPt * 0.88;
+    return new Ellipse2D.Double(x - d / 2, y - d / 2, d, d);
+  }
+
+  private void uprights() {
+    g.setColor(Color.BLACK);
+    for (ChartPicture.Upright upright : picture.uprights()) {
+      boolean isDay = upright.kind() == ChartPicture.Upright.Kind.MIDNIGHT;
+      if (isDay) {
+        stroke(0.8);
+      } else {
+        stroke(1, 3, 2.5f);
+      }
+      over(upright.x(), isDay ? 0 : size * 0.3);
+    }
+    stroke(1, 3, 2.5f);
+    picture.marks().forEach(mark -> over(mark.x(), size * 0.3));
+  }
+
+  /** A line over the height of the plot and what stands directly under it. */
+  private void over(double at, double above) {
+    double x = px(picture.x().clamp(at));
+    g.draw(new Line2D.Double(x, plot.getMaxY(), x, plot.getY() - above));
+  }
+
+  private void bench(ChartPicture.Bench bench) {
+    double from = px(picture.x().clamp(bench.from()));
+    double to = px(picture.x().clamp(bench.to()));
+    stroke(size * 0.35);
+    g.draw(new Line2D.Double(from, plot.getY(), to, plot.getY()));
+  }
+
+  private void band(ChartPicture.Band band) {
+    Path2D path = new Path2D.Double();
+    for (int i = 0; i < 2 * band.x().length; i++) {
+      int at = i < band.x().length ? i : 2 * band.x().length - 1 - i;
+      double x = px(picture.x().clamp(band.x()[at]));
+      double y = py(i < band.x().length ? band.high()[at] : band.low()[at]);
+      if (i == 0) {
+        path.moveTo(x, y);
+      } else {
+        path.lineTo(x, y);
+      }
+    }
+    path.closePath();
+    Shape before = g.getClip();
+    g.clip(new Rectangle2D.Double(plot.getX(), plot.getY(), plot.getWidth() + 1, plot.getHeight()));
+    area(path, band.fill(), 0.9);
+    g.setClip(before);
+  }
+
+  private void area(Shape area, ChartPicture.Fill fill, double edgePt) {
+    new AreaFill(g, size).fill(area, fill);
+    stroke(edgePt);
+    g.draw(area);
   }
 
   private void zone(ChartPicture.Zone zone) {
     double from = px(picture.x().clamp(zone.from()));
     double to = px(picture.x().clamp(zone.to()));
     Rectangle2D area = new Rectangle2D.Double(from, plot.getY(), to - from, plot.getHeight());
-    Shape before = g.getClip();
-    g.clip(area);
-    g.setColor(GRID);
-    stroke(0.6);
-    double gap = size * 0.75;
-    for (double x = from - plot.getHeight(); x < to; x += gap) {
-      g.draw(new Line2D.Double(x, plot.getMaxY(), x + plot.getHeight(), plot.getY()));
-    }
-    g.setClip(before);
-    g.setColor(Color.BLACK);
+    new AreaFill(g, size).slanted(area);
     stroke(0.8, 2, 2);
     g.draw(new Line2D.Double(from, plot.getY(), from, plot.getMaxY()));
     g.draw(new Line2D.Double(to, plot.getY(), to, plot.getMaxY()));
@@ -570,8 +846,22 @@ final class ChartDrawing {
     put(zone.label(), bold, layout.place(w, lineHeight, wishes, 4 * lineHeight));
   }
 
+  /** The whole label near its level, else without its span, else wherever there is room. */
   private void spanLabel(ChartPicture.Span span, LabelLayout layout) {
-    double w = Fonts.width(span.label(), plain) + 6;
+    int bracket = span.label().indexOf(" (");
+    String brief = bracket < 0 ? span.label() : span.label().substring(0, bracket);
+    Optional<Rectangle2D> whole = besideSpan(span, span.label(), layout, 4 * lineHeight);
+    Optional<Rectangle2D> place =
+        whole
+            .or(() -> besideSpan(span, brief, layout, 4 * lineHeight))
+            .or(() -> besideSpan(span, brief, layout, plot.getWidth()));
+    place.ifPresent(p -> leader(span, p));
+    put(whole.isPresent() ? span.label() : brief, plain, place);
+  }
+
+  private Optional<Rectangle2D> besideSpan(
+      ChartPicture.Span span, String label, LabelLayout layout, double farthestPt) {
+    double w = Fonts.width(label, plain) + 6;
     double y = py(span.y()) - lineHeight / 2;
     double right = px(picture.x().clamp(span.late())) + size * 0.5;
     double left = px(picture.x().clamp(span.early())) - size * 0.5 - w;
@@ -584,9 +874,7 @@ final class ChartDrawing {
       wishes.add(new double[] {right + size, y + shift * lineHeight});
       wishes.add(new double[] {left - size, y + shift * lineHeight});
     }
-    Optional<Rectangle2D> place = layout.place(w, lineHeight, wishes, 4 * lineHeight);
-    place.ifPresent(p -> leader(span, p));
-    put(span.label(), plain, place);
+    return layout.place(w, lineHeight, wishes, farthestPt);
   }
 
   /** A thin line from a level to its label where the label had to move away. */

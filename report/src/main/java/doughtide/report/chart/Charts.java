@@ -5,6 +5,7 @@ import doughtide.core.feeding.FeedingForecast;
 import doughtide.core.flourtrial.AbsorptionFit;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.Warning;
+import doughtide.core.loaf.Proof;
 import doughtide.core.loaf.ShapeForecast;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Rise;
@@ -48,7 +49,7 @@ public final class Charts {
    * @throws InputException if no hours can be given for the dough; it says why
    */
   public DrawnChart rise(String title, RiseForecast forecast, Rise... marks) {
-    return rise(data(title, forecast, marks).withWarnings(lines(forecast.warnings().stream())));
+    return rise(data(title, forecast, marks).warnings(lines(forecast.warnings().stream())).build());
   }
 
   /**
@@ -56,13 +57,15 @@ public final class Charts {
    *
    * @param title over the chart
    * @param forecast of the dough
-   * @param shape of its loaf
+   * @param proof what happens to its loaf
+   * @param shape when to shape for it
    * @throws InputException if no hours can be given for the dough; it says why
    */
-  public DrawnChart loaf(String title, RiseForecast forecast, ShapeForecast shape) {
+  public DrawnChart loaf(String title, RiseForecast forecast, Proof proof, ShapeForecast shape) {
     Stream<Warning> warnings =
         Stream.concat(forecast.warnings().stream(), shape.warnings().stream()).distinct();
-    return rise(data(title, forecast).with(shape).withWarnings(lines(warnings)));
+    return rise(
+        data(title, forecast).shape(forecast, proof, shape).warnings(lines(warnings)).build());
   }
 
   /** A rise of which more is known: clock times, readings, lines of one's own. */
@@ -104,9 +107,9 @@ public final class Charts {
         FlourTrialChart.caption(title, fit, words));
   }
 
-  private RiseChartData data(String title, RiseForecast forecast, Rise... marks) {
+  private RiseChartData.Builder data(String title, RiseForecast forecast, Rise... marks) {
     double[] percents = Arrays.stream(marks).mapToDouble(Rise::percent).toArray();
-    return RiseChartData.of(Refusal.ifImpossible(forecast), percents).titled(title, List.of());
+    return RiseChartData.of(Refusal.ifImpossible(forecast), percents).title(title);
   }
 
   private List<String> lines(Stream<Warning> warnings) {

@@ -12,14 +12,10 @@ import org.knowm.xchart.style.XYStyler;
 import org.knowm.xchart.style.markers.SeriesMarkers;
 
 /**
- * Bands and unbroken lines, drawn by XChart. What surrounds them is drawn by {@link ChartDrawing},
- * because XChart turns its own text into outlines and dashes its lines segment by segment.
+ * Unbroken lines, drawn by XChart. What surrounds them is drawn by {@link ChartDrawing}, because
+ * XChart turns its own text into outlines and dashes its lines segment by segment.
  */
 final class CurvePainter {
-
-  private static final Color BAND = new Color(0xDC, 0xDC, 0xDC);
-  private static final Color BAND_EDGE = new Color(0x60, 0x60, 0x60);
-  private static final float BAND_EDGE_PT = 0.7f;
 
   private final ChartPicture picture;
 
@@ -39,7 +35,6 @@ final class CurvePainter {
   private XYChart chart() {
     XYChart chart = new Transparent();
     style(chart.getStyler());
-    picture.bands().forEach(band -> add(chart, band));
     picture.curves().stream()
         .filter(curve -> curve.pen().dashPt.length == 0)
         .forEach(curve -> add(chart, curve));
@@ -98,26 +93,5 @@ final class CurvePainter {
     series.setLineColor(Color.BLACK);
     series.setLineStyle(
         new BasicStroke(curve.pen().widthPt, BasicStroke.CAP_ROUND, BasicStroke.JOIN_ROUND));
-  }
-
-  private void add(XYChart chart, ChartPicture.Band band) {
-    int n = band.x().length;
-    double[] x = new double[2 * n + 1];
-    double[] y = new double[2 * n + 1];
-    double[] across = fractions(band.x());
-    for (int i = 0; i < n; i++) {
-      x[i] = across[i];
-      y[i] = band.high()[i];
-      x[2 * n - 1 - i] = across[i];
-      y[2 * n - 1 - i] = band.low()[i];
-    }
-    x[2 * n] = x[0];
-    y[2 * n] = y[0];
-    XYSeries series = chart.addSeries(band.name(), x, y);
-    series.setXYSeriesRenderStyle(XYSeries.XYSeriesRenderStyle.PolygonArea);
-    series.setMarker(SeriesMarkers.NONE);
-    series.setFillColor(band.fill() == ChartPicture.Fill.WHITE ? Color.WHITE : BAND);
-    series.setLineColor(BAND_EDGE);
-    series.setLineStyle(new BasicStroke(BAND_EDGE_PT));
   }
 }

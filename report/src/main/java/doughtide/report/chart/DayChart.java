@@ -5,21 +5,21 @@ import doughtide.core.day.BakeStep;
 import doughtide.core.day.DayPlan;
 import doughtide.core.day.DayStep;
 import doughtide.core.day.OvenLoad;
+import doughtide.core.day.ProofKind;
 import doughtide.core.forecast.TimeWindow;
-import doughtide.core.quantity.Hours;
 import doughtide.report.words.Words;
 import java.time.Duration;
 import java.time.ZonedDateTime;
-import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
- * The chart of a day, over the clock: bars for what happens, bold marks where hands are needed;
- * hatched stretches are the hours at the bench. One dough has a lane for each thing that happens to
- * it, with a thin line for the window of time in which it is ready for shaping; of several doughs
- * each has a lane, and so have the oven and every person.
+ * The chart of a day, over the clock: bars for what happens, black where hands are needed, slanted
+ * lines in the cold; a thick line along the top marks the hours at the bench. One dough has a lane
+ * for each thing that happens to it, with a thin line for the window of time in which it is ready
+ * for shaping; of several doughs each has a lane, and so have the oven and every person.
  *
  * <pre>{@code
  * PrintedChart chart = DayChart.of("Bread ready by Sun 12:00", day, names, zero, words);
@@ -30,7 +30,7 @@ public final class DayChart {
   private static final double BELOW_BAR = 0.38;
   private static final double EDGE_HOURS = 0.7;
   private static final double SHORTEST_BAR_HOURS = 0.05;
-  private static final int MOST_TICKS = 13;
+  private static final double MARK_HOURS = 0.1;
 
   private final DayPlan day;
   private final List<String> names;
@@ -38,7 +38,6 @@ public final class DayChart {
   private final Words words;
   private final List<Lane> lanes = new ArrayList<>();
   private final List<ChartPicture.Band> bars = new ArrayList<>();
-  private final List<ChartPicture.Curve> marks = new ArrayList<>();
   private final List<ChartPicture.Span> windows = new ArrayList<>();
 
   private DayChart(DayPlan day, List<String> names, ZonedDateTime zero, Words words) {
@@ -67,7 +66,7 @@ public final class DayChart {
    */
   public static PrintedChart of(
       String title, DayPlan day, List<String> names, ZonedDateTime zero, Words words) {
-    return new PrintedChart(new DayChart(day, names, zero, words).picture(title));
+    return new DayChart(day, names, zero, words).picture(title);
   }
 
   /** Title and a description in a sentence. */
@@ -88,26 +87,27 @@ public final class DayChart {
   }
 
   private void addOneDough(BakePlan plan) {
-    lane("day.starter", plan.feed().feedHour(), plan.mixHour());
+    lane("day.starter", ChartPicture.Fill.DOTTED, plan.feed().feedHour(), plan.mixHour());
     double bulk = plan.mixHour();
     if (plan.bulkColdFrom().isPresent()) {
       double cold = plan.bulkColdFrom().getAsDouble();
       double out = plan.bulkColdTo().orElseThrow();
-      lane("day.bulk", bulk, cold);
-      lane("day.bulkCold", cold, out);
+      lane("day.bulk", ChartPicture.Fill.DOTTED, bulk, cold);
+      lane("day.bulkCold", ChartPicture.Fill.COLD, cold, out);
       bulk = out;
     }
     laneWithWindow("day.bulk", bulk, plan.bulkEndHour(), plan.shapeWindow());
-    lane("day.shape", plan.bulkEndHour(), plan.basketHour());
-    String proof =
-        switch (plan.proofKind()) {
-          case COLD -> "day.proofCold";
-          case ROOM -> "day.proofRoom";
-        };
-    lane(proof, plan.basketHour(), plan.ovenHour());
+    lane("day.shape", ChartPicture.Fill.DOTTED, plan.bulkEndHour(), plan.basketHour());
+    switch (plan.proofKind()) {
+      case COLD ->
+          lane("day.proofCold", ChartPicture.Fill.COLD, plan.basketHour(), plan.ovenHour());
+      case ROOM ->
+          lane("day.proofRoom", ChartPicture.Fill.DOTTED, plan.basketHour(), plan.ovenHour());
+    }
     double out = last(BakeStep.Kind.COOL);
-    lane("day.oven", plan.ovenHour() - plan.day().oven().preheatHours(), out);
-    lane("day.cool", out, last(BakeStep.Kind.READY));
+    double preheated = plan.ovenHour() - plan.day().oven().preheatHours();
+    lane("day.oven", ChartPicture.Fill.DOTTED, preheated, out);
+    lane("day.cool", ChartPicture.Fill.DOTTED, out, last(BakeStep.Kind.READY));
     for (DayStep each : day.steps()) {
       if (each.step().kind().handsOn()) {
         addMark(each.step().fromHour(), laneAt(each.step().fromHour()));
@@ -115,9 +115,9 @@ public final class DayChart {
     }
   }
 
-  private void lane(String key, double from, double to) {
+  private void lane(String key, ChartPicture.Fill fill, double from, double to) {
     addLane(key, from, to);
-    addBar(from, to, lanes.size() - 1, ChartPicture.Fill.GREY);
+    addBar(from, to, lanes.size() - 1, fill);
   }
 
   /** Grey as far as it is sure, white where the end may fall. */
@@ -125,7 +125,7 @@ public final class DayChart {
     addLane(key, from, to);
     int lane = lanes.size() - 1;
     double sure = Math.max(Math.min(end.early().orElse(to), to), from + SHORTEST_BAR_HOURS);
-    addBar(from, sure, lane, ChartPicture.Fill.GREY);
+    addBar(from, sure, lane, ChartPicture.Fill.DOTTED);
     double late = Math.max(end.late().orElse(to), to);
     if (late > sure + SHORTEST_BAR_HOURS) {
       addBar(sure, late, lane, ChartPicture.Fill.WHITE);
@@ -173,14 +173,17 @@ public final class DayChart {
     }
     for (int i = 0; i < day.plans().size(); i++) {
       BakePlan plan = day.plans().get(i);
-      addBar(plan.mixHour(), plan.bulkEndHour(), i, ChartPicture.Fill.GREY);
-      addBar(plan.basketHour(), plan.ovenHour(), i, ChartPicture.Fill.WHITE);
+      addBar(plan.mixHour(), plan.bulkEndHour(), i, ChartPicture.Fill.DOTTED);
+      boolean isCold = plan.proofKind() == ProofKind.COLD;
+      ChartPicture.Fill proof = isCold ? ChartPicture.Fill.COLD : ChartPicture.Fill.WHITE;
+      addBar(plan.basketHour(), plan.ovenHour(), i, proof);
     }
     for (OvenLoad load : day.loads()) {
-      addBar(load.fromHour(), load.toHour(), oven, ChartPicture.Fill.GREY);
+      addBar(load.fromHour(), load.toHour(), oven, ChartPicture.Fill.DOTTED);
       load.portions()
           .forEach(
-              each -> addBar(load.fromHour(), load.toHour(), each.dough(), ChartPicture.Fill.GREY));
+              each ->
+                  addBar(load.fromHour(), load.toHour(), each.dough(), ChartPicture.Fill.DOTTED));
     }
     day.steps().forEach(each -> addHands(each, oven));
   }
@@ -192,49 +195,60 @@ public final class DayChart {
     }
     if (each.person() >= 0) {
       int lane = oven + 1 + each.person();
-      addBar(step.fromHour(), step.toHour(), lane, ChartPicture.Fill.GREY);
+      addBar(step.fromHour(), step.toHour(), lane, ChartPicture.Fill.DOTTED);
     }
   }
 
   private void addBar(double from, double to, int lane, ChartPicture.Fill fill) {
     double end = Math.max(to, from + SHORTEST_BAR_HOURS);
-    bars.add(
-        new ChartPicture.Band(
-            "bar " + bars.size(),
-            new double[] {from, end},
-            new double[] {-lane - HALF_BAR, -lane - HALF_BAR},
-            new double[] {-lane + HALF_BAR, -lane + HALF_BAR},
-            fill));
+    bars.add(bar(from, end, lane, fill));
+  }
+
+  private ChartPicture.Band bar(double from, double to, int lane, ChartPicture.Fill fill) {
+    return new ChartPicture.Band(
+        "bar " + bars.size(),
+        new double[] {from, to},
+        new double[] {-lane - HALF_BAR, -lane - HALF_BAR},
+        new double[] {-lane + HALF_BAR, -lane + HALF_BAR},
+        fill);
   }
 
   private void addMark(double at, int lane) {
-    marks.add(
-        new ChartPicture.Curve(
-            "hand " + marks.size(),
-            new double[] {at, at},
-            new double[] {-lane - HALF_BAR, -lane + HALF_BAR},
-            ChartPicture.Pen.BOLD,
-            false));
+    double half = MARK_HOURS / 2;
+    bars.add(bar(at - half, at + half, lane, ChartPicture.Fill.BLACK));
   }
 
-  private ChartPicture picture(String title) {
+  private PrintedChart picture(String title) {
     double first = day.steps().get(0).step().fromHour();
     double ready = day.plans().stream().mapToDouble(plan -> plan.day().readyHour()).max().orElse(0);
     double from = first - EDGE_HOURS;
     double to = Math.max(last(BakeStep.Kind.READY), isOneDough() ? ready : first) + EDGE_HOURS;
-    return new ChartPicture(
-        title,
-        List.of(),
-        clockAxis(from, to),
-        new ChartAxis(0.2 - lanes.size(), 0.8, laneNames(), "", List.of()),
-        Optional.empty(),
-        bars,
-        marks,
-        windows,
-        bench(from, to),
-        List.of(),
-        Optional.empty(),
-        List.of(words.say(key())));
+    TimeAxes axes = new TimeAxes(from, to, Optional.empty(), words);
+    return ChartPicture.on(
+            axes.clock(zero), new ChartAxis(0.2 - lanes.size(), 0.8, laneNames(), "", List.of()))
+        .title(title)
+        .bands(bars)
+        .spans(windows)
+        .bench(bench(from, to))
+        .uprights(RiseChart.midnights(axes, zero))
+        .uprights(deadlines(to))
+        .notes(List.of(words.say(key())))
+        .chart();
+  }
+
+  /** Until when each dough is to be ready; one line where they are the same. */
+  private List<ChartPicture.Upright> deadlines(double to) {
+    return day.plans().stream()
+        .map(plan -> plan.day().readyHour())
+        .distinct()
+        .filter(at -> at <= to)
+        .map(
+            at ->
+                new ChartPicture.Upright(
+                    at,
+                    words.say("day.readyBy", Map.of("time", words.clock(clock(at)))),
+                    ChartPicture.Upright.Kind.MOMENT))
+        .toList();
   }
 
   private List<ChartTick> laneNames() {
@@ -245,37 +259,14 @@ public final class DayChart {
     return ticks;
   }
 
-  private List<ChartPicture.Zone> bench(double from, double to) {
+  private List<ChartPicture.Bench> bench(double from, double to) {
     return day.plans().get(0).day().bench().intervals().stream()
         .filter(at -> at.toHour() > from && at.fromHour() < to)
-        .map(
-            at ->
-                new ChartPicture.Zone(Math.max(from, at.fromHour()), Math.min(to, at.toHour()), ""))
+        .map(at -> new ChartPicture.Bench(Math.max(from, at.fromHour()), Math.min(to, at.toHour())))
         .toList();
-  }
-
-  /** Marks at full hours of the clock, which need not be full hours of the axis. */
-  private ChartAxis clockAxis(double from, double to) {
-    int step = (int) ChartAxis.step(to - from, MOST_TICKS, 1, 2, 3, 4, 6, 12);
-    List<ChartTick> ticks = new ArrayList<>();
-    String before = "";
-    ZonedDateTime at = clock(from).truncatedTo(ChronoUnit.HOURS).plusHours(1);
-    for (; hour(at) <= to; at = at.plusHours(1)) {
-      if (at.getHour() % step == 0) {
-        String today = words.day(at);
-        ticks.add(
-            new ChartTick(hour(at), List.of(words.clock(at), today.equals(before) ? "" : today)));
-        before = today;
-      }
-    }
-    return new ChartAxis(from, to, ticks, "", List.of());
   }
 
   private ZonedDateTime clock(double hour) {
     return zero.plus(Duration.ofSeconds(Math.round(hour * 60) * 60));
-  }
-
-  private double hour(ZonedDateTime moment) {
-    return Hours.between(zero, moment);
   }
 }

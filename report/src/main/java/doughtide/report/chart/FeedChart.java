@@ -54,28 +54,28 @@ public final class FeedChart {
     double[] likely = Arrays.stream(x).map(at -> 1 + line.percentAt(at) / 100).toArray();
     double[] late = heights(band, x.length, BandPoint::riseLatePercent);
     double top = top(early);
-    ChartPicture picture =
-        new ChartPicture(
-            title,
-            subtitle,
-            RiseChart.hourAxis(x[x.length - 1], fedAt, words, "chart.hoursAfterFeeding"),
-            ChartAxis.every(
-                ChartAxis.step(top - 1, 8, 0.25, 0.5, 1),
-                1,
-                top,
-                words.say("chart.fedHeight"),
-                v -> "×" + words.number(v, top - 1 > 2 ? 1 : 2)),
-            Optional.empty(),
-            List.of(new ChartPicture.Band(words.say("chart.band"), x, late, early)),
+    TimeAxes axes = new TimeAxes(0, x[x.length - 1], Optional.empty(), words);
+    ChartAxis elapsed = axes.hours(words.say("chart.hoursAfterFeeding"));
+    ChartAxis up =
+        ChartAxis.every(
+            ChartAxis.step(top - 1, 8, 0.25, 0.5, 1),
+            1,
+            top,
+            words.say("chart.fedHeight"),
+            v -> "×" + words.number(v, top - 1 > 2 ? 1 : 2));
+    ChartPicture.Builder picture = ChartPicture.on(fedAt.map(axes::clock).orElse(elapsed), up);
+    fedAt.ifPresent(zero -> picture.under(elapsed).uprights(RiseChart.midnights(axes, zero)));
+    return picture
+        .title(title)
+        .subtitle(subtitle)
+        .bands(List.of(new ChartPicture.Band(words.say("chart.band"), x, late, early)))
+        .curves(
             List.of(
                 new ChartPicture.Curve(
-                    words.say("chart.likely"), x, likely, ChartPicture.Pen.BOLD, false)),
-            List.of(),
-            List.of(),
-            lanes(forecast, fedAt, words),
-            Optional.empty(),
-            List.of(words.say("chart.feedKey")));
-    return new PrintedChart(picture);
+                    words.say("chart.likely"), x, likely, ChartPicture.Pen.BOLD, false)))
+        .lanes(lanes(forecast, fedAt, words))
+        .notes(List.of(words.say("chart.feedKey")))
+        .chart();
   }
 
   /** Title and a description in a sentence. */

@@ -10,7 +10,6 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.TreeMap;
 
 /**
@@ -44,22 +43,17 @@ public final class FlourTrialChart {
       y[i] = expectedGrade(fit, x[i]);
     }
     double step = ChartAxis.step(x[x.length - 1] - x[0], 10, 1, 2, 4, 5, 10);
-    ChartPicture picture =
-        new ChartPicture(
-            title,
-            subtitle,
-            ChartAxis.every(
-                step, x[0], x[x.length - 1], words.say("chart.hydration"), v -> words.number(v, 0)),
-            gradeAxis(words),
-            Optional.empty(),
-            List.of(),
-            List.of(new ChartPicture.Curve("expected", x, y, ChartPicture.Pen.BOLD, false)),
-            bowls(fit),
-            List.of(),
-            lanes(fit, words),
-            Optional.empty(),
-            List.of(words.say("chart.trialKey")));
-    return new PrintedChart(picture);
+    ChartAxis across =
+        ChartAxis.every(
+            step, x[0], x[x.length - 1], words.say("chart.hydration"), v -> words.number(v, 0));
+    return ChartPicture.on(across, gradeAxis(words))
+        .title(title)
+        .subtitle(subtitle)
+        .curves(List.of(new ChartPicture.Curve("expected", x, y, ChartPicture.Pen.BOLD, false)))
+        .spans(bowls(fit))
+        .lanes(lanes(fit, words))
+        .notes(List.of(words.say("chart.trialKey")))
+        .chart();
   }
 
   /** Title and a description in a sentence. */

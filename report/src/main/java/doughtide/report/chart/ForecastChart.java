@@ -1,24 +1,31 @@
 package doughtide.report.chart;
 
+import doughtide.core.forecast.Distribution;
 import doughtide.core.forecast.LikelyLine;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecast.BandPoint;
 import doughtide.core.forecast.TimeWindow;
+import doughtide.core.loaf.Proof;
 import doughtide.core.loaf.ShapeForecast;
+import doughtide.core.loaf.ShapeStages;
 import doughtide.core.quantity.Rise;
+import doughtide.core.rise.PieceCurve;
 import doughtide.core.rise.RiseCurve;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 
 /** Turns forecasts into the plain numbers of a chart. */
-public final class ForecastChart {
+final class ForecastChart {
 
   /** One every 1/192 of the time, dense enough to draw. */
   private static final int POINTS = 193;
+
+  private static final int LOAF_POINTS = 61;
 
   /** A chart may show a small part of the time: straight lines between points must not show. */
   private static final double BAND_STEP_HOURS = 0.1;
@@ -27,12 +34,11 @@ public final class ForecastChart {
 
   private static final double STEADY_CELSIUS = 0.5;
 
-  /** Gains smaller than this are not stretched, % of the volume. */
-  private static final double LEAST_GAIN = 5;
+  private static final double USUAL_MARK_PERCENT = 50;
 
   private ForecastChart() {}
 
-  static RiseChartData of(RiseForecast forecast, double... marks) {
+  static RiseChartData.Builder of(RiseForecast forecast, double... marks) {
     LikelyLine line = LikelyLine.of(forecast);
     List<BandPoint> band = band(forecast, line.endHours());
     double[] hours = column(band, BandPoint::hours);
@@ -41,19 +47,32 @@ public final class ForecastChart {
       TimeWindow when = forecast.hoursToRise(Rise.ofPercent(percent));
       passing.add(new PassingPoint(percent, when.early(), when.likely(), when.late()));
     }
-    return new RiseChartData(
-        "",
-        List.of(),
-        hours,
-        Series.smooth(column(band, BandPoint::riseEarlyPercent)),
-        Arrays.stream(hours).map(line::percentAt).toArray(),
-        Series.smooth(column(band, BandPoint::riseLatePercent)),
-        passing,
-        Optional.empty(),
-        temperature(forecast),
-        Optional.empty(),
-        Optional.empty(),
-        List.of());
+    RiseChartData.Builder chart =
+        RiseChartData.of(
+                hours,
+                Series.smooth(column(band, BandPoint::riseEarlyPercent)),
+                Arrays.stream(hours).map(line::percentAt).toArray(),
+                Series.smooth(column(band, BandPoint::riseLatePercent)))
+            .passing(passing)
+            .pastBest(new RiseChartData.PastBest(forecast.pastBest().quantile(0.5)))
+            .temperature(temperature(forecast));
+    return marks.length == 0 ? chart : asked(chart, forecast, USUAL_MARK_PERCENT);
+  }
+
+  /** What was asked where no loaf is: when the dough has risen so far. */
+  private static RiseChartData.Builder asked(
+      RiseChartData.Builder chart, RiseForecast forecast, double percent) {
+    Distribution when = forecast.passes(Rise.ofPercent(percent));
+    OptionalDouble past = forecast.pastBest().quantile(0.5);
+    return chart
+        .twenty(RiseChartData.Twenty.of(when))
+        .stages(
+            when.quantile(0.5).stream()
+                .filter(at -> at <= past.orElse(at))
+                .mapToObj(
+                    at ->
+                        new RiseChartData.Stages(at, OptionalDouble.empty(), past, false, percent))
+                .findFirst());
   }
 
   /** Of a forecast as far as its likely line is known. */
@@ -71,7 +90,8 @@ public final class ForecastChart {
   /** Only where the dough does not stay at one temperature. */
   private static Optional<RiseChartData.TemperatureSeries> temperature(RiseForecast forecast) {
     RiseCurve likely = forecast.typical().runFast(forecast.hours());
-    return temperature(Series.evenly(forecast.hours(), POINTS), likely::celsiusAt);
+    double off = forecast.temperature().startCelsius() - likely.celsiusAt(0);
+    return temperature(Series.evenly(forecast.hours(), POINTS), at -> likely.celsiusAt(at) + off);
   }
 
   private static Optional<RiseChartData.TemperatureSeries> temperature(
@@ -84,75 +104,96 @@ public final class ForecastChart {
         : Optional.of(new RiseChartData.TemperatureSeries(hours, celsius));
   }
 
-  static RiseChartData with(RiseChartData bulk, ShapeForecast shape) {
+  static void addLoaf(
+      RiseChartData.Builder chart,
+      double stated,
+      Proof proof,
+      ShapeForecast shape,
+      Optional<ShapeStages> stages) {
     if (shape.likely().isEmpty()) {
-      return bulk;
+      return;
     }
     ShapeForecast.Night night = shape.likely().get();
-    return new RiseChartData(
-        bulk.title(),
-        bulk.subtitle(),
-        bulk.hours(),
-        bulk.earlyPercent(),
-        bulk.likelyPercent(),
-        bulk.latePercent(),
-        bulk.passing(),
-        bulk.mixedAt(),
-        temperature(Series.evenly(night.ovenHours(), POINTS), at -> celsius(night, at)),
-        shapePoint(shape),
-        cold(night),
-        loaf(night),
-        bulk.warnings(),
-        bulk.readings());
+    chart
+        .temperature(temperature(Series.evenly(night.ovenHours(), POINTS), celsius(night, stated)))
+        .shape(shapePoint(shape))
+        .stages(stages.map(ForecastChart::stages))
+        .twenty(RiseChartData.Twenty.of(shape.bulkEnd()))
+        .cold(cold(night))
+        .loaf(loaf(night, proof, shape.target()));
   }
 
-  /** The dough's own temperature, then the middle of the loaf. */
-  private static double celsius(ShapeForecast.Night night, double at) {
+  private static RiseChartData.Stages stages(ShapeStages stages) {
+    return new RiseChartData.Stages(
+        stages.rightFrom(), stages.rightUntil(), stages.pastBest(), true, USUAL_MARK_PERCENT);
+  }
+
+  /**
+   * The dough's own temperature, then the middle of the loaf, of a dough that begins as stated: it
+   * keeps its part of the way to the coldest, which is not its own.
+   */
+  private static DoubleUnaryOperator celsius(ShapeForecast.Night night, double stated) {
+    double start = ownCelsius(night, 0);
+    double last = ownCelsius(night, night.ovenHours());
+    boolean cools = start - last > STEADY_CELSIUS;
+    double stretch = cools ? (stated - last) / (start - last) : 1;
+    double off = cools ? last - stretch * last : stated - start;
+    return at -> off + stretch * ownCelsius(night, at);
+  }
+
+  private static double ownCelsius(ShapeForecast.Night night, double at) {
     return at > night.proofFromHours()
         ? night.piece().coreCelsiusAt(Math.min(at, night.piece().endHours()))
         : night.bulk().celsiusAt(at);
   }
 
   /**
-   * The likely loaf from the end of bulk fermentation to the oven. What it gains is drawn so that
-   * it ends at the likely rise of the forecast, the middle of many doughs, of which this dough is
-   * but one.
+   * The loaves from shaping to the oven: at each part of the way the middle and the tenths of all,
+   * so that they end at the rise of the forecast.
    */
-  private static Optional<RiseChartData.LoafSeries> loaf(ShapeForecast.Night night) {
-    double from = night.bulkEndHours();
-    if (!(night.ovenHours() > from)) {
+  private static Optional<RiseChartData.LoafSeries> loaf(
+      ShapeForecast.Night night, Proof proof, Rise target) {
+    double from = night.proofFromHours();
+    if (!(night.ovenHours() > from) || night.members().isEmpty()) {
       return Optional.empty();
     }
-    double[] hours =
-        Arrays.stream(Series.evenly(night.ovenHours() - from, POINTS))
-            .map(after -> Math.min(from + after, night.ovenHours()))
-            .toArray();
-    double[] percent = Arrays.stream(hours).map(at -> rise(night, at)).toArray();
-    double gain = percent[percent.length - 1] - percent[0];
-    double first = percent[0];
-    double wanted = night.riseAtBake().likely().orElse(percent[percent.length - 1]) - first;
-    double stretch = gain > LEAST_GAIN && wanted > LEAST_GAIN ? wanted / gain : 1;
-    double[] drawn = Arrays.stream(percent).map(p -> first + stretch * (p - first)).toArray();
-    return Optional.of(new RiseChartData.LoafSeries(hours, drawn));
-  }
-
-  private static double rise(ShapeForecast.Night night, double at) {
-    return at < night.proofFromHours()
-        ? night.bulk().riseAt(at).percent()
-        : night.piece().riseAt(Math.min(at, night.piece().endHours())).percent();
-  }
-
-  private static Optional<RiseChartData.ShapePoint> shapePoint(ShapeForecast shape) {
-    TimeWindow hours = shape.hours();
-    if (hours.late().isEmpty() || shape.rise().likely().isEmpty()) {
-      return Optional.empty();
+    double[] parts = Series.evenly(1, LOAF_POINTS);
+    double[][] rises = new double[3][LOAF_POINTS];
+    for (int i = 0; i < LOAF_POINTS; i++) {
+      Distribution at = risesAt(night, proof, parts[i]);
+      rises[0][i] = at.quantile(0.9).orElseThrow();
+      rises[1][i] = at.quantile(0.5).orElseThrow();
+      rises[2][i] = at.quantile(0.1).orElseThrow();
     }
+    double[] hours = new double[LOAF_POINTS];
+    Arrays.setAll(hours, i -> from + parts[i] * (night.ovenHours() - from));
     return Optional.of(
-        new RiseChartData.ShapePoint(
-            hours.early().orElseThrow(),
-            hours.likely().orElseThrow(),
-            hours.late().getAsDouble(),
-            shape.rise().likely().getAsDouble()));
+        new RiseChartData.LoafSeries(hours, rises[0], rises[1], rises[2], target.percent()));
+  }
+
+  /** Rises of all loaves, each at the same part of its own way to the oven. */
+  private static Distribution risesAt(ShapeForecast.Night night, Proof proof, double part) {
+    double[] rises =
+        night.members().stream().mapToDouble(each -> riseAt(each, night, proof, part)).toArray();
+    double[] weights = night.weights().stream().mapToDouble(each -> each).toArray();
+    return Distribution.of(rises, weights);
+  }
+
+  private static double riseAt(
+      PieceCurve piece, ShapeForecast.Night night, Proof proof, double part) {
+    double from = piece.hours()[0];
+    double oven =
+        Math.max(from, proof.ovenHour().orElse(from + night.ovenHours() - night.proofFromHours()));
+    return piece.riseAt(from + part * (oven - from)).percent();
+  }
+
+  private static RiseChartData.ShapePoint shapePoint(ShapeForecast shape) {
+    TimeWindow hours = shape.hours();
+    return new RiseChartData.ShapePoint(
+        hours.early().orElseThrow(),
+        hours.likely().orElseThrow(),
+        hours.late(),
+        shape.rise().likely().orElseThrow());
   }
 
   private static Optional<RiseChartData.ColdStretch> cold(ShapeForecast.Night night) {

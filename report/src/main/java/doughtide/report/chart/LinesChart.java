@@ -15,12 +15,12 @@ public final class LinesChart {
 
   private static final List<ChartPicture.Pen> PENS =
       List.of(
-          ChartPicture.Pen.BOLD,
-          ChartPicture.Pen.DASHED,
           ChartPicture.Pen.SOLID,
+          ChartPicture.Pen.DASHED,
           ChartPicture.Pen.DOTTED,
           ChartPicture.Pen.DASH_DOT,
-          ChartPicture.Pen.LONG_DASH);
+          ChartPicture.Pen.LONG_DASH,
+          ChartPicture.Pen.DASH_DOT_DOT);
 
   private LinesChart() {}
 
@@ -74,20 +74,13 @@ public final class LinesChart {
               PENS.get(i),
               lines.size() > 1));
     }
-    return new PrintedChart(
-        new ChartPicture(
-            title,
-            List.of(),
-            RiseChart.hourAxis(end, Optional.empty(), words),
-            up,
-            Optional.empty(),
-            List.of(),
-            curves,
-            List.of(),
-            List.of(),
-            List.of(),
-            Optional.empty(),
-            List.of()));
+    return ChartPicture.on(
+            new TimeAxes(0, end, Optional.empty(), words)
+                .hours(words.say("chart.hoursAfterMixing")),
+            up)
+        .title(title)
+        .curves(curves)
+        .chart();
   }
 
   /** A scale with a handful of round marks that holds both values. */

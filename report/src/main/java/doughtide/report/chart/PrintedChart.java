@@ -5,6 +5,7 @@ import doughtide.report.type.Fonts;
 import doughtide.report.type.TextWrap;
 import java.awt.Font;
 import java.awt.Graphics2D;
+import java.awt.image.BufferedImage;
 import java.util.OptionalDouble;
 
 /**
@@ -18,6 +19,8 @@ public final class PrintedChart implements Drawn {
 
   private static final double SHEET_PT = 420;
   private static final double SHEET_FONT_PT = 12;
+  private static final double SMALLEST_FONT_PT = 9;
+  private static final double TALL_PT = 2000; // leaves room for everything
 
   private final ChartPicture picture;
   private final OptionalDouble fontPt;
@@ -60,11 +63,36 @@ public final class PrintedChart implements Drawn {
     drawing(graphics, widthPt, tallPt).draw();
   }
 
-  /** One painting of it. */
+  /**
+   * The least height at which its curves can be read, in points.
+   *
+   * @param widthPt its width
+   */
+  public double leastTallPt(double widthPt) {
+    double sizePt = fontPt.orElse(SHEET_FONT_PT);
+    double aroundPt = drawing(nowhere(), widthPt, TALL_PT, sizePt).aroundPlotPt();
+    return aroundPt + ChartDrawing.LEAST_PLOT_LINES * sizePt;
+  }
+
+  private static Graphics2D nowhere() {
+    return new BufferedImage(1, 1, BufferedImage.TYPE_BYTE_GRAY).createGraphics();
+  }
+
+  /** One painting of it, with text so small, if it must be, that the plot can be read. */
   ChartDrawing drawing(Graphics2D graphics, int widthPt, int tallPt) {
-    double sizePt =
-        fontPt.orElse(
-            Math.max(9, SHEET_FONT_PT * Math.min(1.35, Math.min(widthPt, tallPt) / SHEET_PT)));
+    double wantedPt = SHEET_FONT_PT * Math.min(1.35, Math.min(widthPt, tallPt) / SHEET_PT);
+    double sizePt = fontPt.orElse(Math.max(SMALLEST_FONT_PT, wantedPt));
+    while (fontPt.isEmpty() && sizePt > SMALLEST_FONT_PT) {
+      double aroundPt = drawing(nowhere(), widthPt, tallPt, sizePt).aroundPlotPt();
+      if (tallPt - aroundPt >= ChartDrawing.LEAST_PLOT_LINES * sizePt) {
+        break;
+      }
+      sizePt = Math.max(SMALLEST_FONT_PT, sizePt - 0.5);
+    }
+    return drawing(graphics, widthPt, tallPt, sizePt);
+  }
+
+  private ChartDrawing drawing(Graphics2D graphics, double widthPt, double tallPt, double sizePt) {
     return new ChartDrawing(
         picture, graphics, widthPt, tallPt, sizePt, fontPt.isPresent(), titleLines);
   }

@@ -10,9 +10,11 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Stream;
 
 /**
- * The chart of a rise forecast.
+ * The chart of a rise forecast: how far the dough rises, when it is right, and what twenty doughs
+ * would do.
  *
  * <pre>{@code
  * PrintedChart chart = RiseChart.of(data, Words.in(Language.ENGLISH));
@@ -24,99 +26,260 @@ public final class RiseChart {
 
   private static final int POINTS = 161;
   private static final double HIGHEST_PERCENT = 400;
+  private static final double LEAST_APART = 0.08; // of the height; closer marks lie on each other
+  private static final double MARK_PERCENT = 50;
 
-  private RiseChart() {}
+  private final RiseChartData data;
+  private final Words words;
+  private final RiseChartHours hours;
+
+  private RiseChart(RiseChartData data, Words words) {
+    this.data = data;
+    this.words = words;
+    this.hours = new RiseChartHours(data);
+  }
 
   /** The chart, ready to be written or put on a page. */
   public static PrintedChart of(RiseChartData data, Words words) {
-    double end = end(data);
-    double[] x = Series.evenly(bulkEnd(data, end), POINTS);
-    double[] whole = Series.evenly(end, POINTS);
+    RiseChart chart = new RiseChart(data, words);
+    return chart
+        .body()
+        .title(data.title())
+        .answer(chart.answer())
+        .subtitle(chart.subtitle())
+        .chart();
+  }
+
+  /** The same chart without title, for a page that has said it already. */
+  public static PrintedChart withoutHead(RiseChartData data, Words words) {
+    return new RiseChart(data, words).body().chart();
+  }
+
+  /** Title and what the chart answers, in sentences. */
+  public static ChartCaption caption(RiseChartData data, Words words) {
+    RiseChart chart = new RiseChart(data, words);
+    List<String> said = new ArrayList<>(chart.answer());
+    said.addAll(chart.others());
+    said.addAll(chart.moments().map(each -> each.label() + ".").toList());
+    for (PassingPoint point : data.passing()) {
+      said.add(chart.label(point) + ".");
+    }
+    said.addAll(chart.key());
+    return new ChartCaption(data.title(), String.join(" ", said), words.language());
+  }
+
+  private ChartPicture.Builder body() {
+    double[] x = Series.evenly(hours.bulkEnd(), POINTS);
     double[] early = Series.at(data.hours(), data.earlyPercent(), x);
     double[] likely = Series.at(data.hours(), data.likelyPercent(), x);
     double[] late = Series.at(data.hours(), data.latePercent(), x);
-    double top = top(data, early, likely, late);
+    double top = top(early, likely, late);
     double step = ChartAxis.step(top, 8, 25, 50, 100);
-    ChartPicture picture =
-        new ChartPicture(
-            data.title(),
-            data.subtitle(),
-            hourAxis(end, data.mixedAt(), words),
-            ChartAxis.every(step, 0, top, words.say("chart.rise"), v -> words.percent(v, 0)),
-            Optional.of(
-                ChartAxis.every(
-                    step / 100,
-                    1,
-                    1 + top / 100,
-                    words.say("chart.height"),
-                    v -> "×" + words.number(v, step < 50 ? 2 : 1))),
-            List.of(new ChartPicture.Band(words.say("chart.band"), x, late, early)),
-            curves(data, x, likely, words),
-            spans(data, end, top, words),
-            data.cold().stream()
-                .map(
-                    c -> new ChartPicture.Zone(c.fromHours(), c.toHours(), words.say("chart.cold")))
-                .toList(),
-            lanes(data, words),
-            data.temperature()
-                .map(
-                    t ->
-                        new ChartPicture.Strip(
-                            words.say("chart.doughTemperature") + " " + degrees(t, words),
-                            whole,
-                            inDegrees(Series.at(t.hours(), t.celsius(), whole), words),
-                            words.degrees() == Words.Degrees.CELSIUS ? "\u00a0°C" : "\u00a0°F")),
-            notes(data, words),
+    ChartAxis up = ChartAxis.every(step, 0, top, words.say("chart.rise"), v -> words.percent(v, 0));
+    TimeAxes axes = new TimeAxes(0, hours.end(), hours.squeeze(), words);
+    ChartAxis elapsed = axes.hours(words.say("chart.hoursAfterMixing"));
+    ChartPicture.Builder picture =
+        ChartPicture.on(data.mixedAt().map(axes::clock).orElse(elapsed), up);
+    data.mixedAt().ifPresent(zero -> picture.under(elapsed).uprights(midnights(axes, zero)));
+    return picture
+        .right(
+            ChartAxis.every(
+                step / 100,
+                1,
+                1 + top / 100,
+                words.say("chart.height"),
+                v -> "×" + words.number(v, step < 50 ? 2 : 1)))
+        .bands(bands(x, early, late))
+        .curves(curves(x, likely))
+        .spans(spans(top))
+        .zones(cold())
+        .uprights(moments().toList())
+        .marks(shapeMark())
+        .ribbon(ribbon())
+        .twenty(twenty())
+        .strip(data.temperature().map(this::strip))
+        .notes(notes())
+        .dots(
             data.readings().stream()
                 .map(reading -> new ChartPicture.Dot(reading.hours(), reading.percent()))
                 .toList());
-    return new PrintedChart(picture);
   }
 
-  /** Where a loaf is shown, the bulk ends with the window for shaping. */
-  private static double bulkEnd(RiseChartData data, double end) {
-    return data.loaf().isEmpty()
-        ? end
-        : Math.min(end, data.shape().map(RiseChartData.ShapePoint::lateHours).orElse(end));
+  /** A line where a day begins. */
+  static List<ChartPicture.Upright> midnights(TimeAxes axes, ZonedDateTime zero) {
+    return axes.midnights(zero).stream()
+        .map(at -> new ChartPicture.Upright(at, "", ChartPicture.Upright.Kind.MIDNIGHT))
+        .toList();
   }
 
-  /** Whether a mark belongs to the bulk fermentation that is shown. */
-  private static boolean isShown(PassingPoint point, RiseChartData data) {
-    double last =
-        data.loaf().isEmpty()
-            ? Double.POSITIVE_INFINITY
-            : data.shape()
-                .map(RiseChartData.ShapePoint::likelyHours)
-                .orElse(Double.POSITIVE_INFINITY);
-    return point.likelyHours().orElse(0) <= last;
+  private List<ChartPicture.Band> bands(double[] x, double[] early, double[] late) {
+    List<ChartPicture.Band> bands = new ArrayList<>();
+    bands.add(new ChartPicture.Band(words.say("chart.band"), x, late, early));
+    data.loaf()
+        .ifPresent(
+            loaf ->
+                bands.add(
+                    new ChartPicture.Band(
+                        words.say("chart.loaf") + " " + words.say("chart.band"),
+                        loaf.hours(),
+                        loaf.latePercent(),
+                        loaf.earlyPercent())));
+    return bands;
   }
 
-  private static List<ChartPicture.Curve> curves(
-      RiseChartData data, double[] x, double[] likely, Words words) {
+  private List<ChartPicture.Curve> curves(double[] x, double[] likely) {
     List<ChartPicture.Curve> curves = new ArrayList<>();
     curves.add(
         new ChartPicture.Curve(words.say("chart.likely"), x, likely, ChartPicture.Pen.BOLD, false));
     data.loaf()
         .ifPresent(
-            loaf ->
+            loaf -> {
+              curves.add(named("chart.loaf", loaf.hours(), loaf.likelyPercent()));
+              curves.add(target(loaf));
+            });
+    data.today()
+        .ifPresent(
+            today ->
                 curves.add(
-                    new ChartPicture.Curve(
-                        words.say("chart.loaf"),
-                        loaf.hours(),
-                        loaf.percent(),
-                        ChartPicture.Pen.DASHED,
-                        true)));
+                    named(
+                        "chart.expected",
+                        x,
+                        Series.at(today.hours(), today.expectedPercent(), x))));
     return curves;
   }
 
-  /** Lowest to highest on both scales. */
-  private static double[] inDegrees(double[] celsius, Words words) {
+  private ChartPicture.Curve named(String key, double[] x, double[] y) {
+    return new ChartPicture.Curve(words.say(key), x, y, ChartPicture.Pen.DASHED, true);
+  }
+
+  private ChartPicture.Curve target(RiseChartData.LoafSeries loaf) {
+    double[] x = {loaf.hours()[0], loaf.ovenHours()};
+    double[] y = {loaf.targetPercent(), loaf.targetPercent()};
+    String name =
+        words.say(
+            "chart.target", Map.of("rise", words.percent(Math.rint(loaf.targetPercent()), 0)));
+    return new ChartPicture.Curve(name, x, y, ChartPicture.Pen.DOTTED, true);
+  }
+
+  private List<ChartPicture.Zone> cold() {
+    return data.cold().stream()
+        .map(c -> new ChartPicture.Zone(c.fromHours(), c.toHours(), words.say("chart.cold")))
+        .toList();
+  }
+
+  private List<ChartPicture.Mark> shapeMark() {
+    return data.shape().stream()
+        .map(
+            s ->
+                new ChartPicture.Mark(
+                    s.likelyHours(),
+                    Series.at(data.hours(), data.likelyPercent(), s.likelyHours()),
+                    words.say(
+                        "chart.shapeAt",
+                        Map.of(
+                            "time", clockOrHours(s.likelyHours()),
+                            "rise", words.percent(Math.rint(s.risePercent()), 0)))))
+        .toList();
+  }
+
+  /** What is done when, with its likely time. */
+  private Stream<ChartPicture.Upright> moments() {
+    Stream<ChartPicture.Upright> cold =
+        data.cold().stream().map(c -> moment("chart.intoCold", c.fromHours()));
+    Stream<ChartPicture.Upright> oven =
+        data.loaf().stream().map(loaf -> moment("chart.oven", loaf.ovenHours()));
+    Stream<ChartPicture.Upright> now =
+        data.today().stream().map(today -> moment("chart.now", today.now()));
+    Stream<ChartPicture.Upright> look =
+        data.today().stream()
+            .flatMap(today -> today.nextLook().stream().boxed())
+            .map(at -> moment("chart.look", at));
+    return Stream.of(cold, oven, now, look).flatMap(each -> each);
+  }
+
+  private ChartPicture.Upright moment(String key, double at) {
+    return new ChartPicture.Upright(
+        at, words.say(key, Map.of("time", clockOrHours(at))), ChartPicture.Upright.Kind.MOMENT);
+  }
+
+  private Optional<ChartPicture.Ribbon> ribbon() {
+    return data.stages()
+        .map(
+            stages ->
+                new ChartPicture.Ribbon(
+                    stages.forShaping() ? words.say("chart.rowShape") : "",
+                    stages.forShaping() ? toShape(stages) : toRise(stages)));
+  }
+
+  private List<ChartPicture.Stage> toShape(RiseChartData.Stages stages) {
+    List<ChartPicture.Stage> found = new ArrayList<>();
+    double end = hours.ribbonEnd();
+    double past = stages.pastBest().orElse(end);
+    double until = stages.rightUntil().orElse(past);
+    stage(found, 0, stages.rightFrom(), "chart.tooEarly", ChartPicture.Fill.WHITE);
+    stage(found, stages.rightFrom(), until, "chart.right", ChartPicture.Fill.BLACK);
+    stage(found, until, past, "chart.late", ChartPicture.Fill.GREY);
+    stage(found, past, end, "chart.pastBest", ChartPicture.Fill.WHITE);
+    return found;
+  }
+
+  private List<ChartPicture.Stage> toRise(RiseChartData.Stages stages) {
+    List<ChartPicture.Stage> found = new ArrayList<>();
+    double end = hours.ribbonEnd();
+    double past = stages.pastBest().orElse(end);
+    Map<String, String> rise = Map.of("rise", words.percent(stages.markPercent(), 0));
+    add(found, 0, stages.rightFrom(), words.say("chart.below", rise), ChartPicture.Fill.WHITE);
+    add(found, stages.rightFrom(), past, words.say("chart.from", rise), ChartPicture.Fill.GREY);
+    stage(found, past, end, "chart.pastBest", ChartPicture.Fill.WHITE);
+    return found;
+  }
+
+  private void stage(
+      List<ChartPicture.Stage> to, double from, double until, String key, ChartPicture.Fill fill) {
+    add(to, from, until, words.say(key), fill);
+  }
+
+  /** Nothing for a stage that has no time. */
+  private void add(
+      List<ChartPicture.Stage> to,
+      double from,
+      double until,
+      String label,
+      ChartPicture.Fill fill) {
+    double last = Math.min(until, hours.end());
+    if (last > from) {
+      to.add(new ChartPicture.Stage(from, last, label, fill));
+    }
+  }
+
+  private Optional<ChartPicture.TwentyDots> twenty() {
+    return data.twenty()
+        .map(
+            twenty -> {
+              double[] shown =
+                  Arrays.stream(twenty.hours()).filter(at -> at <= hours.end()).toArray();
+              return new ChartPicture.TwentyDots(
+                  words.say("chart.rowTwenty"), shown, RiseChartData.Twenty.DOTS - shown.length);
+            });
+  }
+
+  private ChartPicture.Strip strip(RiseChartData.TemperatureSeries t) {
+    double[] whole = Series.evenly(hours.end(), POINTS);
+    return new ChartPicture.Strip(
+        words.say("chart.doughTemperature") + " " + degrees(t),
+        whole,
+        inDegrees(Series.at(t.hours(), t.celsius(), whole)),
+        words.degrees() == Words.Degrees.CELSIUS ? "\u00a0°C" : "\u00a0°F");
+  }
+
+  private double[] inDegrees(double[] celsius) {
     return words.degrees() == Words.Degrees.CELSIUS
         ? celsius
         : Arrays.stream(celsius).map(each -> Temperature.ofCelsius(each).fahrenheit()).toArray();
   }
 
-  private static String degrees(RiseChartData.TemperatureSeries series, Words words) {
+  /** Lowest to highest on both scales. */
+  private String degrees(RiseChartData.TemperatureSeries series) {
     double low = Math.round(Arrays.stream(series.celsius()).min().orElseThrow());
     double high = Math.round(Arrays.stream(series.celsius()).max().orElseThrow());
     return low == high
@@ -124,25 +287,202 @@ public final class RiseChart {
         : words.temperature(low) + " – " + words.temperature(high);
   }
 
-  /** The same chart without title, for a page that has said it already. */
-  public static PrintedChart withoutHead(RiseChartData data, Words words) {
-    return of(
-        new RiseChartData(
-            "",
-            List.of(),
-            data.hours(),
-            data.earlyPercent(),
-            data.likelyPercent(),
-            data.latePercent(),
-            data.passing(),
-            data.mixedAt(),
-            data.temperature(),
-            data.shape(),
-            data.cold(),
-            data.loaf(),
-            data.warnings(),
-            data.readings()),
-        words);
+  private double top(double[] early, double[] likely, double[] late) {
+    double highest = 0;
+    for (double[] curve : List.of(early, likely, late)) {
+      highest = Math.max(highest, Arrays.stream(curve).max().orElse(0));
+    }
+    highest =
+        Math.max(
+            highest,
+            data.loaf()
+                .map(loaf -> Arrays.stream(loaf.earlyPercent()).max().orElse(0))
+                .orElse(0.0));
+    for (RiseChartData.JarReading reading : data.readings()) {
+      highest = Math.max(highest, reading.percent());
+    }
+    double wanted = Math.min(HIGHEST_PERCENT, Math.max(50, highest * 1.06));
+    return Math.ceil(wanted / 12.5) * 12.5;
+  }
+
+  /** Where a loaf is asked for, its shape point is the answer and the marks would hide it. */
+  private List<ChartPicture.Span> spans(double top) {
+    List<ChartPicture.Span> spans = new ArrayList<>();
+    double before = Double.NEGATIVE_INFINITY;
+    for (PassingPoint point : data.passing()) {
+      boolean isApart = point.percent() - before >= LEAST_APART * top;
+      if (data.shape().isEmpty()
+          && isApart
+          && point.percent() <= top
+          && point.earlyHours().orElse(Double.POSITIVE_INFINITY) < hours.end()) {
+        double early = point.earlyHours().orElseThrow();
+        double open = 2 * hours.end();
+        spans.add(
+            new ChartPicture.Span(
+                early,
+                point.likelyHours().orElse(open),
+                point.lateHours().orElse(open),
+                point.percent(),
+                label(point)));
+        before = point.percent();
+      }
+    }
+    return spans;
+  }
+
+  private String label(PassingPoint point) {
+    String percent = words.percent(point.percent(), 0) + ": ";
+    if (point.earlyHours().isEmpty()) {
+      return percent + words.say("chart.notReached");
+    }
+    double early = point.earlyHours().getAsDouble();
+    if (isPassed(point)) {
+      String at = clockOrHours(point.likelyHours().orElseThrow());
+      return percent + words.say("chart.passed", Map.of("time", at));
+    }
+    if (point.lateHours().isEmpty()) {
+      return percent + words.say("chart.notBefore", Map.of("time", clockOrHours(early)));
+    }
+    String range = when(early, point.lateHours().getAsDouble(), data.mixedAt(), words);
+    return percent + clockOrHours(point.likelyHours().orElseThrow()) + " (" + range + ")";
+  }
+
+  /** Whether the dough in hand is there already. */
+  private boolean isPassed(PassingPoint point) {
+    return data.today().isPresent()
+        && point.likelyHours().isPresent()
+        && data.readings().stream().anyMatch(read -> read.percent() >= point.percent());
+  }
+
+  /** The answer before anything else. */
+  private List<String> answer() {
+    if (data.shape().isPresent()) {
+      RiseChartData.ShapePoint shape = data.shape().get();
+      return List.of(
+          words.say(
+              "sheet.answer",
+              Map.of(
+                  "time", moment(shape.likelyHours()),
+                  "rise", words.percent(Math.rint(shape.risePercent()), 0))));
+    }
+    if (data.whyNoShape().isPresent()) {
+      return List.of(data.whyNoShape().get());
+    }
+    List<String> said = new ArrayList<>();
+    asked().map(this::risen).ifPresent(said::add);
+    data.today().map(this::pace).ifPresent(said::add);
+    return said;
+  }
+
+  /** The first mark that is still to come, half as much again before the others. */
+  private Optional<PassingPoint> asked() {
+    List<PassingPoint> ahead =
+        data.passing().stream()
+            .filter(each -> each.likelyHours().isPresent() && !isPassed(each))
+            .toList();
+    return ahead.stream()
+        .filter(each -> each.percent() == MARK_PERCENT)
+        .findFirst()
+        .or(() -> ahead.stream().findFirst());
+  }
+
+  private String risen(PassingPoint point) {
+    String risen =
+        words.say(
+            "chart.risen",
+            Map.of(
+                "rise", words.percent(point.percent(), 0),
+                "time", moment(point.likelyHours().orElseThrow())));
+    return data.pastBest().flatMap(past -> past.likelyHours().stream().boxed().findFirst()).stream()
+        .map(at -> risen + " " + words.say("chart.pastBestFrom", Map.of("time", moment(at))))
+        .findFirst()
+        .orElse(risen);
+  }
+
+  private String pace(RiseChartData.Today today) {
+    if (today.aheadHours().isEmpty()) {
+      return words.say("chart.paceUnknown");
+    }
+    double ahead = today.aheadHours().getAsDouble();
+    String hours = words.hours(Math.abs(ahead));
+    String key =
+        Math.abs(ahead) < 0.05 ? "chart.onTime" : ahead > 0 ? "chart.ahead" : "chart.behind";
+    return words.say(key, Map.of("hours", hours));
+  }
+
+  /** What other starters would do. */
+  private List<String> others() {
+    return data.shape().stream()
+        .map(
+            shape ->
+                shape.lateHours().isPresent()
+                    ? words.say(
+                        "sheet.others",
+                        Map.of(
+                            "early", moment(shape.earlyHours()),
+                            "late", moment(shape.lateHours().getAsDouble())))
+                    : words.say("chart.othersOpen", Map.of("early", moment(shape.earlyHours()))))
+        .toList();
+  }
+
+  private List<String> subtitle() {
+    return Stream.concat(others().stream(), data.subtitle().stream()).toList();
+  }
+
+  /** A moment in a sentence: with its day where it is another one than that of mixing. */
+  private String moment(double at) {
+    return data.mixedAt()
+        .map(mixed -> clockAt(Hours.after(mixed, at), mixed, words))
+        .orElseGet(() -> words.say("sheet.afterMixing", Map.of("hours", words.hours(at))));
+  }
+
+  private String clockOrHours(double at) {
+    return data.mixedAt()
+        .map(m -> words.clock(Hours.after(m, at)))
+        .orElseGet(() -> words.hours(at));
+  }
+
+  private List<String> notes() {
+    List<String> notes = new ArrayList<>();
+    notes.add(String.join(" ", key()));
+    notes.addAll(data.warnings());
+    return notes;
+  }
+
+  /** Every symbol that stands in the picture and has no name beside it. */
+  private List<String> key() {
+    List<String> key = new ArrayList<>();
+    key.add(words.say("chart.key"));
+    if (data.shape().isPresent()) {
+      key.add(words.say("chart.keyShape"));
+    } else if (!data.passing().isEmpty()) {
+      key.add(words.say("chart.keyMarks"));
+    }
+    data.twenty()
+        .ifPresent(
+            twenty ->
+                key.add(
+                    data.shape().isPresent()
+                        ? words.say("chart.keyTwenty")
+                        : words.say(
+                            "chart.keyTwentyRisen",
+                            Map.of("rise", words.percent(MARK_PERCENT, 0)))));
+    twenty()
+        .filter(each -> each.laterOrNever() > 0)
+        .ifPresent(each -> key.add(words.say("chart.keyLater")));
+    if (!data.readings().isEmpty()) {
+      key.add(words.say("chart.readings"));
+    }
+    hours
+        .squeeze()
+        .ifPresent(
+            night ->
+                key.add(
+                    words.say(
+                        "chart.squeezed",
+                        Map.of(
+                            "from", clockOrHours(night.from()), "to", clockOrHours(night.to())))));
+    return key;
   }
 
   /** The likely clock time, then the span; the span alone where no hour is likelier. */
@@ -175,15 +515,6 @@ public final class RiseChart {
     return words.clock(early).equals(words.clock(late)) && isOneNight ? from : from + "–" + to;
   }
 
-  /** Title and a description in a sentence. */
-  public static ChartCaption caption(RiseChartData data, Words words) {
-    StringBuilder description = new StringBuilder(words.say("chart.key"));
-    for (PassingPoint point : data.passing()) {
-      description.append(' ').append(label(point, Optional.empty(), words)).append('.');
-    }
-    return new ChartCaption(data.title(), description.toString(), words.language());
-  }
-
   /** A chart for a row of them: likely line, band and one mark on given scales. */
   public static PrintedChart small(
       String title,
@@ -193,184 +524,36 @@ public final class RiseChart {
       double end,
       ChartAxis up,
       Words words) {
-    double[] x = Series.evenly(Math.min(end, data.hours()[data.hours().length - 1]), POINTS);
+    double[] x = Series.evenly(Math.min(end, data.lastHour()), POINTS);
     double[] likely = Series.at(data.hours(), data.likelyPercent(), x);
-    List<ChartPicture.Span> spans =
-        mark.stream()
-            .map(
-                m -> new ChartPicture.Span(m.earlyHours(), 2 * end, m.lateHours(), markPercent, ""))
-            .toList();
     double step = ChartAxis.step(end, 4, 0.5, 1, 2, 3, 4, 6, 12, 24, 48);
-    ChartPicture picture =
-        new ChartPicture(
-            title,
-            List.of(),
-            ChartAxis.every(step, 0, end, "", v -> words.number(v, step < 1 ? 1 : 0) + "\u00a0h"),
-            up,
-            Optional.empty(),
+    ChartAxis across =
+        ChartAxis.every(step, 0, end, "", v -> words.number(v, step < 1 ? 1 : 0) + "\u00a0h");
+    return ChartPicture.on(across, up)
+        .title(title)
+        .bands(
             List.of(
                 new ChartPicture.Band(
                     words.say("chart.band"),
                     x,
                     Series.at(data.hours(), data.latePercent(), x),
-                    Series.at(data.hours(), data.earlyPercent(), x))),
+                    Series.at(data.hours(), data.earlyPercent(), x))))
+        .curves(
             List.of(
                 new ChartPicture.Curve(
-                    words.say("chart.likely"), x, likely, ChartPicture.Pen.BOLD, false)),
-            spans,
-            List.of(),
-            List.of(),
-            Optional.empty(),
-            List.of());
-    return new PrintedChart(picture);
-  }
-
-  /** Ends soon after the last thing worth showing. */
-  private static double end(RiseChartData data) {
-    double shown = 0;
-    for (PassingPoint point : data.passing()) {
-      if (!isShown(point, data)) {
-        continue;
-      }
-      shown =
-          Math.max(
-              shown,
-              point.lateHours().orElse(point.likelyHours().orElse(point.earlyHours().orElse(0))));
-    }
-    shown = Math.max(shown, data.shape().map(RiseChartData.ShapePoint::lateHours).orElse(0.0));
-    shown = Math.max(shown, data.cold().map(RiseChartData.ColdStretch::toHours).orElse(0.0));
-    shown =
-        Math.max(
-            shown,
-            data.readings().stream().mapToDouble(RiseChartData.JarReading::hours).max().orElse(0));
-    shown =
-        Math.max(shown, data.loaf().map(loaf -> loaf.hours()[loaf.hours().length - 1]).orElse(0.0));
-    double last = data.hours()[data.hours().length - 1];
-    double wanted = shown > 0 ? shown * 1.06 : last;
-    double step = hourStep(wanted);
-    double quarter = step / 4;
-    return Math.max(
-        quarter * 4, Math.ceil(Math.min(wanted, Math.max(last, shown)) / quarter) * quarter);
-  }
-
-  private static double hourStep(double hours) {
-    return ChartAxis.step(hours, 10, 0.5, 1, 2, 3, 4, 6, 12, 24, 48);
-  }
-
-  private static double top(RiseChartData data, double[] early, double[] likely, double[] late) {
-    double highest = 0;
-    for (double[] curve : List.of(early, likely, late)) {
-      highest = Math.max(highest, Arrays.stream(curve).max().orElse(0));
-    }
-    highest =
-        Math.max(
-            highest,
-            data.loaf().map(loaf -> Arrays.stream(loaf.percent()).max().orElse(0)).orElse(0.0));
-    for (RiseChartData.JarReading reading : data.readings()) {
-      highest = Math.max(highest, reading.percent());
-    }
-    for (PassingPoint point : data.passing()) {
-      if (point.earlyHours().isPresent() && isShown(point, data)) {
-        highest = Math.max(highest, point.percent());
-      }
-    }
-    double wanted = Math.min(HIGHEST_PERCENT, Math.max(50, highest * 1.06));
-    return Math.ceil(wanted / 12.5) * 12.5;
-  }
-
-  static ChartAxis hourAxis(double end, Optional<ZonedDateTime> mixedAt, Words words) {
-    return hourAxis(end, mixedAt, words, "chart.hoursAfterMixing");
-  }
-
-  /** Hours, and clock times below them where the start is known. */
-  static ChartAxis hourAxis(
-      double end, Optional<ZonedDateTime> mixedAt, Words words, String titleKey) {
-    double step = hourStep(end);
-    List<ChartTick> ticks = new ArrayList<>();
-    Optional<ZonedDateTime> before = Optional.empty();
-    boolean severalDays =
-        mixedAt.map(m -> !m.toLocalDate().equals(Hours.after(m, end).toLocalDate())).orElse(false);
-    for (int i = 0; i * step <= end + 1e-9; i++) {
-      double hour = i * step;
-      List<String> rows = new ArrayList<>();
-      rows.add(words.number(hour, step < 1 ? 1 : 0));
-      Optional<ZonedDateTime> now = mixedAt.map(m -> Hours.after(m, hour));
-      now.map(words::clock).ifPresent(rows::add);
-      if (severalDays) {
-        ZonedDateTime time = now.orElseThrow();
-        boolean isNewDay =
-            before.map(b -> !b.toLocalDate().equals(time.toLocalDate())).orElse(true);
-        rows.add(isNewDay ? words.day(time) : "");
-        before = now;
-      }
-      ticks.add(new ChartTick(hour, rows));
-    }
-    List<String> names =
-        mixedAt.isPresent()
-            ? List.of(words.say("chart.rowHours"), words.say("chart.rowClock"))
-            : List.of(words.say("chart.rowHours"));
-    return new ChartAxis(0, end, ticks, words.say(titleKey), names);
-  }
-
-  private static List<ChartPicture.Lane> lanes(RiseChartData data, Words words) {
-    return data.shape().stream()
-        .map(
-            s ->
-                new ChartPicture.Lane(
-                    s.earlyHours(),
-                    s.likelyHours(),
-                    s.lateHours(),
-                    words.say(
-                            "chart.shapeAbout",
-                            Map.of("time", clockOrHours(s.likelyHours(), data.mixedAt(), words)))
-                        + riseToWatchFor(s, data, words)))
-        .toList();
-  }
-
-  private static String riseToWatchFor(
-      RiseChartData.ShapePoint shape, RiseChartData data, Words words) {
-    return data.loaf().isEmpty()
-        ? ""
-        : ", " + words.say("chart.rise") + " " + words.percent(shape.risePercent(), 0);
-  }
-
-  private static List<ChartPicture.Span> spans(
-      RiseChartData data, double end, double top, Words words) {
-    List<ChartPicture.Span> spans = new ArrayList<>();
-    for (PassingPoint point : data.passing()) {
-      if (point.earlyHours().isPresent() && point.percent() <= top && isShown(point, data)) {
-        double early = point.earlyHours().getAsDouble();
-        double likely = point.likelyHours().orElse(2 * end);
-        spans.add(
-            new ChartPicture.Span(
-                early,
-                likely,
-                point.lateHours().orElse(2 * end),
-                point.percent(),
-                label(point, data.mixedAt(), words)));
-      }
-    }
-    return spans;
-  }
-
-  private static String label(PassingPoint point, Optional<ZonedDateTime> mixedAt, Words words) {
-    String percent = words.percent(point.percent(), 0);
-    if (point.earlyHours().isEmpty()) {
-      return percent + ": " + words.say("chart.notReached");
-    }
-    double early = point.earlyHours().getAsDouble();
-    if (point.lateHours().isEmpty()) {
-      return percent
-          + ": "
-          + words.say("chart.notBefore", Map.of("time", clockOrHours(early, mixedAt, words)));
-    }
-    String range = when(early, point.lateHours().getAsDouble(), mixedAt, words);
-    return percent
-        + ": "
-        + clockOrHours(point.likelyHours().orElseThrow(), mixedAt, words)
-        + " ("
-        + range
-        + ")";
+                    words.say("chart.likely"), x, likely, ChartPicture.Pen.BOLD, false)))
+        .spans(
+            mark.stream()
+                .map(
+                    m ->
+                        new ChartPicture.Span(
+                            m.earlyHours(),
+                            m.likelyHours().orElse(2 * end),
+                            m.lateHours(),
+                            markPercent,
+                            ""))
+                .toList())
+        .chart();
   }
 
   static String when(double early, double late, Optional<ZonedDateTime> mixedAt, Words words) {
@@ -388,18 +571,5 @@ public final class RiseChart {
     }
     boolean isOneDay = from.toLocalDate().equals(to.toLocalDate());
     return words.dayAndClock(from) + "–" + (isOneDay ? words.clock(to) : words.dayAndClock(to));
-  }
-
-  private static String clockOrHours(double hours, Optional<ZonedDateTime> mixedAt, Words words) {
-    return mixedAt.map(m -> words.clock(Hours.after(m, hours))).orElseGet(() -> words.hours(hours));
-  }
-
-  private static List<String> notes(RiseChartData data, Words words) {
-    List<String> notes = new ArrayList<>();
-    notes.add(
-        words.say("chart.key")
-            + (data.readings().isEmpty() ? "" : " " + words.say("chart.readings")));
-    notes.addAll(data.warnings());
-    return notes;
   }
 }

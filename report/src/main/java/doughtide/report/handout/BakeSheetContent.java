@@ -38,19 +38,18 @@ public final class BakeSheetContent {
   }
 
   BakeSheet sheet(Optional<String> title, Optional<ZonedDateTime> mixedAt, Optional<Proof> proof) {
-    RiseChartData rise =
+    RiseChartData.Builder rise =
         RiseChartData.of(forecast, MARKS)
-            .titled(title.orElseGet(() -> words.say("sheet.title")), notes(mixedAt, proof));
-    if (mixedAt.isPresent()) {
-      rise = rise.mixedAt(mixedAt.get());
-    }
+            .title(title.orElseGet(() -> words.say("sheet.title")))
+            .subtitle(notes(mixedAt, proof))
+            .mixedAt(mixedAt);
     List<BakeSheet.Step> steps = new ArrayList<>();
     steps.add(step("step.mix", TimeSpan.at(0), ""));
     Optional<String> answer = Optional.empty();
     List<Warning> warnings = new ArrayList<>(forecast.warnings());
     if (proof.isPresent()) {
       ShapeForecast shape = ShapeForecaster.of(forecast, proof.get()).forecast();
-      rise = rise.with(shape);
+      rise.shape(forecast, proof.get(), shape);
       answer = answer(shape, mixedAt);
       steps.addAll(withShape(shape, proof.get()));
       warnings.addAll(shape.warnings());
@@ -59,8 +58,12 @@ public final class BakeSheetContent {
     }
     return new BakeSheet(
         answer,
-        rise.withWarnings(
-            warnings.stream().map(each -> Advice.of(words, each).sentences()).distinct().toList()),
+        rise.warnings(
+                warnings.stream()
+                    .map(each -> Advice.of(words, each).sentences())
+                    .distinct()
+                    .toList())
+            .build(),
         steps,
         List.of(words.say("caution.rawDough") + " " + words.say("caution.steam")));
   }
@@ -69,15 +72,10 @@ public final class BakeSheetContent {
     List<String> day = new ArrayList<>();
     day.add(say.temperatureLine(dough));
     say.altitude(dough.formula()).ifPresent(day::add);
-    mixedAt.ifPresent(time -> day.add(mixed(time)));
+    mixedAt.ifPresent(time -> day.add(say.mixed(time)));
     proof.flatMap(Proof::target).ifPresent(target -> day.add(target(target)));
     proof.ifPresent(each -> day.add(piece(each)));
     return List.of(say.formula(dough.formula()), String.join(" ", day));
-  }
-
-  private String mixed(ZonedDateTime time) {
-    return words.say(
-        "formula.mixed", Map.of("date", words.date(time.toLocalDate()), "time", words.clock(time)));
   }
 
   private String piece(Proof proof) {

@@ -55,7 +55,7 @@ public final class ComparisonContent {
             .map(
                 entry ->
                     new ComparisonPage.Case(
-                        entry.name(), RiseChartData.of(entry.forecast()), entry.mark()))
+                        entry.name(), RiseChartData.of(entry.forecast()).build(), entry.mark()))
             .toList();
     return new ComparisonPage(
         title.orElseGet(() -> words.say("compare.title." + comparison.subject().name())),

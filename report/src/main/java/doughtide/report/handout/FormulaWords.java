@@ -7,6 +7,7 @@ import doughtide.core.dough.Starter;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.thermal.TemperatureTrace;
 import doughtide.report.words.Words;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -66,6 +67,19 @@ public final class FormulaWords {
             "name", each.name(),
             "percent", percent(100 * each.share()),
             "soak", percent(100 * each.waterShare())));
+  }
+
+  /** Of a dough that keeps its temperature. */
+  public String temperatureLine(double celsius) {
+    Temperature temperature = Temperature.ofCelsius(celsius);
+    return words.say("formula.temperature", Map.of("temperature", temperature(temperature)));
+  }
+
+  /** When it was mixed, to the minute that was given. */
+  public String mixed(ZonedDateTime time) {
+    return words.say(
+        "formula.mixed",
+        Map.of("date", words.date(time.toLocalDate()), "time", words.clockToTheMinute(time)));
   }
 
   public Optional<String> altitude(DoughFormula formula) {

@@ -260,7 +260,7 @@ public final class PageBlocks {
 
     @Override
     public double heightPt(PageType type, double width) {
-      return leastPt;
+      return Math.max(leastPt, chart.withFontPt(type.sizePt()).leastTallPt(width));
     }
 
     @Override

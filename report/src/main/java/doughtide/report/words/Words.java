@@ -299,8 +299,12 @@ public final class Words {
 
   /** Clock time, rounded to five minutes, for example {@code 13:05} or {@code 1:05 pm}. */
   public String clock(ZonedDateTime time) {
-    String written =
-        DateTimeFormatter.ofPattern(clock.pattern, language.locale()).format(rounded(time));
+    return clockToTheMinute(rounded(time));
+  }
+
+  /** Clock time as it was given, for example {@code 13:07} or {@code 1:07 pm}. */
+  public String clockToTheMinute(ZonedDateTime time) {
+    String written = DateTimeFormatter.ofPattern(clock.pattern, language.locale()).format(time);
     return clock == ClockStyle.HOURS_24
         ? written
         : written.toLowerCase(language.locale()).replace(' ', '\u00a0').replace('\u202f', '\u00a0');

@@ -11,7 +11,6 @@ import java.awt.image.BufferedImage;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
-import java.util.Optional;
 import javax.imageio.ImageIO;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
@@ -46,7 +45,7 @@ class ChartOutputTest {
       assertThat(page.getMediaBox().getHeight()).isEqualTo(size.heightPt());
       assertThat(new PDFTextStripper().getText(document))
           .contains(
-              "Tidemill kitchen country dough", "Stunden nach dem Mischen", "×2,00", "50\u00a0%:")
+              "Tidemill kitchen country dough", "Stunden nach dem Mischen", "×2,00", "zu früh")
           .contains("wahrscheinlich");
       assertThat(document.getDocumentCatalog().getLanguage()).isEqualTo("de");
       assertThat(document.getDocumentInformation().getTitle())
@@ -107,19 +106,10 @@ class ChartOutputTest {
   void namesOfFloursAreNeverMarkup() {
     RiseChartData plain = Samples.plain();
     RiseChartData data =
-        new RiseChartData(
-            "<b>Fenside & rye</b> {time} \u4e2d\u0007",
-            plain.subtitle(),
-            plain.hours(),
-            plain.earlyPercent(),
-            plain.likelyPercent(),
-            plain.latePercent(),
-            plain.passing(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            plain.warnings());
+        RiseChartData.of(
+                plain.hours(), plain.earlyPercent(), plain.likelyPercent(), plain.latePercent())
+            .title("<b>Fenside & rye</b> {time} \u4e2d\u0007")
+            .build();
     byte[] svg =
         ChartOutput.bytes(
             RiseChart.of(data, WORDS),

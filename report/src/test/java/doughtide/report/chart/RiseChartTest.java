@@ -21,22 +21,60 @@ class RiseChartTest {
 
   private static final Words WORDS = Words.in(Language.ENGLISH);
 
+  private static TimeAxes axes(double hours) {
+    return new TimeAxes(0, hours, Optional.empty(), WORDS);
+  }
+
   @Test
   void clockTicksFollowElapsedTimeThroughTheSpringChange() {
-    ChartAxis axis =
-        RiseChart.hourAxis(
-            8, Optional.of(ZonedDateTime.parse("2026-03-28T20:30+01:00[Europe/Berlin]")), WORDS);
+    ZonedDateTime mixed = ZonedDateTime.parse("2026-03-28T20:30+01:00[Europe/Berlin]");
+    ChartAxis axis = axes(8).clock(mixed);
     assertThat(axis.ticks())
-        .extracting(t -> t.rows().get(1))
-        .containsExactly(
-            "20:30", "21:30", "22:30", "23:30", "00:30", "01:30", "03:30", "04:30", "05:30");
-    assertThat(axis.ticks().get(4).rows().get(2)).isEqualTo("Sun");
+        .extracting(t -> t.rows().get(0))
+        .containsExactly("21:00", "22:00", "23:00", "00:00", "01:00", "03:00", "04:00", "05:00");
+    assertThat(axis.ticks().get(5).at()).isCloseTo(5.5, within(1e-9));
+    assertThat(axis.ticks().get(3).rows().get(1)).isEqualTo("Sun");
+    assertThat(axes(8).midnights(mixed)).containsExactly(3.5);
   }
 
   @ParameterizedTest
   @ValueSource(doubles = {1, 2.5, 6, 12, 24, 36, 48, 72, 200})
   void hourAxisHasAHandfulOfTicks(double hours) {
-    assertThat(RiseChart.hourAxis(hours, Optional.empty(), WORDS).ticks().size()).isBetween(3, 11);
+    assertThat(axes(hours).hours("").ticks().size()).isBetween(3, 13);
+  }
+
+  @Test
+  void aNightIsDrawnNarrowerAndSaysSo() {
+    RiseChartHours hours = new RiseChartHours(Samples.cold());
+    Squeeze night = hours.squeeze().orElseThrow();
+    ChartAxis axis = new TimeAxes(0, hours.end(), hours.squeeze(), WORDS).hours("");
+    double narrow = axis.fraction(night.from() + 1) - axis.fraction(night.from());
+    assertThat(narrow).isCloseTo(axis.fraction(1) * night.share(), within(1e-9));
+    assertThat(axis.fraction(axis.max())).isEqualTo(1);
+    assertThat(svgOf(Samples.cold())).contains("the hours are drawn narrower");
+  }
+
+  @Test
+  void nothingIsDrawnBeyondWhatWasComputed() {
+    RiseChartData plain = Samples.plain();
+    RiseChartData open =
+        RiseChartData.of(
+                plain.hours(), plain.earlyPercent(), plain.likelyPercent(), plain.latePercent())
+            .shape(new RiseChartData.ShapePoint(5, 8, OptionalDouble.empty(), 60))
+            .loaf(
+                Optional.of(
+                    new RiseChartData.LoafSeries(
+                        new double[] {8.5, 30},
+                        new double[] {70, 120},
+                        new double[] {60, 100},
+                        new double[] {50, 80},
+                        90)))
+            .build();
+    assertThat(new RiseChartHours(open).bulkEnd()).isLessThanOrEqualTo(12);
+    assertThat(svgOf(open))
+        .contains("Shape about 8\u00a0h after mixing, when the jar shows 60%.")
+        .contains("one in ten is not there in the time looked at")
+        .contains("shape 8\u00a0h, jar 60%");
   }
 
   /** XChart draws the curves, this program all else: both must mean the same place. */
@@ -53,20 +91,7 @@ class RiseChartTest {
 
   private static PrintedChart chart(
       ChartAxis across, ChartAxis up, List<ChartPicture.Curve> curves) {
-    return new PrintedChart(
-        new ChartPicture(
-            "",
-            List.of(),
-            across,
-            up,
-            Optional.empty(),
-            List.of(),
-            curves,
-            List.of(),
-            List.of(),
-            List.of(),
-            Optional.empty(),
-            List.of()));
+    return ChartPicture.on(across, up).curves(curves).chart();
   }
 
   private static ChartPicture.Curve curve(double[] x, double[] y, ChartPicture.Pen pen) {
@@ -94,23 +119,20 @@ class RiseChartTest {
   void neverReachedMarksAreSaidInTheDescription() {
     RiseChartData plain = Samples.plain();
     RiseChartData data =
-        new RiseChartData(
-            "slow dough",
-            List.of(),
-            plain.hours(),
-            plain.earlyPercent(),
-            plain.likelyPercent(),
-            plain.latePercent(),
-            List.of(
-                new PassingPoint(
-                    100, OptionalDouble.of(9), OptionalDouble.empty(), OptionalDouble.empty()),
-                new PassingPoint(
-                    150, OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty())),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            Optional.empty(),
-            List.of("A warning that has to fit under the chart"));
+        RiseChartData.of(
+                plain.hours(), plain.earlyPercent(), plain.likelyPercent(), plain.latePercent())
+            .title("slow dough")
+            .passing(
+                List.of(
+                    new PassingPoint(
+                        100, OptionalDouble.of(9), OptionalDouble.empty(), OptionalDouble.empty()),
+                    new PassingPoint(
+                        150,
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty(),
+                        OptionalDouble.empty())))
+            .warnings(List.of("A warning that has to fit under the chart"))
+            .build();
     assertThat(RiseChart.caption(data, WORDS).description())
         .contains("100%: not before 9\u00a0h.", "150%: not reached.");
     assertThat(ChartOutput.image(RiseChart.of(data, WORDS), ChartSize.A5_PORTRAIT, 72)).isNotNull();
@@ -145,29 +167,13 @@ class RiseChartTest {
 
   @Test
   void theLoafTakesOverWhereTheBulkEnds() {
-    RiseChartData night = Samples.cold();
-    RiseChartData withLoaf =
-        new RiseChartData(
-            night.title(),
-            night.subtitle(),
-            night.hours(),
-            night.earlyPercent(),
-            night.likelyPercent(),
-            night.latePercent(),
-            night.passing(),
-            night.mixedAt(),
-            night.temperature(),
-            night.shape(),
-            night.cold(),
-            Optional.of(
-                new RiseChartData.LoafSeries(
-                    new double[] {7.6, 12, 26}, new double[] {24, 70, 85})),
-            night.warnings(),
-            night.readings());
-    String plain = svgOf(night);
-    String loaf = svgOf(withLoaf);
-    assertThat(plain).doesNotContain("the loaf");
-    assertThat(loaf).contains("the loaf", "rise 24%");
+    String plain = svgOf(Samples.plain());
+    String loaf = svgOf(Samples.cold());
+    assertThat(plain).doesNotContain("the loaf").doesNotContain("too early");
+    assertThat(loaf)
+        .contains("the loaf", "wanted 80%", "too early", "right", "late", "past its best")
+        .contains("Shape about 17:05, when the jar shows 30%.")
+        .contains("into the cold 18:30", "oven 11:30");
     assertThat(plain.split("100%:", -1)).as("in the description and as a label").hasSize(3);
     assertThat(loaf.split("100%:", -1)).as("in the description only").hasSize(2);
   }
@@ -186,7 +192,11 @@ class RiseChartTest {
   @Test
   void readingsAreDrawnAndNamed() {
     RiseChartData plain = Samples.cold();
-    RiseChartData read = plain.withReadings(List.of(new RiseChartData.JarReading(2, 12)));
+    RiseChartData read =
+        RiseChartData.of(
+                plain.hours(), plain.earlyPercent(), plain.likelyPercent(), plain.latePercent())
+            .readings(List.of(new RiseChartData.JarReading(2, 12)))
+            .build();
     assertThat(svgOf(plain)).doesNotContain("Crosses");
     assertThat(svgOf(read)).contains("Crosses: your readings.");
     assertThatThrownBy(() -> new RiseChartData.JarReading(-1, 12))
