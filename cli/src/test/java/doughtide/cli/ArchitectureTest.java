@@ -200,6 +200,7 @@ class ArchitectureTest {
           "forecast",
           "loaf",
           "learning",
+          "feeding",
           "flourtrial");
 
   @ArchTest static final ArchRule wordsUse = room(REPORT, "words");

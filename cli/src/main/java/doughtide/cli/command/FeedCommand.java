@@ -1,12 +1,15 @@
 package doughtide.cli.command;
 
+import doughtide.cli.answer.Answer;
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.CommandSpec;
+import doughtide.cli.command.stage.StageSections;
 import doughtide.cli.file.OutputFile;
 import doughtide.cli.options.FeedClock;
 import doughtide.cli.options.FeedOptions;
 import doughtide.cli.options.OutputOptions;
+import doughtide.cli.options.StageOptions;
 import doughtide.cli.options.WordsOptions;
 import doughtide.cli.session.Environment;
 import doughtide.cli.session.Session;
@@ -14,7 +17,10 @@ import doughtide.core.feeding.FeedAmounts;
 import doughtide.core.feeding.FeedingPlanner;
 import doughtide.core.feeding.RatioAnswer;
 import doughtide.core.feeding.RefreshmentPlan;
+import doughtide.core.feeding.StagedBuild;
+import doughtide.core.feeding.StagedForecast;
 import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Mass;
 import doughtide.report.words.Words;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
@@ -40,6 +46,7 @@ public final class FeedCommand implements Command {
                 "format",
                 "chart")
             .options(FeedOptions.specs())
+            .options(StageOptions.specs())
             .options(FeedClock.specs())
             .options(WordsOptions.specs())
             .options(
@@ -81,6 +88,20 @@ public final class FeedCommand implements Command {
                 "rye",
                 "--amount",
                 "100g")
+            .example(
+                "A rye sour in three stages",
+                "--starter-flour",
+                "rye",
+                "--flour",
+                "rye",
+                "--stage",
+                "fresh sour, 1:5, dough yield 200, 26C, 6h",
+                "--stage",
+                "basic sour, 1:4, dough yield 165, 25C, 8h",
+                "--stage",
+                "full sour, 1:1, dough yield 185, 30C, 3h",
+                "--amount",
+                "1kg")
             .note(
                 "Ripe: within 5 % of its greatest height and not yet falling. Ready is planned for"
                     + " the middle of the likely ripe time.");
@@ -92,6 +113,11 @@ public final class FeedCommand implements Command {
   public void run(Arguments arguments, Session session) {
     Environment environment = session.environment();
     OutputOptions.Format format = OutputOptions.format(arguments);
+    Optional<StagedBuild> build = StageOptions.read(arguments, environment);
+    if (build.isPresent()) {
+      print(staged(build.get(), arguments, environment), format, session);
+      return;
+    }
     Optional<OutputFile> chart = OutputOptions.chart(arguments, environment);
     Words words = WordsOptions.ofChart(arguments);
     FeedOptions options = FeedOptions.read(arguments, environment);
@@ -105,6 +131,27 @@ public final class FeedCommand implements Command {
       }
       case JSON -> FeedSections.of(result).fromKitchen(arguments.fromKitchen()).json(session.out());
       case CSV -> FeedSections.of(result).csv(session.out());
+    }
+  }
+
+  private static Answer staged(StagedBuild build, Arguments arguments, Environment environment) {
+    FeedClock clock = FeedClock.read(arguments, environment);
+    Optional<Mass> amount = arguments.mass(FeedOptions.AMOUNT);
+    arguments.refuseUnasked("a starter in stages");
+    StagedForecast found = FeedingPlanner.standard().build(build);
+    Optional<ZonedDateTime> start =
+        clock.fedAt().isPresent() || found.readyHours().isEmpty()
+            ? clock.fedAt()
+            : clock.feedingBefore(found.readyHours().getAsDouble());
+    return StageSections.of(found, start.map(ClockTimes::from), amount, FeedResult.CAUTIONS)
+        .fromKitchen(arguments.fromKitchen());
+  }
+
+  private static void print(Answer answer, OutputOptions.Format format, Session session) {
+    switch (format) {
+      case TEXT -> answer.text(session.out());
+      case JSON -> answer.json(session.out());
+      case CSV -> answer.csv(session.out());
     }
   }
 

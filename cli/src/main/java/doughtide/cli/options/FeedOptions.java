@@ -42,7 +42,7 @@ public record FeedOptions(
 
   public static final String RATIO = "ratio";
   private static final String STARTER_TEMP = "starter-temp";
-  private static final String AMOUNT = "amount";
+  public static final String AMOUNT = "amount";
   private static final String KEEP = "keep";
   private static final String STARTER_HYDRATION = "starter-hydration";
   private static final String STARTER_CONDITION = "starter-condition";

@@ -41,6 +41,31 @@ class FeedCommandTest {
   }
 
   @Test
+  void stagesEndWhenTheStarterIsWanted() throws IOException {
+    Files.writeString(
+        folder.resolve("sour.txt"),
+        "starter flour: rye\nstage: fresh sour, 1:5, dough yield 200, rye, 26C, 6h\n"
+            + "stage: full sour, 1:4:4, rye, 28C, until ripe\n");
+    String[] words = {"--stages", "sour.txt", "--ready-at", "2027-03-14T07:00", "--amount", "900g"};
+
+    assertThat(feed(words).out()).contains("Stage 1, fresh sour, ").contains("pH handed on");
+    JsonAnswer answer = json(words);
+    assertThat(answer.values().get("readyAt")).startsWith("2027-03-14T07:00");
+    assertThat(answer.number("stages.0.hours")).isEqualTo(6);
+    assertThat(answer.number("stages.1.starterGrams"))
+        .isEqualTo(answer.number("stages.0.totalGrams"));
+    assertThat(answer.number("stages.1.totalGrams")).isEqualTo(900);
+    assertThat(answer.number("stages.0.endPhLikely")).isBetween(3.5, 5.0);
+  }
+
+  @Test
+  void whatSaysNothingToStagesIsRefused() {
+    CliRun run = CliRun.of("feed", "--stage", "1:2:2, 25C, 4h", "--refreshments", "2");
+
+    assertThat(run.refusal()).contains("--refreshments says nothing to a starter in stages");
+  }
+
+  @Test
   void namesTheOrderAndTheWindow() {
     String page = feed("--ratio", "1:5:4", "--starter-temp", "22C").out();
 
@@ -212,18 +237,22 @@ class FeedCommandTest {
       quoteCharacter = '`',
       value = {
         "--ratio 1:5:5 | --starter-temp is missing: write for example --starter-temp 22C",
-        "--starter-temp 22C | --ratio is missing: write for example --ratio 1:5:5, or give --fed-at and",
-        "--starter-temp 22C --ready-at 07:00 | --ready-at needs --fed-at to find the ratio, or --ratio",
+        "--starter-temp 22C | --ratio is missing: write for example --ratio 1:5:5, or give --fed-at"
+            + " and",
+        "--starter-temp 22C --ready-at 07:00 | --ready-at needs --fed-at to find the ratio, or"
+            + " --ratio",
         "--starter-temp 22C --ratio 1:5 | is not a feed: write three numbers starter:flour:water",
         "--starter-temp 22C --ratio 5:0:5 | part 0 is outside",
         "--starter-temp 22C --ratio 1:5:0 | hydration of the starter after feeding 1:5:0",
         "--starter-temp 22C --ratio 20:1:1 | it must be 0.1…60 %: give more flour",
-        "--starter-temp 22 --ratio 1:5:5 | --starter-temp 22 has no unit: write --starter-temp 22C (or 71.6F)",
+        "--starter-temp 22 --ratio 1:5:5 | --starter-temp 22 has no unit: write --starter-temp 22C"
+            + " (or 71.6F)",
         "--starter-temp 60C --ratio 1:5:5 | is outside -2…45 °C",
         "--starter-temp 22C --ratio 1:5:5 --amount 0g | is no mass",
         "--starter-temp 22C --ratio 1:5:5 --keep 20g | --keep says nothing without --amount",
         "--starter-temp 22C --ratio 1:5:5 --refreshments 9 | --refreshments 9 is outside 1…6",
-        "--starter-temp 22C --ratio 1:5:5 --starter-condition tired | use ripe, young, past best, from cold",
+        "--starter-temp 22C --ratio 1:5:5 --starter-condition tired | use ripe, young, past best,"
+            + " from cold",
         "--starter-temp 22C --ratio 1:5:5 --salt 9% | salt 9 % is outside 0…4 %",
         "--starter-temp 22C --ratio 1:5:5 --flour spely | did you mean spelt?",
         "--starter-temp 22C --ratio 1:5:5 --flour rye --flour-file f.txt | exclude each other",
@@ -231,7 +260,8 @@ class FeedCommandTest {
         "--starter-temp 22C --ratio 1:5:5 --zone UTC | says nothing without --fed-at or --ready-at",
         "--starter-temp 22C --ratio 1:5:5 --chart feed.gif | must end in .pdf, .svg or .png",
         "--starter-temp 40C --fed-at 09:00 --ready-at 17:00 | no hours are given",
-        "--starter-temp 22C --fed-at 09:00 --ready-at 2027-03-05T09:00 | lies before Sat 6 Mar 2027 09:00",
+        "--starter-temp 22C --fed-at 09:00 --ready-at 2027-03-05T09:00 | lies before Sat 6 Mar 2027"
+            + " 09:00",
         "--starter-temp 41C --ratio 1:5:5 --chart feed.png | there is nothing to draw",
       })
   void isRefusedInOneLine(String words, String part) {

@@ -1,6 +1,7 @@
 package doughtide.core.feeding;
 
 import doughtide.core.dough.Starter;
+import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.forecast.TemperatureWarnings;
 import doughtide.core.quantity.Checks;
@@ -72,6 +73,27 @@ public final class FeedingPlanner {
     return new FeedingForecast(
         feeding,
         forecaster.forecast(feeding.formula(), temperature, usefulHours(feeding, temperature)));
+  }
+
+  /**
+   * Forecast of a starter that is built in stages: each begins with what the one before has left.
+   *
+   * @param build seed and stages
+   * @throws InputException if no hours can be given at the temperature of a stage
+   */
+  public StagedForecast build(StagedBuild build) {
+    RiseForecaster keeping = forecaster.keepingCurves();
+    return StagedForecast.of(
+        build,
+        (feeding, stage, seeds) -> {
+          DoughTemperature at = DoughTemperature.steady(stage.temperature());
+          double hours = Math.max(usefulHours(feeding, at), stage.hours().orElse(0));
+          RiseForecast rise = keeping.forecast(feeding.formula(), at, hours, seeds);
+          if (!rise.isPossible()) {
+            throw TemperatureWarnings.refusal(rise.warnings().get(0));
+          }
+          return new FeedingForecast(feeding, rise);
+        });
   }
 
   private double usefulHours(Feeding feeding, DoughTemperature temperature) {

@@ -6,6 +6,7 @@ import doughtide.core.quantity.Rise;
 import doughtide.core.rise.DoughTemperature;
 import doughtide.core.rise.RiseCurve;
 import doughtide.core.rise.RiseModel;
+import doughtide.core.rise.SeedState;
 import java.io.Serializable;
 import java.util.ArrayList;
 import java.util.EnumMap;
@@ -36,12 +37,19 @@ public final class RiseForecast {
   private final double hours;
   private final Threads threads;
   private final boolean keepsCurves;
+  private final List<SeedState> seeds; // one a member, or none
   private final List<Warning> warnings;
   private final RunSummaries runs;
   private volatile @Nullable List<RiseCurve> curves; // kept from the start, or when asked for
 
   private RiseForecast(
-      RiseModel model, Ensemble ensemble, double hours, Threads threads, boolean keepsCurves) {
+      RiseModel model,
+      Ensemble ensemble,
+      double hours,
+      Threads threads,
+      boolean keepsCurves,
+      List<SeedState> seeds) {
+    this.seeds = seeds;
     this.model = model;
     this.ensemble = ensemble;
     this.hours = hours;
@@ -63,6 +71,7 @@ public final class RiseForecast {
     this.hours = other.hours;
     this.threads = other.threads;
     this.keepsCurves = other.keepsCurves;
+    this.seeds = other.seeds;
     this.warnings = other.warnings;
     this.curves = other.curves;
     this.runs = other.runs.weighted(weighted.weights());
@@ -70,12 +79,32 @@ public final class RiseForecast {
 
   static RiseForecast of(
       RiseModel model, Ensemble ensemble, double hours, Threads threads, boolean keepsCurves) {
-    return new RiseForecast(model, ensemble, hours, threads, keepsCurves);
+    return of(model, ensemble, hours, threads, keepsCurves, List.of());
+  }
+
+  static RiseForecast of(
+      RiseModel model,
+      Ensemble ensemble,
+      double hours,
+      Threads threads,
+      boolean keepsCurves,
+      List<SeedState> seeds) {
+    return new RiseForecast(model, ensemble, hours, threads, keepsCurves, seeds);
   }
 
   /** All members, in their order. */
   private Stream<RiseCurve> run() {
-    return threads.stream(ensemble.members()).map(member -> model.with(member).runFast(hours));
+    if (seeds.isEmpty()) {
+      return threads.stream(ensemble.members()).map(member -> model.with(member).runFast(hours));
+    }
+    List<RiseModel> members =
+        IntStream.range(0, ensemble.members().size()).mapToObj(this::member).toList();
+    return threads.stream(members).map(member -> member.runFast(hours));
+  }
+
+  private RiseModel member(int number) {
+    RiseModel member = model.with(ensemble.members().get(number));
+    return seeds.isEmpty() ? member : member.from(seeds.get(number));
   }
 
   /** The dough. */
@@ -94,7 +123,7 @@ public final class RiseForecast {
    * spaced hours. If no hours are given, the middle of the belief.
    */
   public RiseModel typical() {
-    return isPossible() ? model.with(ensemble.members().get(runs.nearestMedian(hours))) : model;
+    return isPossible() ? member(runs.nearestMedian(hours)) : model;
   }
 
   /** The draws behind the runs, in the order of {@link #curves()}, and their weights. */
@@ -130,7 +159,7 @@ public final class RiseForecast {
    * @param temperature the dough's own
    */
   public RiseForecast at(DoughTemperature temperature) {
-    return of(model.with(temperature), ensemble, hours, threads, keepsCurves);
+    return of(model.with(temperature), ensemble, hours, threads, keepsCurves, seeds);
   }
 
   /**

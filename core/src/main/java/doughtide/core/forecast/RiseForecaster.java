@@ -5,6 +5,7 @@ import doughtide.core.quantity.Value;
 import doughtide.core.rise.DoughTemperature;
 import doughtide.core.rise.RiseModel;
 import doughtide.core.rise.RiseParameters;
+import doughtide.core.rise.SeedState;
 import doughtide.core.rise.Unknowns;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -134,6 +135,18 @@ public final class RiseForecaster extends Value {
    */
   public RiseForecast forecast(DoughFormula formula, DoughTemperature temperature, double hours) {
     return forecast(typical(formula, temperature), hours);
+  }
+
+  /**
+   * Forecast of a dough or a starter whose own starter another forecast has run, member by member.
+   *
+   * @param hours 0.001…240
+   * @param seeds what each member of {@link #ensemble()} begins with, in their order
+   */
+  public RiseForecast forecast(
+      DoughFormula formula, DoughTemperature temperature, double hours, List<SeedState> seeds) {
+    return RiseForecast.of(
+        typical(formula, temperature), ensemble(), hours, threads, keepsCurves, seeds);
   }
 
   private RiseForecast forecast(RiseModel typical, double hours) {

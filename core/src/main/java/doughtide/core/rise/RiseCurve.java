@@ -165,6 +165,16 @@ public final class RiseCurve {
     return dynamics.ph(stateAt(hours));
   }
 
+  /** What this brings along as the starter of another dough or stage, used at an hour. */
+  public SeedState seedAt(double hours) {
+    return new SeedState(
+        yeastAt(hours),
+        bacteriaAt(hours),
+        stateAt(hours, RiseDynamics.READINESS),
+        acidMolAt(hours),
+        Math.max(gasAt(hours).dissolvedMol(), 0));
+  }
+
   /** Strength index, 1 right after mixing, falling towards 0. */
   public double strengthAt(double hours) {
     return Math.exp(stateAt(hours, RiseDynamics.STRENGTH));

@@ -4,6 +4,7 @@ import doughtide.core.dough.DoughFormula;
 import doughtide.core.gas.GasCells;
 import doughtide.core.kinetics.AcidBuffer;
 import java.util.List;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The state of a dough and its derivatives, per kg of all flour. Not thread-safe: what depends on
@@ -66,12 +67,12 @@ final class RiseDynamics {
   /** The dynamics with everything computed at each temperature. */
   RiseDynamics(
       DoughFormula formula, RiseParameters parameters, Unknowns unknowns, double startCelsius) {
-    this(new DoughBasis(formula, parameters), unknowns, startCelsius);
+    this(new DoughBasis(formula, parameters), unknowns, startCelsius, null);
   }
 
   /** The same for one of many runs of a dough. */
-  RiseDynamics(DoughBasis basis, Unknowns unknowns, double startCelsius) {
-    this(basis, unknowns, startCelsius, basis.sources().get(formOf(basis, unknowns)));
+  RiseDynamics(DoughBasis basis, Unknowns unknowns, double startCelsius, @Nullable SeedState seed) {
+    this(basis, unknowns, startCelsius, basis.sources().get(formOf(basis, unknowns)), seed);
   }
 
   /**
@@ -79,15 +80,20 @@ final class RiseDynamics {
    * all the time.
    */
   RiseDynamics(
-      DoughBasis basis, Unknowns unknowns, double startCelsius, List<TemperatureTable> tables) {
-    this(basis, unknowns, startCelsius, tables.get(formOf(basis, unknowns))::at);
+      DoughBasis basis,
+      Unknowns unknowns,
+      double startCelsius,
+      List<TemperatureTable> tables,
+      @Nullable SeedState seed) {
+    this(basis, unknowns, startCelsius, tables.get(formOf(basis, unknowns))::at, seed);
   }
 
   private RiseDynamics(
       DoughBasis basis,
       Unknowns unknowns,
       double startCelsius,
-      TemperatureTable.Source byTemperature) {
+      TemperatureTable.Source byTemperature,
+      @Nullable SeedState seed) {
     RiseParameters parameters = basis.parameters();
     this.gas = parameters.gas();
     this.acids = parameters.acid();
@@ -112,7 +118,10 @@ final class RiseDynamics {
     double airLitres = doughLitres * air / (1 - air);
     this.startAirMol = airLitres / GasCells.litresPerMol(celsius, basis.pressurePa());
     this.airMol = startAirMol;
-    this.start = startState(basis, unknowns, celsius);
+    this.start =
+        seed == null
+            ? startState(basis, unknowns, celsius)
+            : startState(basis, unknowns, celsius, seed);
     this.startLitres = litres(celsius, start);
   }
 
@@ -130,6 +139,21 @@ final class RiseDynamics {
     state[MADE] = basis.startGasMol(celsius);
     state[ACID] = basis.startAcidMol();
     state[CELSIUS] = celsius;
+    return state;
+  }
+
+  /**
+   * The starter brings what the run before has left in it. It is never more awake than it was
+   * there, nor than a ripe starter is after being fed.
+   */
+  private double[] startState(DoughBasis basis, Unknowns unknowns, double celsius, SeedState seed) {
+    double[] state = startState(basis, unknowns, celsius);
+    double share = basis.prefermented();
+    state[YEAST] = Math.log(Math.min(share * unknowns.vigour() * seed.yeast(), 0.999));
+    state[BACTERIA] = Math.log(Math.min(share * unknowns.vigour() * seed.bacteria(), 0.999));
+    state[READINESS] = Math.min(state[READINESS], seed.lnReadiness());
+    state[MADE] = share * seed.gasMol();
+    state[ACID] = share * seed.acidMol();
     return state;
   }
 

@@ -3,6 +3,7 @@ package doughtide.core.rise;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.quantity.Checks;
 import java.io.Serializable;
+import org.jspecify.annotations.Nullable;
 
 /**
  * The rise model of one dough, or of one starter after feeding: growth, gas, acid and heat.
@@ -30,23 +31,27 @@ public final class RiseModel implements Serializable {
   private final RiseParameters parameters;
   private final Unknowns unknowns;
   private final LazyBasis basis;
+  private final @Nullable SeedState seed; // null: as the starter's condition has it
 
   private RiseModel(
       DoughFormula formula,
       DoughTemperature temperature,
       RiseParameters parameters,
       Unknowns unknowns,
-      LazyBasis basis) {
+      LazyBasis basis,
+      @Nullable SeedState seed) {
     this.formula = formula;
     this.temperature = temperature;
     this.parameters = parameters;
     this.unknowns = unknowns;
     this.basis = basis;
+    this.seed = seed;
   }
 
   private static RiseModel of(
       DoughFormula formula, DoughTemperature temperature, RiseParameters parameters, Unknowns u) {
-    return new RiseModel(formula, temperature, parameters, u, new LazyBasis(formula, parameters));
+    return new RiseModel(
+        formula, temperature, parameters, u, new LazyBasis(formula, parameters), null);
   }
 
   /** A model with the standard parameters and every unknown at its middle. */
@@ -56,17 +61,23 @@ public final class RiseModel implements Serializable {
 
   /** The same dough with other parameters. */
   public RiseModel with(RiseParameters newParameters) {
-    return of(formula, temperature, newParameters, unknowns);
+    return new RiseModel(
+        formula, temperature, newParameters, unknowns, new LazyBasis(formula, newParameters), seed);
   }
 
   /** The same dough with other unknowns. */
   public RiseModel with(Unknowns newUnknowns) {
-    return new RiseModel(formula, temperature, parameters, newUnknowns, basis);
+    return new RiseModel(formula, temperature, parameters, newUnknowns, basis, seed);
   }
 
   /** The same dough at another temperature. */
   public RiseModel with(DoughTemperature newTemperature) {
-    return new RiseModel(formula, newTemperature, parameters, unknowns, basis);
+    return new RiseModel(formula, newTemperature, parameters, unknowns, basis, seed);
+  }
+
+  /** The same dough with a starter in the state in which another run left it. */
+  public RiseModel from(SeedState starter) {
+    return new RiseModel(formula, temperature, parameters, unknowns, basis, starter);
   }
 
   /** The dough. */
@@ -139,10 +150,11 @@ public final class RiseModel implements Serializable {
   }
 
   private RiseDynamics changing() {
-    return new RiseDynamics(basis.basis(), unknowns, temperature.startCelsius(), basis.tables());
+    return new RiseDynamics(
+        basis.basis(), unknowns, temperature.startCelsius(), basis.tables(), seed);
   }
 
   private RiseDynamics dynamics() {
-    return new RiseDynamics(basis.basis(), unknowns, temperature.startCelsius());
+    return new RiseDynamics(basis.basis(), unknowns, temperature.startCelsius(), seed);
   }
 }

@@ -56,6 +56,8 @@ final class PublicTypes {
         "feeding.RatioAnswer",
         "feeding.RefreshmentPlan",
         "feeding.RefreshmentPlan$Step",
+        "feeding.StagedForecast",
+        "feeding.StagedForecast$Step",
         "forecast.RiseForecast",
         "loaf.ShapeForecast",
         "loaf.ShapeForecast$Night");

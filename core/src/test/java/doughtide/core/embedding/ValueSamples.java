@@ -30,11 +30,13 @@ import doughtide.core.dough.Starter;
 import doughtide.core.dough.StarterCondition;
 import doughtide.core.dough.StarterShare;
 import doughtide.core.dough.WeighedDough;
+import doughtide.core.feeding.BuildStage;
 import doughtide.core.feeding.FeedAmounts;
 import doughtide.core.feeding.FeedChoice;
 import doughtide.core.feeding.FeedRatio;
 import doughtide.core.feeding.Feeding;
 import doughtide.core.feeding.FeedingPlanner;
+import doughtide.core.feeding.StagedBuild;
 import doughtide.core.flourtrial.AbsorptionFit;
 import doughtide.core.flourtrial.AbsorptionPrior;
 import doughtide.core.flourtrial.BowlPlan;
@@ -89,6 +91,7 @@ import doughtide.core.rise.AirBalance;
 import doughtide.core.rise.DoughTemperature;
 import doughtide.core.rise.GasLosses;
 import doughtide.core.rise.RiseParameters;
+import doughtide.core.rise.SeedState;
 import doughtide.core.rise.Unknowns;
 import doughtide.core.thermal.Air;
 import doughtide.core.thermal.BaseTemperature;
@@ -134,6 +137,7 @@ final class ValueSamples {
     samples.quantities();
     samples.doughs();
     samples.additions();
+    samples.stages();
     samples.heat();
     samples.traces();
     samples.trials();
@@ -159,6 +163,19 @@ final class ValueSamples {
             List.of(new WeighedDough.Enriched(Enrichment.Kind.FAT, 20 + more)),
             List.of(new WeighedDough.Included("seeds", 80 + more, 40))));
     add(new Ingredients.Addition("seeds", 80 + more, 10));
+  }
+
+  private void stages() {
+    BuildStage stage =
+        new BuildStage(
+            Optional.of("full sour"),
+            new FeedRatio(1, 2 + more, 2),
+            OptionalDouble.empty(),
+            FlourClass.RYE.flour(),
+            celsius(30),
+            OptionalDouble.of(3));
+    add(new StagedBuild(Starter.ripe(), List.of(stage), Altitude.SEA_LEVEL));
+    add(new SeedState(0.9, 0.8, 5 + more, 0.1, 0.03));
   }
 
   private RosterEntry student(String name) {
