@@ -23,6 +23,7 @@ import doughtide.report.handout.Handout;
 import doughtide.report.handout.HandoutDough;
 import doughtide.report.handout.Handouts;
 import doughtide.report.handout.HoursTable;
+import doughtide.report.handout.JarStrip;
 import doughtide.report.handout.StarterPage;
 import doughtide.report.words.Words;
 import java.time.ZonedDateTime;
@@ -119,7 +120,18 @@ public final class ComputedPages {
     pages.put("bowls", bowls(words));
     pages.put("starter", starterPage(words));
     pages.put("first-evening", firstEvening(words));
+    pages.put("jar-strip", jarStrip(words));
     return pages;
+  }
+
+  public static JarStrip jarStrip(Words words) {
+    return handouts(words)
+        .jarStrip(
+            dough(),
+            Optional.of(ZonedDateTime.parse("2026-05-01T14:00+02:00[Europe/Berlin]")),
+            Optional.of(Proof.inCold(Temperature.ofCelsius(4), 12)),
+            Rise.ofPercent(50),
+            62);
   }
 
   static BlankForm firstEvening(Words words) {

@@ -20,6 +20,7 @@ import doughtide.core.loaf.Proof;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Mass;
+import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Share;
 import doughtide.core.quantity.Temperature;
@@ -40,6 +41,7 @@ public final class HandoutPages {
   private static final String FLOUR_NAME = "flour-name";
   private static final String VARY = "vary";
   private static final String RISE = "rise";
+  private static final String JAR_HEIGHT = "jar-height";
   private static final String LINES = "lines";
   private static final int TABLE_MEMBERS = 128;
 
@@ -71,6 +73,11 @@ public final class HandoutPages {
             .repeatable(),
         OptionSpec.value(RISE, "RISE", "75%", "The rise that comparison, table and why tell of.")
             .withDefault("50%"),
+        OptionSpec.value(
+            JAR_HEIGHT,
+            "HEIGHT",
+            "62mm",
+            "jar-strip: height of the dough in the jar right after mixing, 20 to 200 mm."),
         OptionSpec.value(LINES, "COUNT", "10", "readings-log: how many lines, 1 to 30.")
             .withDefault("12"),
         OptionSpec.value(
@@ -111,6 +118,7 @@ public final class HandoutPages {
               options.words(), Optional.of(named()), arguments.count(LINES, 1, 30).orElse(12));
       case STARTER_PAGE -> starterPage();
       case FIRST_EVENING -> firstEvening();
+      case JAR_STRIP -> jarStrip();
     };
   }
 
@@ -186,14 +194,28 @@ public final class HandoutPages {
 
   private Handout bakeSheet() {
     Optional<ClockTimes> clock = ClockOptions.read(arguments, environment);
-    Optional<ProofOptions> proof = ProofOptions.read(arguments, clock);
     HandoutDough about = withTemperature();
-    Optional<Proof> chosen =
-        proof.map(
+    return handouts().bakeSheet(about, clock.map(ClockTimes::start), proof(about, clock));
+  }
+
+  private Optional<Proof> proof(HandoutDough about, Optional<ClockTimes> clock) {
+    return ProofOptions.read(arguments, clock)
+        .map(
             each ->
                 each.chosen(
                     RiseForecaster.standard().forecast(about.formula(), about.doughTemperature())));
-    return handouts().bakeSheet(about, clock.map(ClockTimes::start), chosen);
+  }
+
+  private Handout jarStrip() {
+    Optional<ClockTimes> clock = ClockOptions.read(arguments, environment);
+    HandoutDough about = withTemperature();
+    double startMm =
+        arguments
+            .text(JAR_HEIGHT)
+            .map(text -> Quantities.millimetres("--" + JAR_HEIGHT, text))
+            .orElseThrow(() -> arguments.missing(JAR_HEIGHT));
+    return handouts()
+        .jarStrip(about, clock.map(ClockTimes::start), proof(about, clock), rise(), startMm);
   }
 
   private Handout firstEvening() {

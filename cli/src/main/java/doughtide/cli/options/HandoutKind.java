@@ -11,7 +11,8 @@ public enum HandoutKind {
   BOWL_WORKSHEET("the bowls of a flour trial, to be graded"),
   READINGS_LOG("to write readings on, in the words learn reads"),
   STARTER_PAGE("when a starter is ripe, by feed and temperature"),
-  FIRST_EVENING("jars fed side by side, from which learn makes the windows yours");
+  FIRST_EVENING("jars fed side by side, from which learn makes the windows yours"),
+  JAR_STRIP("a strip in true mm for the sample jar: when to look, to shape, too late");
 
   private final String summary;
 

@@ -129,6 +129,27 @@ public final class Handouts {
         .form(title, starter, flour, temperature, fedAt);
   }
 
+  /**
+   * A strip to cut out and tape to a sample jar.
+   *
+   * @param mixedAt when the dough is mixed; adds clock times
+   * @param proof what happens after bulk fermentation; without it bulk ends at the rise
+   * @param rise at which bulk ends where there is no proof
+   * @param startMm height of the dough in the jar right after mixing, 20…200 mm
+   * @throws doughtide.core.quantity.InputException if there is no hour to shape, or no rise
+   */
+  public JarStrip jarStrip(
+      HandoutDough dough,
+      Optional<ZonedDateTime> mixedAt,
+      Optional<Proof> proof,
+      Rise rise,
+      double startMm) {
+    JarStripContent content = new JarStripContent(words, dough, forecast(dough), mixedAt, startMm);
+    return proof
+        .map(each -> content.forLoaf(title, each))
+        .orElseGet(() -> content.forRise(title, rise));
+  }
+
   private RiseForecast forecast(HandoutDough dough) {
     return Refusal.ifImpossible(forecaster.forecast(dough.formula(), dough.doughTemperature()));
   }

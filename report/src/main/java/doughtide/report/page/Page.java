@@ -129,7 +129,8 @@ public final class Page {
     return add(new PageBlocks.Pictures(charts, descriptions, across, leastHeightPt));
   }
 
-  private Page add(PageBlock block) {
+  /** Adds a block of any kind. */
+  public Page add(PageBlock block) {
     blocks.add(block);
     return this;
   }

@@ -12,7 +12,7 @@ public final class PageBlocks {
 
   private PageBlocks() {}
 
-  private static void drawLines(
+  static void drawLines(
       PdfSheet sheet, PageType type, List<String> lines, double x, double top, PDFont font)
       throws IOException {
     double y = top;

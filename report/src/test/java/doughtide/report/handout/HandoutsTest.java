@@ -2,9 +2,15 @@ package doughtide.report.handout;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
 
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.FlourClass;
+import doughtide.core.forecast.RiseForecast;
+import doughtide.core.forecast.RiseForecaster;
+import doughtide.core.loaf.Proof;
+import doughtide.core.loaf.ShapeForecast;
+import doughtide.core.loaf.ShapeForecaster;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Share;
@@ -16,15 +22,20 @@ import doughtide.report.chart.ChartOutput;
 import doughtide.report.chart.ChartSize;
 import doughtide.report.page.PageFormat;
 import doughtide.report.page.PageTest;
+import doughtide.report.page.StripBlock;
 import doughtide.report.words.Language;
 import doughtide.report.words.TimeSpan;
 import doughtide.report.words.Words;
+import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Optional;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.rendering.ImageType;
+import org.apache.pdfbox.rendering.PDFRenderer;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -144,5 +155,43 @@ class HandoutsTest {
     assertThat(WORDS.quarterHours(open)).isEqualTo("from 5\u00a0h");
     assertThat(Words.in(Language.FRENCH).hoursSpan(4.6, 6.25))
         .isEqualTo("4\u00a0h\u00a035\u00a0min–6\u00a0h\u00a015\u00a0min");
+  }
+
+  @Test
+  void theStripForTheJarIsTrueInMillimetresAndToTheModel() throws IOException {
+    JarStrip strip = ComputedPages.jarStrip(WORDS);
+    RiseForecast forecast =
+        RiseForecaster.standard()
+            .withMembers(64)
+            .forecast(ComputedPages.formula(), ComputedPages.dough().doughTemperature());
+    ShapeForecast shape =
+        ShapeForecaster.of(forecast, Proof.inCold(Temperature.ofCelsius(4), 12)).forecast();
+    double shapeMm = 62 * shape.rise().likely().orElseThrow() / 100;
+    assertThat(strip.marks()).extracting(StripBlock.Mark::mm).isSorted().startsWith(0.0);
+    assertThat(strip.marks())
+        .filteredOn(StripBlock.Mark::isStrong)
+        .singleElement()
+        .satisfies(mark -> assertThat(mark.mm()).isCloseTo(shapeMm, within(1e-6)));
+    assertThat(strip.marks().get(strip.marks().size() - 1).text()).contains("too late");
+    byte[] pdf = strip.bytes(PageFormat.a4(), WORDS, Samples.DATE);
+    try (PDDocument document = Loader.loadPDF(pdf)) {
+      BufferedImage page = new PDFRenderer(document).renderImageWithDPI(0, 254, ImageType.GRAY);
+      assertThat(longestRuns(page)).anyMatch(run -> Math.abs(run - 1000) <= 8); // 100 mm
+    }
+  }
+
+  /** The longest dark run of each row of a picture, in dots. */
+  private static List<Integer> longestRuns(BufferedImage page) {
+    List<Integer> runs = new ArrayList<>();
+    for (int y = 0; y < page.getHeight(); y++) {
+      int longest = 0;
+      int run = 0;
+      for (int x = 0; x < page.getWidth(); x++) {
+        run = (page.getRGB(x, y) & 0xff) < 128 ? run + 1 : 0;
+        longest = Math.max(longest, run);
+      }
+      runs.add(longest);
+    }
+    return runs;
   }
 }
