@@ -24,6 +24,7 @@ import doughtide.report.handout.HandoutDough;
 import doughtide.report.handout.Handouts;
 import doughtide.report.handout.HoursTable;
 import doughtide.report.handout.JarStrip;
+import doughtide.report.handout.NightTable;
 import doughtide.report.handout.StarterPage;
 import doughtide.report.words.Words;
 import java.time.ZonedDateTime;
@@ -59,7 +60,7 @@ public final class ComputedPages {
     return HandoutDough.steady(formula(), Temperature.ofCelsius(24.5));
   }
 
-  static BakeSheet bakeSheet(Words words) {
+  public static BakeSheet bakeSheet(Words words) {
     return handouts(words)
         .bakeSheet(
             dough(),
@@ -121,7 +122,19 @@ public final class ComputedPages {
     pages.put("starter", starterPage(words));
     pages.put("first-evening", firstEvening(words));
     pages.put("jar-strip", jarStrip(words));
+    pages.put("night-table", nightTable(words));
     return pages;
+  }
+
+  public static NightTable nightTable(Words words) {
+    return handouts(words)
+        .nightTable(
+            formula(),
+            celsius(20, 24.5, 28),
+            DoubleStream.of(5, 20, 30)
+                .mapToObj(percent -> StarterShare.ofAddedFlour(Share.ofPercent(percent)))
+                .toList(),
+            Proof.inCold(Temperature.ofCelsius(4), 12));
   }
 
   public static JarStrip jarStrip(Words words) {

@@ -10,6 +10,7 @@ import doughtide.cli.options.FlourOptions;
 import doughtide.cli.options.HandoutOptions;
 import doughtide.cli.options.ProofOptions;
 import doughtide.cli.session.Environment;
+import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.StarterShare;
 import doughtide.core.feeding.FeedRatio;
 import doughtide.core.feeding.Feeding;
@@ -29,6 +30,7 @@ import doughtide.report.handout.Comparison;
 import doughtide.report.handout.Handout;
 import doughtide.report.handout.HandoutDough;
 import doughtide.report.handout.Handouts;
+import doughtide.report.page.Page;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -44,6 +46,9 @@ public final class HandoutPages {
   private static final String JAR_HEIGHT = "jar-height";
   private static final String LINES = "lines";
   private static final int TABLE_MEMBERS = 128;
+
+  /** The night of the wall table where none is asked for. */
+  private static final Proof USUAL_NIGHT = Proof.inCold(Temperature.ofCelsius(4), 12);
 
   private final Arguments arguments;
   private final Environment environment;
@@ -172,7 +177,7 @@ public final class HandoutPages {
 
   /** The dough; without a temperature it has one that is not looked at. */
   private HandoutDough named() {
-    doughtide.core.dough.DoughFormula formula =
+    DoughFormula formula =
         arguments
             .text(FLOUR_NAME)
             .map(
@@ -193,13 +198,16 @@ public final class HandoutPages {
   }
 
   private Handout bakeSheet() {
-    Optional<ClockTimes> clock = ClockOptions.read(arguments, environment);
     HandoutDough about = withTemperature();
-    return handouts().bakeSheet(about, clock.map(ClockTimes::start), proof(about, clock));
+    return handouts().bakeSheet(about, clock().map(ClockTimes::start), proof(about));
   }
 
-  private Optional<Proof> proof(HandoutDough about, Optional<ClockTimes> clock) {
-    return ProofOptions.read(arguments, clock)
+  private Optional<ClockTimes> clock() {
+    return ClockOptions.read(arguments, environment);
+  }
+
+  private Optional<Proof> proof(HandoutDough about) {
+    return ProofOptions.read(arguments, clock())
         .map(
             each ->
                 each.chosen(
@@ -207,7 +215,6 @@ public final class HandoutPages {
   }
 
   private Handout jarStrip() {
-    Optional<ClockTimes> clock = ClockOptions.read(arguments, environment);
     HandoutDough about = withTemperature();
     double startMm =
         arguments
@@ -215,18 +222,17 @@ public final class HandoutPages {
             .map(text -> Quantities.millimetres("--" + JAR_HEIGHT, text))
             .orElseThrow(() -> arguments.missing(JAR_HEIGHT));
     return handouts()
-        .jarStrip(about, clock.map(ClockTimes::start), proof(about, clock), rise(), startMm);
+        .jarStrip(about, clock().map(ClockTimes::start), proof(about), rise(), startMm);
   }
 
   private Handout firstEvening() {
-    Optional<ClockTimes> clock = ClockOptions.read(arguments, environment);
     HandoutDough about = named();
     return handouts()
         .firstEvening(
             about.formula().starter(),
             about.formula().flour(),
             about.temperature().get(0).temperature(),
-            clock.map(ClockTimes::start));
+            clock().map(ClockTimes::start));
   }
 
   private Handout hoursTable() {
@@ -242,9 +248,22 @@ public final class HandoutPages {
         default -> throw notHere(vary.subject());
       }
     }
-    return handouts()
-        .with(RiseForecaster.standard().withMembers(TABLE_MEMBERS))
-        .hoursTable(named().formula(), temperatures, shares, rise());
+    DoughFormula formula = named().formula();
+    Handout day =
+        handouts()
+            .with(RiseForecaster.standard().withMembers(TABLE_MEMBERS))
+            .hoursTable(formula, temperatures, shares, rise());
+    return together(
+        day,
+        handouts().nightTable(formula, temperatures, shares, proof(named()).orElse(USUAL_NIGHT)));
+  }
+
+  private static Handout together(Handout first, Handout second) {
+    return (format, words, date) -> {
+      List<Page> pages = new ArrayList<>(first.pages(format, words, date));
+      pages.addAll(second.pages(format, words, date));
+      return pages;
+    };
   }
 
   private static List<Temperature> celsius(double... values) {

@@ -74,16 +74,8 @@ public final class BakeSheetContent {
     say.altitude(dough.formula()).ifPresent(day::add);
     mixedAt.ifPresent(time -> day.add(say.mixed(time)));
     proof.flatMap(Proof::target).ifPresent(target -> day.add(target(target)));
-    proof.ifPresent(each -> day.add(piece(each)));
+    proof.ifPresent(each -> day.add(say.piece(each)));
     return List.of(say.formula(dough.formula()), String.join(" ", day));
-  }
-
-  private String piece(Proof proof) {
-    return words.say(
-        "sheet.piece",
-        Map.of(
-            "grams", words.number(proof.mass().grams(), 0),
-            "form", words.named("form", proof.form().key())));
   }
 
   private String target(Rise target) {

@@ -4,6 +4,7 @@ import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.Flour;
 import doughtide.core.dough.Inclusion;
 import doughtide.core.dough.Starter;
+import doughtide.core.loaf.Proof;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.thermal.TemperatureTrace;
 import doughtide.report.words.Words;
@@ -92,6 +93,15 @@ public final class FormulaWords {
                 Map.of(
                     "metres", words.number(metres, 0),
                     "feet", words.number(metres * FEET_PER_METRE, 0))));
+  }
+
+  /** The mass and form of a loaf. */
+  public String piece(Proof proof) {
+    return words.say(
+        "sheet.piece",
+        Map.of(
+            "grams", words.number(proof.mass().grams(), 0),
+            "form", words.named("form", proof.form().key())));
   }
 
   /** Everything in one line. */

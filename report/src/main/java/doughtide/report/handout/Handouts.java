@@ -91,6 +91,21 @@ public final class Handouts {
   }
 
   /**
+   * At which rise and hour to shape before a night in the cold, for the same doughs as {@link
+   * #hoursTable}, from the same model as {@link #bakeSheet}.
+   *
+   * @param proof what happens after bulk fermentation
+   * @throws doughtide.core.quantity.InputException for more rows or columns
+   */
+  public NightTable nightTable(
+      DoughFormula formula,
+      List<Temperature> temperatures,
+      List<StarterShare> shares,
+      Proof proof) {
+    return new HoursContent(words, forecaster).night(formula, temperatures, shares, proof);
+  }
+
+  /**
    * What happens unseen through one bulk fermentation.
    *
    * @param mark the rise at which the page counts where the gas is

@@ -4,6 +4,8 @@ import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.StarterShare;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
+import doughtide.core.loaf.Proof;
+import doughtide.core.loaf.ShapeForecaster;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Temperature;
@@ -14,6 +16,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Computes a table of hours by dough temperature and starter share. */
 public final class HoursContent {
@@ -76,6 +79,56 @@ public final class HoursContent {
         temperatures.stream().map(Temperature::celsius).map(c -> Math.rint(c * 10) / 10).toList(),
         cells,
         List.of(words.say("caution.rawDough")));
+  }
+
+  /** The same doughs before a night in the cold. */
+  NightTable night(
+      DoughFormula formula,
+      List<Temperature> temperatures,
+      List<StarterShare> shares,
+      Proof proof) {
+    check(temperatures.size(), shares.size());
+    List<DoughFormula> formulas =
+        shares.stream().map(share -> formula.toBuilder().starterShare(share).build()).toList();
+    List<List<Optional<NightTable.Cell>>> cells = new ArrayList<>();
+    for (Temperature temperature : temperatures) {
+      cells.add(formulas.stream().map(each -> shaped(each, temperature, proof)).toList());
+    }
+    List<String> notes = new ArrayList<>();
+    notes.add(say.withoutStarter(formula));
+    say.altitude(formula).ifPresent(notes::add);
+    notes.add(say.piece(proof));
+    return new NightTable(
+        title(proof),
+        notes,
+        words.say("hours.across"),
+        formulas.stream().map(this::head).toList(),
+        temperatures.stream().map(Temperature::celsius).map(c -> Math.rint(c * 10) / 10).toList(),
+        cells,
+        List.of(words.say("caution.rawDough")));
+  }
+
+  private String title(Proof proof) {
+    if (proof.cold().isEmpty()) {
+      return words.say("night.titleProof");
+    }
+    String howLong =
+        proof.ovenHour().isPresent()
+            ? words.say("night.oven", Map.of("hours", words.hours(proof.ovenHour().getAsDouble())))
+            : words.hours(proof.holdHours());
+    return words.say(
+        "night.title",
+        Map.of("temperature", say.temperature(proof.cold().get()), "hours", howLong));
+  }
+
+  private Optional<NightTable.Cell> shaped(
+      DoughFormula formula, Temperature temperature, Proof proof) {
+    RiseForecast forecast = forecaster.forecast(formula, DoughTemperature.steady(temperature));
+    ShapeForecaster.Point shape = ShapeForecaster.of(forecast, proof).point();
+    OptionalDouble jar = shape.rise().likely();
+    return shape.hours().likely().isEmpty() || jar.isEmpty()
+        ? Optional.empty()
+        : TimeSpan.of(shape.hours()).map(hours -> new NightTable.Cell(jar.getAsDouble(), hours));
   }
 
   private String head(DoughFormula formula) {

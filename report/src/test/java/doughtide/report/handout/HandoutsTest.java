@@ -180,6 +180,20 @@ class HandoutsTest {
     }
   }
 
+  @Test
+  void theWallAgreesWithTheSheetOfTheSameNight() {
+    BakeSheet sheet = ComputedPages.bakeSheet(WORDS);
+    NightTable.Cell cell = ComputedPages.nightTable(WORDS).cells().get(1).get(1).orElseThrow();
+    BakeSheet.Step end =
+        sheet.steps().stream()
+            .filter(step -> step.name().equals(WORDS.say("step.bulkEnd")))
+            .findFirst()
+            .orElseThrow();
+    assertThat(cell.hours()).isEqualTo(end.when());
+    assertThat(end.forecast()).startsWith("rise " + Math.round(cell.jarPercent()) + "%");
+    assertThat(sheet.answer().orElseThrow()).contains(Math.round(cell.jarPercent()) + "%");
+  }
+
   /** The longest dark run of each row of a picture, in dots. */
   private static List<Integer> longestRuns(BufferedImage page) {
     List<Integer> runs = new ArrayList<>();

@@ -1,0 +1,114 @@
+package doughtide.report.handout;
+
+import doughtide.report.page.Page;
+import doughtide.report.page.PageFormat;
+import doughtide.report.page.Table;
+import doughtide.report.words.TimeSpan;
+import doughtide.report.words.Words;
+import java.time.LocalDate;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/**
+ * At which rise and hour to shape before a night in the cold, by dough temperature and starter
+ * share, for the wall beside an {@link HoursTable}.
+ *
+ * @param title which night
+ * @param notes formula and loaf, printed under the title
+ * @param across what the columns stand for
+ * @param columns their heads
+ * @param celsius dough temperatures of the rows, °C
+ * @param cells by row, then by column; absent where there is no hour to shape
+ * @param cautions those that apply
+ */
+public record NightTable(
+    String title,
+    List<String> notes,
+    String across,
+    List<String> columns,
+    List<Double> celsius,
+    List<List<Optional<Cell>>> cells,
+    List<String> cautions)
+    implements Handout {
+
+  private static final double MOST_SCALE = 2.4;
+
+  /**
+   * When to shape.
+   *
+   * @param jarPercent rise of the sample jar that shows it
+   * @param hours after mixing
+   */
+  public record Cell(double jarPercent, TimeSpan hours) {}
+
+  /** Copies the lists. */
+  public NightTable {
+    notes = List.copyOf(notes);
+    columns = List.copyOf(columns);
+    celsius = List.copyOf(celsius);
+    cells = cells.stream().map(List::copyOf).toList();
+    cautions = List.copyOf(cautions);
+  }
+
+  /**
+   * One side, which lies on its side unless only an upright one has the room; where neither has,
+   * the cooler doughs come on a first side and the warmer ones on a second.
+   */
+  @Override
+  public List<Page> pages(PageFormat format, Words words, LocalDate date) {
+    Page sideways = page(format.sideways(), words, date);
+    Page upright = page(format, words, date);
+    if (sideways.fits() || upright.fits() || celsius.size() < 2) {
+      return List.of(sideways.fits() ? sideways : upright);
+    }
+    int half = (celsius.size() + 1) / 2;
+    List<Page> pages = new ArrayList<>(part(0, half).pages(format, words, date));
+    pages.addAll(part(half, celsius.size()).pages(format, words, date));
+    return pages;
+  }
+
+  private NightTable part(int from, int to) {
+    return new NightTable(
+        title,
+        notes,
+        across,
+        columns,
+        celsius.subList(from, to),
+        cells.subList(from, to),
+        cautions);
+  }
+
+  private Page page(PageFormat format, Words words, LocalDate date) {
+    Page page = new Page(format, words, title, date);
+    notes.forEach(page::paragraph);
+    page.paragraph(words.say("night.explain", Map.of("across", across)));
+    page.largeTable(table(words), MOST_SCALE);
+    cautions.forEach(page::caution);
+    return page;
+  }
+
+  private Table table(Words words) {
+    List<Table.Column> heads = new ArrayList<>();
+    heads.add(new Table.Column(words.say("hours.temperature"), 1.3, Table.Kind.STRONG));
+    columns.forEach(head -> heads.add(new Table.Column(head, 1, Table.Kind.TEXT)));
+    List<List<String>> rows = new ArrayList<>();
+    for (int i = 0; i < celsius.size(); i++) {
+      List<String> row = new ArrayList<>();
+      row.add(words.temperature(celsius.get(i)));
+      cells.get(i).forEach(cell -> row.add(text(cell, words)));
+      rows.add(row);
+    }
+    return new Table(heads, rows);
+  }
+
+  private static String text(Optional<Cell> cell, Words words) {
+    return cell.map(
+            each ->
+                words.percent(Math.rint(each.jarPercent()), 0)
+                    + "\n"
+                    + words.quarterHours(each.hours()))
+        .orElseGet(() -> words.say("night.none"));
+  }
+}
