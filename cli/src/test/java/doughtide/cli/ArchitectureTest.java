@@ -224,6 +224,9 @@ class ArchitectureTest {
           .dependOnClassesThat()
           .resideInAPackage("org.knowm..");
 
+  @ArchTest
+  static final ArchRule phoneUses = room(REPORT, "phone", "words", "type", "chart", "handout");
+
   @ArchTest static final ArchRule sessionUses = room(CLI, "session");
 
   @ArchTest static final ArchRule answerUses = room(CLI, "answer", "session", "text", "args");

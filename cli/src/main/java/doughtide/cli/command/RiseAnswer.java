@@ -8,12 +8,17 @@ import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.forecast.Unknown;
 import doughtide.core.forecast.Warning;
+import doughtide.core.learning.JarError;
 import doughtide.core.loaf.Proof;
 import doughtide.core.loaf.SampleJar;
 import doughtide.core.loaf.ShapeForecast;
 import doughtide.core.loaf.ShapeForecaster;
 import doughtide.core.quantity.Rise;
 import doughtide.core.rise.RiseCurve;
+import doughtide.report.phone.PhoneDough;
+import doughtide.report.phone.PhonePage;
+import doughtide.report.words.Words;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -202,5 +207,26 @@ public record RiseAnswer(
   /** Whether hours can be given at all. */
   public boolean isPossible() {
     return forecast.isPossible();
+  }
+
+  /**
+   * The same for the telephone; clock times must be known.
+   *
+   * @param jar how the sample jar misreads
+   * @param words of the page's language
+   */
+  public PhoneDough forPhone(JarError jar, Words words) {
+    ZonedDateTime mixedAt = clock.orElseThrow().start();
+    return new PhoneDough(
+        title.orElseGet(() -> PhonePage.usualName(mixedAt, words)),
+        mixedAt,
+        forecast,
+        jar,
+        asked().rise(),
+        passings.stream().map(Passing::rise).toList(),
+        proof.map(each -> new PhoneDough.Loaf(each.proof(), each.shape())),
+        List.of(),
+        widens.stream().filter(each -> each.share() > 0).map(Widening::unknown).toList(),
+        warnings);
   }
 }

@@ -11,6 +11,7 @@ import doughtide.cli.options.ColdOptions;
 import doughtide.cli.options.DoughOptions;
 import doughtide.cli.options.FormulaOptions;
 import doughtide.cli.options.OutputOptions;
+import doughtide.cli.options.PageOptions;
 import doughtide.cli.options.ProofOptions;
 import doughtide.cli.options.StarterOptions;
 import doughtide.cli.options.TemperatureOptions;
@@ -19,11 +20,13 @@ import doughtide.cli.session.Environment;
 import doughtide.cli.session.Session;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
+import doughtide.core.learning.JarError;
 import doughtide.core.loaf.Proof;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Rise;
+import doughtide.report.phone.PhonePage;
 import doughtide.report.words.Words;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -57,7 +60,8 @@ public final class RiseCommand implements Command {
             "bake-at",
             "readings",
             "format",
-            "chart")
+            "chart",
+            "page")
         .options(DoughOptions.specs())
         .options(TemperatureOptions.specs())
         .options(ProofOptions.specs())
@@ -79,9 +83,11 @@ public final class RiseCommand implements Command {
             OutputOptions.format(),
             OutputOptions.chart("rise.pdf"),
             OutputOptions.paper(),
-            OptionSpec.value(TITLE, "TEXT", "Quayside bread class", "The heading of the chart."),
+            OptionSpec.value(
+                TITLE, "TEXT", "Quayside bread class", "The heading of the chart and the page."),
             OutputOptions.overwrite())
         .options(WordsOptions.specs())
+        .options(PageOptions.spec())
         .example(
             "A dough at 25 °C",
             "--dough-temp",
@@ -137,6 +143,18 @@ public final class RiseCommand implements Command {
             "--title",
             "Quayside bread class")
         .example(
+            "A page for the telephone",
+            "--dough-temp",
+            "25C",
+            "--mixed-at",
+            "2027-03-06T09:30",
+            "--zone",
+            "Europe/Berlin",
+            "--page",
+            "dough.html",
+            "--language",
+            "de")
+        .example(
             "Your own starter, learned before",
             "--dough-temp",
             "25C",
@@ -163,9 +181,13 @@ public final class RiseCommand implements Command {
     Optional<ProofOptions> proof = ProofOptions.read(arguments, clock);
     OutputOptions.Format format = OutputOptions.format(arguments);
     OutputOptions.Paper paper = OutputOptions.paper(arguments);
-    OutputOptions.onlyWithChart(TITLE, arguments);
+    OutputOptions.onlyWithPicture(TITLE, arguments);
     Words words = WordsOptions.ofChart(arguments);
     Optional<OutputFile> chart = OutputOptions.chart(arguments, session.environment());
+    Optional<PageOptions> page = PageOptions.read(arguments, session.environment());
+    if (page.isPresent() && clock.isEmpty()) {
+      throw new InputException("--page shows clock times: add for example --mixed-at 09:30");
+    }
     SortedSet<Rise> rises = rises(arguments);
     RiseForecaster forecaster = forecaster(arguments, session.environment());
     TemperatureOptions temperature =
@@ -184,6 +206,24 @@ public final class RiseCommand implements Command {
     print(RiseSections.of(answer).fromKitchen(arguments.fromKitchen()), format, session);
     offerFirstEvening(answer, arguments, format, session);
     chart.ifPresent(file -> draw(answer, words, file, paper, format, session));
+    page.ifPresent(each -> write(answer, each, format, arguments, session));
+  }
+
+  private static void write(
+      RiseAnswer answer,
+      PageOptions page,
+      OutputOptions.Format format,
+      Arguments arguments,
+      Session session) {
+    if (!answer.isPossible()) {
+      session
+          .err()
+          .println("doughtide: no page is written, because no hours can be given for this dough");
+      return;
+    }
+    JarError jar = StarterOptions.jar(arguments, session.environment());
+    page.write(words -> PhonePage.of(answer.forPhone(jar, words), words).html());
+    page.say(format, session.out());
   }
 
   /** While nothing is known of the starter, an evening with it would tell the most. */

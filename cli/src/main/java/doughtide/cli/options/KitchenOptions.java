@@ -130,7 +130,7 @@ public final class KitchenOptions {
       case "cold" -> !takes("hold") || has("hold") || has("bake-at");
       case "cold-measured", "cold-air", "cold-file" -> has("cold");
       case "zone" -> takes("mixed-at") && !takes("shape-at") ? has("mixed-at") : hasClock();
-      case "language", "degrees", "clock-12h" -> !takes("chart") || has("chart");
+      case "language", "degrees", "clock-12h" -> !takes("chart") || has("chart") || has("page");
       case "paper" -> paper(kitchen.text(key).orElse(""));
       case "piece" -> has("loaves") || !takes("hold") || has("cold") || has("proof-temp");
       case "form", "target" -> !takes("hold") || has("cold") || has("proof-temp");

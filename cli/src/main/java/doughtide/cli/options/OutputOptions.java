@@ -92,6 +92,13 @@ public final class OutputOptions {
     }
   }
 
+  /** Refuses a title where neither a chart is drawn nor a page written. */
+  public static void onlyWithPicture(String option, Arguments arguments) {
+    if (!arguments.offers(PageOptions.PAGE) || !arguments.has(PageOptions.PAGE)) {
+      onlyWithChart(option, arguments);
+    }
+  }
+
   /** The file of the chart, checked before anything is computed. */
   public static Optional<OutputFile> chart(Arguments arguments, Environment environment) {
     return file(CHART, arguments, environment).map(OutputOptions::withChartEnding);

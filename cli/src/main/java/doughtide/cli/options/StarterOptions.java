@@ -6,6 +6,7 @@ import doughtide.cli.file.ReadingsFile;
 import doughtide.cli.file.StarterFile;
 import doughtide.cli.session.Environment;
 import doughtide.core.forecast.RiseForecaster;
+import doughtide.core.learning.JarError;
 import doughtide.core.learning.LearnedStarter;
 import java.util.List;
 import java.util.Optional;
@@ -58,5 +59,10 @@ public final class StarterOptions {
         .map(LearnedStarter::posterior)
         .map(belief -> standard.with(environment.catalogue().parameters(belief)).with(belief))
         .orElse(standard);
+  }
+
+  /** How the sample jar misreads: as learned, or as nobody knows. */
+  public static JarError jar(Arguments arguments, Environment environment) {
+    return starter(arguments, environment).map(LearnedStarter::jar).orElseGet(JarError::standard);
   }
 }

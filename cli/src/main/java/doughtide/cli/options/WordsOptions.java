@@ -39,9 +39,9 @@ public final class WordsOptions {
         .with(arguments.has(CLOCK_12H) ? ClockStyle.HOURS_12 : ClockStyle.HOURS_24);
   }
 
-  /** What was chosen for a chart; refused where none is drawn. */
+  /** What was chosen for a chart or a page; refused where there is neither. */
   public static Words ofChart(Arguments arguments) {
-    specs().forEach(option -> OutputOptions.onlyWithChart(option.name(), arguments));
+    specs().forEach(option -> OutputOptions.onlyWithPicture(option.name(), arguments));
     return read(arguments);
   }
 }

@@ -263,6 +263,11 @@ public final class RiseForecast {
     return runs.hoursTo(rise);
   }
 
+  /** {@link #pastBest} in each member, in the order of {@link #ensemble()}. */
+  public double[] pastBestOfMembers() {
+    return runs.each(MemberSummary::over);
+  }
+
   /**
    * The rise of each member at an hour, as a fraction, in the order of {@link #ensemble()}.
    *

@@ -2,7 +2,6 @@ package doughtide.core.learning;
 
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.forecast.Distribution;
-import doughtide.core.forecast.RadicalInverse;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.quantity.InputException;
@@ -33,11 +32,13 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  */
 public final class LiveDough {
   /** Members that must carry the weight, by Kish's effective number (starting value). */
-  static final int FEWEST_MEMBERS = 40;
+  public static final int FEWEST_MEMBERS = 40;
 
   private static final int MOST_MEMBERS = 4096;
-  private static final int JAR_BASE = 5;
-  private static final double ROUGH = 0.02; // chance of a reading as far off or farther
+
+  /** A reading is doubted if the chance of one as far off or farther is less (starting value). */
+  public static final double LEAST_CHANCE = 0.02;
+
   private static final double LEAST_WAIT_HOURS = 0.25;
   private static final double HALF_A_DAY = 12;
   private static final int LOOKS = 24;
@@ -61,7 +62,7 @@ public final class LiveDough {
     this.forecaster = forecaster;
     this.jar = jar;
     this.before = before;
-    this.heightFactor = factors(jar, before.ensemble().size());
+    this.heightFactor = jar.factorsOfMembers(before.ensemble().size());
     this.readings = List.copyOf(readings);
     this.doubt = doubt;
     this.refitted = refitted;
@@ -109,19 +110,6 @@ public final class LiveDough {
       dough.doubt().ifPresent(doubt -> doubts.accept(reading, doubt));
     }
     return dough;
-  }
-
-  /**
-   * How a jar misreads each member, spread by a radical inverse beside the ensemble's own draws.
-   */
-  private static double[] factors(JarError jar, int members) {
-    NormalDistribution normal = new NormalDistribution(null, 0, 1);
-    double[] factors = new double[members];
-    for (int i = 0; i < members; i++) {
-      double score = normal.inverseCumulativeProbability(RadicalInverse.of(i + 1, JAR_BASE));
-      factors[i] = Math.exp(jar.mean() + jar.deviation() * score);
-    }
-    return factors;
   }
 
   /**
@@ -234,7 +222,7 @@ public final class LiveDough {
     }
     double height = reading.rise().get().heightTimes();
     double fit = chance(reading.hours(), height, 1);
-    if (fit >= ROUGH) {
+    if (fit >= LEAST_CHANCE) {
       return Optional.empty();
     }
     double clock = 0;
@@ -249,8 +237,8 @@ public final class LiveDough {
     for (double factor : new double[] {0.7, 0.8, 0.9, 1.1, 1.25, 1.4}) {
       mark = Math.max(mark, chance(reading.hours(), height, factor));
     }
-    boolean byClock = !fell && clock > Math.max(mark, ROUGH);
-    boolean byMark = mark >= ROUGH;
+    boolean byClock = !fell && clock > Math.max(mark, LEAST_CHANCE);
+    boolean byMark = mark >= LEAST_CHANCE;
     return Optional.of(
         byClock
             ? ReadingDoubt.CLOCK_WRONG

@@ -15,6 +15,7 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.stream.DoubleStream;
 import java.util.stream.Stream;
 
 /** One painting of a chart onto one surface. */
@@ -149,6 +150,19 @@ final class ChartDrawing {
     double tall = key(edge, top, false);
     layOut(edge, top + stripTall + tall, bottom);
     return top + tall;
+  }
+
+  /** Where the plot lay when it was drawn. */
+  ChartFrame frameOfPlot() {
+    ChartAxis x = picture.x();
+    DoubleStream bends =
+        x.squeeze().stream().flatMapToDouble(each -> DoubleStream.of(each.from(), each.to()));
+    List<ChartFrame.Place> xs =
+        DoubleStream.concat(DoubleStream.of(x.min(), x.max()), bends)
+            .sorted()
+            .mapToObj(each -> new ChartFrame.Place(each, px(each)))
+            .toList();
+    return new ChartFrame(plot.getY(), plot.getMaxY(), picture.y().max(), xs);
   }
 
   /** Finds the plot's place between what stands above and below it. */

@@ -1,6 +1,6 @@
 package doughtide.report.chart;
 
-/** Sizes of a chart on a sheet of its own, in points of 1/72 inch (ISO 216 sheets). */
+/** Sizes of a chart on a sheet of its own (ISO 216) or a screen, in points of 1/72 inch. */
 public enum ChartSize {
   /** 210 mm × 148 mm. */
   A5_LANDSCAPE(595, 420),
@@ -9,7 +9,9 @@ public enum ChartSize {
   /** 297 mm × 210 mm. */
   A4_LANDSCAPE(842, 595),
   /** 210 mm × 297 mm. */
-  A4_PORTRAIT(595, 842);
+  A4_PORTRAIT(595, 842),
+  /** The width of a small telephone, on which its text is still legible. */
+  TELEPHONE(340, 420);
 
   private final int widthPt;
   private final int heightPt;

@@ -78,6 +78,18 @@ public final class PrintedChart implements Drawn {
     return new BufferedImage(1, 1, BufferedImage.TYPE_BYTE_GRAY).createGraphics();
   }
 
+  /**
+   * Where the plot lies when the chart is painted in a size, for what is drawn over it later.
+   *
+   * @param widthPt of the painting, points
+   * @param tallPt of the painting, points
+   */
+  public ChartFrame frame(int widthPt, int tallPt) {
+    ChartDrawing drawing = drawing(nowhere(), widthPt, tallPt);
+    drawing.draw();
+    return drawing.frameOfPlot();
+  }
+
   /** One painting of it, with text so small, if it must be, that the plot can be read. */
   ChartDrawing drawing(Graphics2D graphics, int widthPt, int tallPt) {
     double wantedPt = SHEET_FONT_PT * Math.min(1.35, Math.min(widthPt, tallPt) / SHEET_PT);

@@ -1,0 +1,28 @@
+package doughtide.report.chart;
+
+import java.util.List;
+
+/**
+ * Where the plot of a chart lies on its sheet, in points from the upper left corner, for what is
+ * drawn over it later.
+ *
+ * @param top edge of the plot
+ * @param bottom edge of the plot, where y is 0
+ * @param yMost the value at the upper edge
+ * @param xs places on the level axis, ascending; it is even between one and the next
+ */
+public record ChartFrame(double top, double bottom, double yMost, List<Place> xs) {
+
+  /** Copies the list. */
+  public ChartFrame {
+    xs = List.copyOf(xs);
+  }
+
+  /**
+   * A place on the level axis.
+   *
+   * @param value on the axis
+   * @param at points from the left edge of the sheet
+   */
+  public record Place(double value, double at) {}
+}

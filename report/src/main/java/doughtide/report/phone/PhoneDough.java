@@ -1,0 +1,125 @@
+package doughtide.report.phone;
+
+import doughtide.core.forecast.RiseForecast;
+import doughtide.core.forecast.Unknown;
+import doughtide.core.forecast.Warning;
+import doughtide.core.learning.JarError;
+import doughtide.core.learning.Reading;
+import doughtide.core.loaf.Proof;
+import doughtide.core.loaf.ShapeForecast;
+import doughtide.core.quantity.Rise;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+
+/**
+ * A dough as a page for the telephone tells it.
+ *
+ * <pre>{@code
+ * RiseForecast forecast = RiseForecaster.standard().forecast(formula, temperature);
+ * PhoneDough dough = PhoneDough.of("Saturday", mixedAt, forecast, Rise.ofPercent(50));
+ * String html = PhonePage.of(dough, Words.in(Language.ENGLISH)).html();
+ * }</pre>
+ *
+ * @param name as printed; anything, it stays text
+ * @param mixedAt when flour, water and starter came together; its zone is the one of all times
+ * @param forecast before any reading, with equal weights; hours must be possible
+ * @param jar how the sample jar misreads
+ * @param asked the rise the page answers for where no loaf is planned
+ * @param rises whose times are shown, ascending
+ * @param loaf what comes after bulk fermentation, if that was asked
+ * @param readings known when the page is made, ascending
+ * @param widens what makes the window wide, largest first
+ * @param warnings what the baker should know
+ */
+public record PhoneDough(
+    String name,
+    ZonedDateTime mixedAt,
+    RiseForecast forecast,
+    JarError jar,
+    Rise asked,
+    List<Rise> rises,
+    Optional<Loaf> loaf,
+    List<Reading> readings,
+    List<Unknown> widens,
+    List<Warning> warnings) {
+
+  private static final List<Rise> USUAL =
+      List.of(Rise.ofPercent(30), Rise.ofPercent(50), Rise.ofPercent(75), Rise.ofPercent(100));
+
+  /** Copies the lists. */
+  public PhoneDough {
+    rises = List.copyOf(rises);
+    readings = List.copyOf(readings);
+    widens = List.copyOf(widens);
+    warnings = List.copyOf(warnings);
+  }
+
+  /**
+   * After bulk fermentation.
+   *
+   * @param proof what was asked
+   * @param shape when to shape for it
+   */
+  public record Loaf(Proof proof, ShapeForecast shape) {
+    /** Whether there is an hour to shape. */
+    boolean hasPoint() {
+      return shape.hours().likely().isPresent() && shape.rise().likely().isPresent();
+    }
+  }
+
+  /**
+   * A dough whose rise alone is asked for, in a jar that nobody knows, without readings.
+   *
+   * @param name as printed
+   * @param mixedAt when it was mixed
+   * @param forecast of its rise
+   * @param asked the rise whose time is the answer
+   */
+  public static PhoneDough of(
+      String name, ZonedDateTime mixedAt, RiseForecast forecast, Rise asked) {
+    List<Rise> rises = new ArrayList<>(USUAL);
+    if (!rises.contains(asked)) {
+      rises.add(asked);
+    }
+    rises.sort((one, other) -> Double.compare(one.fraction(), other.fraction()));
+    return new PhoneDough(
+        name,
+        mixedAt,
+        forecast,
+        JarError.standard(),
+        asked,
+        rises,
+        Optional.empty(),
+        List.of(),
+        List.of(),
+        forecast.warnings());
+  }
+
+  /** The same with what comes after bulk fermentation. */
+  public PhoneDough with(Loaf newLoaf) {
+    return new PhoneDough(
+        name,
+        mixedAt,
+        forecast,
+        jar,
+        asked,
+        rises,
+        Optional.of(newLoaf),
+        readings,
+        widens,
+        warnings);
+  }
+
+  /** The same with what was read in the jar already. */
+  public PhoneDough with(List<Reading> newReadings) {
+    return new PhoneDough(
+        name, mixedAt, forecast, jar, asked, rises, loaf, newReadings, widens, warnings);
+  }
+
+  /** The loaf, if there is an hour to shape it. */
+  Optional<Loaf> shaped() {
+    return loaf.filter(Loaf::hasPoint);
+  }
+}

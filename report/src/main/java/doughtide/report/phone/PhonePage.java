@@ -1,0 +1,164 @@
+package doughtide.report.phone;
+
+import doughtide.report.words.Refusal;
+import doughtide.report.words.Words;
+import java.nio.charset.StandardCharsets;
+import java.security.MessageDigest;
+import java.security.NoSuchAlgorithmException;
+import java.text.DecimalFormatSymbols;
+import java.time.ZonedDateTime;
+import java.util.ArrayList;
+import java.util.Base64;
+import java.util.List;
+import java.util.Map;
+import java.util.stream.Stream;
+
+/**
+ * One HTML file for the telephone: the answer, how long until then, the chart, the steps to tick,
+ * and weights for the readings that are typed into it. It loads nothing, and its policy forbids it
+ * to. Immutable; the same dough gives the same file.
+ */
+public final class PhonePage {
+
+  /** Texts that the page fills in itself; the bundles have them under {@code phone.}. */
+  private static final List<String> WORDS =
+      List.of(
+          "shape",
+          "risen",
+          "never",
+          "window",
+          "open",
+          "in",
+          "ago",
+          "about",
+          "left",
+          "now",
+          "ahead",
+          "behind",
+          "onTime",
+          "look",
+          "lookNow",
+          "thin",
+          "warmer",
+          "remove",
+          "copied",
+          "notKept",
+          "badHeight",
+          "badStart",
+          "badDegrees",
+          "badTime",
+          "badTwice",
+          "doubt.CLOCK_WRONG",
+          "doubt.MARK_MOVED",
+          "doubt.OTHER_DOUGH");
+
+  private static final Map<String, String> SHARED = Map.of("shape", "sheet.answer");
+  private static final int MOST_MEMBERS = 512;
+  private static final int MOST_MEMBERS_OF_MANY = 128;
+
+  private final String title;
+  private final List<PhoneDough> doughs;
+  private final Words words;
+
+  private PhonePage(String title, List<PhoneDough> doughs, Words words) {
+    this.title = title;
+    this.doughs = List.copyOf(doughs);
+    this.words = words;
+    doughs.forEach(dough -> Refusal.ifImpossible(dough.forecast()));
+  }
+
+  /**
+   * The page of one dough, with at most 512 members of its forecast.
+   *
+   * @throws doughtide.core.quantity.InputException if no hours can be given for it
+   */
+  public static PhonePage of(PhoneDough dough, Words words) {
+    return new PhonePage(dough.name(), List.of(dough), words);
+  }
+
+  /**
+   * What a dough without a name is called.
+   *
+   * @param mixedAt when it was mixed
+   */
+  public static String usualName(ZonedDateTime mixedAt, Words words) {
+    return words.say("phone.name", Map.of("date", words.date(mixedAt.toLocalDate())));
+  }
+
+  /** The file, as UTF-8 text. */
+  public String html() {
+    String style = Template.of("page.css").text();
+    String script = Template.of("weights.js").text() + "\n" + Template.of("page.js").text();
+    return Template.of("page.html")
+            .fill(
+                Map.ofEntries(
+                    Map.entry("language", Markup.text(words.language().tag())),
+                    Map.entry("title", Markup.text(title)),
+                    Map.entry("style", new Markup(style)),
+                    Map.entry("script", new Markup(script)),
+                    Map.entry("styleHash", Markup.text(hash(style))),
+                    Map.entry("scriptHash", Markup.text(hash(script))),
+                    Map.entry("gap", Markup.text(gap())),
+                    Map.entry("clock", Markup.text(is12Hours() ? "12" : "24")),
+                    Map.entry("decimal", Markup.text(decimal())),
+                    Map.entry("noScript", say("phone.noScript")),
+                    Map.entry("made", say("phone.made")),
+                    Map.entry("awake", say("phone.awake")),
+                    Map.entry("doughs", doughs()),
+                    Map.entry("words", spoken())))
+            .html()
+        + "\n";
+  }
+
+  private Markup doughs() {
+    int most = doughs.size() > 1 ? MOST_MEMBERS_OF_MANY : MOST_MEMBERS;
+    List<Markup> parts = new ArrayList<>();
+    for (PhoneDough dough : doughs) {
+      parts.add(new PhonePart(dough, words, most, "d" + (parts.size() + 1)).markup());
+    }
+    return Markup.all(parts);
+  }
+
+  private Markup say(String key) {
+    return Markup.text(words.say(key));
+  }
+
+  private Markup spoken() {
+    Template word = Template.of("word.html");
+    return Markup.all(
+        WORDS.stream()
+            .map(
+                key ->
+                    word.fill(
+                        Map.of(
+                            "key", Markup.text(key),
+                            "text", say(SHARED.getOrDefault(key, "phone." + key)))))
+            .toList());
+  }
+
+  /** What stands between a number and its sign for per cent. */
+  private String gap() {
+    return words.percent(1, 0).replace("1", "").replace("%", "");
+  }
+
+  private boolean is12Hours() {
+    return Stream.of("am", "pm")
+        .anyMatch(words.clock(ZonedDateTime.parse("2000-01-01T01:00Z"))::endsWith);
+  }
+
+  private String decimal() {
+    return String.valueOf(
+        DecimalFormatSymbols.getInstance(words.language().locale()).getDecimalSeparator());
+  }
+
+  /** As a content-security policy names what it allows. */
+  private static String hash(String text) {
+    try {
+      byte[] sum =
+          MessageDigest.getInstance("SHA-256").digest(text.getBytes(StandardCharsets.UTF_8));
+      return "sha256-" + Base64.getEncoder().encodeToString(sum);
+    } catch (NoSuchAlgorithmException e) {
+      throw new IllegalStateException("every Java has SHA-256", e);
+    }
+  }
+}

@@ -1,0 +1,393 @@
+const SVG = 'http://www.w3.org/2000/svg';
+const STEP_MS = 20000;
+const words = {};
+document.querySelectorAll('.words [data-word]').forEach(each => { words[each.dataset.word] = each.textContent; });
+function say(key, values) {
+  return words[key].replace(/\{([a-z]+)\}/g, (all, name) => values[name]);
+}
+function number(value, decimals) {
+  return value.toFixed(decimals).replace('.', document.body.dataset.decimal);
+}
+function percent(value) {
+  return number(Math.round(value), 0) + document.body.dataset.gap + '%';
+}
+function fives(hours) {
+  return Math.round(hours * 12) * 5;
+}
+function duration(hours) {
+  const minutes = fives(Math.abs(hours));
+  const rest = minutes % 60 + '\u00a0min';
+  const whole = Math.floor(minutes / 60) + '\u00a0h';
+  return minutes < 60 ? rest : minutes % 60 ? whole + '\u00a0' + rest : whole;
+}
+function two(value) {
+  return (value < 10 ? '0' : '') + value;
+}
+function typed(text) {
+  const clean = text.trim().replace(',', '.').replace(/ ?(%|mm|°?[CF])$/i, '');
+  return /^-?\d+(\.\d+)?$/.test(clean) ? Number(clean) : NaN;
+}
+function draw(parent, name, attributes, text) {
+  const element = document.createElementNS(SVG, name);
+  Object.keys(attributes).forEach(key => element.setAttribute(key, attributes[key]));
+  if (text) { element.textContent = text; }
+  parent.appendChild(element);
+  return element;
+}
+
+// Clock times of the dough's own zone, wherever the telephone is.
+function Clock(data) {
+  const mixed = Number(data.mixed);
+  const days = data.days.split(' ');
+  const offsets = data.offsets.split(' ').map(each => each.split(':').map(Number));
+  const offsetAt = hours => offsets.filter(each => each[0] <= hours).pop()[1];
+  const local = hours => mixed / 60 + hours * 60 + offsetAt(hours);
+  const first = Math.floor(local(0) / 1440);
+  const write = minutes => {
+    const hour = Math.floor(minutes / 60) % 24;
+    return document.body.dataset.clock === '12'
+      ? (hour % 12 || 12) + ':' + two(minutes % 60) + '\u00a0' + (hour < 12 ? 'am' : 'pm')
+      : two(hour) + ':' + two(minutes % 60);
+  };
+  this.hoursNow = () => (Date.now() / 1000 - mixed) / 3600;
+  this.at = hours => {
+    const minutes = Math.round(local(hours) / 5) * 5;
+    const day = Math.floor(minutes / 1440) - first;
+    const time = write(minutes % 1440);
+    return day <= 0 || day >= days.length ? time : days[day] + ' ' + time;
+  };
+  this.stamp = hours => new Date(Math.round((mixed + hours * 3600) / 60) * 60000).toISOString();
+  this.iso = hours => new Date(Math.round(local(hours)) * 60000).toISOString().slice(0, 16);
+  this.ofDay = hours => this.iso(hours).slice(11);
+  // A time of day as hours since mixing: the latest that is not to come, else the first after mixing.
+  this.hoursOf = (text, last) => {
+    const now = Math.min(this.hoursNow() + 0.25, last);
+    const found = [];
+    for (let minute = 0; minute <= last * 60; minute++) {
+      if (this.ofDay(minute / 60) === text) { found.push(minute / 60); }
+    }
+    const past = found.filter(h => h <= now);
+    return past.length ? past[past.length - 1] : found.length ? found[0] : NaN;
+  };
+}
+
+function Dough(article) {
+  const data = article.dataset;
+  const find = name => article.querySelector(name);
+  const clock = new Clock(data);
+  const list = text => text.split(' ').map(Number);
+  const noise = list(data.noise);
+  const dough = {
+    hours: Number(data.hours),
+    grid: list(data.grid),
+    curves: numbers(data.curves, Number(data.floor), Number(data.top)),
+    factors: numbers(data.factors, Number(data.factorLow), Number(data.factorHigh)),
+    noise: { share: noise[0], constant: noise[1], freedom: noise[2], independent: noise[3], chance: noise[4], fewest: noise[5] }
+  };
+  const warmth = data.warmth ? data.warmth.split(' ').map(each => each.split(':').map(Number)) : [];
+  const events = Array.prototype.map.call(article.querySelectorAll('tr[data-event]'), row => ({
+    row: row,
+    key: row.dataset.event,
+    percent: row.dataset.percent,
+    first: ['early', 'likely', 'late'].map(each => (row.dataset[each] ? Number(row.dataset[each]) : Infinity)),
+    members: numbers(row.dataset.members, 0, dough.hours)
+  }));
+  const answer = events.filter(each => each.key === data.answer)[0];
+  const given = data.readings ? data.readings.split(' ').map(each => ({ hours: Number(each.split(':')[0]), rise: Number(each.split(':')[1]) })) : [];
+  let kept = { given: data.readings, readings: given, ticks: {}, start: '' };
+  let whenTyped = false;
+  let weights = dough.factors.map(() => 1);
+  this.dough = dough;
+  this.events = events;
+  this.clock = clock;
+
+  function load() {
+    try {
+      const text = localStorage.getItem(data.store);
+      if (text) { kept = JSON.parse(text); }
+      if (kept.given !== data.readings) {
+        const isNew = each => kept.readings.every(other => Math.abs(other.hours - each.hours) > 0.9 / 60);
+        kept.readings = kept.readings.concat(given.filter(isNew)).sort((a, b) => a.hours - b.hours);
+        kept.given = data.readings;
+      }
+    } catch (e) {
+      find('.kept').textContent = words.notKept;
+    }
+  }
+  function save() {
+    try {
+      localStorage.setItem(data.store, JSON.stringify(kept));
+    } catch (e) {
+      find('.kept').textContent = words.notKept;
+    }
+  }
+  function isRead() {
+    return kept.readings.some(each => typeof each.rise === 'number');
+  }
+  function heights() {
+    return kept.readings.filter(each => typeof each.rise === 'number');
+  }
+  // Without readings the numbers of the program as they are.
+  function windowOf(event) {
+    if (!isRead()) { return event.first; }
+    const of = distribution(event.members, weights);
+    return [0.1, 0.5, 0.9].map(level => quantile(of, level));
+  }
+  function time(hours) {
+    return isFinite(hours) ? clock.at(hours) : '–';
+  }
+  function shown(hours) {
+    return isRead() || !data.shows ? 100 * quantile(distribution(highest(dough, hours), weights), 0.5) : Number(data.shows);
+  }
+  function answerWords(at) {
+    if (!isFinite(at[1])) { return say('never', { rise: percent(answer.percent) }); }
+    const main = answer.key === 'shape'
+      ? say('shape', { time: time(at[1]), rise: percent(shown(at[1])) })
+      : say(answer.percent ? 'risen' : answer.key, { time: time(at[1]), rise: percent(answer.percent) });
+    return main + ' ' + (isFinite(at[2]) ? say('window', { early: time(at[0]), late: time(at[2]) }) : say('open', { early: time(at[0]) }));
+  }
+  function countDown() {
+    const now = clock.hoursNow();
+    const at = windowOf(answer)[1];
+    const left = at - now;
+    find('.left').textContent = !isFinite(at) ? ''
+      : Math.abs(left) < 1 / 24 ? words.about
+        : say(left > 0 ? 'in' : 'ago', { hours: duration(left) });
+    dots(now);
+    article.querySelectorAll('.over').forEach(over => nowLine(over, now));
+  }
+  function dots(now) {
+    const svg = find('.dots svg');
+    const of = distribution(answer.members, weights);
+    const times = [];
+    for (let i = 0; i < 20; i++) { times.push(quantile(of, (i + 0.5) / 20)); }
+    const seen = times.filter(isFinite);
+    const end = Math.max(seen.length ? seen[seen.length - 1] : 1, 1);
+    const start = seen.length ? Math.max(0, seen[0] - (end - seen[0]) * 0.08) : 0;
+    const x = hours => 12 + 316 * Math.min(Math.max((hours - start) / (end - start), 0), 1);
+    svg.textContent = '';
+    draw(svg, 'line', { x1: 6, x2: 334, y1: 48, y2: 48 });
+    const free = [];
+    seen.forEach(at => {
+      let lane = 0;
+      while (lane < 3 && free[lane] > x(at) - 13) { lane++; }
+      free[lane] = x(at);
+      draw(svg, 'circle', { cx: x(at), cy: 40 - 13 * lane, r: 5, 'class': at > now ? 'to-come' : 'past' });
+    });
+    draw(svg, 'text', { x: 6, y: 62 }, time(start));
+    draw(svg, 'text', { x: 334, y: 62, 'text-anchor': 'end' }, time(end));
+    if (now > start && now < end) { draw(svg, 'line', { x1: x(now), x2: x(now), y1: 2, y2: 52, 'class': 'now' }); }
+    find('.dots-left').textContent = say('left', { left: times.filter(at => at > now).length });
+  }
+  // Where the plot lies: top, bottom, highest rise, then hours and places of the level axis.
+  function frame(over) {
+    const f = list(over.getAttribute('data-frame'));
+    const last = f.length - 2;
+    return {
+      right: f[last + 1], top: f[0], bottom: f[1], most: f[last],
+      x: hours => {
+        let i = 3;
+        while (i < last - 2 && f[i + 2] < hours) { i += 2; }
+        const part = Math.min(Math.max((hours - f[i]) / (f[i + 2] - f[i]), 0), 1);
+        return f[i + 1] + part * (f[i + 3] - f[i + 1]);
+      },
+      y: rise => f[1] - (f[1] - f[0]) * Math.min(Math.max(rise / f[2], 0), 1)
+    };
+  }
+  function nowLine(over, now) {
+    const on = frame(over);
+    over.querySelectorAll('.moving').forEach(each => over.removeChild(each));
+    if (now < 0 || now > on.most) { return; }
+    const x = on.x(now);
+    draw(over, 'line', { x1: x, x2: x, y1: on.top, y2: on.bottom, 'class': 'now moving' });
+    const isLeft = x > on.right - 50;
+    draw(over, 'text', { x: isLeft ? x - 4 : x + 4, y: on.top + 12, 'text-anchor': isLeft ? 'end' : 'start', 'class': 'moving' }, words.now);
+  }
+  // Early, likely and late rise at even hours, to the end of the bulk where a loaf is meant.
+  function band() {
+    const late = windowOf(answer)[2];
+    const end = Math.min(dough.hours, answer.key === 'shape' && isFinite(late) ? late : Infinity);
+    const points = [];
+    for (let i = 0; i <= 24; i++) {
+      const of = distribution(rises(dough, end * i / 24), weights);
+      points.push({ hours: end * i / 24, percent: [0.1, 0.5, 0.9].map(level => 100 * quantile(of, level)) });
+    }
+    return points;
+  }
+  function overlay(over, points) {
+    const on = frame(over);
+    over.textContent = '';
+    ['band', 'line', 'band'].forEach((kind, k) => {
+      const path = points.filter(each => each.hours <= on.most)
+        .map(each => on.x(each.hours).toFixed(1) + ',' + on.y(each.percent[k]).toFixed(1));
+      draw(over, 'polyline', { points: path.join(' '), 'class': kind });
+    });
+    heights().forEach(each => {
+      const x = on.x(each.hours);
+      const y = on.y(100 * each.rise);
+      draw(over, 'path', { d: 'M' + (x - 4) + ' ' + (y - 4) + 'l8 8m-8 0l8 -8', 'class': 'cross' });
+    });
+  }
+  function steps() {
+    const moved = windowOf(answer)[1] - answer.first[1];
+    article.querySelectorAll('[data-step]').forEach(step => {
+      const event = events.filter(each => each.key === step.dataset.event)[0];
+      let at = Number(step.dataset.hours);
+      if (event) {
+        const of = windowOf(event);
+        at = of[1];
+        if (isRead()) { step.querySelector('.clock').textContent = time(of[1]) + ' (' + time(of[0]) + '–' + time(of[2]) + ')'; }
+      } else if (step.dataset.event === 'after') {
+        at += isRead() ? moved : 0;
+        if (isRead()) { step.querySelector('.clock').textContent = time(at); }
+      }
+      if (isFinite(at)) { step.querySelector('.alarm').href = calendar(step.dataset.ics, at); }
+    });
+  }
+  function calendar(text, at) {
+    const plain = stamp => stamp.replace(/[-:]|\.\d+/g, '');
+    const filled = text.replace('[from]', plain(clock.stamp(at))).replace('[to]', plain(clock.stamp(at + 1 / 12)))
+      .replace('[now]', plain(new Date().toISOString())).replace(/\r?\n/g, '\r\n');
+    return 'data:text/calendar;charset=utf-8,' + encodeURIComponent(filled);
+  }
+  function messages() {
+    const said = [];
+    const last = heights().slice(-1)[0];
+    if (last) {
+      const why = doubt(dough, heights().slice(0, -1), last);
+      if (why) { said.push(words['doubt.' + why]); }
+      if (carrying(weights) < dough.noise.fewest) { said.push(words.thin); }
+    }
+    kept.readings.forEach(each => {
+      const expected = warmth.filter(w => w[0] <= each.hours).pop();
+      if (typeof each.celsius === 'number' && expected && Math.abs(each.celsius - expected[1]) > 1) {
+        said.push(say('warmer', { time: time(each.hours), read: degrees(each.celsius), expected: degrees(expected[1]) }));
+      }
+    });
+    return said.join(' ');
+  }
+  function degrees(celsius) {
+    return data.scale === 'F' ? number(celsius * 1.8 + 32, 0) + '\u00a0°F' : number(celsius, 1) + '\u00a0°C';
+  }
+  function lookWords() {
+    const last = kept.readings.length ? kept.readings[kept.readings.length - 1].hours : 0;
+    const at = nextLook(dough, weights, answer.members, last);
+    const ahead = answer.first[1] - windowOf(answer)[1];
+    const pace = !isRead() || !isFinite(ahead) ? ''
+      : Math.abs(ahead) < 0.05 ? words.onTime : say(ahead > 0 ? 'ahead' : 'behind', { hours: duration(ahead) });
+    return (pace + ' ' + (at > clock.hoursNow() ? say('look', { time: time(at) }) : words.lookNow)).trim();
+  }
+  function readings() {
+    const ul = find('.readings');
+    ul.textContent = '';
+    find('.none').hidden = kept.readings.length > 0;
+    kept.readings.forEach((each, i) => {
+      const item = document.createElement('li');
+      const text = document.createElement('span');
+      const parts = [time(each.hours)];
+      if (typeof each.rise === 'number') { parts.push(percent(100 * each.rise)); }
+      if (typeof each.celsius === 'number') { parts.push(degrees(each.celsius)); }
+      text.textContent = parts.join(' · ');
+      const button = document.createElement('button');
+      button.type = 'button';
+      button.textContent = words.remove;
+      button.setAttribute('aria-label', words.remove + ' ' + text.textContent);
+      button.addEventListener('click', () => { kept.readings.splice(i, 1); save(); show(); find('.height').focus(); });
+      item.appendChild(text);
+      item.appendChild(button);
+      ul.appendChild(item);
+    });
+  }
+  function asText() {
+    const cell = value => (typeof value === 'number' ? String(Math.round(value * 100) / 100) : '');
+    const lines = kept.readings.map(each => clock.iso(each.hours) + ';' + cell(each.rise * 100) + ';' + cell(each.celsius) + ';');
+    return data.head + lines.map(line => line.replace('NaN', '') + '\n').join('');
+  }
+  function show() {
+    weights = weigh(dough, heights());
+    if (isRead()) { find('.answer').textContent = answerWords(windowOf(answer)); }
+    events.forEach(event => {
+      windowOf(event).forEach((hours, i) => { event.row.cells[i + 1].textContent = time(hours); });
+    });
+    find('.message').textContent = messages();
+    find('.look').textContent = lookWords();
+    readings();
+    const points = isRead() ? band() : [];
+    article.querySelectorAll('.over').forEach(over => overlay(over, points));
+    find('.with-readings').hidden = !isRead();
+    steps();
+    find('.text').value = asText();
+    find('.download').href = 'data:text/plain;charset=utf-8,' + encodeURIComponent(asText());
+    countDown();
+  }
+  function add(event) {
+    event.preventDefault();
+    const height = find('.height').value.trim();
+    const celsius = find('.degrees').value.trim();
+    const isMm = find('.unit').value === 'mm';
+    const start = typed(find('.start-height').value);
+    const hours = clock.hoursOf(find('.when').value, dough.hours);
+    const rise = isMm ? typed(height) / start - 1 : typed(height) / 100;
+    const read = typed(celsius);
+    const problem =
+      height === '' && celsius === '' || height !== '' && !isFinite(typed(height)) ? words.badHeight
+        : height !== '' && isMm && !(start > 0) ? words.badStart
+          : height !== '' && !(rise > -0.6 && rise < 9) ? words.badHeight
+            : celsius !== '' && !isFinite(read) ? words.badDegrees
+              : !isFinite(hours) ? words.badTime
+                : kept.readings.some(each => Math.abs(each.hours - hours) < 0.9 / 60) ? words.badTwice : '';
+    if (problem) {
+      find('.message').textContent = problem;
+      return;
+    }
+    const reading = { hours: hours };
+    if (height !== '') { reading.rise = rise; }
+    if (celsius !== '') { reading.celsius = data.scale === 'F' ? (read - 32) / 1.8 : read; }
+    kept.readings.push(reading);
+    kept.readings.sort((a, b) => a.hours - b.hours);
+    kept.start = find('.start-height').value;
+    whenTyped = false;
+    fillWhen();
+    find('.height').value = '';
+    find('.degrees').value = '';
+    save();
+    show();
+  }
+  function fillWhen() {
+    if (whenTyped) { return; }
+    const now = clock.hoursNow();
+    find('.when').value = clock.ofDay(now < 0 || now > dough.hours ? 0 : now);
+  }
+  function wire() {
+    find('.reading').addEventListener('submit', add);
+    find('.when').addEventListener('input', () => { whenTyped = true; });
+    find('.unit').addEventListener('change', () => { find('.start').hidden = find('.unit').value !== 'mm'; });
+    article.querySelectorAll('[data-step] input').forEach(box => {
+      const key = box.closest('[data-step]').dataset.step;
+      box.checked = Boolean(kept.ticks[key]);
+      box.addEventListener('change', () => { kept.ticks[key] = box.checked; save(); });
+    });
+    find('.start-height').value = kept.start || '';
+    find('.copy').addEventListener('click', copy);
+    find('.share').hidden = !navigator.share;
+    find('.share').addEventListener('click', () => navigator.share({ title: data.name, text: asText() }).catch(() => {}));
+  }
+  function copy() {
+    const done = () => { find('.kept').textContent = words.copied; };
+    const byHand = () => { find('.text').select(); if (document.execCommand('copy')) { done(); } };
+    if (navigator.clipboard) { navigator.clipboard.writeText(asText()).then(done, byHand); } else { byHand(); }
+  }
+  load();
+  wire();
+  fillWhen();
+  show();
+  setInterval(() => { countDown(); if (document.activeElement !== find('.when')) { fillWhen(); } }, STEP_MS);
+}
+
+function stayAwake() {
+  if (!navigator.wakeLock || document.visibilityState !== 'visible') { return; }
+  navigator.wakeLock.request('screen').then(() => { document.querySelector('.awake').hidden = false; }, () => {});
+}
+document.addEventListener('visibilitychange', stayAwake);
+stayAwake();
+const doughs = Array.prototype.map.call(document.querySelectorAll('article.dough'), article => new Dough(article));

@@ -1,0 +1,307 @@
+package doughtide.report.phone;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import doughtide.core.document.ReadingsDocument;
+import doughtide.core.dough.DoughFormula;
+import doughtide.core.forecast.RiseForecast;
+import doughtide.core.forecast.RiseForecaster;
+import doughtide.core.learning.Reading;
+import doughtide.core.loaf.Proof;
+import doughtide.core.loaf.ShapeForecaster;
+import doughtide.core.quantity.Rise;
+import doughtide.core.quantity.Temperature;
+import doughtide.core.rise.DoughTemperature;
+import doughtide.report.words.Language;
+import doughtide.report.words.Words;
+import java.net.URLDecoder;
+import java.nio.charset.StandardCharsets;
+import java.time.Instant;
+import java.time.ZonedDateTime;
+import java.util.List;
+import java.util.Map;
+import java.util.OptionalDouble;
+import org.htmlunit.html.DomElement;
+import org.htmlunit.html.DomNode;
+import org.junit.jupiter.api.AfterEach;
+import org.junit.jupiter.api.BeforeAll;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The page in a browser without a screen. */
+class PhonePageTest {
+
+  private static final ZonedDateTime MIXED =
+      ZonedDateTime.parse("2027-03-06T14:00+01:00[Europe/Berlin]");
+  private static final Instant AT_FIVE = Instant.parse("2027-03-06T16:00:00Z"); // 17:00 in Berlin
+  private static final Words ENGLISH = Words.in(Language.ENGLISH);
+
+  private static PhoneDough loaf;
+  private final PhoneBrowser phone = new PhoneBrowser();
+
+  @BeforeAll
+  static void forecast() {
+    RiseForecast forecast =
+        RiseForecaster.standard()
+            .withMembers(64)
+            .keepingCurves()
+            .forecast(
+                DoughFormula.builder().build(), DoughTemperature.steady(Temperature.ofCelsius(25)));
+    Proof proof = Proof.inColdUntil(Temperature.ofCelsius(4), 17);
+    loaf =
+        PhoneDough.of("Saturday", MIXED, forecast, Rise.ofPercent(50))
+            .with(new PhoneDough.Loaf(proof, ShapeForecaster.of(forecast, proof).forecast()));
+  }
+
+  @AfterEach
+  void close() {
+    phone.close();
+  }
+
+  private static PhoneDough named(String name) {
+    return new PhoneDough(
+        name,
+        MIXED,
+        loaf.forecast(),
+        loaf.jar(),
+        loaf.asked(),
+        loaf.rises(),
+        loaf.loaf(),
+        List.of(),
+        loaf.widens(),
+        loaf.warnings());
+  }
+
+  private void open(PhoneDough dough) {
+    phone.open("x.html", PhonePage.of(dough, ENGLISH).html(), AT_FIVE);
+  }
+
+  @Test
+  void saysWhenToShapeAndHowLongUntilThen() {
+    open(loaf);
+    double likely = loaf.loaf().orElseThrow().shape().hours().likely().orElseThrow();
+    PhoneClock clock = new PhoneClock(MIXED, 24, ENGLISH);
+    assertThat(phone.text(".answer"))
+        .startsWith("Shape about " + clock.at(OptionalDouble.of(likely)))
+        .contains("Eight of ten");
+    assertThat(phone.text(".left")).isEqualTo("in " + ENGLISH.hours(likely - 3));
+    assertThat(phone.texts(".dots circle")).hasSize(20);
+    int left = phone.page().querySelectorAll(".dots .to-come").size();
+    assertThat(phone.text(".dots-left")).isEqualTo(left + " of 20 still to come.");
+    assertThat(phone.texts(".over .now")).hasSize(2);
+    assertThat(phone.texts(".steps li")).hasSizeGreaterThan(4);
+    assertThat(phone.requests()).isEqualTo(1);
+  }
+
+  @Test
+  void timesAreThoseOfTheDoughAfterTheClocksChanged() {
+    ZonedDateTime before = ZonedDateTime.parse("2027-03-27T20:00+01:00[Europe/Berlin]");
+    PhoneClock clock = new PhoneClock(before, 24, ENGLISH);
+    PhoneDough night =
+        new PhoneDough(
+            "night",
+            before,
+            loaf.forecast(),
+            loaf.jar(),
+            loaf.asked(),
+            loaf.rises(),
+            loaf.loaf(),
+            List.of(),
+            List.of(),
+            List.of());
+    phone.open("x.html", PhonePage.of(night, ENGLISH).html(), before.toInstant());
+    for (double hours : new double[] {0, 3.5, 4.99, 5.01, 11.3}) {
+      assertThat(phone.run("doughs[0].clock.at(" + hours + ")"))
+          .isEqualTo(clock.at(OptionalDouble.of(hours)));
+    }
+    assertThat(phone.run("doughs[0].clock.at(6)")).isEqualTo("Sun 03:00");
+  }
+
+  @Test
+  void aReadingMovesTheAnswerAndStaysAfterAReload() {
+    open(loaf);
+    String before = phone.text(".answer");
+    phone.read("30", "16:30");
+    assertThat(phone.text(".message")).isEmpty();
+    String after = phone.text(".answer");
+    assertThat(after).startsWith("Shape about").isNotEqualTo(before);
+    assertThat(phone.text(".look")).contains("ahead");
+    assertThat(phone.texts(".over .cross")).hasSize(2);
+    phone.click("[data-step] input");
+    open(loaf);
+    assertThat(phone.text(".answer")).isEqualTo(after);
+    assertThat(phone.texts(".readings li span")).containsExactly("16:30 · 30%");
+    assertThat(phone.run("document.querySelector('[data-step] input').checked")).isEqualTo("true");
+    phone.click(".readings button");
+    assertThat(phone.text("td.likely"))
+        .isEqualTo(
+            new PhoneClock(MIXED, 24, ENGLISH)
+                .at(loaf.loaf().orElseThrow().shape().hours().likely()));
+  }
+
+  @Test
+  void twoDoughsOfOneSiteDoNotMix() {
+    open(loaf);
+    phone.read("30", "16:30");
+    phone.open("y.html", PhonePage.of(named("Sunday"), ENGLISH).html(), AT_FIVE);
+    assertThat(phone.texts(".readings li")).isEmpty();
+    open(loaf);
+    assertThat(phone.texts(".readings li")).hasSize(1);
+  }
+
+  @Test
+  void takesMillimetresAndTemperatures() {
+    open(loaf);
+    phone.choose(".unit", "mm");
+    phone.read("65", "16:30");
+    assertThat(phone.text(".message")).contains("just after mixing");
+    phone.type(".start-height", "50");
+    phone.read("65", "16:30");
+    assertThat(phone.texts(".readings li span")).containsExactly("16:30 · 30%");
+    phone.type(".degrees", "28,5");
+    phone.read("", "16:45");
+    assertThat(phone.text(".message"))
+        .contains("28.5\u00a0°C", "25.0\u00a0°C", "ask the program again");
+  }
+
+  @Test
+  void whatLeavesThePageIsWhatLearnReads() {
+    open(loaf);
+    phone.type(".degrees", "25.2");
+    phone.read("30", "16:30");
+    phone.read("42,5", "17:00");
+    ReadingsDocument read =
+        ReadingsDocument.read(
+            phone.textArea().lines().iterator(), ReadingsDocument.Setting.of("page"));
+    assertThat(read.refused().count()).isZero();
+    assertThat(read.mixed()).contains(MIXED);
+    assertThat(read.bake().formula().hydration()).isEqualTo(loaf.forecast().formula().hydration());
+    assertThat(read.bake().readings())
+        .containsExactly(
+            Reading.ofRise(2.5, Rise.ofPercent(30)).withCelsius(25.2),
+            Reading.ofRise(3, Rise.ofPercent(42.5)));
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"", "much", "2000", "-70"})
+  void refusesWhatIsNoHeight(String typed) {
+    open(loaf);
+    phone.read(typed, "16:30");
+    assertThat(phone.text(".message")).contains("for example 35");
+    assertThat(phone.texts(".readings li")).isEmpty();
+  }
+
+  @Test
+  void doubtsAReadingAndSaysWhenItNoLongerFits() {
+    open(loaf);
+    phone.read("400", "16:30");
+    assertThat(phone.text(".message")).contains("does not fit");
+    phone.click(".readings button");
+    assertThat(phone.text(".message")).isEmpty();
+    phone.read("20", "15:00");
+    phone.read("40", "16:00");
+    phone.read("60", "16:30");
+    phone.read("80", "17:00");
+    assertThat(phone.text(".message")).contains("ask the program again");
+  }
+
+  @Test
+  void readingsKnownBeforeStandOnThePage() {
+    open(loaf.with(List.of(Reading.ofRise(2.5, Rise.ofPercent(30)))));
+    assertThat(phone.texts(".readings li span")).containsExactly("16:30 · 30%");
+    assertThat(phone.text(".answer")).startsWith("Shape about");
+  }
+
+  @Test
+  void everyStepHasAnAlarm() {
+    open(loaf);
+    for (DomNode link : phone.page().querySelectorAll(".alarm")) {
+      String href = ((DomElement) link).getAttribute("href");
+      assertThat(href).startsWith("data:text/calendar;charset=utf-8,BEGIN%3AVCALENDAR");
+      String text = URLDecoder.decode(href.replace("+", "%2B"), StandardCharsets.UTF_8);
+      assertThat(text)
+          .containsPattern("DTSTART:2027030[67]T[0-9]{6}Z\r\n")
+          .endsWith("END:VCALENDAR");
+      assertThat(text.lines().skip(1))
+          .allSatisfy(
+              line -> assertThat(line.getBytes(StandardCharsets.UTF_8)).hasSizeLessThan(76));
+      assertThat(((DomElement) link).getAttribute("aria-label")).isNotBlank();
+    }
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void everyLanguageOpens(Language language) {
+    Words words = Words.in(language);
+    String html = PhonePage.of(loaf, words).html();
+    phone.open("x.html", html, AT_FIVE);
+    assertThat(phone.attribute("html", "lang")).isEqualTo(language.tag());
+    assertThat(phone.text(".left"))
+        .isEqualTo(
+            words.say(
+                "phone.in",
+                Map.of(
+                    "hours",
+                    words.hours(
+                        loaf.loaf().orElseThrow().shape().hours().likely().orElseThrow() - 3))));
+    phone.read("30", "16:30");
+    assertThat(phone.texts(".readings li span")).containsExactly("16:30 · " + words.percent(30, 0));
+    assertThat(phone.page().asNormalizedText()).doesNotContain("undefined", "NaN", "{");
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "<script>alert(1)</script>&amp;\"'",
+        "</script><script>x()</script>",
+        "]]>",
+        "<!-- -->",
+        "<?x y?>",
+        "</svg><a href='javascript:x'/>",
+        "\" onload=\"x",
+        "{{title}} {step}",
+        "a\\,;b\u0000\u001b[31m"
+      })
+  void aNameStaysText(String name) {
+    open(named(name));
+    String shown = name.replaceAll("[\u0000\u001b]", " ").strip();
+    assertThat(phone.text("h1")).isEqualTo(shown);
+    assertThat(phone.texts("script")).hasSize(1);
+    assertThat(phone.page().querySelectorAll("iframe, object, embed, base, link")).isEmpty();
+    phone.read("30", "16:30");
+    assertThat(phone.texts(".readings li")).hasSize(1);
+  }
+
+  /** Nothing from outside, no script but the one whose sum the policy names. */
+  @Test
+  void thePolicyForbidsEverythingElse() {
+    String html = PhonePage.of(loaf, ENGLISH).html();
+    open(loaf);
+    assertThat(phone.attribute("meta[http-equiv]", "content"))
+        .startsWith("default-src 'none'; script-src 'sha256-")
+        .doesNotContain("unsafe");
+    assertThat(html)
+        .doesNotContain("eval(", "Function(", "innerHTML", "http://www.w3.org/1999/xhtml")
+        .doesNotContainPattern("(?i)\\son[a-z]+\\s*=\\s*[\"']")
+        .doesNotContainPattern("(?i)\\sstyle\\s*=")
+        .doesNotContainPattern("(?i)(src|href)=\"(?!#)");
+    assertThat(html.getBytes(StandardCharsets.UTF_8)).hasSizeLessThan(400_000);
+  }
+
+  @Test
+  void everyFieldHasALabelAndEveryIdIsOne() {
+    open(loaf);
+    for (DomNode field : phone.page().querySelectorAll("input, select, textarea")) {
+      assertThat(field.getParentNode().getNodeName()).isEqualTo("label");
+      assertThat(field.getParentNode().getTextContent()).isNotBlank();
+    }
+    List<String> ids =
+        phone.page().querySelectorAll("[id]").stream()
+            .map(node -> ((DomElement) node).getId())
+            .toList();
+    assertThat(ids).doesNotHaveDuplicates();
+    assertThat(phone.attribute(".answer", "role")).isEqualTo("status");
+  }
+}
