@@ -107,6 +107,16 @@ public final class HandoutCommand implements Command {
       Handout answered = comparison.exercise(ComparisonPage.Edition.TEACHER);
       files.add(printed(exercise, options.out(), options));
       files.add(printed(answered, answers, options));
+    } else if (options.kind() == HandoutKind.CLASS_PAGES) {
+      List<HandoutPages.Named> named = pages.classPages();
+      handout = named.get(0).handout();
+      for (HandoutPages.Named each : named) {
+        OutputFile file =
+            each.suffix().isEmpty()
+                ? options.out()
+                : beside(options, each.suffix(), "pdf", arguments, environment);
+        files.add(printed(each.handout(), file, options));
+      }
     } else {
       handout = pages.handout();
       files.add(printed(handout, options.out(), options));

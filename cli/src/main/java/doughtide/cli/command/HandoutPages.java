@@ -4,12 +4,15 @@ import doughtide.cli.args.Arguments;
 import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.OptionSpec;
 import doughtide.cli.args.Variation;
+import doughtide.cli.file.DocumentFile;
 import doughtide.cli.options.ClockOptions;
 import doughtide.cli.options.DoughOptions;
 import doughtide.cli.options.FlourOptions;
 import doughtide.cli.options.HandoutOptions;
 import doughtide.cli.options.ProofOptions;
 import doughtide.cli.session.Environment;
+import doughtide.core.document.RosterDocument;
+import doughtide.core.document.RosterEntry;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.StarterShare;
 import doughtide.core.feeding.FeedRatio;
@@ -25,14 +28,21 @@ import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Share;
 import doughtide.core.quantity.Temperature;
+import doughtide.report.handout.BakeSheet;
 import doughtide.report.handout.BlankForm;
 import doughtide.report.handout.Comparison;
+import doughtide.report.handout.ComparisonPage;
 import doughtide.report.handout.Handout;
 import doughtide.report.handout.HandoutDough;
 import doughtide.report.handout.Handouts;
-import doughtide.report.page.Page;
+import doughtide.report.handout.StudentPage;
+import doughtide.report.words.Language;
+import doughtide.report.words.Words;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
 
@@ -43,6 +53,8 @@ public final class HandoutPages {
   private static final String FLOUR_NAME = "flour-name";
   private static final String VARY = "vary";
   private static final String RISE = "rise";
+  private static final String ROSTER = "roster";
+  private static final double USUAL_LOAF_GRAMS = 850; // as of --piece
   private static final String JAR_HEIGHT = "jar-height";
   private static final String LINES = "lines";
   private static final int TABLE_MEMBERS = 128;
@@ -79,6 +91,11 @@ public final class HandoutPages {
         OptionSpec.value(RISE, "RISE", "75%", "The rise that comparison, table and why tell of.")
             .withDefault("50%"),
         OptionSpec.value(
+            ROSTER,
+            "FILE",
+            "roster.csv",
+            "class-pages: who is in the class, with the heading name;flour;loaves;language."),
+        OptionSpec.value(
             JAR_HEIGHT,
             "HEIGHT",
             "62mm",
@@ -110,6 +127,64 @@ public final class HandoutPages {
             .withDefault("1g"));
   }
 
+  /**
+   * A file of pages.
+   *
+   * @param suffix of its name; empty for the file that was named
+   */
+  public record Named(String suffix, Handout handout) {}
+
+  /** All files that a class needs for one dough; what is asked is the exercise. */
+  public List<Named> classPages() {
+    HandoutDough about = withTemperature();
+    ComparisonPage comparison = comparison();
+    List<Named> files = new ArrayList<>();
+    files.add(new Named("", comparison.exercise(ComparisonPage.Edition.STUDENT)));
+    files.add(new Named("answers", comparison.exercise(ComparisonPage.Edition.TEACHER)));
+    files.add(new Named("wall", hoursTable()));
+    files.add(new Named("log", log()));
+    arguments
+        .text(ROSTER)
+        .ifPresent(file -> files.add(new Named("students", students(file, about))));
+    return files;
+  }
+
+  /** A page a student, each in her own language; doughs that are equal are computed once. */
+  private Handout students(String file, HandoutDough about) {
+    RosterDocument roster =
+        DocumentFile.read(
+            "--" + ROSTER,
+            file,
+            environment,
+            lines -> RosterDocument.read(lines, environment.catalogue()));
+    Optional<ZonedDateTime> mixedAt = clock().map(ClockTimes::start);
+    Optional<Proof> proof = proof(about);
+    double loaf = proof.map(each -> each.mass().grams()).orElse(USUAL_LOAF_GRAMS);
+    Map<List<Object>, BakeSheet> sheets = new HashMap<>();
+    List<Handout> pages = new ArrayList<>();
+    for (RosterEntry entry : roster.entries()) {
+      DoughFormula formula =
+          entry
+              .flour()
+              .map(flour -> about.formula().toBuilder().flour(flour).build())
+              .orElse(about.formula());
+      Words own =
+          entry.language().map(Language::of).map(options.words()::of).orElse(options.words());
+      BakeSheet sheet =
+          sheets.computeIfAbsent(
+              List.of(formula, own.language()),
+              key -> Handouts.in(own).bakeSheet(about.with(formula), mixedAt, proof));
+      pages.add(
+          new StudentPage(
+              entry.name(),
+              entry.loaves(),
+              formula.forDough(Mass.ofGrams(loaf * entry.loaves())),
+              sheet,
+              own));
+    }
+    return together(pages);
+  }
+
   /** The page asked for. */
   public Handout handout() {
     return switch (options.kind()) {
@@ -118,17 +193,21 @@ public final class HandoutPages {
       case HOURS_TABLE -> hoursTable();
       case WHY_IT_RISES -> handouts().whyItRises(withTemperature(), rise());
       case BOWL_WORKSHEET -> bowls();
-      case READINGS_LOG ->
-          BlankForm.readingsLog(
-              options.words(), Optional.of(named()), arguments.count(LINES, 1, 30).orElse(12));
+      case READINGS_LOG -> log();
       case STARTER_PAGE -> starterPage();
       case FIRST_EVENING -> firstEvening();
       case JAR_STRIP -> jarStrip();
+      case CLASS_PAGES -> classPages().get(0).handout();
     };
   }
 
+  private Handout log() {
+    return BlankForm.readingsLog(
+        options.words(), Optional.of(named()), arguments.count(LINES, 1, 30).orElse(12));
+  }
+
   /** The page for students and the one for the teacher. */
-  public doughtide.report.handout.ComparisonPage comparison() {
+  public ComparisonPage comparison() {
     List<Variation> variations = variations(1, "one --vary");
     Variation vary =
         variations.isEmpty() ? Variation.parse("dough-temp:20C,23C,26C") : variations.get(0);
@@ -253,17 +332,13 @@ public final class HandoutPages {
         handouts()
             .with(RiseForecaster.standard().withMembers(TABLE_MEMBERS))
             .hoursTable(formula, temperatures, shares, rise());
-    return together(
-        day,
-        handouts().nightTable(formula, temperatures, shares, proof(named()).orElse(USUAL_NIGHT)));
+    Proof night = proof(named()).orElse(USUAL_NIGHT);
+    return together(List.of(day, handouts().nightTable(formula, temperatures, shares, night)));
   }
 
-  private static Handout together(Handout first, Handout second) {
-    return (format, words, date) -> {
-      List<Page> pages = new ArrayList<>(first.pages(format, words, date));
-      pages.addAll(second.pages(format, words, date));
-      return pages;
-    };
+  private static Handout together(List<Handout> handouts) {
+    return (format, words, date) ->
+        handouts.stream().flatMap(each -> each.pages(format, words, date).stream()).toList();
   }
 
   private static List<Temperature> celsius(double... values) {

@@ -12,7 +12,9 @@ public enum HandoutKind {
   READINGS_LOG("to write readings on, in the words learn reads"),
   STARTER_PAGE("when a starter is ripe, by feed and temperature"),
   FIRST_EVENING("jars fed side by side, from which learn makes the windows yours"),
-  JAR_STRIP("a strip in true mm for the sample jar: when to look, to shape, too late");
+  JAR_STRIP("a strip in true mm for the sample jar: when to look, to shape, too late"),
+  CLASS_PAGES(
+      "exercise, answers, wall page and log for one dough, and with --roster a page a student");
 
   private final String summary;
 

@@ -52,6 +52,45 @@ class HandoutCommandTest {
   }
 
   @Test
+  void oneCallMakesAllPagesOfAClassAndOneAStudentInHerLanguage() throws IOException {
+    Files.writeString(
+        folder.resolve("roster.csv"),
+        "class: Quayside bread class\nname;flour;loaves;language\nAnn;;2;\nBjörn;rye;1;de\n");
+    CliRun run =
+        run(
+            "class-pages",
+            "--out",
+            "class.pdf",
+            "--roster",
+            "roster.csv",
+            "--dough-temp",
+            "24C",
+            "--vary",
+            "dough-temp:24C,26C",
+            "--mixed-at",
+            "09:30",
+            "--cold",
+            "4C",
+            "--hold",
+            "12h");
+    assertThat(run.err()).isEmpty();
+    assertThat(files())
+        .containsExactly(
+            "class-answers.pdf",
+            "class-log.pdf",
+            "class-students.pdf",
+            "class-wall.pdf",
+            "class.pdf",
+            "roster.csv");
+    String students = text("class-students.pdf");
+    assertThat(students).contains("Ann", "899 g", "Björn", "Roggenmehl", "Achtung:");
+    Matcher shape = Pattern.compile("when the jar shows (\\d+)%").matcher(students);
+    assertThat(shape.find()).isTrue();
+    assertThat(text("class-wall.pdf")).contains("Shape before a night", shape.group(1) + "%");
+    assertThat(text("class-answers.pdf")).contains("Answers:", "24 °C");
+  }
+
+  @Test
   void nothingIsWrittenIfOneOfTheFilesIsThereAlready() throws IOException {
     Files.writeString(folder.resolve("warmth-answers.pdf"), "mine");
     CliRun run = run("comparison", "--out", "warmth.pdf", "--students");

@@ -84,12 +84,13 @@ public record BakeSheet(
   }
 
   private Page day(Page page, Words words) {
-    page.table(steps(words));
+    page.table(table(words));
     cautions.forEach(page::caution);
     return page.writingRoom(words.say("sheet.notes"), 1);
   }
 
-  private Table steps(Words words) {
+  /** The steps of the day with boxes to tick, and room for one's own times and readings. */
+  Table table(Words words) {
     Optional<ZonedDateTime> mixedAt = rise.mixedAt();
     List<Table.Column> columns =
         List.of(

@@ -99,6 +99,14 @@ public final class Words {
     return new Words(language, texts, degrees, style);
   }
 
+  /**
+   * The words of another language, with temperatures and clock times written as here, such as for a
+   * student whose language is not that of the class.
+   */
+  public Words of(Language other) {
+    return in(other).with(degrees).with(clock);
+  }
+
   /** The scale of temperature that comes first. */
   public Degrees degrees() {
     return degrees;
