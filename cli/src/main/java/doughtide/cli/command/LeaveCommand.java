@@ -14,8 +14,8 @@ import doughtide.cli.options.StarterOptions;
 import doughtide.cli.options.TemperatureOptions;
 import doughtide.cli.session.Environment;
 import doughtide.cli.session.Session;
-import doughtide.core.day.InverseQuestions;
-import doughtide.core.day.LeaveOption;
+import doughtide.core.day.question.InverseQuestions;
+import doughtide.core.day.question.LeaveOption;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.learning.Reading;
@@ -104,8 +104,8 @@ public final class LeaveCommand implements Command {
             "--bake-at",
             "07:00")
         .note(
-            "Right at the oven: from 85 % of the rise wanted there until nine tenths of the greatest"
-                + " height of its own dough, and neither fallen nor weak.")
+            "Right at the oven: from 85 % of the rise wanted there until nine tenths of the"
+                + " greatest height of its own dough, and neither fallen nor weak.")
         .note(DayReport.CAUTION)
         .build();
   }

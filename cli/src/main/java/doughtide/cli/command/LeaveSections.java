@@ -7,7 +7,7 @@ import doughtide.cli.answer.Timeline;
 import doughtide.cli.answer.Unit;
 import doughtide.cli.answer.Value;
 import doughtide.cli.args.ClockTimes;
-import doughtide.core.day.LeaveOption;
+import doughtide.core.day.question.LeaveOption;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.loaf.ShapeForecast;
 import doughtide.report.words.DayWords;

@@ -1,10 +1,10 @@
 package doughtide.cli.command;
 
 import doughtide.cli.options.WantedOptions;
-import doughtide.core.day.InverseAnswer;
-import doughtide.core.day.InverseAnswer.Choice;
-import doughtide.core.day.InverseAnswer.Reach;
-import doughtide.core.day.InverseQuestions;
+import doughtide.core.day.question.InverseAnswer;
+import doughtide.core.day.question.InverseAnswer.Choice;
+import doughtide.core.day.question.InverseAnswer.Reach;
+import doughtide.core.day.question.InverseQuestions;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.StarterShare;
 import doughtide.core.forecast.RiseForecast;

@@ -11,8 +11,8 @@ import doughtide.cli.args.TemperatureSteps;
 import doughtide.cli.args.Words;
 import doughtide.cli.options.ProofOptions;
 import doughtide.cli.options.WantedOptions;
-import doughtide.core.day.InverseAnswer.Reach;
-import doughtide.core.day.InverseQuestions;
+import doughtide.core.day.question.InverseAnswer.Reach;
+import doughtide.core.day.question.InverseQuestions;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.quantity.Temperature;
 import java.util.List;
@@ -57,8 +57,8 @@ public final class WantedSections {
   private String headline() {
     WantedAnswer.Row half = found.half();
     if (half.value().isEmpty()) {
-      return "No time of mixing does it: half of the doughs never get there. Ask for a lower rise or"
-          + " another proof.";
+      return "No time of mixing does it: half of the doughs never get there. Ask for a lower rise"
+          + " or another proof.";
     }
     return switch (half.reach()) {
       case ON_TIME -> inTime(half.value().getAsDouble());

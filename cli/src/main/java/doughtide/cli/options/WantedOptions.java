@@ -5,7 +5,7 @@ import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.OptionSpec;
 import doughtide.cli.args.TemperatureSteps;
 import doughtide.cli.session.Environment;
-import doughtide.core.day.BulkEnd;
+import doughtide.core.day.question.BulkEnd;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.Ingredients;
 import doughtide.core.loaf.Proof;

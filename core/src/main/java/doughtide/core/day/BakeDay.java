@@ -11,10 +11,14 @@ import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Share;
 import doughtide.core.quantity.Temperature;
+import doughtide.core.quantity.Value;
 import doughtide.core.thermal.Material;
 import doughtide.core.thermal.TemperatureTrace;
 import doughtide.core.thermal.Vessel;
+import java.io.Serializable;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Objects;
 import java.util.Optional;
 import org.jspecify.annotations.Nullable;
 
@@ -33,7 +37,9 @@ import org.jspecify.annotations.Nullable;
  *     .build();
  * }</pre>
  */
-public final class BakeDay {
+public final class BakeDay extends Value {
+  private static final long serialVersionUID = 1;
+
   /** What keeps the dough during bulk fermentation. */
   public enum BulkPlace {
     /** It stands in the kitchen and drifts towards its temperature. */
@@ -70,7 +76,7 @@ public final class BakeDay {
 
   /** When the baker is at the bench. */
   public BenchHours bench() {
-    return given.bench.orElseThrow();
+    return Objects.requireNonNull(given.bench);
   }
 
   /** The kitchen over the axis. */
@@ -80,7 +86,7 @@ public final class BakeDay {
 
   /** The refrigerator, if there is one. */
   public Optional<Temperature> fridge() {
-    return given.fridge;
+    return Optional.ofNullable(given.fridge);
   }
 
   /** The oven. */
@@ -122,7 +128,7 @@ public final class BakeDay {
 
   /** Rise wanted at the oven. */
   public Rise target() {
-    return given.target.orElse(given.dough.targetRise());
+    return Optional.ofNullable(given.target).orElse(given.dough.targetRise());
   }
 
   /** Belief and parameters. */
@@ -132,7 +138,7 @@ public final class BakeDay {
 
   /** Autolyse and folds. */
   public StrengthPlan strength() {
-    return given.strength.orElseGet(() -> StrengthPlan.of(given.dough));
+    return Optional.ofNullable(given.strength).orElseGet(() -> StrengthPlan.of(given.dough));
   }
 
   /** What keeps the dough. */
@@ -161,13 +167,8 @@ public final class BakeDay {
   }
 
   @Override
-  public boolean equals(@Nullable Object other) {
-    return other instanceof BakeDay day && given.parts().equals(day.given.parts());
-  }
-
-  @Override
-  public int hashCode() {
-    return given.parts().hashCode();
+  protected List<?> parts() {
+    return given.parts();
   }
 
   @Override
@@ -192,19 +193,21 @@ public final class BakeDay {
   }
 
   /** Collects what is given; every method returns the builder. */
-  public static final class Builder {
+  public static final class Builder implements Serializable {
+    private static final long serialVersionUID = 1;
+
     private double readyHour = Double.NaN;
-    private Optional<BenchHours> bench = Optional.empty();
+    private @Nullable BenchHours bench;
     private TemperatureTrace kitchen = TemperatureTrace.steady(Temperature.ofCelsius(21));
-    private Optional<Temperature> fridge = Optional.empty();
+    private @Nullable Temperature fridge;
     private Oven oven = Oven.usual();
     private DoughFormula dough = DoughFormula.builder().build();
     private int loaves = 1;
     private Mass piece = Mass.ofGrams(850);
     private PieceForm form = PieceForm.ROUND;
-    private Optional<Rise> target = Optional.empty();
+    private @Nullable Rise target;
     private RiseForecaster forecaster = RiseForecaster.standard();
-    private Optional<StrengthPlan> strength = Optional.empty();
+    private @Nullable StrengthPlan strength;
     private BulkPlace bulkPlace = BulkPlace.KITCHEN;
     private Vessel vessel = Vessel.tub(Material.POLYPROPYLENE);
     private List<Double> doughCelsius = List.of(20.0, 22.0, 24.0, 26.0, 28.0);
@@ -236,8 +239,8 @@ public final class BakeDay {
     }
 
     /** All that is given, to compare days by. */
-    private List<Object> parts() {
-      return List.of(
+    private List<?> parts() {
+      return Arrays.asList(
           readyHour,
           bench,
           kitchen,
@@ -266,7 +269,7 @@ public final class BakeDay {
 
     /** When the baker is at the bench. */
     public Builder bench(BenchHours hours) {
-      this.bench = Optional.of(hours);
+      this.bench = hours;
       return this;
     }
 
@@ -279,7 +282,7 @@ public final class BakeDay {
     /** The refrigerator, 0…12 °C. */
     public Builder fridge(Temperature temperature) {
       Checks.inRange("refrigerator", temperature.celsius(), 0, 12, "°C");
-      this.fridge = Optional.of(temperature);
+      this.fridge = temperature;
       return this;
     }
 
@@ -312,7 +315,7 @@ public final class BakeDay {
     /** Rise wanted at the oven, 10…400 %. */
     public Builder target(Rise rise) {
       Checks.inRange("target rise", rise.percent(), 10, 400, "%");
-      this.target = Optional.of(rise);
+      this.target = rise;
       return this;
     }
 
@@ -324,7 +327,7 @@ public final class BakeDay {
 
     /** Autolyse and folds, for example from graded bowls. */
     public Builder strength(StrengthPlan value) {
-      this.strength = Optional.of(value);
+      this.strength = value;
       return this;
     }
 
@@ -381,7 +384,7 @@ public final class BakeDay {
         throw new InputException(
             "day.ready-at", "the hour the bread is wanted is missing: give readyAt");
       }
-      if (bench.isEmpty()) {
+      if (bench == null) {
         throw new InputException("day.bench", "the hours at the bench are missing: give bench");
       }
       return new BakeDay(new Builder(this));

@@ -29,7 +29,7 @@ public record DayAnswer(List<DayPlan> days, Optional<Obstacle> obstacle, boolean
    * A change that makes the day possible.
    *
    * @param adjustments one; two where none alone does
-   * @param day the best plan then
+   * @param day a plan then
    */
   public record Remedy(List<Adjustment> adjustments, DayPlan day) {
     /** Keeps its own copy. */

@@ -5,6 +5,7 @@ import doughtide.core.loaf.LoafModel;
 import doughtide.core.loaf.LoafScores;
 import doughtide.core.loaf.LoafSettings;
 import doughtide.core.loaf.Proof;
+import doughtide.core.loaf.StrengthPlan;
 import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.DoughTemperature;
@@ -45,7 +46,7 @@ final class DayModel {
   private final RoomCooling room;
   private final RoomCooling cold;
   private final Map<Double, RiseModel> models = new ConcurrentHashMap<>();
-  private final Map<ProofKind, LoafModel> loaves = new ConcurrentHashMap<>();
+  private final Map<Waiting, LoafModel> loaves = new ConcurrentHashMap<>();
   private final Map<Run, RiseCurve> runs = new ConcurrentHashMap<>();
   private final Map<BakeRoute, LikelyDough> likely = new ConcurrentHashMap<>();
   private final RipeTimes ripeTimes = new RipeTimes(this);
@@ -53,6 +54,9 @@ final class DayModel {
 
   /** A run of a route, at hour 0 where the kitchen keeps one temperature. */
   private record Run(BakeRoute route, Unknowns unknowns, double hours) {}
+
+  /** A loaf of a dough that was folded so, and where it waits. */
+  private record Waiting(ProofKind proof, StrengthPlan folds) {}
 
   DayModel(BakeDay day) {
     this.day = day;
@@ -172,7 +176,7 @@ final class DayModel {
    */
   PieceCurve loaf(
       BulkRun bulk, double shapedHours, ProofKind proof, double basketHour, double hours) {
-    return loaf(proof, basketHour)
+    return loaf(new Waiting(proof, bulk.folds()), basketHour)
         .run(bulk.curve(), shapedHours, bulk.scores(), Math.max(hours, 0.05));
   }
 
@@ -181,25 +185,31 @@ final class DayModel {
    *
    * @param curve the run
    * @param scores what is not known of its loaf
+   * @param folds what is done to it
    */
-  record BulkRun(RiseCurve curve, LoafScores scores) {}
+  record BulkRun(RiseCurve curve, LoafScores scores, StrengthPlan folds) {}
 
-  private LoafModel loaf(ProofKind proof, double basketHour) {
-    LoafModel loaf = loaves.computeIfAbsent(proof, this::loaf);
-    return proof == ProofKind.COLD || steadyKitchen() ? loaf : loaf.in(kitchenFrom(basketHour));
+  private LoafModel loaf(Waiting waiting, double basketHour) {
+    LoafModel loaf = loaves.computeIfAbsent(waiting, this::loaf);
+    return waiting.proof() == ProofKind.COLD || steadyKitchen()
+        ? loaf
+        : loaf.in(kitchenFrom(basketHour));
   }
 
-  private LoafModel loaf(ProofKind kind) {
+  private LoafModel loaf(Waiting waiting) {
     Temperature kitchen = Temperature.ofCelsius(day.kitchen().celsius(0));
     Proof proof =
-        kind == ProofKind.COLD
+        waiting.proof() == ProofKind.COLD
             ? Proof.inCold(day.fridge().orElseThrow(), 0)
             : Proof.inRoom(kitchen, 0);
-    return LoafModel.of(day.dough(), piece(proof), LoafSettings.SEARCH);
+    return LoafModel.of(day.dough(), piece(proof), LoafSettings.SEARCH).folded(waiting.folds());
   }
 
   private Proof piece(Proof proof) {
-    return proof.withPiece(day.piece(), day.form()).withTarget(day.target());
+    return proof
+        .withRest(day.restHours())
+        .withPiece(day.piece(), day.form())
+        .withTarget(day.target());
   }
 
   /** Jar-equivalent rise at the oven, both hours from mixing. */

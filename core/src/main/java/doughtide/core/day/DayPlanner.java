@@ -119,17 +119,31 @@ public final class DayPlanner {
     if (own.size() == 0) {
       return own.found().fed() == 0 ? Reason.STARTER : Reason.BENCH;
     }
-    boolean alone = doughs.size() == 1 || attempt.isComplete() || attempt.placed().isEmpty();
+    boolean ovenIsFull = doughs.size() > 1 && !OvenRoom.isEnough(doughs);
+    boolean alone =
+        !ovenIsFull && (doughs.size() == 1 || attempt.isComplete() || attempt.placed().isEmpty());
     return alone ? Reason.DOUGH : Reason.OTHER_DOUGHS;
   }
 
-  /** The best day with these doughs, if there is one. */
+  /** A day with these doughs, if there is one. */
   Optional<DayPlan> quickly() {
     if (candidates.stream().anyMatch(each -> each.size() == 0)) {
       return Optional.empty();
     }
     Attempt attempt = place();
-    return attempt.isComplete() ? days(attempt.placed()).stream().findFirst() : Optional.empty();
+    if (!attempt.isComplete()) {
+      return Optional.empty();
+    }
+    SortedMap<Integer, Draft> asPlaced = new TreeMap<>(attempt.placed());
+    asPlaced.replaceAll((number, draft) -> candidates.get(number).atClock(draft));
+    return isGood(asPlaced)
+        ? Optional.of(day(asPlaced))
+        : days(attempt.placed()).stream().findFirst();
+  }
+
+  private boolean isGood(SortedMap<Integer, Draft> placed) {
+    return placed.entrySet().stream()
+        .allMatch(each -> candidates.get(each.getKey()).isGood(each.getValue()));
   }
 
   /**
@@ -154,6 +168,9 @@ public final class DayPlanner {
   private Attempt place() {
     List<Integer> order = new ArrayList<>(order());
     Attempt attempt = new Attempt(Collections.emptySortedMap(), Optional.of(order.get(0)));
+    if (doughs.size() > 1 && !OvenRoom.isEnough(doughs)) {
+      return new Attempt(Collections.emptySortedMap(), Optional.of(largest()));
+    }
     for (int i = 0; i < Math.min(doughs.size() + 1, MOST_ORDERS); i++) {
       attempt = placeInOrder(order);
       if (attempt.isComplete() || order.get(0).equals(attempt.withoutPlace().get())) {
@@ -164,6 +181,14 @@ public final class DayPlanner {
       order.add(0, hard);
     }
     return attempt;
+  }
+
+  /** The dough that needs most of the oven. */
+  private Integer largest() {
+    return IntStream.range(0, doughs.size())
+        .boxed()
+        .max(Comparator.comparingInt(number -> doughs.get(number).loaves()))
+        .orElseThrow();
   }
 
   private Attempt placeInOrder(List<Integer> order) {
@@ -202,8 +227,7 @@ public final class DayPlanner {
     for (Draft each :
         candidates.get(hardest).best(others(hardest, placed), doughs.get(0).plans())) {
       placed.put(hardest, each);
-      if (placed.entrySet().stream()
-          .allMatch(some -> candidates.get(some.getKey()).isGood(some.getValue()))) {
+      if (isGood(placed)) {
         days.add(day(placed));
       }
     }
@@ -212,12 +236,11 @@ public final class DayPlanner {
 
   private Draft better(int number, Draft first, SortedMap<Integer, Draft> placed) {
     DoughCandidates own = candidates.get(number);
-    Draft before = own.atClock(first);
     List<Draft> best = control.stopped() ? List.of() : own.best(others(number, placed), 1);
     boolean better =
         !best.isEmpty()
-            && (!own.isGood(before) || own.marginHours(best.get(0)) > own.marginHours(before));
-    return better ? best.get(0) : before;
+            && (!own.isGood(first) || own.marginHours(best.get(0)) > own.marginHours(first));
+    return better ? best.get(0) : own.atClock(first);
   }
 
   private DayPlan day(SortedMap<Integer, Draft> placed) {

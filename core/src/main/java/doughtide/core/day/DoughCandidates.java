@@ -38,11 +38,17 @@ final class DoughCandidates {
   private static final int MOST_CHOSEN_OF_MANY = 12;
   private static final int MOST_WHEN_STOPPED = 3;
   private static final int MOST_QUICK = 6;
-  private static final int SPARE_PLANS = 2;
+
+  /** A dough alone is not shaped further from its point than this (starting value). */
+  private static final double MOST_OFF_POINT_HOURS = 0.5;
+
+  private static final int MOST_MOVED = 150;
+  private static final int SPARE_PLANS = 4;
 
   private final BakeDay day;
   private final DayModel model;
   private final DraftSearch search;
+  private final ShapePoint point;
   private final SearchControl control;
   private final DraftSearch.Found found;
   private final List<Draft> drafts;
@@ -62,6 +68,7 @@ final class DoughCandidates {
     this.model = model;
     this.day = day;
     this.search = search;
+    this.point = new ShapePoint(model, day);
     this.control = control;
     this.found = found;
     this.drafts = diverse(found.fitting());
@@ -115,7 +122,7 @@ final class DoughCandidates {
   /** A plan that goes with the other doughs, found quickly. */
   Optional<Draft> first(OtherDoughs others) {
     Set<Draft> tried = new LinkedHashSet<>();
-    for (Draft draft : drafts) {
+    for (Draft draft : drafts.subList(0, Math.min(drafts.size(), MOST_MOVED))) {
       Optional<Draft> moved = others.moved(draft, search);
       if (moved.isPresent() && tried.add(moved.get()) && isGoodQuickly(moved.get())) {
         return moved;
@@ -136,7 +143,7 @@ final class DoughCandidates {
           if (weigher.goodShare(each) >= LEAST_GOOD_SHARE) {
             return true;
           }
-          Draft moved = PlanWeigher.atShapePoint(each, model, day, FEWEST_MEMBERS);
+          Draft moved = point.quickly(each, members.subList(0, FEWEST_MEMBERS));
           return search.miss(moved) == 0 && weigher.goodShare(moved) >= LEAST_GOOD_SHARE;
         });
   }
@@ -156,29 +163,36 @@ final class DoughCandidates {
   /** Each at its shape point, or as near to it as the hours at the bench and the others allow. */
   private List<Draft> atShapePoint(List<Draft> drafts, int fromMembers, OtherDoughs others) {
     return control.map(drafts, draft -> atShapePoint(draft, fromMembers, others)).stream()
+        .flatMap(Optional::stream)
         .distinct()
         .toList();
   }
 
-  private Draft atShapePoint(Draft draft, int fromMembers, OtherDoughs others) {
+  private Optional<Draft> atShapePoint(Draft draft, int fromMembers, OtherDoughs others) {
     Draft moved = atShapePoint(draft, fromMembers);
     if (fits(moved, others)) {
-      return moved;
+      return Optional.of(moved);
     }
     if (draft.route().coldFrom().isEmpty()) {
       // Mixed earlier or later instead, so that it is shaped by the clock of before.
       Draft shifted = shifted(moved, draft.basketHour() - moved.basketHour());
       Draft again = atShapePoint(shifted, fromMembers);
       if (fits(again, others)) {
-        return again;
+        return Optional.of(again);
       }
     }
-    return PlanWeigher.atClock(draft, model, day, fromMembers);
+    if (fromMembers == FEW_MEMBERS) {
+      return Optional.of(draft);
+    }
+    double off = Math.abs(moved.shapedHours() - draft.shapedHours());
+    return others.isEmpty() && off > MOST_OFF_POINT_HOURS
+        ? Optional.empty()
+        : Optional.of(point.atClock(draft));
   }
 
   /** The same by the clock, with the rise that the likely dough shows then. */
   Draft atClock(Draft draft) {
-    return PlanWeigher.atClock(draft, model, day, POINT_MEMBERS);
+    return point.atClock(draft);
   }
 
   private boolean fits(Draft draft, OtherDoughs others) {
@@ -193,9 +207,10 @@ final class DoughCandidates {
   }
 
   private Draft atShapePoint(Draft draft, int fromMembers) {
-    Map<Draft, Draft> moved = fromMembers == FEW_MEMBERS ? atPointOfFew : atPointOfMany;
-    return moved.computeIfAbsent(
-        draft, each -> PlanWeigher.atShapePoint(each, model, day, fromMembers));
+    return fromMembers == FEW_MEMBERS
+        ? atPointOfFew.computeIfAbsent(
+            draft, each -> point.quickly(each, members.subList(0, FEW_MEMBERS)))
+        : atPointOfMany.computeIfAbsent(draft, point::printed);
   }
 
   /** The best few of each kind, so that the plans shown really differ. */

@@ -150,11 +150,14 @@ record Draft(
   }
 
   /** Whether two things would have to be done at once. */
-  boolean overlaps(BakeDay day) {
-    List<BakeStep> hands = steps(day).stream().filter(step -> step.kind().handsOn()).toList();
-    for (int i = 1; i < hands.size(); i++) {
-      if (hands.get(i).fromHour() < hands.get(i - 1).toHour() - 1e-6) {
-        return true;
+  static boolean overlap(List<BakeStep> steps) {
+    double free = Double.NEGATIVE_INFINITY;
+    for (BakeStep step : steps) {
+      if (step.kind().handsOn()) {
+        if (step.fromHour() < free - 1e-6) {
+          return true;
+        }
+        free = step.toHour();
       }
     }
     return false;

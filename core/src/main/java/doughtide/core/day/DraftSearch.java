@@ -226,7 +226,7 @@ final class DraftSearch {
     double ready = steps.get(steps.size() - 1).toHour();
     miss += Math.max(0, ready - day.readyHour());
     miss += Math.max(0, day.readyHour() - OLDEST_BREAD_HOURS - ready);
-    boolean possible = !draft.foldsTooLate(day.restHours()) && !draft.overlaps(day);
+    boolean possible = !draft.foldsTooLate(day.restHours()) && !Draft.overlap(steps);
     return possible ? miss : miss + 2 * NEAR_MISS_HOURS;
   }
 

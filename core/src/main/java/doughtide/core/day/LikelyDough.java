@@ -113,7 +113,7 @@ final class LikelyDough {
     if (!(to > from)) {
       return OptionalDouble.empty();
     }
-    DayModel.BulkRun bulk = new DayModel.BulkRun(curve, LoafScores.MIDDLE);
+    DayModel.BulkRun bulk = new DayModel.BulkRun(curve, LoafScores.MIDDLE, model.day().strength());
     OptionalDouble found =
         ShapeHour.find(
             x -> model.riseAtOven(bulk, route.mixHour(), x, proof, oven.applyAsDouble(x)),

@@ -16,6 +16,7 @@ import java.util.TreeMap;
  */
 final class OtherDoughs {
   private static final int MOST_TESTS_OF_A_DRAFT = 60;
+  private static final double SAME_LOAD_HOURS = 1.0 / 3600;
   private static final double FIVE_MINUTES = 1.0 / 12;
   private static final int[] MOVES = {0, 1, -1, 2, -2, 3, -3, 4, -4, 5, -5};
   private static final int[] FEED_MOVES = {0, -1, 1, -2, 2, -4, 4};
@@ -67,7 +68,31 @@ final class OtherDoughs {
   }
 
   private boolean fitUnfed(Draft draft) {
-    return DayTimetable.fitsUnfed(doughs, with(draft), busy, number, hands);
+    return fitsOven(draft.ovenHour())
+        && DayTimetable.fitsUnfed(doughs, with(draft), busy, number, hands);
+  }
+
+  /** Whether every batch goes into a load of the others or between two of them. */
+  private boolean fitsOven(double ovenHour) {
+    BakeDay day = doughs.get(number);
+    double length = day.oven().bakeHours() + HandsOnTime.LOAD_HOURS;
+    int left = day.loaves();
+    for (int batch = 0; left > 0; batch++) {
+      int loaves = Math.min(left, day.oven().loaves());
+      double from = ovenHour + batch * length;
+      if (!loads.stream().allMatch(load -> fits(load, from, from + length, loaves))) {
+        return false;
+      }
+      left -= loaves;
+    }
+    return true;
+  }
+
+  private boolean fits(OvenLoad load, double from, double to, int loaves) {
+    boolean together = Math.abs(load.fromHour() - from) < SAME_LOAD_HOURS;
+    return together
+        ? load.loaves() + loaves <= doughs.get(number).oven().loaves()
+        : from >= load.toHour() - SAME_LOAD_HOURS || to <= load.fromHour() + SAME_LOAD_HOURS;
   }
 
   private SortedMap<Integer, Draft> with(Draft draft) {

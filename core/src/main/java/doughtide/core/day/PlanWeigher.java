@@ -1,21 +1,18 @@
 package doughtide.core.day;
 
 import doughtide.core.day.BakeStep.Kind;
-import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.loaf.LoafLimits;
 import doughtide.core.loaf.LoafScores;
-import doughtide.core.loaf.LoafSettings;
 import doughtide.core.loaf.ShapeForecast;
-import doughtide.core.loaf.ShapeForecaster;
 import doughtide.core.quantity.Rise;
 import doughtide.core.rise.PieceCurve;
 import doughtide.core.rise.RiseCurve;
 import doughtide.core.rise.Unknowns;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
-import java.util.function.DoubleUnaryOperator;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
@@ -38,9 +35,6 @@ final class PlanWeigher {
   /** From the basket to the oven at least: a loaf that is just shaped is not baked. */
   static final double LEAST_PROOF_HOURS = 0.25;
 
-  private static final double LONGEST_BULK_TIMES = 2.5; // the slowest doughs against the likely
-  private static final double LAST_BULK_HOURS = 4;
-
   private final DayModel model;
   private final BakeDay day;
   private final List<Unknowns> members;
@@ -51,50 +45,22 @@ final class PlanWeigher {
     this.members = members;
   }
 
+  /** All of it; margins only where enough doughs come out right. */
   BakePlan.Weighed weigh(Draft draft) {
     Replay replay = new Replay(draft);
     List<Outcome> outcomes = replay.outcomes(LONGEST_DELAY_HOURS);
+    double good = share(outcomes, each -> each.isGood(0));
     return new BakePlan.Weighed(
-        share(outcomes, each -> each.isGood(0)),
+        good,
         window(outcomes, Outcome::bulkEndByJar),
         range(outcomes),
         window(outcomes, Outcome::usableUntil),
-        new Margins(replay, outcomes).all());
+        good < DoughCandidates.LEAST_GOOD_SHARE ? List.of() : new Margins(replay, outcomes).all());
   }
 
   /** Share of doughs that come out right if all goes by the plan. */
   double goodShare(Draft draft) {
     return share(new Replay(draft).outcomes(0), each -> each.isGood(0));
-  }
-
-  /** The draft at the shape point of its dough, by so many members, where there is one. */
-  static Draft atShapePoint(Draft draft, DayModel model, BakeDay day, int members) {
-    RiseForecast bulk = bulk(draft, model, day, members);
-    LoafSettings settings = LoafSettings.FULL.withMembers(members);
-    ShapeForecaster.Point point = ShapeForecaster.of(bulk, draft.proof(day)).with(settings).point();
-    return point.hours().likely().isEmpty()
-        ? draft
-        : draft.shapedAt(
-            point.hours().likely().getAsDouble(),
-            Rise.ofPercent(point.rise().likely().orElseThrow()),
-            day.restHours());
-  }
-
-  /** The draft with the rise that the jar of the likely dough shows when it is shaped. */
-  static Draft atClock(Draft draft, DayModel model, BakeDay day, int members) {
-    double bulkEnd = draft.shapedHours() - day.restHours();
-    double percent = bulk(draft, model, day, members).bandAt(bulkEnd).riseLikelyPercent();
-    return draft.shapedAt(bulkEnd, Rise.ofPercent(percent), day.restHours());
-  }
-
-  private static RiseForecast bulk(Draft draft, DayModel model, BakeDay day, int members) {
-    double longest = draft.shapedHours() * LONGEST_BULK_TIMES + LAST_BULK_HOURS;
-    return day.forecaster()
-        .withMembers(members)
-        .forecast(
-            day.dough(draft.route().starterPercent()),
-            model.temperature(draft.route()),
-            draft.proof() == ProofKind.COLD ? draft.ovenHours() : longest);
   }
 
   private static TimeWindow window(List<Outcome> outcomes, ToDoubleFunction<Outcome> hour) {
@@ -251,10 +217,15 @@ final class PlanWeigher {
 
     private PieceCurve piece(
         RiseCurve curve, BakeRoute route, int member, double basket, double until) {
-      DayModel.BulkRun bulk = new DayModel.BulkRun(curve, LoafScores.of(member));
+      DayModel.BulkRun bulk = new DayModel.BulkRun(curve, LoafScores.of(member), draft.strength());
       double shaped = Math.min(basket - route.mixHour(), curve.endHours());
       return model.loaf(bulk, shaped, draft.proof(), basket, until - basket);
     }
+  }
+
+  /** How many doughs come out right when a step is late; counting may end when there are enough. */
+  private interface Counted {
+    int when(double late, int enough);
   }
 
   /** How much later each step that matters to the dough may be. */
@@ -263,6 +234,7 @@ final class PlanWeigher {
     private final Draft draft;
     private final List<Outcome> outcomes;
     private final List<BakeStep> steps;
+    private final int[] likeliest; // members that are right by the plan come first
     private final List<StepMargin> margins = new ArrayList<>();
 
     Margins(Replay replay, List<Outcome> outcomes) {
@@ -270,6 +242,12 @@ final class PlanWeigher {
       this.draft = replay.draft;
       this.outcomes = outcomes;
       this.steps = draft.steps(day);
+      this.likeliest =
+          IntStream.range(0, members.size())
+              .boxed()
+              .sorted(Comparator.comparing(i -> !outcomes.get(i).isGood(0)))
+              .mapToInt(Integer::intValue)
+              .toArray();
     }
 
     List<StepMargin> all() {
@@ -288,8 +266,11 @@ final class PlanWeigher {
       add(
           mix,
           afterMixing - (lastFold - mix.toHour()),
-          late -> replayed(route.withMixHour(route.mixHour() + late), 0));
-      add(shape, bake.fromHour() - LEAST_PROOF_HOURS, late -> replayed(route, late));
+          (late, enough) -> replayed(route.withMixHour(route.mixHour() + late), 0, enough));
+      add(
+          shape,
+          bake.fromHour() - LEAST_PROOF_HOURS,
+          (late, enough) -> replayed(route, late, enough));
       if (draft.proof() == ProofKind.COLD) {
         // Until it is in the cold the loaf goes on as it did in the tub.
         StepMargin shaped = margins.get(margins.size() - 1);
@@ -304,7 +285,7 @@ final class PlanWeigher {
       add(
           bake,
           bake.toHour() + Math.max(0, day.readyHour() - ready),
-          late -> share(outcomes, each -> each.isGood(late)));
+          (late, enough) -> (int) outcomes.stream().filter(each -> each.isGood(late)).count());
       return margins;
     }
 
@@ -320,16 +301,18 @@ final class PlanWeigher {
      * Adds the margin of a step.
      *
      * @param next when the next thing that needs it begins
-     * @param good share of doughs that come out right when it is so much late
+     * @param good number of doughs, or of those looked at until it is clear whether they are
+     *     enough, that come out right when it is so much late
      */
-    private void add(BakeStep step, double next, DoubleUnaryOperator good) {
+    private void add(BakeStep step, double next, Counted good) {
       double bench = benchSlack(step.kind());
       double most =
           Math.max(0, Math.min(Math.min(bench, next - step.toHour()), LONGEST_DELAY_HOURS));
       StepMargin.Limit limit =
           next - step.toHour() < bench ? StepMargin.Limit.NEXT_STEP : StepMargin.Limit.BENCH;
-      double least = good.applyAsDouble(0) - SPOILED_SHARE - 1e-9;
-      if (most == 0 || good.applyAsDouble(most) >= least) {
+      int all = members.size();
+      int least = (int) Math.ceil(good.when(0, all) - SPOILED_SHARE * all - 1e-9);
+      if (most == 0 || good.when(most, least) >= least) {
         margins.add(new StepMargin(step.kind(), most, limit));
       } else {
         margins.add(
@@ -338,12 +321,12 @@ final class PlanWeigher {
     }
 
     /** The longest delay of the grid with which enough are good; one step more spoils too many. */
-    private static double longest(double most, DoubleUnaryOperator good, double least) {
+    private static double longest(double most, Counted good, int least) {
       int kept = 0;
       int spoiled = (int) Math.ceil(most / DELAY_GRID_HOURS - 1e-9);
       while (spoiled - kept > 1) {
         int middle = (kept + spoiled) / 2;
-        if (good.applyAsDouble(middle * DELAY_GRID_HOURS) >= least) {
+        if (good.when(middle * DELAY_GRID_HOURS, least) >= least) {
           kept = middle;
         } else {
           spoiled = middle;
@@ -365,22 +348,26 @@ final class PlanWeigher {
           .orElse(0);
     }
 
-    private double replayed(BakeRoute route, double shapeLate) {
-      return (double)
-              IntStream.range(0, members.size())
-                  .filter(i -> replay.isGood(i, outcomes.get(i), route, shapeLate))
-                  .count()
-          / members.size();
+    private int replayed(BakeRoute route, double shapeLate, int enough) {
+      int good = 0;
+      for (int i = 0; i < likeliest.length && good < enough; i++) {
+        if (good + likeliest.length - i < enough) {
+          break;
+        }
+        int member = likeliest[i];
+        good += replay.isGood(member, outcomes.get(member), route, shapeLate) ? 1 : 0;
+      }
+      return good;
     }
 
-    /** Share of starters that are ripe at mixing. */
-    private double fedLate(double late) {
+    /** Starters that are ripe at mixing. */
+    private int fedLate(double late, int enough) {
       double age = draft.feed().ageHours() - late;
-      return (double)
-              model.ripeTimes().members(draft.feed(), members).stream()
-                  .filter(time -> age >= time.ripe() && age <= time.fallen())
-                  .count()
-          / members.size();
+      return (int)
+          model.ripeTimes().members(draft.feed(), members).stream()
+              .filter(time -> age >= time.ripe() && age <= time.fallen())
+              .limit(enough)
+              .count();
     }
   }
 }

@@ -21,6 +21,8 @@ final class SmallestChange {
   private static final double REFRIGERATOR_COST = 0.7; // as much as so many hours more
   private static final double HANDS_COST = 0.95;
   private static final double OVEN_COST = 1;
+  private static final double LARGER_OVEN_COST = 0.2;
+  private static final int MOST_OVENS = 6;
   private static final double EVERY_TIME_COST = 0.4; // beside the hours themselves
   private static final double READY_COST = 0.3;
   private static final int MOST_EDGES = 8;
@@ -29,6 +31,7 @@ final class SmallestChange {
   private static final double[] EVERY_TIME_HOURS = {0.5, 1, 1.5, 2, 3};
   private static final double[] READY_HOURS = {1, -1, 2, -2, 4, 8};
   private static final int MOST_PAIRS = 60;
+  private static final int FEWEST_PAIRS = 8;
   private static final int AT_ONCE = 4;
 
   private final List<DoughCandidates> candidates;
@@ -86,7 +89,9 @@ final class SmallestChange {
         }
       }
     }
-    return sorted(pairs).stream().limit(MOST_PAIRS).toList();
+    return sorted(pairs).stream()
+        .limit(Math.max(FEWEST_PAIRS, MOST_PAIRS / candidates.size()))
+        .toList();
   }
 
   private Optional<Remedy> firstPossible(List<Trial> trials) {
@@ -102,6 +107,9 @@ final class SmallestChange {
   }
 
   private Optional<Remedy> remedy(Trial trial) {
+    if (!OvenRoom.isEnough(trial.days())) {
+      return Optional.empty();
+    }
     DoughCandidates own = changed(dough, trial);
     if (own.size() == 0) {
       return Optional.empty();
@@ -293,13 +301,13 @@ final class SmallestChange {
   private void addOven(List<Trial> trials, Trial from) {
     Oven oven = from.days().get(0).oven();
     int loaves = from.days().stream().mapToInt(BakeDay::loaves).sum();
-    if (loaves > oven.loaves() && oven.loaves() < MOST_LOAVES) {
-      Oven larger = oven.withLoaves(Math.min(oven.loaves() * 2, MOST_LOAVES));
+    for (int times = 2; times <= MOST_OVENS && oven.loaves() * (times - 1) < loaves; times++) {
+      Oven larger = oven.withLoaves(Math.min(oven.loaves() * times, MOST_LOAVES));
       trials.add(
           everywhere(
               from,
               new Adjustment(Kind.OVEN_CAPACITY, larger.loaves(), 0, Adjustment.EVERY_DOUGH),
-              OVEN_COST,
+              OVEN_COST + LARGER_OVEN_COST * (times - 2),
               day -> day.oven(larger)));
     }
   }

@@ -47,13 +47,17 @@ public final class LoafModel {
   private final Map<Long, PieceBody> bodies = new ConcurrentHashMap<>();
 
   private LoafModel(
-      DoughFormula formula, Proof proof, TemperatureTrace around, LoafSettings settings) {
+      DoughFormula formula,
+      Proof proof,
+      TemperatureTrace around,
+      LoafSettings settings,
+      StrengthPlan strength) {
     this.formula = formula;
     this.proof = proof;
     this.target = proof.target().orElse(formula.targetRise());
     this.around = around;
     this.settings = settings;
-    this.strength = StrengthPlan.of(formula);
+    this.strength = strength;
   }
 
   /**
@@ -64,7 +68,7 @@ public final class LoafModel {
    * @param settings how finely
    */
   public static LoafModel of(DoughFormula formula, Proof proof, LoafSettings settings) {
-    return new LoafModel(formula, proof, around(proof), settings);
+    return new LoafModel(formula, proof, around(proof), settings, StrengthPlan.of(formula));
   }
 
   private PieceBody body(double filmFactor) {
@@ -108,13 +112,18 @@ public final class LoafModel {
    * @param air around it; hour 0 is when it is shaped
    */
   public LoafModel in(TemperatureTrace air) {
-    return new LoafModel(formula, proof, air, settings);
+    return new LoafModel(formula, proof, air, settings, strength);
+  }
+
+  /** The same loaf of a dough that is folded otherwise than is usual for it. */
+  public LoafModel folded(StrengthPlan folds) {
+    return new LoafModel(formula, proof, around, settings, folds);
   }
 
   /** The same loaf in a cold that is warmer than believed. */
   LoafModel warmer(double celsius) {
     Cold cold = proof.coldPlace().orElseThrow().warmer(celsius);
-    return new LoafModel(formula, proof.withCold(cold), around, settings);
+    return new LoafModel(formula, proof.withCold(cold), around, settings, strength);
   }
 
   /** Rise wanted at the oven. */

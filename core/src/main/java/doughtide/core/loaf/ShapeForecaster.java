@@ -39,14 +39,17 @@ public final class ShapeForecaster {
   private final RiseForecast bulk;
   private final Proof proof;
   private final LoafSettings settings;
+  private final StrengthPlan strength;
   private final LoafModel loaf;
   private final Rise target;
 
-  private ShapeForecaster(RiseForecast bulk, Proof proof, LoafSettings settings) {
+  private ShapeForecaster(
+      RiseForecast bulk, Proof proof, LoafSettings settings, StrengthPlan strength) {
     this.bulk = bulk;
     this.proof = proof;
     this.settings = settings;
-    this.loaf = LoafModel.of(bulk.formula(), proof, settings);
+    this.strength = strength;
+    this.loaf = LoafModel.of(bulk.formula(), proof, settings).folded(strength);
     this.target = loaf.target();
   }
 
@@ -57,12 +60,17 @@ public final class ShapeForecaster {
    * @param proof what happens after
    */
   public static ShapeForecaster of(RiseForecast bulk, Proof proof) {
-    return new ShapeForecaster(bulk, proof, LoafSettings.FULL);
+    return new ShapeForecaster(bulk, proof, LoafSettings.FULL, StrengthPlan.of(bulk.formula()));
   }
 
   /** The same, worked out more coarsely or more finely. */
   public ShapeForecaster with(LoafSettings newSettings) {
-    return new ShapeForecaster(bulk, proof, newSettings);
+    return new ShapeForecaster(bulk, proof, newSettings, strength);
+  }
+
+  /** The same for a dough that is folded otherwise than is usual for it. */
+  public ShapeForecaster folded(StrengthPlan folds) {
+    return new ShapeForecaster(bulk, proof, settings, folds);
   }
 
   /**

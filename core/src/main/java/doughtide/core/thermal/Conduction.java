@@ -95,14 +95,14 @@ public final class Conduction {
    * @param lengthMetres half thickness or radius, 0.001…1 m
    * @param heat the dough's properties
    * @param surfaceWPerM2K heat transfer coefficient at the surface, 0.01…100 000 W/(m² K)
-   * @param shells 8…200
+   * @param shells 4…200
    * @throws doughtide.core.quantity.InputException if a value is out of range
    */
   public static Conduction of(
       BodyForm form, double lengthMetres, DoughHeat heat, double surfaceWPerM2K, int shells) {
     Checks.inRange("half thickness or radius", lengthMetres * 1000, 1, 1000, "mm");
     Checks.inRange("surface coefficient", surfaceWPerM2K, 0.01, 1e5, "W/(m² K)");
-    Checks.inRange("number of shells", shells, 8, 200, "");
+    Checks.inRange("number of shells", shells, 4, 200, "");
     return new Conduction(form, lengthMetres, heat, surfaceWPerM2K, Shells.of(form, shells));
   }
 

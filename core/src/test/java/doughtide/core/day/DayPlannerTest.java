@@ -162,11 +162,13 @@ class DayPlannerTest {
     RiseForecast bulk =
         plan.day().forecaster().withMembers(64).forecast(plan.dough(), plan.temperature(), 48);
     double bulkHours = plan.bulkEndHour() - plan.mixHour();
-    assertThat(bulk.bandAt(bulkHours).riseLikelyPercent() / 100)
+    RiseForecast printed =
+        plan.day().forecaster().forecast(plan.dough(), plan.temperature(), bulkHours + 1);
+    assertThat(printed.bandAt(bulkHours).riseLikelyPercent() / 100)
         .as("%s: rise of the likely dough when shaped", name)
         .isCloseTo(plan.shapeRise().fraction(), within(0.08));
 
-    ShapeForecaster shaping = ShapeForecaster.of(bulk, plan.proof());
+    ShapeForecaster shaping = ShapeForecaster.of(bulk, plan.proof()).folded(plan.strength());
     ShapeForecast shape = shaping.forecast();
     assertThat(bulkHours)
         .as("%s: shaped inside the window of the shape point", name)

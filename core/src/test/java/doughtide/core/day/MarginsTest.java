@@ -137,7 +137,7 @@ class MarginsTest {
     RiseCurve curve = model.run(plan.draft().route().withMixHour(mix), unknowns, 48);
     PieceCurve loaf =
         model.loaf(
-            new DayModel.BulkRun(curve, LoafScores.of(member)),
+            new DayModel.BulkRun(curve, LoafScores.of(member), plan.strength()),
             basket - mix,
             plan.proofKind(),
             basket,

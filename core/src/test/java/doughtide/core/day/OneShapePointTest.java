@@ -3,6 +3,9 @@ package doughtide.core.day;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import doughtide.core.day.question.BulkEnd;
+import doughtide.core.day.question.InverseQuestions;
+import doughtide.core.day.question.LeaveOption;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.StarterShare;
 import doughtide.core.forecast.RiseForecast;
@@ -95,7 +98,9 @@ class OneShapePointTest {
     assertThat(plans).isNotEmpty();
     for (BakePlan plan : plans) {
       ShapeForecast shape =
-          ShapeForecaster.of(bulk(24, DoughCandidates.POINT_MEMBERS), plan.proof()).forecast();
+          ShapeForecaster.of(bulk(24, DoughCandidates.POINT_MEMBERS), plan.proof())
+              .folded(plan.strength())
+              .forecast();
       isSame(plan.bulkEndHour() - plan.mixHour(), plan.shapeRise().percent(), shape);
     }
   }

@@ -3,6 +3,7 @@ package doughtide.core.day;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import java.util.List;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** Days without a plan, each with the change that is known to make one. */
@@ -23,6 +24,12 @@ class SmallestChangeTest {
             .map(at -> new BenchInterval(at.fromHour(), at.toHour() + hours))
             .toList();
     return day.toBuilder().bench(new BenchHours(longer)).build();
+  }
+
+  private static BakeDay[] ovens(BakeDay[] doughs, int loaves) {
+    return Stream.of(doughs)
+        .map(dough -> dough.toBuilder().oven(dough.oven().withLoaves(loaves)).build())
+        .toArray(BakeDay[]::new);
   }
 
   /** The value depends on the model of the dough; that it is the least that helps does not. */
@@ -67,8 +74,12 @@ class SmallestChangeTest {
             .map(dough -> dough.toBuilder().oven(Oven.usual()).build())
             .toArray(BakeDay[]::new);
 
-    assertThat(obstacle(2, byTwos).reason()).isEqualTo(DayAnswer.Reason.OTHER_DOUGHS);
-    assertThat(stall[0].oven().loaves()).isGreaterThan(Oven.usual().loaves());
-    assertThat(isPossible(2, stall)).isTrue();
+    DayAnswer.Obstacle obstacle = obstacle(2, byTwos);
+    assertThat(obstacle.reason()).isEqualTo(DayAnswer.Reason.OTHER_DOUGHS);
+    Adjustment change = obstacle.remedy().orElseThrow().adjustments().get(0);
+    assertThat(change.kind()).isEqualTo(Adjustment.Kind.OVEN_CAPACITY);
+    int loaves = (int) change.value();
+    assertThat(isPossible(2, ovens(stall, loaves))).isTrue();
+    assertThat(isPossible(2, ovens(stall, loaves - 2))).isFalse();
   }
 }

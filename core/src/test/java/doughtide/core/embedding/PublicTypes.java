@@ -41,7 +41,6 @@ final class PublicTypes {
         "document.StarterDocument",
         "dough.DoughFormula$Builder",
         "thermal.LoggedReadings");
-    none("equal by its parts, but not serializable", "day.BakeDay");
     none("holds exceptions", "document.ReadingsDocument$Refused");
     none(
         ANSWER,
@@ -50,8 +49,8 @@ final class PublicTypes {
         "day.DayAnswer$Obstacle",
         "day.DayAnswer$Remedy",
         "day.DayPlan",
-        "day.InverseAnswer",
-        "day.InverseQuestions$MixingTime",
+        "day.question.InverseAnswer",
+        "day.question.InverseQuestions$MixingTime",
         "feeding.FeedingForecast",
         "feeding.RatioAnswer",
         "feeding.RefreshmentPlan",
@@ -68,7 +67,7 @@ final class PublicTypes {
         "flourtrial.AbsorptionFit",
         "forecast.Ensemble",
         "day.DayPlanner",
-        "day.InverseQuestions",
+        "day.question.InverseQuestions",
         "learning.Learner",
         "learning.LiveDough",
         "learning.TodayUpdate",

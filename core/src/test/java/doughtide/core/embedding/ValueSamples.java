@@ -1,17 +1,18 @@
 package doughtide.core.embedding;
 
 import doughtide.core.day.Adjustment;
+import doughtide.core.day.BakeDay;
 import doughtide.core.day.BakeRoute;
 import doughtide.core.day.BakeStep;
 import doughtide.core.day.BenchHours;
 import doughtide.core.day.BenchInterval;
-import doughtide.core.day.BulkEnd;
 import doughtide.core.day.DayStep;
-import doughtide.core.day.InverseAnswer;
-import doughtide.core.day.LeaveOption;
 import doughtide.core.day.Oven;
 import doughtide.core.day.OvenLoad;
 import doughtide.core.day.StepMargin;
+import doughtide.core.day.question.BulkEnd;
+import doughtide.core.day.question.InverseAnswer;
+import doughtide.core.day.question.LeaveOption;
 import doughtide.core.document.Kitchen;
 import doughtide.core.document.Refrigerator;
 import doughtide.core.document.RosterDocument;
@@ -434,6 +435,8 @@ final class ValueSamples {
     ShapeForecast.RiseRange rise = ShapeForecast.RiseRange.NONE;
     add(step, new DayStep(step, List.of(0, 1), 1), new BenchHours(List.of(morning)));
     add(new Oven(1, 0.75 + more, 2, 4), new OvenLoad(1, 2 + more, portions()));
+    BenchHours hours = new BenchHours(List.of(morning));
+    add(BakeDay.builder().readyAt(12).bench(hours).fridge(celsius(4)).build());
     add(new Adjustment(Adjustment.Kind.values()[0], 1 + more, 0, 0));
     add(new StepMargin(BakeStep.Kind.FOLD, more, StepMargin.Limit.values()[0]));
     add(new BakeRoute(20 + more, 24, 3, OptionalDouble.empty(), OptionalDouble.of(30)));

@@ -1,6 +1,7 @@
-package doughtide.core.day;
+package doughtide.core.day.question;
 
-import doughtide.core.day.LeaveOption.Kind;
+import doughtide.core.day.HandsOnTime;
+import doughtide.core.day.question.LeaveOption.Kind;
 import doughtide.core.forecast.Distribution;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.TimeWindow;

@@ -1,4 +1,4 @@
-package doughtide.core.day;
+package doughtide.core.day.question;
 
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.TimeWindow;

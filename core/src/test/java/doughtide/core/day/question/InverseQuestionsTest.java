@@ -1,4 +1,4 @@
-package doughtide.core.day;
+package doughtide.core.day.question;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;

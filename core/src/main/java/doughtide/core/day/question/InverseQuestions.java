@@ -1,6 +1,6 @@
-package doughtide.core.day;
+package doughtide.core.day.question;
 
-import doughtide.core.day.InverseAnswer.Reach;
+import doughtide.core.day.question.InverseAnswer.Reach;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.StarterShare;
 import doughtide.core.forecast.RiseForecast;

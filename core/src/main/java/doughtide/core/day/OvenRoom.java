@@ -1,0 +1,32 @@
+package doughtide.core.day;
+
+import java.util.List;
+
+/** Whether the loads of a day can be baked at all between the hours at the bench. */
+final class OvenRoom {
+  private static final double SAME_HOURS = 1e-6;
+
+  private OvenRoom() {}
+
+  /** False only where no plan can be; the doughs share one oven and the hours at the bench. */
+  static boolean isEnough(List<BakeDay> doughs) {
+    BakeDay first = doughs.get(0);
+    double cool = first.oven().coolHours();
+    double last = doughs.stream().mapToDouble(BakeDay::readyHour).max().orElseThrow() - cool;
+    double earliest =
+        doughs.stream()
+            .mapToDouble(day -> day.readyHour() - cool - Draft.ovenBusyHours(day))
+            .min()
+            .orElseThrow();
+    double oldest = earliest - DraftSearch.OLDEST_BREAD_HOURS;
+    long possible =
+        first.bench().intervals().stream().mapToLong(at -> loads(at, oldest, last, first)).sum();
+    return possible >= first.oven().batches(doughs.stream().mapToInt(BakeDay::loaves).sum());
+  }
+
+  private static long loads(BenchInterval at, double oldest, double last, BakeDay day) {
+    double each = day.oven().bakeHours() + HandsOnTime.LOAD_HOURS;
+    double hours = Math.min(at.toHour(), last) - Math.max(at.fromHour(), oldest);
+    return Math.max(0, (long) Math.floor(hours / each + SAME_HOURS));
+  }
+}

@@ -1,0 +1,122 @@
+package doughtide.core.day;
+
+import doughtide.core.forecast.RiseForecast;
+import doughtide.core.loaf.LoafScores;
+import doughtide.core.loaf.LoafSettings;
+import doughtide.core.loaf.ShapeForecaster;
+import doughtide.core.quantity.Rise;
+import doughtide.core.rise.RiseCurve;
+import doughtide.core.rise.Unknowns;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
+
+/**
+ * When a draft is best shaped, and what the jar shows then: quickly by a few members whose runs are
+ * kept, or as the forecaster of shape points finds it, which is printed.
+ */
+final class ShapePoint {
+  private static final double LONGEST_BULK_TIMES = 2.5; // the slowest doughs against the likely
+  private static final double LAST_BULK_HOURS = 4;
+  private static final double LONGEST_RUN_HOURS = 48;
+
+  /** Moves the shape point of the usual members by no more than 0.1 point of rise (measured). */
+  private static final LoafSettings PRINTED =
+      LoafSettings.SEARCH.withMembers(DoughCandidates.POINT_MEMBERS);
+
+  private final DayModel model;
+  private final BakeDay day;
+
+  ShapePoint(DayModel model, BakeDay day) {
+    this.model = model;
+    this.day = day;
+  }
+
+  /** The draft at its shape point by some members, where there is one. */
+  Draft quickly(Draft draft, List<Unknowns> members) {
+    double[] hours = new double[members.size()];
+    for (int i = 0; i < hours.length; i++) {
+      hours[i] = bulkEnd(draft, members.get(i), i);
+    }
+    double likely = median(hours);
+    return likely > 0 && Double.isFinite(likely)
+        ? draft.shapedAt(likely, shown(draft, members, likely), day.restHours())
+        : draft;
+  }
+
+  /**
+   * When bulk fermentation of a member should end; 0 where that is too late, infinity for never.
+   */
+  private double bulkEnd(Draft draft, Unknowns unknowns, int member) {
+    double rest = day.restHours();
+    RiseCurve curve = run(draft, unknowns);
+    DayModel.BulkRun bulk = new DayModel.BulkRun(curve, LoafScores.of(member), draft.strength());
+    boolean cold = draft.proof() == ProofKind.COLD;
+    double proof = draft.ovenHours() - draft.shapedHours();
+    double over = curve.hoursToOver().orElse(curve.endHours());
+    double high = cold ? Math.min(over, draft.ovenHours() - PlanWeigher.LEAST_PROOF_HOURS) : over;
+    OptionalDouble found =
+        ShapeHour.find(
+            x ->
+                model.riseAtOven(
+                    bulk, draft.mixHour(), x, draft.proof(), cold ? draft.ovenHours() : x + proof),
+            curve,
+            day.target().fraction(),
+            rest,
+            high,
+            draft.shapedHours());
+    return found.isPresent() ? found.getAsDouble() - rest : Double.POSITIVE_INFINITY;
+  }
+
+  private RiseCurve run(Draft draft, Unknowns unknowns) {
+    return model.run(draft.route(), unknowns, LONGEST_RUN_HOURS);
+  }
+
+  private Rise shown(Draft draft, List<Unknowns> members, double hours) {
+    return new Rise(
+        median(
+            members.stream()
+                .map(each -> run(draft, each))
+                .mapToDouble(curve -> curve.riseAt(Math.min(hours, curve.endHours())).fraction())
+                .toArray()));
+  }
+
+  private static double median(double[] values) {
+    double[] sorted = values.clone();
+    Arrays.sort(sorted);
+    return (sorted[(sorted.length - 1) / 2] + sorted[sorted.length / 2]) / 2;
+  }
+
+  /** The draft at the shape point of its dough as it is printed, where there is one. */
+  Draft printed(Draft draft) {
+    ShapeForecaster.Point point =
+        ShapeForecaster.of(bulk(draft), draft.proof(day))
+            .folded(draft.strength())
+            .with(PRINTED)
+            .point();
+    return point.hours().likely().isEmpty()
+        ? draft
+        : draft.shapedAt(
+            point.hours().likely().getAsDouble(),
+            Rise.ofPercent(point.rise().likely().orElseThrow()),
+            day.restHours());
+  }
+
+  /** The draft with the rise that the jar of the likely dough shows when it is shaped. */
+  Draft atClock(Draft draft) {
+    double bulkEnd = draft.shapedHours() - day.restHours();
+    double percent = bulk(draft).bandAt(bulkEnd).riseLikelyPercent();
+    return draft.shapedAt(bulkEnd, Rise.ofPercent(percent), day.restHours());
+  }
+
+  private RiseForecast bulk(Draft draft) {
+    double longest = draft.shapedHours() * LONGEST_BULK_TIMES + LAST_BULK_HOURS;
+    return day.forecaster()
+        .withMembers(DoughCandidates.POINT_MEMBERS)
+        .keepingCurves()
+        .forecast(
+            day.dough(draft.route().starterPercent()),
+            model.temperature(draft.route()),
+            draft.proof() == ProofKind.COLD ? draft.ovenHours() : longest);
+  }
+}
