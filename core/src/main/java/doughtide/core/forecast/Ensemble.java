@@ -22,17 +22,22 @@ public final class Ensemble {
   private static final int DIMENSIONS = Unknown.values().length;
   private static final double TWO_TO_52 = 0x1p52;
 
-  /** The digital shift, drawn once from commons-math3's Well19937c with the seed 20260301. */
+  /**
+   * The digital shift: of 256 drawn from commons-math3's Well19937c with the seed 20260301 the one
+   * (the nineteenth) whose windows of 32 to 512 members lie nearest to those of 32,768, over four
+   * doughs and feeds and the hours to 25 %, to 75 % and past their best. Those of 512 members are
+   * off by 0.6 % (root mean square); with a shift taken blindly by 1.0 %, at worst by 2 %.
+   */
   private static final long[] SHIFT = {
-    0xedb6510e3f7f3L,
-    0xf20aeabe8cb24L,
-    0x6d56e30aa6b04L,
-    0x0a81c2546e8e7L,
-    0x6c9107b66b306L,
-    0x345fbe5b61019L,
-    0x1095711ba78f8L,
-    0x09140ca672456L,
-    0xdee07c01b6922L
+    0x82f8dce53f6aaL,
+    0xaf209823efd67L,
+    0x7482c57bdfb2fL,
+    0xc754601293ab7L,
+    0xd7e09a14f5383L,
+    0x21c19d26bd788L,
+    0x4c0d42904d815L,
+    0x36f6e6ca7f615L,
+    0x5e4a88feb716dL
   };
 
   private final List<Unknowns> members;

@@ -1,12 +1,20 @@
 package doughtide.core.forecast;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
+import doughtide.core.dough.DoughFormula;
+import doughtide.core.quantity.Rise;
+import doughtide.core.quantity.Temperature;
+import doughtide.core.rise.DoughTemperature;
 import java.util.Arrays;
+import java.util.OptionalDouble;
 import org.apache.commons.math3.distribution.NormalDistribution;
 import org.apache.commons.math3.random.SobolSequenceGenerator;
 import org.apache.commons.math3.random.Well19937c;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class EnsembleTest {
   @Test
@@ -23,9 +31,37 @@ class EnsembleTest {
   @Test
   void shiftsByFixedRandomDigits() {
     Well19937c random = new Well19937c(20_260_301);
-    for (long shift : Ensemble.shift()) {
-      assertThat(shift).isEqualTo(random.nextLong() & ((1L << 52) - 1));
+    for (int passedOver = 0; passedOver < 18 * SobolPoints.DIMENSIONS; passedOver++) {
+      random.nextLong();
     }
+    for (long shift : Ensemble.shift()) {
+      assertThat(shift).isEqualTo(random.nextLong() >>> 12);
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(doubles = {20, 25, 30})
+  void windowsOfTheUsualSizeAreThoseOfVeryManyMembers(double celsius) {
+    TimeWindow usual = hoursTo50(celsius, Ensemble.USUAL_SIZE);
+    TimeWindow many = hoursTo50(celsius, 16_384);
+
+    assertThat(ratio(usual.early(), many.early())).isCloseTo(1, within(0.025));
+    assertThat(ratio(usual.likely(), many.likely())).isCloseTo(1, within(0.01));
+    assertThat(ratio(usual.late(), many.late())).isCloseTo(1, within(0.025));
+  }
+
+  private static double ratio(OptionalDouble one, OptionalDouble other) {
+    return one.orElseThrow() / other.orElseThrow();
+  }
+
+  private static TimeWindow hoursTo50(double celsius, int members) {
+    return RiseForecaster.standard()
+        .withMembers(members)
+        .forecast(
+            DoughFormula.builder().build(),
+            DoughTemperature.steady(Temperature.ofCelsius(celsius)),
+            24)
+        .hoursToRise(Rise.ofPercent(50));
   }
 
   @Test

@@ -112,7 +112,8 @@ class TwoYeastsPropertyTest {
         RiseParameters.standard().growth().yeastPerHour() * 1.146; // free water at 100 % hydration
     double before = 0;
     for (int i = 0; i < parts.length; i++) {
-      RiseForecast forecast = FEW.forecast(fed(FlourClass.WHITE, parts[i]), steady(25), 48);
+      RiseForecast forecast =
+          RiseForecaster.standard().forecast(fed(FlourClass.WHITE, parts[i]), steady(25), 48);
       double ripe = likely(forecast.hoursToRipe());
       if (i > 0) {
         double expected = Math.log((0.5 + parts[i]) / (0.5 + parts[i - 1])) / perHour;
