@@ -1,0 +1,115 @@
+package doughtide.cli;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import java.io.IOException;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import org.htmlunit.BrowserVersion;
+import org.htmlunit.WebClient;
+import org.htmlunit.html.DomElement;
+import org.htmlunit.html.DomNode;
+import org.htmlunit.html.HtmlPage;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** The page that a command writes says what the command says. */
+class PageFileTest {
+
+  private static final String NIGHT =
+      "rise --dough-temp 25C --mixed-at 2027-03-06T09:30 --zone Europe/Berlin --cold 4C --bake-at"
+          + " 07:00 --members 64 --page x.html";
+
+  @TempDir Path folder;
+
+  private CliRun run(String call, String... more) {
+    List<String> words = new ArrayList<>(List.of(call.split(" ")));
+    words.addAll(List.of(more));
+    return CliRun.in(TestEnvironment.in(folder), words.toArray(String[]::new));
+  }
+
+  private HtmlPage opened(WebClient client) throws IOException {
+    return client.loadHtmlCodeIntoCurrentWindow(Files.readString(folder.resolve("x.html")));
+  }
+
+  private static void assertSame(DomNode row, String end, JsonAnswer json, String path) {
+    String there = ((DomElement) row).getAttribute("data-" + end.toLowerCase(Locale.ROOT));
+    String said = json.text(path + ".hours" + end);
+    if (there.isEmpty()) {
+      assertThat(said).isEqualTo("null");
+    } else {
+      assertThat(Double.parseDouble(there)).isCloseTo(Double.parseDouble(said), within(0.0006));
+    }
+  }
+
+  private static void assertSame(HtmlPage page, String event, JsonAnswer json, String path) {
+    DomNode row = page.querySelector("tr[data-event='" + event + "']");
+    for (String end : List.of("Early", "Likely", "Late")) {
+      assertSame(row, end, json, path);
+    }
+  }
+
+  @Test
+  void everyHourIsThatOfTheAnswer() throws IOException {
+    JsonAnswer json = JsonAnswer.of(run(NIGHT, "--format", "json"));
+    try (WebClient client = new WebClient(BrowserVersion.CHROME)) {
+      HtmlPage page = opened(client);
+      assertSame(page, "shape", json, "shape");
+      for (int i = 0; i < 5; i++) {
+        String percent = String.valueOf(json.number("rises." + i + ".risePercent"));
+        assertSame(page, "rise" + percent, json, "rises." + i);
+      }
+      assertSame(page, "past", json, "pastBest");
+      double shows =
+          Double.parseDouble(
+              ((DomElement) page.querySelector("article")).getAttribute("data-shows"));
+      assertThat(shows).isCloseTo(json.number("shape.risePercent"), within(0.06));
+    }
+  }
+
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "<script>alert(1)</script>&amp;\"'",
+        "]]>",
+        "<!-- -->",
+        "</svg><a href='javascript:x'/>"
+      })
+  void aTitleIsTextInAPage(String title) throws IOException {
+    assertThat(run(NIGHT, "--title", title, "--language", "de").code()).isZero();
+    try (WebClient client = new WebClient(BrowserVersion.CHROME)) {
+      HtmlPage page = opened(client);
+      assertThat(page.querySelector("h1").getTextContent()).isEqualTo(title);
+      assertThat(page.getTitleText()).isEqualTo(title);
+      assertThat(page.querySelectorAll("script")).hasSize(1);
+      assertThat(page.querySelector("html").getAttributes().getNamedItem("lang").getNodeValue())
+          .isEqualTo("de");
+    }
+  }
+
+  @Test
+  void theUsualPageIsSmallerThan400Kilobytes() throws IOException {
+    String usual = NIGHT.replace(" --members 64", "");
+    assertThat(run(usual).out()).contains("Page: x.html (send it as a file; it needs no network)");
+    byte[] page = Files.readString(folder.resolve("x.html")).getBytes(StandardCharsets.UTF_8);
+    assertThat(page).hasSizeLessThan(400_000);
+  }
+
+  @Test
+  void refusesWhatMakesNoPage() {
+    assertThat(run("rise --dough-temp 25C --page x.html").refusal()).contains("--mixed-at 09:30");
+    assertThat(run("rise --dough-temp 25C --mixed-at 09:30 --page x.txt").refusal())
+        .contains("must end in .html");
+    assertThat(run("rise --dough-temp 25C --language de").refusal()).contains("--language");
+    CliRun hot = run("rise --dough-temp 40C --mixed-at 09:30 --page x.html");
+    assertThat(hot.err()).contains("no page is written");
+    assertThat(folder.resolve("x.html")).doesNotExist();
+  }
+}
