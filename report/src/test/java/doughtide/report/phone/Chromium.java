@@ -1,0 +1,168 @@
+package doughtide.report.phone;
+
+import java.io.BufferedReader;
+import java.io.IOException;
+import java.io.InputStreamReader;
+import java.net.URI;
+import java.net.http.HttpClient;
+import java.net.http.HttpRequest;
+import java.net.http.HttpResponse;
+import java.net.http.WebSocket;
+import java.nio.charset.StandardCharsets;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.util.Base64;
+import java.util.List;
+import java.util.Optional;
+import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.CompletionStage;
+import java.util.concurrent.LinkedBlockingQueue;
+import java.util.concurrent.TimeUnit;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
+
+/** A Chromium without a window, driven through its DevTools protocol. */
+final class Chromium implements AutoCloseable {
+
+  private static final List<String> NAMES =
+      List.of("chromium", "chromium-browser", "google-chrome", "google-chrome-stable");
+  private static final Pattern LISTENS = Pattern.compile("ws://([0-9.]+:[0-9]+)/");
+  private static final Pattern PAGE = Pattern.compile("\"webSocketDebuggerUrl\": *\"(ws:[^\"]+)\"");
+  private static final int PATIENCE_SECONDS = 60;
+
+  private final Process process;
+  private final HttpClient http = HttpClient.newHttpClient();
+  private final BlockingQueue<String> answers = new LinkedBlockingQueue<>();
+  private final WebSocket socket;
+  private int calls;
+
+  private Chromium(Process process, Path page) throws IOException, InterruptedException {
+    this.process = process;
+    URI open = URI.create("http://" + host(process) + "/json/new?" + page.toUri());
+    HttpRequest request =
+        HttpRequest.newBuilder(open).PUT(HttpRequest.BodyPublishers.noBody()).build();
+    String opened = http.send(request, HttpResponse.BodyHandlers.ofString()).body();
+    Matcher url = PAGE.matcher(opened);
+    if (!url.find()) {
+      throw new IOException("no page was opened: " + opened);
+    }
+    this.socket =
+        http.newWebSocketBuilder().buildAsync(URI.create(url.group(1)), new Listener()).join();
+  }
+
+  /** The program, where one of its names is in a folder of the search path. */
+  static Optional<Path> installed() {
+    String path = System.getenv().getOrDefault("PATH", "");
+    return Pattern.compile(java.io.File.pathSeparator)
+        .splitAsStream(path)
+        .flatMap(folder -> NAMES.stream().map(name -> Path.of(folder, name)))
+        .filter(Files::isExecutable)
+        .findFirst();
+  }
+
+  /** Opens a file. */
+  static Chromium open(Path program, Path page, Path profile)
+      throws IOException, InterruptedException {
+    Process process =
+        new ProcessBuilder(
+                program.toString(),
+                "--headless=new",
+                "--no-sandbox", // it opens files of this test alone, maybe as root
+                "--disable-gpu",
+                "--hide-scrollbars",
+                "--remote-debugging-port=0",
+                "--remote-allow-origins=*",
+                "--user-data-dir=" + profile)
+            .redirectOutput(ProcessBuilder.Redirect.DISCARD)
+            .start();
+    return new Chromium(process, page);
+  }
+
+  private static String host(Process process) throws IOException {
+    BufferedReader err =
+        new BufferedReader(new InputStreamReader(process.getErrorStream(), StandardCharsets.UTF_8));
+    for (String line = err.readLine(); line != null; line = err.readLine()) {
+      Matcher at = LISTENS.matcher(line);
+      if (at.find()) {
+        return at.group(1);
+      }
+    }
+    throw new IOException("the browser ended before it listened");
+  }
+
+  private final class Listener implements WebSocket.Listener {
+    private final StringBuilder text = new StringBuilder();
+
+    @Override
+    public CompletionStage<?> onText(WebSocket from, CharSequence part, boolean isLast) {
+      text.append(part);
+      if (isLast) {
+        answers.add(text.toString());
+        text.setLength(0);
+      }
+      return WebSocket.Listener.super.onText(from, part, isLast);
+    }
+  }
+
+  /** Calls a method of the protocol and waits for its answer. */
+  String call(String method, String parameters) throws InterruptedException {
+    int id = ++calls;
+    socket
+        .sendText(
+            "{\"id\":" + id + ",\"method\":\"" + method + "\",\"params\":" + parameters + "}", true)
+        .join();
+    String begin = "{\"id\":" + id + ",";
+    while (true) {
+      String answer = answers.poll(PATIENCE_SECONDS, TimeUnit.SECONDS);
+      if (answer == null) {
+        throw new IllegalStateException("no answer to " + method);
+      }
+      if (answer.startsWith(begin)) {
+        return answer;
+      }
+    }
+  }
+
+  /** The value of an expression or of its promise, as text. */
+  String run(String script) throws InterruptedException {
+    String coded = Base64.getEncoder().encodeToString(script.getBytes(StandardCharsets.UTF_8));
+    String decoded =
+        "new TextDecoder().decode(Uint8Array.from(atob('" + coded + "'), c => c.charCodeAt(0)))";
+    String answer =
+        call(
+            "Runtime.evaluate",
+            "{\"awaitPromise\":true,\"expression\":\"Promise.resolve((0, eval)("
+                + decoded
+                + ")).then(v => btoa(String.fromCharCode(...new"
+                + " TextEncoder().encode(String(v)))))\",\"allowUnsafeEvalBlockedByCSP\":true}");
+    Matcher value = Pattern.compile("\"value\":\"([A-Za-z0-9+/=]*)\"").matcher(answer);
+    if (!value.find()) {
+      throw new IllegalStateException(answer.substring(0, Math.min(600, answer.length())));
+    }
+    return new String(Base64.getDecoder().decode(value.group(1)), StandardCharsets.UTF_8);
+  }
+
+  /** The bytes that a method gives back as its data. */
+  byte[] data(String method, String parameters) throws InterruptedException {
+    String answer = call(method, parameters);
+    Matcher data = Pattern.compile("\"data\":\"([A-Za-z0-9+/=]*)\"").matcher(answer);
+    if (!data.find()) {
+      throw new IllegalStateException(answer.substring(0, Math.min(600, answer.length())));
+    }
+    return Base64.getDecoder().decode(data.group(1));
+  }
+
+  @Override
+  public void close() {
+    socket.abort();
+    process.destroy();
+    try {
+      if (!process.waitFor(Duration.ofSeconds(10).toSeconds(), TimeUnit.SECONDS)) {
+        process.destroyForcibly();
+      }
+    } catch (InterruptedException e) {
+      Thread.currentThread().interrupt();
+    }
+  }
+}
