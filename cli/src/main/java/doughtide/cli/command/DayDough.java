@@ -153,7 +153,7 @@ final class DayDough {
     }
     arguments.temperature(COLD).ifPresent(at -> named(arguments, COLD, () -> day.fridge(at)));
     arguments.rise(TARGET).ifPresent(rise -> named(arguments, TARGET, () -> day.target(rise)));
-    narrowed(arguments, day);
+    narrowed(arguments, dough, day);
     if (!arguments.has(PROOFER)) {
       TemperatureOptions.vessel(arguments).ifPresent(day::vessel);
     } else if (arguments.has(TemperatureOptions.VESSEL)) {
@@ -212,12 +212,11 @@ final class DayDough {
     day.loaves(loaves, piece, form);
   }
 
-  private static void narrowed(Arguments arguments, BakeDay.Builder day) {
-    arguments
-        .share(STARTER)
-        .ifPresent(
-            share ->
-                named(arguments, STARTER, () -> day.starterPercents(List.of(share.percent()))));
+  private static void narrowed(Arguments arguments, DoughFormula dough, BakeDay.Builder day) {
+    if (arguments.has(STARTER)) {
+      double percent = 100 * dough.starterOfAddedFlour();
+      named(arguments, STARTER, () -> day.starterPercents(List.of(percent)));
+    }
     arguments
         .temperature(DOUGH_TEMP)
         .ifPresent(

@@ -8,6 +8,7 @@ import doughtide.cli.args.Words;
 import doughtide.cli.file.DocumentFile;
 import doughtide.cli.session.Environment;
 import doughtide.cli.text.OneLine;
+import doughtide.core.document.DoughText;
 import doughtide.core.document.LoggerDocument;
 import doughtide.core.document.RoomText;
 import doughtide.core.dough.DoughFormula;
@@ -50,6 +51,7 @@ public record TemperatureOptions(
   private static final String COVER = RoomText.COVER;
   public static final String DOUGH_MASS = RoomText.MASS;
   private static final String JAR = "jar";
+  private static final String STARTER = "starter";
 
   /**
    * A sample jar beside the dough.
@@ -116,7 +118,8 @@ public record TemperatureOptions(
       DoughOptions dough,
       Optional<ClockTimes> clock,
       Environment environment) {
-    if (!arguments.has(ROOM)) {
+    boolean ofStarter = arguments.text(STARTER).filter(DoughText::isMass).isPresent();
+    if (!arguments.has(ROOM) && !ofStarter) {
       refuseWithoutRoom(arguments, DOUGH_MASS);
     }
     return readWithMass(arguments, dough, clock, environment);

@@ -39,6 +39,14 @@ public final class DoughText {
   private static final String GRAMS = "grams";
   private static final String INCLUSIONS = "inclusions";
 
+  private static final String ALL_FLOUR = "all-flour";
+  private static final String DOUGH_MASS = "dough-mass";
+  private static final String LOAVES = "loaves";
+  private static final String PIECE = "piece";
+  private static final double USUAL_PIECE_G = 850;
+  private static final int MOST_LOAVES = 500;
+  private static final Pattern MASS = Pattern.compile("(?i)[0-9.,]+ ?(g|grams?|kg|oz|lbs?)");
+
   /** {@code 100g in 500g flour} or {@code 100g to 500g}. */
   private static final Pattern TWO_MASSES =
       Pattern.compile("(.+?) ?(?:in|to|on|/) ?([0-9].*?)(?: (?:of )?flour)?");
@@ -81,7 +89,9 @@ public final class DoughText {
       exclusive(values, GRAMS, said);
     }
     DoughFormula.Builder builder = DoughFormula.builder().starter(starter(values, catalogue));
-    value(values, STARTER, DoughText::starterShare).ifPresent(builder::starterShare);
+    value(values, STARTER, DoughText::starterShare)
+        .flatMap(share -> share)
+        .ifPresent(builder::starterShare);
     share(values, PREFERMENTED).map(StarterShare::prefermented).ifPresent(builder::starterShare);
     value(values, FLOUR, catalogue::flour).ifPresent(builder::flour);
     values.text(FLOUR_FILE).map(records).ifPresent(record -> take(record, builder));
@@ -91,7 +101,61 @@ public final class DoughText {
     value(values, ALTITUDE, Quantities::altitude).ifPresent(builder::altitude);
     weighed(values, catalogue).ifPresent(dough -> take(dough, values, catalogue, builder));
     additions(values, catalogue, builder);
+    starterMass(values)
+        .ifPresent(mass -> builder.starterShare(ofMass(mass, values, builder.build())));
     return builder.build();
+  }
+
+  /** The mass of the starter, where it is all that is said of it. */
+  private static Optional<Mass> starterMass(TypedValues values) {
+    return values
+        .text(STARTER)
+        .filter(DoughText::isMass)
+        .map(text -> Quantities.mass(values.label(STARTER), text));
+  }
+
+  /** Whether a starter is told by its mass alone. */
+  public static boolean isMass(String text) {
+    return MASS.matcher(Quantities.clean(text)).matches();
+  }
+
+  /** The share of a starter in a dough whose flour is known. */
+  private static StarterShare ofMass(Mass starter, TypedValues values, DoughFormula others) {
+    String name = values.label(STARTER);
+    String text = values.text(STARTER).orElse("");
+    double flour =
+        flourGrams(values, others)
+            .orElseThrow(
+                () ->
+                    new InputException(
+                        Quantities.shown(name, text)
+                            + " is a mass, and the flour is not known: write "
+                            + name
+                            + " \""
+                            + text
+                            + " in 1000g flour\", or say how much dough there is"));
+    double added = flour - starter.grams() / (1 + others.starter().hydration().fraction());
+    if (added <= 0) {
+      throw new InputException(
+          Quantities.shown(name, text)
+              + " holds more flour than the dough: give less starter or more dough");
+    }
+    return Quantities.named(
+        name, text, () -> StarterShare.ofAddedFlour(Share.ofFraction(starter.grams() / added)));
+  }
+
+  /** All flour, by itself, by the dough or by its loaves. */
+  private static Optional<Double> flourGrams(TypedValues values, DoughFormula formula) {
+    Optional<Double> flour = value(values, ALL_FLOUR, Quantities::mass).map(Mass::grams);
+    Optional<Double> dough =
+        value(values, DOUGH_MASS, Quantities::mass).map(Mass::grams).or(() -> loaves(values));
+    return flour.or(() -> dough.map(grams -> grams / formula.doughPerFlour()));
+  }
+
+  private static Optional<Double> loaves(TypedValues values) {
+    double piece = value(values, PIECE, Quantities::mass).map(Mass::grams).orElse(USUAL_PIECE_G);
+    return value(values, LOAVES, (name, text) -> Quantities.count(name, text, 1, MOST_LOAVES))
+        .map(count -> count * piece);
   }
 
   /** The dough in grams, if it was given so. */
@@ -176,18 +240,26 @@ public final class DoughText {
         value(values, STARTER_CONDITION, catalogue::condition).orElse(usual.condition()));
   }
 
-  /** A share of the flour added, or the mass of the starter in the mass of that flour. */
-  private static StarterShare starterShare(String name, String text) {
+  /**
+   * A share of the flour added, or the mass of the starter in the mass of that flour; nothing for a
+   * mass alone.
+   */
+  private static Optional<StarterShare> starterShare(String name, String text) {
     Matcher masses = TWO_MASSES.matcher(Quantities.clean(text));
+    if (isMass(text)) {
+      return Optional.empty();
+    }
     if (!masses.matches()) {
-      return StarterShare.ofAddedFlour(Quantities.share(name, text));
+      return Optional.of(StarterShare.ofAddedFlour(Quantities.share(name, text)));
     }
     Mass starter = Quantities.mass(name, masses.group(1));
     Mass flour = Quantities.mass(name, masses.group(2));
     return Quantities.named(
         name,
         text,
-        () -> StarterShare.ofAddedFlour(Share.ofFraction(starter.grams() / flour.grams())));
+        () ->
+            Optional.of(
+                StarterShare.ofAddedFlour(Share.ofFraction(starter.grams() / flour.grams()))));
   }
 
   /**

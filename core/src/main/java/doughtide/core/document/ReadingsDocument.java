@@ -67,6 +67,7 @@ public record ReadingsDocument(
   private static final String DOUGH_TEMP = "dough-temp";
   private static final String MIXED_AT = "mixed-at";
   private static final String ZONE = "zone";
+  private static final String DOUGH_MASS = "dough-mass";
   private static final String START_HEIGHT = "start-height";
   private static final String RESULT = "result";
   private static final List<String> PLAN =
@@ -434,8 +435,13 @@ public record ReadingsDocument(
       return values(key -> reader.entry(key).map(entry -> DoughText.withUnit(key, entry.value())));
     }
 
-    private static TypedValues only(String key, String text) {
-      return values(other -> other.equals(key) ? Optional.of(text) : Optional.empty());
+    /** A value by itself; a starter in grams is read with the mass of the dough. */
+    private TypedValues only(String key, String text) {
+      return values(
+          other ->
+              other.equals(key)
+                  ? Optional.of(text)
+                  : typed().text(other).filter(mass -> other.equals(DOUGH_MASS)));
     }
 
     private static TypedValues values(Function<String, Optional<String>> texts) {

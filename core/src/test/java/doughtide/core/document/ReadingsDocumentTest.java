@@ -153,4 +153,23 @@ class ReadingsDocumentTest {
             ReadingsDocument.Setting.of("Saturday"));
     assertThat(read.refused().first().get(0)).hasMessageContaining(both);
   }
+
+  /** 850 g of dough of 70 % water and 2 % salt hold 494 g of flour, 50 g of them in the starter. */
+  @Test
+  void aStarterInGramsIsAShareOfADoughWhoseMassIsKnown() {
+    String head = "starter: 100g\ndough temp: 25C\nmixed at: 9.30\n";
+    String table = "time;rise\n11:30;10%";
+    ReadingsDocument read =
+        ReadingsDocument.read(
+            ("dough mass: 850g\nroom: 20C\n" + head + table).lines().iterator(),
+            ReadingsDocument.Setting.of("Saturday"));
+
+    assertThat(read.bake().formula().starterOfAddedFlour())
+        .isCloseTo(100 / (850 / 1.72 - 50), within(1e-9));
+    assertThatThrownBy(
+            () ->
+                ReadingsDocument.read(
+                    (head + table).lines().iterator(), ReadingsDocument.Setting.of("Saturday")))
+        .hasMessageContaining("line 1: starter: 100g is a mass, and the flour is not known");
+  }
 }
