@@ -194,7 +194,7 @@ public final class FeedCommand implements Command {
 
   private static List<String> remarks(
       FeedClock clock, Optional<ClockTimes> times, RefreshmentPlan plan, Environment environment) {
-    List<String> remarks = new ArrayList<>();
+    List<String> remarks = new ArrayList<>(clock.said());
     if (clock.fedAt().isEmpty()
         && times.isPresent()
         && times.get().start().toInstant().isBefore(environment.now())) {

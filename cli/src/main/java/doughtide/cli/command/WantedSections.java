@@ -14,6 +14,8 @@ import doughtide.cli.options.WantedOptions;
 import doughtide.core.day.question.InverseAnswer.Reach;
 import doughtide.core.day.question.InverseQuestions;
 import doughtide.core.dough.DoughFormula;
+import doughtide.core.forecast.TimeWindow;
+import doughtide.core.quantity.Hours;
 import doughtide.core.quantity.Temperature;
 import java.util.List;
 import java.util.Optional;
@@ -74,15 +76,42 @@ public final class WantedSections {
           "Dough temperature after mixing: "
               + Unit.CELSIUS.text(value)
               + ". How warm to pour the water for it: doughtide water.";
-      case MIX_AT -> "Mix at " + at(value) + ": then half of the doughs are there." + latest();
+      case MIX_AT -> mixAt(value);
     };
+  }
+
+  /** The likely hour first; where it has passed, what becomes of a dough mixed now. */
+  private String mixAt(double hour) {
+    ClockTimes shape = options.clock().orElseThrow();
+    TimeWindow bulk = found.half().window();
+    double now = Hours.between(shape.start(), options.now());
+    if (hour < now) {
+      double likely = now + bulk.likely().orElse(0);
+      return "The hour to mix, "
+          + at(hour)
+          + ", has passed: mixed now, the dough is likely there at "
+          + at(likely)
+          + ". Ask for a later --shape-at, or take more starter or a warmer dough.";
+    }
+    return "Mix at " + at(hour) + ": likely there at " + at(0) + "." + look(hour, bulk) + latest();
+  }
+
+  private String look(double mixed, TimeWindow bulk) {
+    return bulk.early().isPresent()
+        ? " Look from "
+            + at(mixed + bulk.early().getAsDouble())
+            + " on, when a lively dough is there."
+        : "";
   }
 
   private String latest() {
     OptionalDouble nine = found.rows().get(1).value();
-    return nine.isPresent()
-        ? " Mix by " + at(nine.getAsDouble()) + " to have nine in ten there."
-        : " No time of mixing gets nine doughs in ten there.";
+    if (nine.isEmpty()) {
+      return " No time of mixing gets nine doughs in ten there by then.";
+    }
+    double now = Hours.between(options.clock().orElseThrow().start(), options.now());
+    double by = nine.getAsDouble();
+    return by < now ? "" : " To be sure of it, nine doughs in ten, mix by " + at(by) + ".";
   }
 
   private String at(double hour) {

@@ -11,18 +11,22 @@ import doughtide.core.quantity.Quantities;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
  * When the starter is fed and when it is wanted, as far as that was said. A clock time without a
- * date is today's for feeding, and the next one after that for ready.
+ * date is today's for feeding, or the next one where the feed itself is asked for; and the next one
+ * after that for ready.
  *
  * @param fedAt first feeding
  * @param readyAt when it is wanted
+ * @param said what is not as it may have been meant, in sentences
  */
-public record FeedClock(Optional<ZonedDateTime> fedAt, Optional<ZonedDateTime> readyAt) {
+public record FeedClock(
+    Optional<ZonedDateTime> fedAt, Optional<ZonedDateTime> readyAt, List<String> said) {
 
   public static final String FED_AT = "fed-at";
   public static final String READY_AT = "ready-at";
@@ -41,8 +45,8 @@ public record FeedClock(Optional<ZonedDateTime> fedAt, Optional<ZonedDateTime> r
             FED_AT,
             "TIME",
             "21:30",
-            "When it is first fed: a time of today or a full date; hours are then shown as clock"
-                + " times too."),
+            "When it is first fed: a time of today, without --ratio the next such time, or a full"
+                + " date; hours are then shown as clock times too."),
         OptionSpec.value(
                 ZONE, "ZONE", "Europe/Berlin", "The place whose clock is meant by these times.")
             .withDefault("the zone of this computer"));
@@ -60,14 +64,39 @@ public record FeedClock(Optional<ZonedDateTime> fedAt, Optional<ZonedDateTime> r
             .map(name -> Quantities.zone("--" + ZONE, name))
             .orElseGet(environment::zone);
     Instant now = environment.now();
+    List<String> said = new ArrayList<>();
     Optional<ZonedDateTime> fed =
         arguments
             .text(FED_AT)
-            .map(text -> ClockTimes.parse("--" + FED_AT, text, zone, now).start());
+            .map(text -> fed(text, zone, now, !arguments.has(FeedOptions.RATIO), said));
     Instant earliest = fed.map(ZonedDateTime::toInstant).orElse(now);
     Optional<ZonedDateTime> ready =
         arguments.text(READY_AT).map(text -> after(text, zone, earliest));
-    return new FeedClock(fed, ready);
+    if (ready.isPresent() && ready.get().toInstant().isBefore(now)) {
+      said.add("The hour at which it is wanted has passed already.");
+    }
+    return new FeedClock(fed, ready, List.copyOf(said));
+  }
+
+  /** When it is fed: what is still to be planned is planned for the next such time. */
+  private static ZonedDateTime fed(
+      String text, ZoneId zone, Instant now, boolean planned, List<String> said) {
+    ZonedDateTime fed = ClockTimes.parse("--" + FED_AT, text, zone, now).start();
+    if (!planned || !fed.toInstant().isBefore(now)) {
+      return fed;
+    }
+    if (ClockText.isDated(text)) {
+      said.add("The hour of feeding has passed already.");
+      return fed;
+    }
+    ClockTimes from = ClockTimes.from(now.atZone(zone));
+    ZonedDateTime next = from.after(from.hoursUntil("--" + FED_AT, text, 0).get(0));
+    said.add(
+        Quantities.shown("--" + FED_AT, text)
+            + " has passed for today: this is for "
+            + ClockTimes.from(next).startInWords()
+            + ".");
+    return next;
   }
 
   private static ZonedDateTime after(String text, ZoneId zone, Instant earliest) {

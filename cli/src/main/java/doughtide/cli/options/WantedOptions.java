@@ -10,6 +10,7 @@ import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.Ingredients;
 import doughtide.core.loaf.Proof;
 import doughtide.core.quantity.Checks;
+import doughtide.core.quantity.ClockText;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Quantities;
@@ -22,6 +23,7 @@ import doughtide.core.thermal.RoomCooling;
 import doughtide.core.thermal.Vessel;
 import java.time.Duration;
 import java.time.ZoneId;
+import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -37,6 +39,7 @@ import java.util.OptionalDouble;
  * @param clock clock times counted from mixing, or from the hour of shaping where mixing is asked
  * @param end what ends bulk fermentation
  * @param amount flour or dough to weigh for
+ * @param now the time now, at the place whose clock is meant
  */
 public record WantedOptions(
     Question question,
@@ -46,7 +49,8 @@ public record WantedOptions(
     OptionalDouble bulkHours,
     Optional<ClockTimes> clock,
     BulkEnd end,
-    Optional<Amount> amount) {
+    Optional<Amount> amount,
+    ZonedDateTime now) {
 
   private static final String BULK = "bulk";
   private static final String SHAPE_AT = "shape-at";
@@ -110,7 +114,7 @@ public record WantedOptions(
             "TIME",
             "2027-03-06T19:00",
             "When you want to shape: with --mixed-at instead of --bulk; alone it asks when to"
-                + " mix."),
+                + " mix for the next such time."),
         OptionSpec.value(
                 RISE, "RISE", "60%", "The rise of the sample jar that ends bulk fermentation.")
             .withDefault("50%, or what suits the loaf where --cold or --proof-temp describes one"),
@@ -133,7 +137,10 @@ public record WantedOptions(
     Question question = question(arguments);
     DoughOptions dough = DoughOptions.read(arguments, environment);
     Optional<ClockTimes> mixed = time(arguments, MIXED_AT, environment);
-    Optional<ClockTimes> shape = time(arguments, SHAPE_AT, environment);
+    Optional<ClockTimes> shape =
+        question == Question.MIX_AT
+            ? toCome(arguments, environment)
+            : time(arguments, SHAPE_AT, environment);
     OptionalDouble bulk = bulk(arguments, question, mixed, shape);
     Optional<ClockTimes> clock = question == Question.MIX_AT ? shape : mixed;
     if (clock.isEmpty() && shape.isPresent()) {
@@ -147,7 +154,15 @@ public record WantedOptions(
     Optional<TemperatureSteps> room = arguments.temperatureSteps(ROOM);
     checkTemperatures(dough, room);
     return new WantedOptions(
-        question, dough, dough.temperature(), room, bulk, clock, end, amount(arguments));
+        question,
+        dough,
+        dough.temperature(),
+        room,
+        bulk,
+        clock,
+        end,
+        amount(arguments),
+        environment.now().atZone(zone(arguments, environment)));
   }
 
   /** What is left open of starter, temperature and time. */
@@ -182,13 +197,27 @@ public record WantedOptions(
     return Question.MIX_AT;
   }
 
+  private static ZoneId zone(Arguments arguments, Environment environment) {
+    return arguments
+        .text(ZONE)
+        .map(name -> Quantities.zone("--" + ZONE, name))
+        .orElseGet(environment::zone);
+  }
+
+  /** The hour of shaping for which the hour of mixing is asked: the next such time. */
+  private static Optional<ClockTimes> toCome(Arguments arguments, Environment environment) {
+    String text = arguments.text(SHAPE_AT).orElse("");
+    if (ClockText.isDated(text)) {
+      return time(arguments, SHAPE_AT, environment);
+    }
+    ClockTimes now = ClockTimes.from(environment.now().atZone(zone(arguments, environment)));
+    double hours = now.hoursUntil("--" + SHAPE_AT, text, 0).get(0);
+    return Optional.of(ClockTimes.from(now.after(hours)));
+  }
+
   private static Optional<ClockTimes> time(
       Arguments arguments, String option, Environment environment) {
-    ZoneId zone =
-        arguments
-            .text(ZONE)
-            .map(name -> Quantities.zone("--" + ZONE, name))
-            .orElseGet(environment::zone);
+    ZoneId zone = zone(arguments, environment);
     return arguments
         .text(option)
         .map(text -> ClockTimes.parse("--" + option, text, zone, environment.now()));
