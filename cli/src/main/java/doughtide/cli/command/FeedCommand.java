@@ -11,6 +11,7 @@ import doughtide.cli.options.FeedOptions;
 import doughtide.cli.options.OutputOptions;
 import doughtide.cli.options.StageOptions;
 import doughtide.cli.options.WordsOptions;
+import doughtide.cli.options.StarterOptions;
 import doughtide.cli.session.Environment;
 import doughtide.cli.session.Session;
 import doughtide.core.feeding.FeedAmounts;
@@ -22,10 +23,12 @@ import doughtide.core.feeding.StagedForecast;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Mass;
 import doughtide.report.words.Words;
+import doughtide.core.thermal.TemperatureTrace;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /** When a fed starter is ripe, and the ratio or the hour for a wanted time. */
 public final class FeedCommand implements Command {
@@ -47,6 +50,7 @@ public final class FeedCommand implements Command {
                 "chart")
             .options(FeedOptions.specs())
             .options(StageOptions.specs())
+            .options(StarterOptions.file())
             .options(FeedClock.specs())
             .options(WordsOptions.specs())
             .options(
@@ -138,7 +142,7 @@ public final class FeedCommand implements Command {
     FeedClock clock = FeedClock.read(arguments, environment);
     Optional<Mass> amount = arguments.mass(FeedOptions.AMOUNT);
     arguments.refuseUnasked("a starter in stages");
-    StagedForecast found = FeedingPlanner.standard().build(build);
+    StagedForecast found = FeedingPlanner.with(StarterOptions.forecaster(arguments, environment)).build(build);
     Optional<ZonedDateTime> start =
         clock.fedAt().isPresent() || found.readyHours().isEmpty()
             ? clock.fedAt()
@@ -157,19 +161,14 @@ public final class FeedCommand implements Command {
 
   private static FeedResult result(
       FeedOptions options, FeedClock clock, Arguments arguments, Environment environment) {
-    FeedingPlanner planner = FeedingPlanner.standard();
+    FeedingPlanner planner = FeedingPlanner.with(StarterOptions.forecaster(arguments, environment));
     if (options.ratioGiven().isEmpty() && clock.hours().isEmpty()) {
       throw ratioOrHours(clock, arguments);
     }
     Optional<RatioAnswer> answer =
         options.ratioGiven().isPresent()
             ? Optional.empty()
-            : Optional.of(
-                planner.ratioFor(
-                    clock.hours().orElseThrow(),
-                    options.feeding(),
-                    options.refreshments(),
-                    options.temperature().trace()));
+            : Optional.of(ratioFor(clock.hours().orElseThrow(), options, planner));
     RefreshmentPlan plan =
         answer
             .map(RatioAnswer::plan)
@@ -186,10 +185,31 @@ public final class FeedCommand implements Command {
         options,
         plan,
         answer,
+        answer.map(found -> nearestCelsius(found, options, planner)).orElse(OptionalInt.empty()),
         times,
         clock.readyAt(),
         amounts(options, plan),
         remarks(clock, times, plan, environment));
+  }
+
+  private static RatioAnswer ratioFor(double hours, FeedOptions options, FeedingPlanner planner) {
+    TemperatureTrace temperature = options.temperature().trace();
+    RatioAnswer exact =
+        planner.ratioFor(hours, options.feeding(), options.refreshments(), temperature);
+    return planner.inWholeParts(exact, options.feeding(), options.refreshments(), temperature);
+  }
+
+  /** How warm or cool it must be where no ratio makes it ready at the wanted hour. */
+  private static OptionalInt nearestCelsius(
+      RatioAnswer found, FeedOptions options, FeedingPlanner planner) {
+    if (found.reach() == RatioAnswer.Reach.ON_TIME || options.temperature().steps().size() > 1) {
+      return OptionalInt.empty();
+    }
+    return planner.celsiusFor(
+        found.wantedHours(),
+        options.feeding().withRatio(found.ratio()),
+        options.refreshments(),
+        options.temperature().first().celsius());
   }
 
   private static List<String> remarks(
@@ -227,6 +247,11 @@ public final class FeedCommand implements Command {
                     .keep()
                     .map(keep -> plan.amounts(use, keep))
                     .orElseGet(() -> plan.amounts(use)))
+        .map(amounts -> onScale(amounts, options.scale().grams()))
         .orElse(List.of());
+  }
+
+  private static List<FeedAmounts> onScale(List<FeedAmounts> amounts, double stepGrams) {
+    return amounts.stream().map(each -> each.onScale(stepGrams)).toList();
   }
 }

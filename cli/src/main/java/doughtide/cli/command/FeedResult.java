@@ -8,6 +8,7 @@ import doughtide.core.feeding.RefreshmentPlan;
 import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalInt;
 
 /**
  * What a page says about feeding.
@@ -15,6 +16,7 @@ import java.util.Optional;
  * @param options what was asked
  * @param plan the feedings
  * @param answer how the ratio was found, where it was asked for
+ * @param nearestCelsius how warm or cool the jar must be where no ratio is ready at the wanted hour
  * @param clock clock times from the first feeding on
  * @param readyAt when it is wanted
  * @param amounts what to weigh at each feeding; empty if no amount was given
@@ -24,6 +26,7 @@ public record FeedResult(
     FeedOptions options,
     RefreshmentPlan plan,
     Optional<RatioAnswer> answer,
+    OptionalInt nearestCelsius,
     Optional<ClockTimes> clock,
     Optional<ZonedDateTime> readyAt,
     List<FeedAmounts> amounts,

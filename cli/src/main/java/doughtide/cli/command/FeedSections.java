@@ -19,9 +19,11 @@ import doughtide.core.feeding.RefreshmentPlan;
 import doughtide.core.feeding.StarterPhase;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.quantity.Hours;
+import doughtide.core.quantity.Temperature;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 
 /** Feeding as an answer. In data and clock times hours count from the first feeding. */
 public final class FeedSections {
@@ -49,7 +51,8 @@ public final class FeedSections {
         .ifPresent(
             answer ->
                 body.number("wantedHours", "", answer.wantedHours(), Unit.HOURS)
-                    .word("reach", "", Arguments.word(answer.reach())));
+                    .word("reach", "", Arguments.word(answer.reach()))
+                    .number("nearestCelsius", "", sections.nearestCelsius(), Unit.CELSIUS));
     sections.forecast(body, sections.plan.last(), "");
     body.number("readyHours", "", sections.plan.readyHours(), Unit.HOURS);
     sections.steps(body);
@@ -65,6 +68,11 @@ public final class FeedSections {
     sections.understood(body.section("", "Understood"));
     body.cautions(FeedResult.CAUTIONS);
     return Answer.of("feed", VERSION, sections.headline(), body).withTable(sections::events);
+  }
+
+  private OptionalDouble nearestCelsius() {
+    OptionalInt found = result.nearestCelsius();
+    return found.isPresent() ? OptionalDouble.of(found.getAsInt()) : OptionalDouble.empty();
   }
 
   private String headline() {
@@ -88,7 +96,8 @@ public final class FeedSections {
               + lower(feed)
               + ", "
               + then
-              + ". Feed earlier, or keep it warmer.";
+              + ". Feed earlier"
+              + kept("warmer");
       case NOT_SO_LATE ->
           "That is too long. The nearest possible: "
               + lower(feed)
@@ -96,8 +105,21 @@ public final class FeedSections {
               + then
               + ". Feed "
               + Words.about(answer.wantedHours() - ready.orElse(0))
-              + " later, or keep it cooler.";
+              + " later"
+              + kept("cooler");
     };
+  }
+
+  /** How warm or how cool the jar must be, where that is known. */
+  private String kept(String word) {
+    OptionalInt celsius = result.nearestCelsius();
+    if (celsius.isPresent()) {
+      Temperature needed = Temperature.ofCelsius(celsius.getAsInt());
+      return ", or keep it " + word + ": at " + Words.temperature(needed) + " it would be in time.";
+    }
+    return result.options().temperature().steps().size() > 1
+        ? ", or keep it " + word + "."
+        : "; " + word + " alone would not do it.";
   }
 
   private static String lower(String feed) {
@@ -106,14 +128,17 @@ public final class FeedSections {
 
   private String feed() {
     FeedRatio ratio = first().ratio();
-    String what = result.amounts().size() == 1 ? weigh(result.amounts().get(0)) : ratio.words();
+    String what =
+        result.amounts().isEmpty()
+            ? ratio.text() + " (" + ratio.words() + ")"
+            : weigh(result.amounts().get(0)) + " (" + ratio.text() + ")";
     String times = plan.asked() > 1 ? " each time, " + plan.asked() + " times" : "";
     String at =
         result
             .clock()
             .map(clock -> (plan.asked() > 1 ? ", first " : ", ") + clock.at(0))
             .orElse("");
-    return "Feed " + ratio.text() + " (" + what + ")" + times + at;
+    return "Feed " + what + times + at;
   }
 
   private static String weigh(FeedAmounts amounts) {

@@ -8,6 +8,7 @@ import doughtide.core.quantity.ClockText;
 import doughtide.core.quantity.Hours;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Quantities;
+import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
@@ -31,6 +32,9 @@ public record FeedClock(
   public static final String FED_AT = "fed-at";
   public static final String READY_AT = "ready-at";
   private static final String ZONE = "zone";
+
+  /** So long ago is as good as now. */
+  private static final Duration JUST_NOW = Duration.ofHours(1);
 
   public static List<OptionSpec> specs() {
     return List.of(
@@ -68,7 +72,7 @@ public record FeedClock(
     Optional<ZonedDateTime> fed =
         arguments
             .text(FED_AT)
-            .map(text -> fed(text, zone, now, !arguments.has(FeedOptions.RATIO), said));
+            .map(text -> fed(text, zone, now, asksRatio(arguments), said));
     Instant earliest = fed.map(ZonedDateTime::toInstant).orElse(now);
     Optional<ZonedDateTime> ready =
         arguments.text(READY_AT).map(text -> after(text, zone, earliest));
@@ -78,11 +82,15 @@ public record FeedClock(
     return new FeedClock(fed, ready, List.copyOf(said));
   }
 
+  private static boolean asksRatio(Arguments arguments) {
+    return arguments.has(READY_AT) && !arguments.has(FeedOptions.RATIO);
+  }
+
   /** When it is fed: what is still to be planned is planned for the next such time. */
   private static ZonedDateTime fed(
       String text, ZoneId zone, Instant now, boolean planned, List<String> said) {
     ZonedDateTime fed = ClockTimes.parse("--" + FED_AT, text, zone, now).start();
-    if (!planned || !fed.toInstant().isBefore(now)) {
+    if (!planned || fed.toInstant().plus(JUST_NOW).isAfter(now)) {
       return fed;
     }
     if (ClockText.isDated(text)) {

@@ -14,6 +14,7 @@ import doughtide.core.feeding.Feeding;
 import doughtide.core.feeding.FeedingPlanner;
 import doughtide.core.flourtrial.FlourRecord;
 import doughtide.core.quantity.Altitude;
+import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Quantities;
@@ -31,6 +32,7 @@ import java.util.Optional;
  * @param refreshments how many feedings
  * @param amount what is to be used
  * @param keep what is to be kept back
+ * @param scale the smallest step that the scale shows
  */
 public record FeedOptions(
     Feeding feeding,
@@ -38,12 +40,14 @@ public record FeedOptions(
     TemperatureSteps temperature,
     int refreshments,
     Optional<Mass> amount,
-    Optional<Mass> keep) {
+    Optional<Mass> keep,
+    Mass scale) {
 
   public static final String RATIO = "ratio";
   private static final String STARTER_TEMP = "starter-temp";
   public static final String AMOUNT = "amount";
   private static final String KEEP = "keep";
+  private static final String SCALE = "scale";
   private static final String STARTER_HYDRATION = "starter-hydration";
   private static final String STARTER_CONDITION = "starter-condition";
   private static final String STARTER_FLOUR = "starter-flour";
@@ -70,6 +74,8 @@ public record FeedOptions(
             AMOUNT, "MASS", "120g", "How much ripe starter is to be used; gives what to weigh."),
         OptionSpec.value(KEEP, "MASS", "20g", "How much to keep back, with --amount.")
             .withDefault("enough for the same feed again"),
+        OptionSpec.value(SCALE, "MASS", "1g", "The smallest step your scale shows.")
+            .withDefault("1g"),
         OptionSpec.value(
                 STARTER_HYDRATION,
                 "SHARE",
@@ -118,7 +124,14 @@ public record FeedOptions(
         temperature,
         arguments.count(REFRESHMENTS, 1, FeedingPlanner.MOST_REFRESHMENTS).orElse(1),
         arguments.mass(AMOUNT),
-        arguments.mass(KEEP));
+        arguments.mass(KEEP),
+        scale(arguments));
+  }
+
+  private static Mass scale(Arguments arguments) {
+    Mass scale = arguments.mass(SCALE).orElse(Mass.ofGrams(1));
+    Checks.inRange("--" + SCALE, scale.grams(), 0.01, 100, "g");
+    return scale;
   }
 
   private static Feeding feeding(

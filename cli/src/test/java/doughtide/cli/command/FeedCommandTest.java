@@ -110,15 +110,49 @@ class FeedCommandTest {
     assertThat(feed.text("reach")).isEqualTo("on time");
     assertThat(feed.number("wantedHours")).isEqualTo(9.5);
     assertThat(feed.text("fedAt")).isEqualTo("2027-03-06T21:30Z");
-    assertThat(feed.text("readyAt")).isEqualTo("2027-03-07T07:00Z");
+    assertThat(feed.text("readyAt")).startsWith("2027-03-07T07:0");
     assertThat(feed.number("amounts.0.useGrams")).isEqualTo(120);
     assertThat(feed.number("amounts.0.keepGrams")).isEqualTo(30);
+  }
+
+  /** In whole parts and in the steps of the scale, with as much to use as was asked for. */
+  @Test
+  void leadsWithWhatToWeigh() throws IOException {
+    String[] words =
+        "--ready-at 7am --fed-at 21h30 --starter-temp 20C --amount 120g --scale 5g".split(" ");
+    JsonAnswer feed = json(words);
+
+    assertThat(feed(words).out())
+        .startsWith("Feed 45 g starter, 60 g flour, 60 g water (3:4:4), Sat 21:30: ready Sun ");
+    assertThat(feed.number("ratio.starter")).isEqualTo(3);
+    assertThat(feed.number("amounts.0.flourGrams") % 5).isZero();
+    assertThat(feed.number("amounts.0.useGrams")).isEqualTo(120);
+  }
+
+  /** Asked at eight in the morning; what was fed before that is told, what is planned is not. */
+  @Test
+  void plansNothingInThePast() throws IOException {
+    String asked = "--fed-at 00:30 --starter-temp 20C ";
+    JsonAnswer planned = json((asked + "--ready-at 07:00").split(" "));
+    JsonAnswer told = json((asked + "--ratio 1:5:5").split(" "));
+
+    assertThat(planned.text("fedAt")).isEqualTo("2027-03-07T00:30Z");
+    assertThat(planned.text("readyAt")).startsWith("2027-03-07T");
+    assertThat(planned.text("remarks.0"))
+        .isEqualTo(
+            "--fed-at 00:30 has passed for today: this is for Sun 7 Mar 2027 00:30,"
+                + " Europe/London.");
+    assertThat(told.text("fedAt")).isEqualTo("2027-03-06T00:30Z");
   }
 
   @Test
   void saysTheNearestWhereTheHourCannotBeMet() {
     assertThat(feed("--ready-at", "23:00", "--fed-at", "21:30", "--starter-temp", "20C").out())
-        .contains("That is too soon. The nearest possible: feed 1:0.5:0.5");
+        .contains("That is too soon. The nearest possible: feed 2:1:1")
+        .containsIgnoringWhitespaces("warmer alone would not do it.");
+    assertThat(feed("--ready-at", "04:00", "--fed-at", "21:30", "--starter-temp", "20C").out())
+        .containsIgnoringWhitespaces("Feed earlier, or keep it warmer: at 2")
+        .containsIgnoringWhitespaces(" it would be in time.");
     assertThat(
             feed("--ready-at", "2027-03-09T07:00", "--fed-at", "21:30", "--starter-temp", "20C")
                 .out())
@@ -147,7 +181,7 @@ class FeedCommandTest {
             "21C");
 
     assertThat(feed.number("wantedHours")).isEqualTo(8);
-    assertThat(feed.text("readyAt")).isEqualTo("2027-03-28T07:00+02:00");
+    assertThat(feed.text("readyAt")).isEqualTo("2027-03-28T06:56+02:00");
     assertThat(feed.text("remarks.0")).contains("the clocks go forward");
   }
 

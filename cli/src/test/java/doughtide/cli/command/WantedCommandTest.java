@@ -160,4 +160,15 @@ class WantedCommandTest {
         .isEqualTo(
             json("--bulk 6h --dough-temp 24C").number("answers.0.starterOfAddedFlourPercent"));
   }
+
+  /** Asked at eight in the morning: noon is too near, seven o'clock is tomorrow's. */
+  @Test
+  void mixesNothingInThePast() {
+    String dough = "wanted --dough-temp 24C --starter 20% --shape-at ";
+
+    assertThat(run(dough + "12").out())
+        .startsWith("The hour to mix, Sat 06:45, has passed: mixed now, the dough is likely there");
+    assertThat(run(dough + "7am").out())
+        .startsWith("Mix at Sun 01:45: likely there at Sun 07:00. Look from Sun 05:35 on, when a");
+  }
 }

@@ -76,6 +76,8 @@ public record Kitchen(Map<String, String> values) implements Serializable {
         "oven-capacity", asTyped((name, text) -> Quantities.count(name, text, 1, MOST_LOAVES)));
     rules.put("at-the-bench", Kitchen::words);
     rules.put("mixer", Kitchen::words);
+    rules.put("warming", asTyped(Quantities::temperature));
+    rules.put("scale", asTyped(Quantities::mass));
     return Collections.unmodifiableMap(rules);
   }
 

@@ -14,6 +14,9 @@ import java.io.Serializable;
 public record FeedAmounts(
     double starterGrams, double flourGrams, double waterGrams, double saltGrams, double keepGrams)
     implements Serializable {
+  /** What is over a step by less than this is on it. */
+  private static final double NEARLY = 0.05;
+
   /** The whole jar after feeding, grams. */
   public double totalGrams() {
     return starterGrams + flourGrams + waterGrams + saltGrams;
@@ -22,5 +25,23 @@ public record FeedAmounts(
   /** What is there to use when it is ripe, grams. */
   public double useGrams() {
     return totalGrams() - keepGrams;
+  }
+
+  /**
+   * The same on a scale with steps: starter to the nearest step, what is given up to the next one,
+   * so that there is enough; what is more is kept back.
+   *
+   * @param stepGrams smallest step that the scale shows, more than 0
+   */
+  public FeedAmounts onScale(double stepGrams) {
+    double kept = stepGrams * Math.max(1, Math.rint(starterGrams / stepGrams));
+    double flour = up(flourGrams, stepGrams);
+    double water = up(waterGrams, stepGrams);
+    double salt = up(saltGrams, stepGrams);
+    return new FeedAmounts(kept, flour, water, salt, kept + flour + water + salt - useGrams());
+  }
+
+  private static double up(double grams, double step) {
+    return step * Math.ceil(grams / step - NEARLY);
   }
 }

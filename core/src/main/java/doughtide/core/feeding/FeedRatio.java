@@ -14,6 +14,10 @@ import java.io.Serializable;
  * @param water parts of water given, 0…3000
  */
 public record FeedRatio(double starter, double flour, double water) implements Serializable {
+  private static final int MOST_STARTER_PARTS = 10;
+  private static final double NEAR_FLOUR = 0.1;
+  private static final double NEAR_WATER = 0.05;
+
   /**
    * @throws InputException if a part is outside its range or not a number
    */
@@ -31,6 +35,25 @@ public record FeedRatio(double starter, double flour, double water) implements S
    */
   public static FeedRatio oneTo(double flourParts, Share hydration) {
     return new FeedRatio(1, flourParts, flourParts * hydration.fraction());
+  }
+
+  /**
+   * The feed in the fewest whole parts that come near it: flour to starter within a tenth, water to
+   * flour within a twentieth (starting values); with ten parts of starter as near as that gets.
+   */
+  public FeedRatio inWholeParts() {
+    for (int kept = 1; kept < MOST_STARTER_PARTS; kept++) {
+      double given = Math.rint(kept * flourPerStarter());
+      double poured = Math.rint(given * waterPerFlour());
+      boolean near =
+          Math.abs(given / kept / flourPerStarter() - 1) <= NEAR_FLOUR
+              && Math.abs(poured - given * waterPerFlour()) <= NEAR_WATER * poured;
+      if (near && given > 0) {
+        return new FeedRatio(kept, given, poured);
+      }
+    }
+    double given = Math.max(1, Math.rint(MOST_STARTER_PARTS * flourPerStarter()));
+    return new FeedRatio(MOST_STARTER_PARTS, given, Math.rint(given * waterPerFlour()));
   }
 
   /** The same feed with 1 part of starter. */

@@ -6,6 +6,7 @@ import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.forecast.TemperatureWarnings;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.DoughTemperature;
 import doughtide.core.rise.RiseCurve;
 import doughtide.core.rise.RiseModel;
@@ -14,6 +15,7 @@ import doughtide.core.thermal.TemperatureTrace;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.OptionalInt;
 import org.apache.commons.math3.analysis.UnivariateFunction;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
 
@@ -41,6 +43,8 @@ public final class FeedingPlanner {
   /** Most refreshments of one plan. */
   public static final int MOST_REFRESHMENTS = 6;
 
+  private static final int COOLEST_CELSIUS = 4;
+  private static final int WARMEST_CELSIUS = 32;
   private static final double SHORTEST_HOURS = 8;
   private static final double SLOW_FALL = 1.8; // the slowest members against the typical one
   private static final double SLOW_PEAK = 2.5;
@@ -166,6 +170,44 @@ public final class FeedingPlanner {
                 LARGEST_EVALUATIONS, miss, Math.log(LEAST_FLOUR_PARTS), Math.log(MOST_FLOUR_PARTS));
     RefreshmentPlan found = refresh(fed(like, Math.exp(lnParts)), times, temperature);
     return new RatioAnswer(readyHours, RatioAnswer.Reach.ON_TIME, found);
+  }
+
+  /**
+   * The answer in whole parts, see {@link FeedRatio#inWholeParts}, with the hours that these give.
+   */
+  public RatioAnswer inWholeParts(
+      RatioAnswer answer, Feeding like, int times, TemperatureTrace temperature) {
+    FeedRatio whole = answer.ratio().inWholeParts();
+    return new RatioAnswer(
+        answer.wantedHours(), answer.reach(), refresh(like.withRatio(whole), times, temperature));
+  }
+
+  /**
+   * The temperature nearest to one given, in whole °C, at which a feeding is ready by a wanted hour
+   * if it comes too late at the one given, or not before it if it comes too soon.
+   *
+   * @param readyHours hours from the first feeding to ready
+   * @param feeding with its ratio
+   * @param times number of feedings, 1…6
+   * @param celsius temperature of the jar's contents for which it is asked
+   * @return °C; empty if no temperature from 4 to 32 °C does it
+   */
+  public OptionalInt celsiusFor(double readyHours, Feeding feeding, int times, double celsius) {
+    boolean tooLate = readyAt(celsius, feeding, times) > readyHours;
+    int step = tooLate ? 1 : -1;
+    int at = (int) (tooLate ? Math.floor(celsius) : Math.ceil(celsius));
+    for (at += step; at >= COOLEST_CELSIUS && at <= WARMEST_CELSIUS; at += step) {
+      double ready = readyAt(at, feeding, times);
+      if (tooLate ? ready <= readyHours : ready >= readyHours) {
+        return OptionalInt.of(at);
+      }
+    }
+    return OptionalInt.empty();
+  }
+
+  private double readyAt(double celsius, Feeding feeding, int times) {
+    TemperatureTrace steady = TemperatureTrace.steady(Temperature.ofCelsius(celsius));
+    return ready(refresh(feeding, times, steady));
   }
 
   private static RatioAnswer.Reach reach(double possible, double wanted) {

@@ -45,7 +45,9 @@ class KitchenTest {
             Map.entry("target", "85%"),
             Map.entry("oven-capacity", "6"),
             Map.entry("at-the-bench", "07:00-22:00"),
-            Map.entry("mixer", "spiral"));
+            Map.entry("mixer", "spiral"),
+            Map.entry("warming", "-1.5C"),
+            Map.entry("scale", "0.5g"));
     Kitchen kitchen = Kitchen.empty();
     for (String key : Kitchen.keys()) {
       kitchen = kitchen.with(key, values.get(key), CATALOGUE);
