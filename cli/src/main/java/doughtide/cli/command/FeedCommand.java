@@ -10,8 +10,8 @@ import doughtide.cli.options.FeedClock;
 import doughtide.cli.options.FeedOptions;
 import doughtide.cli.options.OutputOptions;
 import doughtide.cli.options.StageOptions;
-import doughtide.cli.options.WordsOptions;
 import doughtide.cli.options.StarterOptions;
+import doughtide.cli.options.WordsOptions;
 import doughtide.cli.session.Environment;
 import doughtide.cli.session.Session;
 import doughtide.core.feeding.FeedAmounts;
@@ -22,8 +22,8 @@ import doughtide.core.feeding.StagedBuild;
 import doughtide.core.feeding.StagedForecast;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Mass;
-import doughtide.report.words.Words;
 import doughtide.core.thermal.TemperatureTrace;
+import doughtide.report.words.Words;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -142,7 +142,8 @@ public final class FeedCommand implements Command {
     FeedClock clock = FeedClock.read(arguments, environment);
     Optional<Mass> amount = arguments.mass(FeedOptions.AMOUNT);
     arguments.refuseUnasked("a starter in stages");
-    StagedForecast found = FeedingPlanner.with(StarterOptions.forecaster(arguments, environment)).build(build);
+    StagedForecast found =
+        FeedingPlanner.with(StarterOptions.forecaster(arguments, environment)).build(build);
     Optional<ZonedDateTime> start =
         clock.fedAt().isPresent() || found.readyHours().isEmpty()
             ? clock.fedAt()

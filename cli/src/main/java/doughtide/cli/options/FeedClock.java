@@ -70,9 +70,7 @@ public record FeedClock(
     Instant now = environment.now();
     List<String> said = new ArrayList<>();
     Optional<ZonedDateTime> fed =
-        arguments
-            .text(FED_AT)
-            .map(text -> fed(text, zone, now, asksRatio(arguments), said));
+        arguments.text(FED_AT).map(text -> fed(text, zone, now, asksRatio(arguments), said));
     Instant earliest = fed.map(ZonedDateTime::toInstant).orElse(now);
     Optional<ZonedDateTime> ready =
         arguments.text(READY_AT).map(text -> after(text, zone, earliest));
