@@ -13,6 +13,8 @@ import doughtide.cli.session.OutputClosedException;
 import doughtide.cli.session.Session;
 import doughtide.cli.session.StandardOutput;
 import doughtide.cli.session.SystemEnvironment;
+import doughtide.cli.shell.Completion;
+import doughtide.cli.shell.ManualPage;
 import doughtide.cli.text.OneLine;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Shorten;
@@ -20,7 +22,6 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
 import java.io.UncheckedIOException;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
@@ -87,6 +88,8 @@ public final class Main {
       case "" -> session.out().print(HelpPage.ofQuestions(Commands.QUESTIONS));
       case "--help", "-h", "help" -> session.out().print(help(words));
       case "--version" -> session.out().println(versionLine());
+      case "completion" -> session.out().print(Completion.of(shell(words), specs()));
+      case "manual" -> session.out().print(ManualPage.of(version(), specs()));
       default -> execute(first, words.subList(1, words.size()), session);
     }
   }
@@ -144,11 +147,17 @@ public final class Main {
       CommandSpec spec = KitchenOptions.added(Commands.named(words.get(1)).spec());
       return help(spec, words.subList(2, words.size()), HelpPage::of);
     }
-    List<CommandSpec> specs = new ArrayList<>();
-    for (String name : Commands.NAMES) {
-      specs.add(Commands.named(name).spec());
-    }
-    return HelpPage.ofProgram(specs);
+    return HelpPage.ofProgram(specs());
+  }
+
+  private static List<CommandSpec> specs() {
+    return Commands.NAMES.stream()
+        .map(name -> KitchenOptions.added(Commands.named(name).spec()))
+        .toList();
+  }
+
+  private static String shell(List<String> words) {
+    return words.size() > 1 ? words.get(1) : "";
   }
 
   private static IOException cause(UncheckedIOException e) {

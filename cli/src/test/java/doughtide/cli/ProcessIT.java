@@ -6,6 +6,8 @@ import static org.assertj.core.api.Assertions.assertThat;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.StandardCopyOption;
+import java.util.List;
 import java.util.Locale;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.condition.DisabledOnOs;
@@ -66,6 +68,22 @@ class ProcessIT {
         .hasSize(1)
         .allSatisfy(line -> assertThat(line).contains("RiseCommand"));
     assertThat(loaded).doesNotContain("java.awt.", "org.knowm.xchart", "org.apache.pdfbox");
+  }
+
+  /** The start script, its jar and the archive of classes, moved into a folder with a space. */
+  @Test
+  void theStartScriptAnswersFromWhereverItLies() throws Exception {
+    Path built = Path.of(System.getProperty("doughtide.jar")).getParent();
+    Path moved = Files.createDirectories(folder.resolve("some where"));
+    for (String name : List.of("doughtide", "doughtide.jar", "doughtide.jsa", "doughtide.made")) {
+      if (Files.exists(built.resolve(name))) {
+        Files.copy(built.resolve(name), moved.resolve(name), StandardCopyOption.COPY_ATTRIBUTES);
+      }
+    }
+    Ended run = shell("'" + moved.resolve("doughtide") + "' rise --dough-temp 25C --members 8");
+
+    assertThat(run.err()).isEmpty();
+    assertThat(run.out()).isEqualTo(shell("$DOUGHTIDE rise --dough-temp 25C --members 8").out());
   }
 
   /** A day with a reading a minute, in the memory that a small machine has to spare. */

@@ -1,5 +1,6 @@
 package doughtide.cli.args;
 
+import doughtide.core.quantity.ShellWord;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -60,6 +61,17 @@ public record CommandSpec(
   public record Example(String says, List<String> arguments) {
     static Example of(String says, String... arguments) {
       return new Example(says, List.of(arguments));
+    }
+
+    /**
+     * The whole line as typed.
+     *
+     * @param command its name; empty where the arguments begin with it
+     */
+    public String typed(String command) {
+      StringBuilder line = new StringBuilder(("doughtide " + command).strip());
+      arguments.forEach(word -> line.append(' ').append(ShellWord.of(word)));
+      return line.toString();
     }
   }
 

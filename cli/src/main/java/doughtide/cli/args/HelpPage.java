@@ -1,6 +1,5 @@
 package doughtide.cli.args;
 
-import doughtide.core.quantity.ShellWord;
 import java.util.List;
 
 /** Help as text of at most 80 columns. */
@@ -12,7 +11,6 @@ public final class HelpPage {
   private static final int WIDTH = 80;
   private static final int MOST_EXAMPLES = 3;
   private static final int WIDEST_OPTION = 28;
-  private static final int LONG_SENTENCE = 100;
   private static final int INDENT = 4;
 
   private final StringBuilder page = new StringBuilder();
@@ -52,7 +50,7 @@ public final class HelpPage {
     for (CommandSpec.Example question : questions) {
       help.line("");
       help.line(question.says());
-      help.command("doughtide" + typed(question.arguments()));
+      help.command(question.typed(""));
     }
     help.line("");
     help.line("All commands: doughtide --help");
@@ -74,7 +72,7 @@ public final class HelpPage {
     List<OptionSpec> shown = spec.everydayOptions();
     int widest = shown.stream().mapToInt(each -> left(each).length()).max().orElse(0) + 2;
     int column = Math.min(widest, WIDEST_OPTION);
-    shown.forEach(each -> help.entry(left(each), firstSentence(each.description()), column));
+    shown.forEach(each -> help.entry(left(each), each.firstSentence(), column));
     help.line("");
     spec.examples().stream().limit(MOST_EXAMPLES).forEach(each -> help.example(spec, each));
     help.line("");
@@ -84,18 +82,6 @@ public final class HelpPage {
 
   private static String left(OptionSpec option) {
     return "  " + option.typedExample();
-  }
-
-  /** The first sentence; of a long one what stands before its first colon or semicolon. */
-  private static String firstSentence(String text) {
-    int end = text.indexOf(". ");
-    String first = end > 0 ? text.substring(0, end) : text;
-    for (int i = 0; first.length() > LONG_SENTENCE && i < first.length(); i++) {
-      if (first.startsWith(": ", i) || first.startsWith("; ", i)) {
-        first = first.substring(0, i);
-      }
-    }
-    return first.endsWith(".") ? first.substring(0, first.length() - 1) : first;
   }
 
   /** The page of one thing a command does. */
@@ -125,12 +111,6 @@ public final class HelpPage {
       spec.actions().forEach(each -> entry("  " + each.operands(), each.summary(), column + 4));
       line("  (doughtide " + spec.name() + " " + spec.actions().get(0).name() + " --help)");
     }
-  }
-
-  private static String typed(List<String> words) {
-    StringBuilder typed = new StringBuilder();
-    words.forEach(word -> typed.append(' ').append(ShellWord.of(word)));
-    return typed.toString();
   }
 
   /** The whole page of one command. */
@@ -170,19 +150,14 @@ public final class HelpPage {
   }
 
   private void option(OptionSpec option) {
-    StringBuilder text = new StringBuilder(option.description());
-    if (option.takesValue()) {
-      text.append(" Example: ").append(ShellWord.of(option.example())).append('.');
-    }
-    option.defaultText().ifPresent(value -> text.append(" Default: ").append(value).append('.'));
     String word = option.takesValue() ? " " + option.word() : "";
     line("  " + option.typed() + word);
-    wrapped(" ".repeat(2 * INDENT) + text, 2 * INDENT);
+    wrapped(" ".repeat(2 * INDENT) + option.explained(), 2 * INDENT);
   }
 
   private void example(CommandSpec spec, CommandSpec.Example example) {
     wrapped("  " + example.says() + ":", 2);
-    command("doughtide " + spec.name() + typed(example.arguments()));
+    command(example.typed(spec.name()));
   }
 
   /** A command over several lines, continued the way a shell reads it. */

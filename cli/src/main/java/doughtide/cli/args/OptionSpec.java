@@ -21,6 +21,8 @@ public record OptionSpec(
     Optional<String> defaultText,
     Use use) {
 
+  private static final int LONG_SENTENCE = 100;
+
   /** How often an option is given. */
   public enum Use {
     OPTIONAL,
@@ -62,5 +64,26 @@ public record OptionSpec(
   /** The option with its example value, ready to copy. */
   public String typedExample() {
     return takesValue() ? typed() + " " + ShellWord.of(example) : typed();
+  }
+
+  /** The description with the example and what applies without the option. */
+  public String explained() {
+    String example = takesValue() ? " Example: " + ShellWord.of(this.example) + "." : "";
+    return description + example + defaultText.map(text -> " Default: " + text + ".").orElse("");
+  }
+
+  /**
+   * The first sentence of the description; of a long one what stands before its first colon or
+   * semicolon.
+   */
+  public String firstSentence() {
+    int end = description.indexOf(". ");
+    String first = end > 0 ? description.substring(0, end) : description;
+    for (int i = 0; first.length() > LONG_SENTENCE && i < first.length(); i++) {
+      if (first.startsWith(": ", i) || first.startsWith("; ", i)) {
+        first = first.substring(0, i);
+      }
+    }
+    return first.endsWith(".") ? first.substring(0, first.length() - 1) : first;
   }
 }

@@ -57,13 +57,18 @@ public record KitchenFile(Path path, String source, boolean mustExist) {
     return Files.exists(path);
   }
 
+  /** Whether nobody has named it and it is not there: an empty kitchen. */
+  public boolean isAbsent() {
+    return !mustExist && !exists();
+  }
+
   /**
    * The kitchen; an empty one if nobody has named a file and there is none.
    *
    * @throws InputException with file and line if it cannot be read
    */
   public Kitchen read(Environment environment) {
-    if (!mustExist && !exists()) {
+    if (isAbsent()) {
       return Kitchen.empty();
     }
     return DocumentFile.read(

@@ -87,7 +87,7 @@ public final class KitchenOptions {
     }
     Optional<String> named = given.getOrDefault(KitchenFile.OPTION, List.of()).stream().findFirst();
     Optional<KitchenFile> file = KitchenFile.of(named, environment);
-    return file.isEmpty()
+    return file.isEmpty() || file.get().isAbsent()
         ? Map.of()
         : new KitchenOptions(spec, file.get().read(environment), environment.catalogue(), given)
             .added(file.get());

@@ -4,9 +4,7 @@ import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.io.UncheckedIOException;
-import java.math.RoundingMode;
 import java.nio.charset.StandardCharsets;
-import java.text.NumberFormat;
 import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.format.FormatStyle;
@@ -187,11 +185,7 @@ public final class Words {
    * @param decimals digits after the decimal mark, all of them shown
    */
   public String number(double value, int decimals) {
-    NumberFormat format = NumberFormat.getNumberInstance(language.locale());
-    format.setRoundingMode(RoundingMode.HALF_UP);
-    format.setMinimumFractionDigits(decimals);
-    format.setMaximumFractionDigits(decimals);
-    return format.format(value == 0 ? 0.0 : value);
+    return language.number(value, decimals);
   }
 
   /** A number with one decimal, or none where it is whole; line numbers ungrouped. */

@@ -6,8 +6,11 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import doughtide.core.quantity.InputException;
 import doughtide.report.type.Fonts;
 import doughtide.report.type.TextWrap;
+import java.math.RoundingMode;
+import java.text.NumberFormat;
 import java.time.ZonedDateTime;
 import java.util.Map;
+import java.util.Random;
 import java.util.SortedSet;
 import java.util.TreeSet;
 import java.util.regex.Matcher;
@@ -108,5 +111,24 @@ class WordsTest {
     assertThat(TextWrap.lines(span, 15, String::length))
         .containsExactly("2\u00a0h\u00a050\u00a0min–", "5\u00a0h\u00a035\u00a0min");
     assertThat(TextWrap.lines("abcdefgh", 3, String::length)).containsExactly("abc", "def", "gh");
+  }
+
+  /** As the Java at hand writes them, on which a language's marks were looked up. */
+  @ParameterizedTest
+  @EnumSource
+  void numbersAreWrittenAsJavaDoes(Language language) {
+    NumberFormat format = NumberFormat.getNumberInstance(language.locale());
+    format.setRoundingMode(RoundingMode.HALF_UP);
+    Random random = new Random(7);
+    for (int i = 0; i < 3000; i++) {
+      double value = Math.pow(10, random.nextInt(9) - 2) * (random.nextDouble() - 0.3) + 0.5;
+      int decimals = i % 4;
+      format.setMinimumFractionDigits(decimals);
+      format.setMaximumFractionDigits(decimals);
+      String java = format.format(value);
+      boolean nothing = !java.matches(".*[1-9].*"); // Java writes -0
+      assertThat(Words.in(language).number(value, decimals))
+          .isEqualTo(nothing ? java.replace("-", "") : java);
+    }
   }
 }
