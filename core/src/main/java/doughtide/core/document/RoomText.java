@@ -12,6 +12,7 @@ import doughtide.core.thermal.VesselForm;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /** What a dough stands in as typed, one value a key, in options and in the head of readings. */
@@ -94,7 +95,8 @@ public final class RoomText {
 
   /** The vessel, covered. */
   public static Vessel covered(TypedValues values, Catalogue catalogue) {
-    return form(values, catalogue).of(MATERIALS.get(material(values, catalogue)));
+    String word = material(values, catalogue);
+    return form(values, catalogue).of(Objects.requireNonNull(MATERIALS.get(word)));
   }
 
   /** All the dough in the vessel; a kilogram unless said. */
