@@ -48,6 +48,11 @@ public record OptionSpec(
     return new OptionSpec(name, word, example, description, defaultText, Use.REQUIRED);
   }
 
+  /** The same, where another part of the command line may stand for it. */
+  public OptionSpec optional() {
+    return new OptionSpec(name, word, example, description, defaultText, Use.OPTIONAL);
+  }
+
   public OptionSpec repeatable() {
     return new OptionSpec(name, word, example, description, defaultText, Use.REPEATABLE);
   }

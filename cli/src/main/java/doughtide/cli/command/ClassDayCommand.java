@@ -1,17 +1,29 @@
 package doughtide.cli.command;
 
+import doughtide.cli.answer.Answer;
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.CommandSpec;
+import doughtide.cli.args.OptionSpec;
+import doughtide.cli.command.roster.JarSections;
+import doughtide.cli.file.ReadingsFile;
+import doughtide.cli.options.OutputOptions;
+import doughtide.cli.options.StarterOptions;
 import doughtide.cli.session.Session;
+import doughtide.core.forecast.RiseForecaster;
+import java.io.IOException;
+import java.util.List;
 
 /** Plans several doughs on one day that share one oven and some pairs of hands. */
 public final class ClassDayCommand implements Command {
+
+  private static final String JARS = "jars";
+  private static final int MEMBERS = 128;
 
   @Override
   public CommandSpec spec() {
     return CommandSpec.named(
             "class-day", "several doughs on one day that share one oven and some pairs of hands")
-        .operands("FILE", 1, 1)
+        .operands("[FILE]", 0, 1)
         .everyday(
             "ready-at",
             "at-the-bench",
@@ -25,6 +37,14 @@ public final class ClassDayCommand implements Command {
             "format")
         .options(DayOptions.specsBesideFile())
         .options(DayReport.specs("class"))
+        .options(
+            OptionSpec.value(
+                JARS,
+                "FOLDER",
+                "readings",
+                "Afterwards, instead of a plan: the jars of the class against their forecasts, one"
+                    + " file of readings a jar as for doughtide learn."))
+        .options(ReadingsFile.skipOption(), ReadingsFile.skipFilesOption())
         .example(
             "The doughs of a class, two persons, six loaves in the oven",
             "class.csv",
@@ -40,6 +60,18 @@ public final class ClassDayCommand implements Command {
             "2",
             "--zone",
             "Europe/Berlin")
+        .example(
+            "Each student's grams and times",
+            "class.csv",
+            "--roster",
+            "roster.txt",
+            "--ready-at",
+            "2027-03-14T12:00",
+            "--at-the-bench",
+            "07:00-22:00",
+            "--cold",
+            "4C")
+        .example("Afterwards, all jars", "--jars", "quayside-bakes")
         .note(
             "FILE is a CSV file with a line for each dough, 1 to 16. Its columns are named like the"
                 + " options of bake-day, with units in the cells: "
@@ -54,7 +86,31 @@ public final class ClassDayCommand implements Command {
   }
 
   @Override
-  public void run(Arguments arguments, Session session) {
+  public void run(Arguments arguments, Session session) throws IOException {
+    if (arguments.has(JARS)) {
+      jars(arguments, session);
+      return;
+    }
     DayReport.run("class-day", arguments, session, DayOptions::ofFile);
+  }
+
+  private static void jars(Arguments arguments, Session session) throws IOException {
+    OutputOptions.Format format = OutputOptions.format(arguments);
+    String folder = arguments.text(JARS).orElseThrow();
+    RiseForecaster forecaster =
+        StarterOptions.forecaster(arguments, session.environment()).withMembers(MEMBERS);
+    List<ReadingsFile> files =
+        ReadingsFile.readAll(
+            "--" + JARS,
+            LearnCommand.names("--" + JARS, folder, session.environment()),
+            arguments,
+            session);
+    arguments.refuseUnasked("--" + JARS);
+    Answer answer = JarSections.of(files, forecaster, List.of(RiseCommand.CAUTION));
+    switch (format) {
+      case TEXT -> answer.text(session.out());
+      case JSON -> answer.json(session.out());
+      case CSV -> answer.csv(session.out());
+    }
   }
 }

@@ -7,15 +7,19 @@ import doughtide.cli.args.OptionSpec;
 import doughtide.cli.batch.BatchColumns;
 import doughtide.cli.batch.BatchInput;
 import doughtide.cli.batch.BatchRow;
+import doughtide.cli.command.roster.RosterGroup;
+import doughtide.cli.file.DocumentFile;
 import doughtide.cli.file.FileProblem;
 import doughtide.cli.options.FormulaOptions;
 import doughtide.cli.options.StarterOptions;
 import doughtide.cli.session.Environment;
 import doughtide.cli.text.OneLine;
 import doughtide.core.day.BakeDay;
+import doughtide.core.document.RosterDocument;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Shorten;
+import doughtide.report.words.Language;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -30,12 +34,21 @@ import java.util.Optional;
  * @param hands how many persons work
  * @param clock the hours as clock times
  * @param kitchen the kitchen as typed
+ * @param groups the students of each dough; empty without a roster
  */
 record DayOptions(
-    List<String> names, List<BakeDay> doughs, int hands, PlanClock clock, String kitchen) {
+    List<String> names,
+    List<BakeDay> doughs,
+    int hands,
+    PlanClock clock,
+    String kitchen,
+    List<RosterGroup> groups) {
 
   private static final String NAME = "name";
   private static final String HANDS = "hands";
+  private static final String ROSTER = "roster";
+  private static final String FLOUR = "flour";
+  private static final String LOAVES = "loaves";
   private static final int MOST_DOUGHS = 16;
   private static final int LONGEST_NAME = 24;
 
@@ -77,11 +90,20 @@ record DayOptions(
   DayOptions {
     names = List.copyOf(names);
     doughs = List.copyOf(doughs);
+    groups = List.copyOf(groups);
   }
 
   /** The options of a day whose doughs stand in a file. */
   static List<OptionSpec> specsBesideFile() {
-    List<OptionSpec> specs = new ArrayList<>(named(COMMON));
+    List<OptionSpec> specs = new ArrayList<>();
+    named(COMMON).stream().map(OptionSpec::optional).forEach(specs::add);
+    specs.add(
+        OptionSpec.value(
+            ROSTER,
+            "FILE",
+            "roster.txt",
+            "Who is in the class: a table name;dough;flour;loaves;language. The doughs of FILE get"
+                + " as many loaves as their students want; without FILE all is usual."));
     specs.add(
         OptionSpec.value(HANDS, "COUNT", "2", "How many persons work, 1 to 20.").withDefault("1"));
     return specs;
@@ -101,17 +123,36 @@ record DayOptions(
     PlanClock clock = PlanClock.read(arguments, environment);
     BakeDay dough = DayDough.read(arguments, clock, environment);
     return new DayOptions(
-        List.of("dough"), List.of(dough), 1, clock, PlanClock.kitchenText(arguments));
+        List.of("dough"), List.of(dough), 1, clock, PlanClock.kitchenText(arguments), List.of());
   }
 
   /** The doughs of a file. */
   static DayOptions ofFile(Arguments arguments, Environment environment) {
     PlanClock clock = PlanClock.read(arguments, environment);
+    if (!arguments.has(PlanClock.BENCH)) {
+      throw arguments.missing(PlanClock.BENCH);
+    }
     int hands = arguments.count(HANDS, 1, 20).orElse(1);
     Reader reader = new Reader(arguments, environment, clock);
-    reader.read(arguments.operands().get(0));
+    List<RosterGroup> groups = groups(arguments, environment);
+    reader.read(arguments.operands().stream().findFirst(), groups);
     return new DayOptions(
-        reader.names, reader.days, hands, clock, PlanClock.kitchenText(arguments));
+        reader.names, reader.days, hands, clock, PlanClock.kitchenText(arguments), groups);
+  }
+
+  private static List<RosterGroup> groups(Arguments arguments, Environment environment) {
+    Optional<String> name = arguments.text(ROSTER);
+    if (name.isEmpty()) {
+      return List.of();
+    }
+    RosterDocument roster =
+        DocumentFile.read(
+            "--" + ROSTER,
+            name.get(),
+            environment,
+            lines -> RosterDocument.read(lines, environment.catalogue()));
+    roster.entries().forEach(entry -> entry.language().ifPresent(Language::of));
+    return RosterGroup.of(roster);
   }
 
   /** When the bread is ready. */
@@ -135,6 +176,7 @@ record DayOptions(
     private final PlanClock clock;
     private final List<String> names = new ArrayList<>();
     private final List<BakeDay> days = new ArrayList<>();
+    private final Map<String, BatchRow> rows = new LinkedHashMap<>();
 
     Reader(Arguments common, Environment environment, PlanClock clock) {
       this.common = common;
@@ -142,7 +184,19 @@ record DayOptions(
       this.clock = clock;
     }
 
-    void read(String file) {
+    void read(Optional<String> file, List<RosterGroup> groups) {
+      if (file.isEmpty() && groups.isEmpty()) {
+        throw new InputException(
+            "class-day needs a file of doughs or a roster: write for example class-day class.csv,"
+                + " or --roster roster.txt");
+      }
+      file.ifPresent(this::read);
+      if (!groups.isEmpty()) {
+        plan(groups, file);
+      }
+    }
+
+    private void read(String file) {
       try (BatchInput input = BatchInput.open(file, columns, environment)) {
         for (Optional<BatchRow> row = input.next(); row.isPresent(); row = input.next()) {
           add(file, row.get());
@@ -152,6 +206,47 @@ record DayOptions(
         throw new InputException(
             FileProblem.quoted(file) + " has no doughs: write a line for each under the header");
       }
+    }
+
+    /** The doughs that a roster asks for, each as its line of the file has it. */
+    private void plan(List<RosterGroup> groups, Optional<String> file) {
+      if (groups.size() > MOST_DOUGHS) {
+        throw new InputException(
+            "the roster asks for "
+                + groups.size()
+                + " doughs and flours, at most "
+                + MOST_DOUGHS
+                + " are planned: let some students share a dough");
+      }
+      names.clear();
+      days.clear();
+      for (RosterGroup group : groups) {
+        names.add(group.name());
+        days.add(day(row(group, file)));
+      }
+    }
+
+    private BatchRow row(RosterGroup group, Optional<String> file) {
+      if (file.isPresent() && !rows.containsKey(group.dough())) {
+        throw new InputException(
+            "the roster's dough '"
+                + group.dough()
+                + "' is not in "
+                + FileProblem.quoted(file.get())
+                + ": its doughs are "
+                + String.join(", ", rows.keySet()));
+      }
+      Map<String, List<String>> values = new LinkedHashMap<>();
+      Optional.ofNullable(rows.get(group.dough())).ifPresent(row -> values.putAll(row.values()));
+      values.put(LOAVES, List.of(Integer.toString(group.loaves())));
+      group
+          .flourText()
+          .ifPresent(
+              flour -> {
+                values.remove("flour-file");
+                values.put(FLOUR, List.of(flour));
+              });
+      return new BatchRow(1, group.dough(), values, "");
     }
 
     private void add(String file, BatchRow row) {
@@ -164,7 +259,9 @@ record DayOptions(
               "there are more than " + MOST_DOUGHS + " doughs: leave some out");
         }
         BakeDay day = day(row);
-        names.add(name(row));
+        String name = name(row);
+        names.add(name);
+        rows.put(name, row);
         days.add(day);
       } catch (InputException e) {
         throw new InputException(

@@ -8,6 +8,7 @@ import doughtide.cli.answer.Unit;
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.Words;
+import doughtide.cli.command.roster.StudentSections;
 import doughtide.core.day.BakeDay;
 import doughtide.core.day.BakePlan;
 import doughtide.core.day.BenchInterval;
@@ -61,6 +62,7 @@ final class DaySections {
       data(texts.get(i), plans.row());
       page(i, body);
     }
+    StudentSections.add(options.groups(), best(), times, body);
     if (!found.complete()) {
       body.paragraph().say("Note: the search was ended by its limit; there may be better plans.");
     }

@@ -74,7 +74,8 @@ public final class LearnCommand implements Command {
     Optional<OutputFile> save = OutputOptions.file(SAVE, arguments, session.environment());
     String folder = arguments.operands().get(0);
     List<ReadingsFile> files =
-        ReadingsFile.readAll("FOLDER", names(folder, session.environment()), arguments, session);
+        ReadingsFile.readAll(
+            "FOLDER", names("FOLDER", folder, session.environment()), arguments, session);
     List<Bake> bakes = files.stream().map(ReadingsFile::bake).toList();
     StarterRoutine routine =
         arguments.text(ROUTINE).map(StarterRoutine::named).orElse(StarterRoutine.UNKNOWN);
@@ -108,8 +109,9 @@ public final class LearnCommand implements Command {
   }
 
   /** The files of readings in a folder, in order of their names. */
-  private static List<String> names(String folder, Environment environment) throws IOException {
-    Path path = FileNames.path("FOLDER", folder, environment);
+  static List<String> names(String option, String folder, Environment environment)
+      throws IOException {
+    Path path = FileNames.path(option, folder, environment);
     if (!Files.isDirectory(path)) {
       throw new InputException(
           FileProblem.quoted(folder)

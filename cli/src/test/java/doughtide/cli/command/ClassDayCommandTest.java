@@ -1,6 +1,7 @@
 package doughtide.cli.command;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import doughtide.cli.CliRun;
 import doughtide.cli.JsonAnswer;
@@ -73,6 +74,99 @@ class ClassDayCommandTest {
     Calendar calendar =
         new CalendarBuilder().build(new StringReader(Files.readString(folder.resolve("day.ics"))));
     assertThat(calendar.getComponents("VEVENT")).hasSize((int) handsOn);
+  }
+
+  private CliRun roster(String roster, String... words) throws IOException {
+    Files.writeString(folder.resolve("roster.txt"), roster);
+    List<String> all =
+        new ArrayList<>(
+            List.of(
+                "class-day",
+                "--roster",
+                "roster.txt",
+                "--ready-at",
+                "2027-03-14T12:00",
+                "--at-the-bench",
+                "07:00-22:00",
+                "--cold",
+                "4C",
+                "--zone",
+                "Europe/Berlin"));
+    all.addAll(List.of(words));
+    return CliRun.in(TestEnvironment.in(folder), all.toArray(String[]::new));
+  }
+
+  @Test
+  void everyStudentHasHerPartOfTheDoughAndHerTimesInHerLanguage() throws IOException {
+    Files.writeString(
+        folder.resolve("class.csv"), "name,starter,dough_temp\ndough,20%,24C\n");
+    JsonAnswer answer =
+        JsonAnswer.of(
+            roster("name;loaves;language\n<b>Ann</b>;2;en\nBjörn;1;de\n",
+                "class.csv",
+                "--format",
+                "json"));
+
+    assertThat(answer.text("students.0.name")).isEqualTo("<b>Ann</b>");
+    assertThat(answer.number("plans.0.doughs.0.loaves")).isEqualTo(3);
+    for (String key : List.of("flourGrams", "waterGrams", "starterGrams", "saltGrams")) {
+      double all = answer.number("plans.0.doughs.0.ingredients." + key);
+      double ann = answer.number("students.0." + key);
+      assertThat(ann + answer.number("students.1." + key)).isCloseTo(all, within(0.011));
+      assertThat(ann).isCloseTo(all * 2 / 3, within(0.011));
+    }
+    assertThat(answer.text("students.0.steps.0.step")).isEqualTo("feed the starter");
+    assertThat(answer.text("students.1.steps.0.step")).isEqualTo("Anstellgut füttern");
+    assertThat(answer.text("students.1.steps.0.from"))
+        .isEqualTo(answer.text("plans.0.steps.0.from"));
+    assertThat(answer.number("students.0.steps.size"))
+        .isEqualTo(answer.number("plans.0.steps.size"));
+  }
+
+  @Test
+  void saysInOneLineWhatIsWrongWithARoster() throws IOException {
+    Files.writeString(folder.resolve("class.csv"), DOUGHS);
+
+    assertThat(roster("name;dough\nAnn;rye\n", "class.csv").refusal())
+        .contains("the roster's dough 'rye' is not in 'class.csv': its doughs are Harrow white");
+    assertThat(roster("name;language\nAnn;xx\n").refusal()).contains("xx");
+    assertThat(CliRun.of("class-day", "--ready-at", "2027-03-14T12:00").refusal())
+        .contains("class-day needs a file of doughs or a roster");
+    assertThat(CliRun.of("class-day", "class.csv", "--at-the-bench", "07:00-22:00").refusal())
+        .contains("--ready-at is missing");
+  }
+
+  @Test
+  void afterwardsAllJarsStandAgainstTheirForecasts() {
+    JsonAnswer answer =
+        JsonAnswer.of(
+            CliRun.of(
+                "class-day",
+                "--jars",
+                System.getProperty("doughtide.testdata") + "/quayside-bakes",
+                "--format",
+                "json"));
+
+    assertThat(answer.number("jars.size")).isEqualTo(6);
+    assertThat(answer.number("inside") + answer.number("earlier") + answer.number("later"))
+        .isEqualTo(6);
+    assertThat(answer.text("jars.5.name")).isEqualTo("2026-02-07");
+    assertThat(answer.text("jars.5.verdict")).isEqualTo("earlier");
+    assertThat(answer.number("jars.5.readHours"))
+        .isLessThan(answer.number("jars.5.forecast.hoursEarly"));
+  }
+
+  @Test
+  void aPlanSaysNothingToJars() {
+    assertThat(
+            CliRun.of(
+                    "class-day",
+                    "--jars",
+                    System.getProperty("doughtide.testdata") + "/quayside-bakes",
+                    "--hands",
+                    "2")
+                .refusal())
+        .contains("--hands says nothing to --jars");
   }
 
   /** A class of one dough is a day of one dough. */
