@@ -20,7 +20,7 @@ public final class FeedPicture {
 
   public static void write(FeedResult result, Words words, OutputFile file) {
     RefreshmentPlan.Step last = result.plan().last();
-    String ratio = last.forecast().feeding().ratio().words();
+    String ratio = last.forecast().feeding().ratio().text();
     String title = words.say("chart.title.feed", Map.of("ratio", ratio));
     Optional<ZonedDateTime> fedAt = result.clock().map(clock -> clock.after(last.fromHours()));
     byte[] bytes =

@@ -11,7 +11,7 @@ import java.awt.geom.Rectangle2D;
 /** Fills areas so that a copy in black and white keeps what they mean. */
 final class AreaFill {
   private static final Color GREY = new Color(0xDC, 0xDC, 0xDC);
-  private static final Color HATCH = new Color(0x68, 0x68, 0x68);
+  private static final Color HATCH = new Color(0x50, 0x50, 0x50);
   private static final float HATCH_PT = 0.6f;
   private static final float DOT_PT = 0.9f;
 

@@ -56,6 +56,7 @@ final class ChartDrawing {
   private double twentyTall;
   private double keyTop;
   private double dotPt;
+  private final List<String> dropped = new ArrayList<>();
 
   ChartDrawing(
       ChartPicture picture,
@@ -171,7 +172,7 @@ final class ChartDrawing {
     double right = Math.floor(width - edge - rightMargin());
     plot = new Rectangle2D.Double(left, 0, right - left, 1);
     titlesBesideLanes = lanesLeaveRoomForTitles(edge);
-    double laneTall = 1.15 * picture.lanes().size() - (titlesBesideLanes ? 1.15 : 0);
+    double laneTall = laneRows() - (titlesBesideLanes ? 1.15 : 0);
     head = headLabels(edge);
     double plotTop = Math.ceil(top + lineHeight * (1.45 + laneTall + Math.max(0, head.rows() - 1)));
     ribbonTall = picture.ribbon().map(this::ribbonTall).orElse(0.0);
@@ -276,7 +277,14 @@ final class ChartDrawing {
   private double leftMargin() {
     double labels = widest(picture.y()) + size * 0.6;
     double names = rowNames().mapToDouble(n -> Fonts.width(n, plain)).max().orElse(0);
-    return Math.max(labels, names + size * 1.2);
+    double firstTick =
+        picture.x().ticks().stream()
+            .filter(tick -> picture.x().fraction(tick.at()) < 0.06)
+            .flatMap(tick -> tick.rows().stream())
+            .mapToDouble(row -> Fonts.width(row, plain) / 2)
+            .max()
+            .orElse(0);
+    return Math.max(labels, names + firstTick + size * 0.6);
   }
 
   private Stream<String> rowNames() {
@@ -364,10 +372,7 @@ final class ChartDrawing {
   }
 
   private void axes(double edge) {
-    double titleY =
-        plot.getY()
-            - size * 0.65
-            - (titlesBesideLanes ? 0 : picture.lanes().size() * lineHeight * 1.15);
+    double titleY = plot.getY() - size * 0.65 - (titlesBesideLanes ? 0 : laneRows() * lineHeight);
     text(picture.y().title(), edge, titleY, plain);
     for (ChartTick tick : legible(picture.y())) {
       String label = tick.rows().get(0);
@@ -492,8 +497,19 @@ final class ChartDrawing {
   }
 
   private double ribbonTall(ChartPicture.Ribbon ribbon) {
-    boolean isNarrow = ribbon.stages().stream().anyMatch(stage -> !fits(stage));
-    return lineHeight * (isNarrow ? 2.2 : 1.2);
+    return lineHeight * (1.2 + underRibbon(ribbon).rows());
+  }
+
+  /** The names of stages that are too narrow for them. */
+  private HeadLabels underRibbon(ChartPicture.Ribbon ribbon) {
+    HeadLabels under = new HeadLabels(edge(), width - edge(), edge(), width - edge());
+    ribbon.stages().stream()
+        .filter(stage -> !fits(stage))
+        .forEach(
+            stage ->
+                under.add(
+                    stage.label(), (px(stage.from()) + px(stage.to())) / 2, font(stage), size));
+    return under;
   }
 
   private boolean fits(ChartPicture.Stage stage) {
@@ -509,7 +525,6 @@ final class ChartDrawing {
     double top = plot.getMaxY() + size * 0.15;
     double tall = lineHeight;
     text(ribbon.name(), edge, top + size, plain);
-    HeadLabels under = new HeadLabels(edge, width - edge, edge, width - edge);
     for (ChartPicture.Stage stage : ribbon.stages()) {
       double from = px(stage.from());
       double to = px(stage.to());
@@ -519,11 +534,9 @@ final class ChartDrawing {
         double w = Fonts.width(stage.label(), font(stage));
         text(stage.label(), (from + to - w) / 2, top + size, font(stage));
         g.setColor(Color.BLACK);
-      } else {
-        under.add(stage.label(), (from + to) / 2, font(stage), size);
       }
     }
-    under.draw(g, top + tall + size, -lineHeight);
+    underRibbon(ribbon).draw(g, top + tall + size, -lineHeight);
   }
 
   private double twentyTall(ChartPicture.TwentyDots twenty) {
@@ -672,42 +685,40 @@ final class ChartDrawing {
             - picture.right().map(axis -> Fonts.width(axis.title(), plain)).orElse(0.0)
             - size;
     return picture.lanes().size() == 1
+        && rows(picture.lanes().get(0)) < 2
         && laneFrom(picture.lanes().get(0)) > from
         && laneTo(picture.lanes().get(0)) < to;
   }
 
-  /** The label, or only what stands before its comma where the whole has no room. */
-  private String label(ChartPicture.Lane lane) {
-    int comma = lane.label().indexOf(", ");
-    return comma < 0 || fitsRight(lane, lane.label()) || fitsLeft(lane, lane.label())
-        ? lane.label()
-        : lane.label().substring(0, comma);
+  private boolean fitsRight(ChartPicture.Lane lane) {
+    return px(picture.x().clamp(lane.late())) + size * 0.6 + labelWidth(lane) <= width - edge();
   }
 
-  private boolean fitsRight(ChartPicture.Lane lane, String label) {
-    return px(picture.x().clamp(lane.late())) + size * 0.6 + Fonts.width(label, bold)
-        <= plot.getMaxX();
+  private boolean fitsLeft(ChartPicture.Lane lane) {
+    return px(picture.x().clamp(lane.early())) - size * 0.6 - labelWidth(lane) >= edge();
   }
 
-  private boolean fitsLeft(ChartPicture.Lane lane, String label) {
-    return px(picture.x().clamp(lane.early())) - size * 0.6 - Fonts.width(label, bold)
-        >= plot.getX();
+  private double labelWidth(ChartPicture.Lane lane) {
+    return Fonts.width(lane.label(), bold);
   }
 
-  private boolean labelFitsRight(ChartPicture.Lane lane) {
-    return fitsRight(lane, label(lane));
+  /** Height of a lane, in rows: its name stands over it where it fits on neither side. */
+  private double rows(ChartPicture.Lane lane) {
+    return fitsRight(lane) || fitsLeft(lane) ? 1.15 : 2.15;
+  }
+
+  private double laneRows() {
+    return picture.lanes().stream().mapToDouble(this::rows).sum();
   }
 
   private double laneFrom(ChartPicture.Lane lane) {
     double bar = px(picture.x().clamp(lane.early()));
-    return labelFitsRight(lane)
-        ? bar
-        : Math.max(2, bar - size * 0.6 - Fonts.width(label(lane), bold));
+    return fitsRight(lane) ? bar : bar - size * 0.6 - labelWidth(lane);
   }
 
   private double laneTo(ChartPicture.Lane lane) {
     double bar = px(picture.x().clamp(lane.late()));
-    return labelFitsRight(lane) ? bar + size * 0.6 + Fonts.width(label(lane), bold) : bar;
+    return fitsRight(lane) ? bar + size * 0.6 + labelWidth(lane) : bar;
   }
 
   /** First the lines down to the axis, then what stands on them, on white. */
@@ -717,12 +728,12 @@ final class ChartDrawing {
       double x = px(picture.x().clamp(lane.likely()));
       stroke(1, 3, 2.5f);
       g.draw(new Line2D.Double(x, plot.getMaxY(), x, y));
-      y -= lineHeight * 1.15;
+      y -= lineHeight * rows(lane);
     }
     y = plot.getY() - size * 0.75;
     for (ChartPicture.Lane lane : picture.lanes()) {
       lane(lane, y);
-      y -= lineHeight * 1.15;
+      y -= lineHeight * rows(lane);
     }
   }
 
@@ -730,17 +741,20 @@ final class ChartDrawing {
     double from = px(picture.x().clamp(lane.early()));
     double to = px(picture.x().clamp(lane.late()));
     double x = px(picture.x().clamp(lane.likely()));
-    String label = label(lane);
-    double left = labelFitsRight(lane) ? to + size * 0.6 : laneFrom(lane);
+    double wide = labelWidth(lane);
+    double left = fitsRight(lane) ? to + size * 0.6 : laneFrom(lane);
+    double row = y;
+    if (!fitsRight(lane) && !fitsLeft(lane)) {
+      left = Math.max(edge(), Math.min(width - edge() - wide, x - wide / 2));
+      row = y - lineHeight;
+    }
     g.setColor(Color.WHITE);
-    g.fill(
-        new Rectangle2D.Double(
-            left - 2, y - size * 0.55, Fonts.width(label, bold) + 4, size * 1.1));
+    g.fill(new Rectangle2D.Double(left - 2, row - size * 0.55, wide + 4, size * 1.1));
     g.setColor(Color.BLACK);
     stroke(2);
     bar(from, to, y);
     marker(diamond(x, y, size * 0.38));
-    text(label, left, y + size * 0.35, bold);
+    text(lane.label(), left, row + size * 0.35, bold);
   }
 
   private void bar(double from, double to, double y) {
@@ -857,7 +871,9 @@ final class ChartDrawing {
     for (double f : new double[] {0.02, 0.9, 0.5, 0.3, 0.7}) {
       wishes.add(new double[] {x, plot.getY() + f * (plot.getHeight() - lineHeight)});
     }
-    put(zone.label(), bold, layout.place(w, lineHeight, wishes, 4 * lineHeight));
+    layout
+        .place(w, lineHeight, wishes, 4 * lineHeight)
+        .ifPresent(place -> put(zone.label(), bold, Optional.of(place))); // the key says it too
   }
 
   /** The whole label near its level, else without its span, else wherever there is room. */
@@ -963,16 +979,23 @@ final class ChartDrawing {
   }
 
   private void put(String label, Font font, Optional<Rectangle2D> place) {
-    if (label.isEmpty()) {
-      return;
+    if (place.isEmpty() && !label.isEmpty()) {
+      dropped.add(label);
     }
-    place.ifPresent(
-        p -> {
-          g.setColor(Color.WHITE);
-          g.fill(p);
-          g.setColor(Color.BLACK);
-          text(label, p.getX() + 3, p.getMaxY() - size * 0.38, font);
-        });
+    place
+        .filter(p -> !label.isEmpty())
+        .ifPresent(
+            p -> {
+              g.setColor(Color.WHITE);
+              g.fill(p);
+              g.setColor(Color.BLACK);
+              text(label, p.getX() + 3, p.getMaxY() - size * 0.38, font);
+            });
+  }
+
+  /** What found no place when it was drawn; must be nothing. */
+  List<String> dropped() {
+    return List.copyOf(dropped);
   }
 
   private void strip(ChartPicture.Strip strip, double edge, double top, double tall) {

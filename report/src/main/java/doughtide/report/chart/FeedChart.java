@@ -129,7 +129,9 @@ public final class FeedChart {
     }
     double early = window.early().orElseThrow();
     double late = window.late().getAsDouble();
-    String label = words.say(key) + " " + RiseChart.when(early, late, fedAt, words);
+    String likely = RiseChart.at(window.likely().orElseThrow(), fedAt, words);
+    String range = RiseChart.when(early, late, fedAt, words);
+    String label = words.say(key) + " " + likely + " (" + range + ")";
     lanes.add(new ChartPicture.Lane(early, window.likely().orElseThrow(), late, label));
   }
 }

@@ -437,9 +437,12 @@ public final class RiseChart {
   }
 
   private String clockOrHours(double at) {
-    return data.mixedAt()
-        .map(m -> words.clock(Hours.after(m, at)))
-        .orElseGet(() -> words.hours(at));
+    return at(at, data.mixedAt(), words);
+  }
+
+  /** A clock time, or the hours where nobody knows the clock. */
+  static String at(double hours, Optional<ZonedDateTime> zero, Words words) {
+    return zero.map(z -> words.clock(Hours.after(z, hours))).orElseGet(() -> words.hours(hours));
   }
 
   private List<String> notes() {
@@ -458,6 +461,7 @@ public final class RiseChart {
     } else if (!data.passing().isEmpty()) {
       key.add(words.say("chart.keyMarks"));
     }
+    data.cold().ifPresent(cold -> key.add(words.say("chart.keyCold")));
     data.twenty()
         .ifPresent(
             twenty ->

@@ -21,6 +21,9 @@ import org.w3c.dom.NodeList;
 /** Vector picture through Batik; words stay words, with a fallback family for other machines. */
 record SvgChartWriter() implements ChartWriter {
 
+  /** As wide as the bundled face, on the machines of most readers; then any without serifs. */
+  private static final String COMMON_FONTS = ",Arial,Helvetica,'Nimbus Sans',sans-serif";
+
   private static final String NAMESPACE = "http://www.w3.org/2000/svg";
 
   @Override
@@ -60,7 +63,7 @@ record SvgChartWriter() implements ChartWriter {
 
   private static Element text(Element root, String name, String content) {
     Element element = root.getOwnerDocument().createElementNS(NAMESPACE, name);
-    element.setTextContent(Fonts.printable(content));
+    element.setTextContent(Fonts.spoken(content));
     return element;
   }
 
@@ -82,7 +85,7 @@ record SvgChartWriter() implements ChartWriter {
     String value = element.getAttribute(attribute);
     String quoted = "'" + Fonts.FAMILY + "'";
     if (value.contains(quoted)) {
-      element.setAttribute(attribute, value.replace(quoted, quoted + ",sans-serif"));
+      element.setAttribute(attribute, value.replace(quoted, quoted + COMMON_FONTS));
     }
   }
 

@@ -8,6 +8,7 @@ import java.io.InputStream;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Locale;
 
 /**
  * The two faces that come with the program (Liberation Sans 2.1.5, SIL Open Font License 1.1, its
@@ -29,8 +30,6 @@ public final class Fonts {
   private static final String NO_TEXT =
       "this Java cannot draw text: install its font libraries (on Debian: apt-get install"
           + " libfreetype6 fontconfig)";
-
-  private static final char REPLACEMENT = '\u25a1';
 
   private Fonts() {}
 
@@ -72,32 +71,42 @@ public final class Fonts {
     return resource(BOLD_FILE);
   }
 
-  /** Width in points. */
+  /** Width of the text as it is printed, in points. */
   public static double width(String text, Font font) {
-    return font.getStringBounds(text, MEASURE).getWidth();
+    return font.getStringBounds(printable(text), MEASURE).getWidth();
   }
 
   /**
    * The text as it can be printed: line breaks and control characters become blanks, a character
-   * that the font lacks becomes a hollow box.
+   * that the font lacks is named by its number in Unicode, as in {@code [U+4E2D]}.
    */
   public static String printable(String text) {
     StringBuilder clean = new StringBuilder();
-    text.codePoints()
+    spoken(text)
+        .codePoints()
         .forEach(
             c -> {
-              if (Character.isISOControl(c) || c == '\u2028' || c == '\u2029') {
-                clean.append(' ');
-              } else if (c == '\u2011') {
+              if (c == '\u2011') {
                 clean.append('-');
-              } else if (Character.getType(c) == Character.FORMAT) {
-                return; // marks that only steer direction or joining
               } else if (plainFace().canDisplay(c) && boldFace().canDisplay(c)) {
                 clean.appendCodePoint(c);
               } else {
-                clean.append(REPLACEMENT);
+                clean.append(String.format(Locale.ROOT, "[U+%04X]", c));
               }
             });
+    return clean.toString();
+  }
+
+  /**
+   * The text as it is read aloud or searched, which needs no font: control characters become
+   * blanks, marks that only steer direction or joining are left out.
+   */
+  public static String spoken(String text) {
+    StringBuilder clean = new StringBuilder();
+    text.codePoints()
+        .filter(c -> Character.getType(c) != Character.FORMAT)
+        .map(c -> Character.isISOControl(c) || c == '\u2028' || c == '\u2029' ? ' ' : c)
+        .forEach(clean::appendCodePoint);
     return clean.toString();
   }
 

@@ -41,7 +41,7 @@ public final class PdfFile implements AutoCloseable {
   public PdfFile(String title, Language language) throws IOException {
     fonts = PdfFonts.in(document);
     PDDocumentInformation information = new PDDocumentInformation();
-    information.setTitle(Fonts.printable(title));
+    information.setTitle(Fonts.spoken(title));
     information.setCreator("doughtide");
     information.setProducer("doughtide");
     information.setCreationDate(fixedDate());

@@ -96,7 +96,7 @@ public final class PdfSheet {
       Drawn drawn, double xPt, double topPt, double widthPt, double tallPt, String description)
       throws IOException {
     begin("Figure");
-    open.setAlternateDescription(Fonts.printable(description));
+    open.setAlternateDescription(Fonts.spoken(description));
     beginMarked(open);
     content.saveGraphicsState();
     content.transform(

@@ -75,7 +75,7 @@ class ChartOutputTest {
     assertThat(svg)
         .contains("<text")
         .contains("Stunden nach dem Mischen")
-        .contains("'Liberation Sans',sans-serif")
+        .contains("'Liberation Sans',Arial,Helvetica,'Nimbus Sans',sans-serif")
         .contains("209.90mm");
   }
 
@@ -117,7 +117,8 @@ class ChartOutputTest {
             ChartSize.A5_LANDSCAPE,
             RiseChart.caption(data, WORDS));
     assertThat(new String(svg, StandardCharsets.UTF_8))
-        .contains("&lt;b&gt;Fenside &amp; rye&lt;/b&gt; {time} \u25a1");
+        .contains("&lt;b&gt;Fenside &amp; rye&lt;/b&gt; {time} \u4e2d ")
+        .contains("&lt;b&gt;Fenside &amp; rye&lt;/b&gt; {time} [U+4E2D]");
   }
 
   @Test
