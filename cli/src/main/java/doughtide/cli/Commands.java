@@ -11,7 +11,10 @@ import doughtide.cli.command.HandoutCommand;
 import doughtide.cli.command.KitchenCommand;
 import doughtide.cli.command.LearnCommand;
 import doughtide.cli.command.LeaveCommand;
+import doughtide.cli.command.NoteCommand;
+import doughtide.cli.command.NowCommand;
 import doughtide.cli.command.RiseCommand;
+import doughtide.cli.command.StartCommand;
 import doughtide.cli.command.WantedCommand;
 import doughtide.cli.command.WaterCommand;
 import doughtide.core.quantity.InputException;
@@ -30,6 +33,9 @@ public final class Commands {
           "feed",
           "bake-day",
           "class-day",
+          "start",
+          "note",
+          "now",
           "leave",
           "water",
           "flour",
@@ -72,6 +78,9 @@ public final class Commands {
       case "feed" -> new FeedCommand();
       case "bake-day" -> new BakeDayCommand();
       case "class-day" -> new ClassDayCommand();
+      case "start" -> new StartCommand();
+      case "note" -> new NoteCommand();
+      case "now" -> new NowCommand();
       case "leave" -> new LeaveCommand();
       case "water" -> new WaterCommand();
       case "flour" -> new FlourCommand();

@@ -232,6 +232,10 @@ class ArchitectureTest {
   @ArchTest static final ArchRule answerUses = room(CLI, "answer", "session", "text", "args");
 
   @ArchTest
+  static final ArchRule handUses =
+      room(CLI, "hand", "session", "text", "args", "answer", "file", "options");
+
+  @ArchTest
   static final ArchRule batchUses =
       room(CLI, "batch", "session", "text", "args", "answer", "file", "options", "command");
 
@@ -248,7 +252,8 @@ class ArchitectureTest {
               "doughtide.cli.options..")
           .should()
           .dependOnClassesThat()
-          .resideInAnyPackage("doughtide.cli.command..", "doughtide.cli.batch..");
+          .resideInAnyPackage(
+              "doughtide.cli.command..", "doughtide.cli.batch..", "doughtide.cli.hand..");
 
   private static ArchRule coreRoom(String room, String... usable) {
     return room(CORE, room, usable);

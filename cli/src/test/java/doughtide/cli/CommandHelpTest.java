@@ -7,7 +7,10 @@ import doughtide.cli.args.HelpPage;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Duration;
+import java.time.Instant;
 import java.util.List;
+import java.util.function.Supplier;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DynamicTest;
@@ -20,6 +23,7 @@ class CommandHelpTest {
 
   @TempDir Path folder;
   private int examplesRun;
+  private int examplesInHand;
 
   @BeforeEach
   void makeTheFilesThatExamplesRead() throws IOException {
@@ -56,10 +60,20 @@ class CommandHelpTest {
     } else if (reads) {
       DemoReadings.copyTo(own);
     }
-    CliRun run = CliRun.in(TestEnvironment.in(own), words);
+    CliRun run = CliRun.in(new TestEnvironment(own, clock(name), false), words);
     assertThat(run.err()).isEmpty();
     assertThat(run.code()).isZero();
     assertThat(run.out()).isNotBlank();
+  }
+
+  /** Doughs begin in the morning; in the evening of that day they are in hand. */
+  private Supplier<Instant> clock(String name) {
+    boolean later = name.equals("note") || name.equals("now");
+    Instant now =
+        later
+            ? TestEnvironment.NOW.plus(Duration.ofMinutes(360 + examplesInHand++))
+            : TestEnvironment.NOW;
+    return () -> now;
   }
 
   @Test

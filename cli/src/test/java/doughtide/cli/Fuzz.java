@@ -175,7 +175,8 @@ final class Fuzz {
   private static final List<FuzzSamples.Reader> READERS = FuzzSamples.READERS;
 
   /** Commands whose answers take a second or more, and how many turns go by between two of them. */
-  private static final Set<String> SLOW = Set.of("bake-day", "leave", "learn", "handout");
+  private static final Set<String> SLOW =
+      Set.of("bake-day", "leave", "learn", "handout", "start", "note", "now");
 
   private static final int SLOW_EVERY = 66;
 

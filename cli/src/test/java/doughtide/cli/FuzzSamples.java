@@ -38,6 +38,8 @@ final class FuzzSamples {
           Reader.of("quayside-today.csv", "rise --readings quayside-today.csv"),
           Reader.of("quayside-today.csv", "rise --readings quayside-today.csv --skip-bad-lines"),
           Reader.of("millimetres.csv", "rise --readings millimetres.csv"),
+          Reader.of("dough.txt", "now dough"),
+          Reader.of("dough.txt", "note dough 44% 24C"),
           Reader.of("night.csv", "rise --temps night.csv"),
           Reader.of("hours.csv", "rise --temps hours.csv --format json"),
           Reader.of("starter.json", "rise --dough-temp 25C --starter-file starter.json"),
@@ -86,9 +88,15 @@ final class FuzzSamples {
               "part.csv.part",
               ""));
 
-  static final SortedSet<String> NAMES = new TreeSet<>(TEXTS.keySet());
+  static final SortedSet<String> NAMES = new TreeSet<>();
 
   static {
+    TEXTS.put(
+        "dough.txt",
+        "mixed at: 2027-03-06T04:00\nzone: Europe/London\ndough temp: 25C\nroom: 21C\n"
+            + "start height: 62 mm\ntime;rise %;dough temp C;note\n"
+            + "2027-03-06 06:00;8;24.6;\n2027-03-06 06:30;;;fold\n");
+    NAMES.addAll(TEXTS.keySet());
     NAMES.addAll(List.of("starter.json", "harrow.txt", "quayside-today.csv", "quayside-bakes"));
     NAMES.addAll(List.of(".", "none/none.csv", "/dev/null", "/dev/full", "é ü.pdf", "a.svg"));
   }

@@ -10,7 +10,7 @@ import java.util.function.Supplier;
  *
  * @param command its name
  * @param version of its JSON; raised whenever a field changes its name or meaning
- * @param headline the answer in one or two sentences
+ * @param headline the answer in one or two sentences, each line of it a line of the page
  * @param body all of it
  * @param table what CSV holds
  * @param kitchen values that came from the kitchen, as {@code room 19C}; JSON tells them

@@ -25,7 +25,7 @@ final class AnswerJson implements Fields {
         .json
         .beginObject()
         .field("schema", "doughtide/" + answer.command() + "/" + answer.version())
-        .field("answer", answer.headline());
+        .field("answer", answer.headline().replace('\n', ' '));
     writer.items(answer.body());
     if (!writer.kitchen.isEmpty()) {
       writer.json.name(UNDERSTOOD).beginObject();

@@ -44,7 +44,7 @@ final class AnswerText {
 
   static List<String> of(Answer answer) {
     AnswerText text = new AnswerText();
-    text.page.sentence(answer.headline());
+    answer.headline().lines().forEach(text.page::sentence);
     text.collect(answer.body());
     text.timeLabels = text.widthOfTimeLabels();
     text.blocks.forEach(text::print);

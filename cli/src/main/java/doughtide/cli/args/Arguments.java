@@ -19,6 +19,7 @@ import doughtide.core.thermal.VesselForm;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashSet;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Locale;
@@ -26,9 +27,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.function.BiFunction;
 
 /** What was given to a command: by option name, as text or as a quantity. */
 public final class Arguments implements TypedValues {
+
+  private static final String YES = "yes";
 
   private final CommandSpec spec;
   private final Map<String, List<String>> values;
@@ -36,7 +40,7 @@ public final class Arguments implements TypedValues {
   private final Catalogue catalogue;
   private final Set<String> asked = new HashSet<>();
   private final Set<String> defaults = new HashSet<>();
-  private final Set<String> notes = new LinkedHashSet<>();
+  private final Set<String> notes;
 
   /**
    * @param spec what the command accepts
@@ -49,16 +53,70 @@ public final class Arguments implements TypedValues {
       Map<String, List<String>> values,
       List<String> operands,
       Catalogue catalogue) {
+    this(spec, values, operands, catalogue, new LinkedHashSet<>());
+  }
+
+  private Arguments(
+      CommandSpec spec,
+      Map<String, List<String>> values,
+      List<String> operands,
+      Catalogue catalogue,
+      Set<String> notes) {
     this.spec = spec;
     this.values = Map.copyOf(values);
     this.operands = List.copyOf(operands);
     this.catalogue = catalogue;
+    this.notes = notes;
   }
 
   /** The same, in which some of the values were not given but stand in for what was not. */
   Arguments withDefaults(Collection<String> options) {
     defaults.addAll(options);
     return this;
+  }
+
+  /**
+   * The same, in which the values of a document stand as if they had been given, unless others
+   * were; what stands in for options that were not given is looked for anew.
+   *
+   * @param document by key, the keys that are no options of the command are left out
+   * @param standIns gives what stands in, by the command's options and what was given
+   */
+  public Arguments beside(
+      Map<String, String> document,
+      BiFunction<CommandSpec, Map<String, List<String>>, Map<String, List<String>>> standIns) {
+    Map<String, List<String>> all = new LinkedHashMap<>();
+    values.forEach(
+        (option, texts) -> {
+          if (!defaults.contains(option)) {
+            all.put(option, texts);
+          }
+        });
+    document.forEach(
+        (key, text) -> {
+          boolean takesValue = offers(key) && spec.option(key).takesValue();
+          boolean meant = takesValue || (offers(key) && text.equals(YES));
+          if (meant) {
+            all.putIfAbsent(key, List.of(takesValue ? text : ""));
+          }
+        });
+    Map<String, List<String>> added = standIns.apply(spec, all);
+    all.putAll(added);
+    Arguments beside = new Arguments(spec, all, operands, catalogue, notes);
+    return beside.withDefaults(added.keySet());
+  }
+
+  /** The values of options that another command has as well, as if they were given to that. */
+  public Arguments as(CommandSpec other) {
+    Map<String, List<String>> shared = new LinkedHashMap<>();
+    values.forEach(
+        (option, texts) -> {
+          if (other.options().stream().anyMatch(each -> each.name().equals(option))) {
+            shared.put(option, texts);
+          }
+        });
+    Arguments as = new Arguments(other, shared, operands, catalogue, notes);
+    return as.withDefaults(defaults.stream().filter(shared::containsKey).toList());
   }
 
   /** Keeps a line to be told beside the answer. */

@@ -65,6 +65,11 @@ public final class Words {
     return Checks.plain(Math.round(value * scale) / scale);
   }
 
+  /** A number of things: {@code 1 reading}, {@code 2 readings}. */
+  public static String counted(long count, String thing) {
+    return count + " " + thing + (count == 1 ? "" : "s");
+  }
+
   /** What to weigh, as a sentence. */
   public static String weigh(Ingredients weigh) {
     return "Weigh: flour "

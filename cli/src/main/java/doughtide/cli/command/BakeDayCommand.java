@@ -2,6 +2,7 @@ package doughtide.cli.command;
 
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.CommandSpec;
+import doughtide.cli.hand.Cautions;
 import doughtide.cli.session.Session;
 
 /** Plans a bake backward from the bread, so that every step falls when the baker is there. */
@@ -46,7 +47,7 @@ public final class BakeDayCommand implements Command {
                 + " late. A loaf is good from 85 % of its rise until nine tenths of the greatest"
                 + " height of its own dough, if it has not fallen or become weak. You shape when"
                 + " the sample jar shows the rise given.")
-        .note(DayReport.CAUTION)
+        .note("Caution: " + Cautions.OVEN)
         .build();
   }
 

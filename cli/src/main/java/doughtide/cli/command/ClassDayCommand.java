@@ -6,6 +6,7 @@ import doughtide.cli.args.CommandSpec;
 import doughtide.cli.args.OptionSpec;
 import doughtide.cli.command.roster.JarSections;
 import doughtide.cli.file.ReadingsFile;
+import doughtide.cli.hand.Cautions;
 import doughtide.cli.options.OutputOptions;
 import doughtide.cli.options.StarterOptions;
 import doughtide.cli.session.Session;
@@ -81,7 +82,7 @@ public final class ClassDayCommand implements Command {
             "Loaves of several doughs go into the oven together where there is room, and one"
                 + " feeding serves all doughs for which it is ripe. Where the day is not possible,"
                 + " the smallest change that makes it so is named.")
-        .note(DayReport.CAUTION)
+        .note("Caution: " + Cautions.OVEN)
         .build();
   }
 

@@ -32,10 +32,8 @@ import java.util.function.BiFunction;
 final class DayReport {
 
   /** What to be careful with. */
-  static final String CAUTION =
-      "Caution: raw flour and raw dough are not for eating; hot ovens, pots and steam burn.";
-
   private static final String CALENDAR = "calendar";
+
   private static final String SEARCH_LIMIT = "search-limit";
 
   private DayReport() {}

@@ -9,6 +9,7 @@ import doughtide.cli.args.Arguments;
 import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.Words;
 import doughtide.cli.command.roster.StudentSections;
+import doughtide.cli.hand.Cautions;
 import doughtide.core.day.BakeDay;
 import doughtide.core.day.BakePlan;
 import doughtide.core.day.BenchInterval;
@@ -71,7 +72,7 @@ final class DaySections {
         .ifPresent(said -> body.paragraph().say("Note: " + said + "."));
     additions(body);
     understood(body.section("", "Understood"));
-    body.paragraph().cautions(List.of(DayReport.CAUTION.replaceFirst("^Caution: ", "")));
+    body.paragraph().cautions(List.of(Cautions.OVEN));
     return Answer.of(command, VERSION, headline(), body).withTable(this::table);
   }
 

@@ -94,7 +94,7 @@ public final class FlourSections {
     body.paragraph()
         .texts("notes", "Note: ", record.notes().stream().map(n -> TrialWords.english(n)).toList());
     body.section("", "Understood")
-        .say("Grades", LearnCommand.counted(fit.bowls().size(), "grade"))
+        .say("Grades", Words.counted(fit.bowls().size(), "grade"))
         .say("Judged by", String.join(", ", fit.people()))
         .say("Trials", String.join(", ", fit.trials()));
     body.cautions(FlourCommand.CAUTIONS);

@@ -142,8 +142,4 @@ public final class LearnCommand implements Command {
       return names;
     }
   }
-
-  public static String counted(long count, String thing) {
-    return count + " " + thing + (count == 1 ? "" : "s");
-  }
 }

@@ -61,9 +61,9 @@ public final class LearnSections {
   private String headline() {
     OptionalDouble share = windows.share();
     return "Learned from "
-        + LearnCommand.counted(learned.bakes(), "bake")
+        + Words.counted(learned.bakes(), "bake")
         + " and "
-        + LearnCommand.counted(learned.readings(), "reading")
+        + Words.counted(learned.readings(), "reading")
         + ". "
         + (share.isPresent()
             ? "The window of a dough like the last is "
@@ -207,7 +207,7 @@ public final class LearnSections {
             : "";
     return bake.name()
         + ": "
-        + LearnCommand.counted(file.given(), "reading")
+        + Words.counted(file.given(), "reading")
         + thinned
         + file.leftOutWords()
         + file.assumed().map(words -> "; assumed: " + words).orElse("");

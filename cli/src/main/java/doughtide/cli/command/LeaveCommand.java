@@ -5,6 +5,12 @@ import doughtide.cli.args.Arguments;
 import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.CommandSpec;
 import doughtide.cli.args.OptionSpec;
+import doughtide.cli.args.Words;
+import doughtide.cli.hand.Absence;
+import doughtide.cli.hand.Cautions;
+import doughtide.cli.hand.DoughInHand;
+import doughtide.cli.hand.LeaveSections;
+import doughtide.cli.hand.WaysOut;
 import doughtide.cli.options.ClockOptions;
 import doughtide.cli.options.ColdOptions;
 import doughtide.cli.options.DoughOptions;
@@ -21,7 +27,6 @@ import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.learning.Reading;
 import doughtide.core.loaf.Proof;
 import doughtide.core.quantity.InputException;
-import doughtide.core.quantity.Quantities;
 import doughtide.report.words.Advice;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -35,11 +40,6 @@ public final class LeaveCommand implements Command {
   private static final String LEAVE_AT = "leave-at";
   private static final String BACK_AT = "back-at";
   private static final String NOW = "now";
-
-  /** Past the greatest height, by which the end of a loaf's best time is told. */
-  private static final double RUN_HOURS = 72;
-
-  private static final double LATEST_HOURS = 48;
 
   @Override
   public CommandSpec spec() {
@@ -59,12 +59,8 @@ public final class LeaveCommand implements Command {
         .options(DoughOptions.specs())
         .options(TemperatureOptions.withoutJar())
         .options(ClockOptions.specs())
+        .options(Absence.specs().stream().map(OptionSpec::required).toList())
         .options(
-            OptionSpec.value(LEAVE_AT, "TIME", "15:00", "When you must leave: a time after mixing.")
-                .required(),
-            OptionSpec.value(
-                    BACK_AT, "TIME", "19:00", "When you are back: a time after --leave-at.")
-                .required(),
             OptionSpec.value(NOW, "TIME", "13:00", "What the clock says now.")
                 .withDefault(
                     "the time now, where that is between mixing and leaving, or the last of the"
@@ -106,7 +102,7 @@ public final class LeaveCommand implements Command {
         .note(
             "Right at the oven: from 85 % of the rise wanted there until nine tenths of the"
                 + " greatest height of its own dough, and neither fallen nor weak.")
-        .note(DayReport.CAUTION)
+        .note("Caution: " + Cautions.OVEN)
         .build();
   }
 
@@ -115,27 +111,27 @@ public final class LeaveCommand implements Command {
       ClockTimes clock, RiseForecast bulk, OptionalDouble lastReadingHours, List<String> words) {}
 
   @Override
-  public void run(Arguments arguments, Session session) {
-    OutputOptions.Format format = OutputOptions.format(arguments);
+  public void run(Arguments given, Session session) {
+    OutputOptions.Format format = OutputOptions.format(given);
     if (format == OutputOptions.Format.CSV) {
       throw OutputOptions.noCsv("leave");
     }
-    RiseForecaster forecaster = StarterOptions.forecaster(arguments, session.environment());
+    Optional<DoughInHand> inHand =
+        given.has(StarterOptions.READINGS)
+            ? Optional.of(DoughInHand.read(given, replaced(), session))
+            : Optional.empty();
+    Arguments arguments = inHand.map(DoughInHand::arguments).orElse(given);
     Rising rising =
-        arguments.has(StarterOptions.READINGS)
-            ? inHand(arguments, forecaster, session)
-            : described(arguments, forecaster, session.environment());
+        inHand
+            .map(LeaveCommand::inHand)
+            .orElseGet(() -> described(arguments, session.environment()));
     ClockTimes clock = rising.clock();
-    double leave = hour(arguments, LEAVE_AT, clock, 0);
-    double back = hour(arguments, BACK_AT, clock, leave);
+    double leave = Absence.hour(arguments, LEAVE_AT, clock, 0);
+    double back = Absence.hour(arguments, BACK_AT, clock, leave);
     double now = now(arguments, rising, leave, session.environment());
     Proof chosen =
         ProofOptions.read(arguments, Optional.of(clock))
-            .orElseThrow(
-                () ->
-                    new InputException(
-                        "how the loaves wait is missing: add --cold 4C --bake-at 07:30, or"
-                            + " --proof-temp 24C"))
+            .orElseThrow(Absence::withoutLoaves)
             .chosen(rising.bulk());
     Proof proof = ColdOptions.kept(arguments, session.environment(), chosen);
     List<LeaveOption> options =
@@ -160,14 +156,25 @@ public final class LeaveCommand implements Command {
     return Advice.english(bulk.warnings().get(0)).sentences();
   }
 
-  private static Rising described(
-      Arguments arguments, RiseForecaster forecaster, Environment environment) {
+  /** Options that the file of a dough in hand takes the place of. */
+  private static List<OptionSpec> replaced() {
+    List<OptionSpec> replaced = new ArrayList<>(DoughOptions.specs());
+    replaced.addAll(ClockOptions.specs());
+    TemperatureOptions.withoutJar().stream()
+        .filter(option -> !option.name().equals(TemperatureOptions.DOUGH_MASS))
+        .forEach(replaced::add);
+    return replaced;
+  }
+
+  private static Rising described(Arguments arguments, Environment environment) {
+    RiseForecaster forecaster = StarterOptions.forecaster(arguments, environment);
     ClockTimes clock =
         ClockOptions.read(arguments, environment).orElseThrow(() -> arguments.missing("mixed-at"));
     DoughOptions dough = DoughOptions.read(arguments, environment);
     TemperatureOptions temperature =
         TemperatureOptions.readWithMass(arguments, dough, Optional.of(clock), environment);
-    RiseForecast bulk = forecaster.forecast(dough.formula(), temperature.dough(), RUN_HOURS);
+    RiseForecast bulk =
+        forecaster.forecast(dough.formula(), temperature.dough(), WaysOut.RUN_HOURS);
     List<String> words =
         temperature.vessel().isPresent() || arguments.has(TemperatureOptions.TEMPS)
             ? List.of(temperature.words())
@@ -175,27 +182,16 @@ public final class LeaveCommand implements Command {
     return new Rising(clock, bulk, OptionalDouble.empty(), words);
   }
 
-  private static Rising inHand(Arguments arguments, RiseForecaster forecaster, Session session) {
-    List<OptionSpec> replaced = new ArrayList<>(DoughOptions.specs());
-    replaced.addAll(ClockOptions.specs());
-    TemperatureOptions.withoutJar().stream()
-        .filter(option -> !option.name().equals(TemperatureOptions.DOUGH_MASS))
-        .forEach(replaced::add);
-    DoughInHand dough = DoughInHand.read(arguments, forecaster, replaced, session);
+  private static Rising inHand(DoughInHand dough) {
     ClockTimes clock =
         dough
-            .file()
             .clock()
             .orElseThrow(
                 () ->
                     new InputException(
                         "the file of --readings does not say when the dough was mixed: add a line"
                             + " at its top, for example mixed at: 2027-03-06T10:00"));
-    RiseForecast bulk =
-        dough
-            .update()
-            .forecaster()
-            .forecast(dough.file().bake().formula(), dough.file().bake().temperature(), RUN_HOURS);
+    RiseForecast bulk = dough.forecast(WaysOut.RUN_HOURS);
     List<Reading> readings = dough.file().bake().readings();
     OptionalDouble last =
         readings.isEmpty()
@@ -207,7 +203,7 @@ public final class LeaveCommand implements Command {
         last,
         List.of(
             "with "
-                + LearnCommand.counted(dough.file().given(), "reading")
+                + Words.counted(dough.file().given(), "reading")
                 + dough.file().leftOutWords()
                 + "; it is taken to keep its last temperature"));
   }
@@ -216,7 +212,7 @@ public final class LeaveCommand implements Command {
       Arguments arguments, Rising rising, double leave, Environment environment) {
     ClockTimes clock = rising.clock();
     if (arguments.has(NOW)) {
-      double now = hour(arguments, NOW, clock, -1);
+      double now = Absence.hour(arguments, NOW, clock, -1);
       if (now > leave) {
         throw new InputException("--now lies after --leave-at: give the earlier time first");
       }
@@ -233,19 +229,5 @@ public final class LeaveCommand implements Command {
     }
     throw new InputException(
         "the time now is not between mixing and leaving: give it, for example --now 13:00");
-  }
-
-  /** The first such time after the one before it. */
-  private static double hour(Arguments arguments, String option, ClockTimes clock, double after) {
-    String text = arguments.text(option).orElseThrow(() -> arguments.missing(option));
-    return clock.hoursUntil("--" + option, text, 0).stream()
-        .filter(hours -> hours > after)
-        .filter(hours -> hours <= LATEST_HOURS)
-        .findFirst()
-        .orElseThrow(
-            () ->
-                new InputException(
-                    Quantities.shown("--" + option, text)
-                        + " must come later, and within two days after mixing: check the times"));
   }
 }

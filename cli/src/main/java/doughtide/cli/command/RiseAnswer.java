@@ -1,6 +1,7 @@
 package doughtide.cli.command;
 
 import doughtide.cli.args.ClockTimes;
+import doughtide.cli.hand.PlannedLoaf;
 import doughtide.cli.options.DoughOptions;
 import doughtide.cli.options.TemperatureOptions;
 import doughtide.core.dough.Ingredients;
@@ -52,7 +53,7 @@ public record RiseAnswer(
     TimeWindow over,
     List<Widening> widens,
     List<Warmth> warmth,
-    Optional<Loaf> proof,
+    Optional<PlannedLoaf> proof,
     Optional<SampleJar> jar,
     Optional<Ingredients> weigh,
     List<Warning> warnings) {
@@ -94,14 +95,6 @@ public record RiseAnswer(
    */
   public record Warmth(double hours, double celsius) {}
 
-  /**
-   * After bulk fermentation.
-   *
-   * @param proof what was asked
-   * @param shape when to shape for it
-   */
-  public record Loaf(Proof proof, ShapeForecast shape) {}
-
   /** Asks the forecast everything the answer needs. */
   public static RiseAnswer of(
       DoughOptions dough,
@@ -114,8 +107,8 @@ public record RiseAnswer(
       Optional<Ingredients> weigh) {
     List<Passing> passings =
         rises.stream().map(rise -> new Passing(rise, forecast.hoursToRise(rise))).toList();
-    Optional<Loaf> loaf =
-        proof.map(each -> new Loaf(each, ShapeForecaster.of(forecast, each).forecast()));
+    Optional<PlannedLoaf> loaf =
+        proof.map(each -> new PlannedLoaf(each, ShapeForecaster.of(forecast, each).forecast()));
     List<Warning> warnings = new ArrayList<>(forecast.warnings());
     warnings.addAll(temperature.warnings());
     loaf.ifPresent(each -> addNew(warnings, each.shape().warnings()));
@@ -151,7 +144,7 @@ public record RiseAnswer(
 
   /** The jar is read at the shape point, or at half as much again where no loaf is planned. */
   private static Optional<SampleJar> jar(
-      RiseForecast forecast, TemperatureOptions temperature, Optional<Loaf> loaf) {
+      RiseForecast forecast, TemperatureOptions temperature, Optional<PlannedLoaf> loaf) {
     if (loaf.isPresent() && loaf.get().shape().rise().likely().isEmpty()) {
       return Optional.empty();
     }

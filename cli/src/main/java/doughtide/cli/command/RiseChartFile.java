@@ -1,6 +1,7 @@
 package doughtide.cli.command;
 
 import doughtide.cli.file.OutputFile;
+import doughtide.cli.hand.PlannedLoaf;
 import doughtide.cli.options.OutputOptions;
 import doughtide.core.forecast.Warning;
 import doughtide.report.chart.ChartFormat;
@@ -57,7 +58,7 @@ public final class RiseChartFile {
   private static void addLoaf(
       RiseChartData.Builder chart,
       RiseAnswer answer,
-      RiseAnswer.Loaf loaf,
+      PlannedLoaf loaf,
       List<Warning> warnings,
       Words words) {
     chart.shape(answer.forecast(), loaf.proof(), loaf.shape());

@@ -6,6 +6,9 @@ import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.CommandSpec;
 import doughtide.cli.args.OptionSpec;
 import doughtide.cli.file.OutputFile;
+import doughtide.cli.hand.Cautions;
+import doughtide.cli.hand.DoughInHand;
+import doughtide.cli.hand.NowSections;
 import doughtide.cli.options.ClockOptions;
 import doughtide.cli.options.ColdOptions;
 import doughtide.cli.options.DoughOptions;
@@ -16,7 +19,6 @@ import doughtide.cli.options.ProofOptions;
 import doughtide.cli.options.StarterOptions;
 import doughtide.cli.options.TemperatureOptions;
 import doughtide.cli.options.WordsOptions;
-import doughtide.cli.session.Environment;
 import doughtide.cli.session.Session;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
@@ -38,10 +40,7 @@ import java.util.TreeSet;
 /** When a dough has risen how far, and when it is past its best. */
 public final class RiseCommand implements Command {
 
-  public static final String CAUTION = "raw flour and raw dough are not for eating.";
-
   private static final String RISE = "rise";
-  private static final String MEMBERS = "members";
   private static final String TITLE = "title";
   private static final double[] USUAL_PERCENT = {25, 30, 50, 75, 100};
   private static final int MOST_RISES = 20;
@@ -71,15 +70,8 @@ public final class RiseCommand implements Command {
         .options(StarterOptions.specs())
         .options(FormulaOptions.loaves())
         .options(
-            OptionSpec.value(
-                    RISE,
-                    "RISE",
-                    "60%",
-                    "Another rise whose time is wanted, in per cent of the volume after mixing.")
-                .repeatable(),
-            OptionSpec.value(
-                    MEMBERS, "COUNT", "256", "How many doughs the window is made from, 8 to 65536.")
-                .withDefault("512"),
+            rise(),
+            StarterOptions.members(),
             OutputOptions.format(),
             OutputOptions.chart("rise.pdf"),
             OutputOptions.paper(),
@@ -166,8 +158,18 @@ public final class RiseCommand implements Command {
             "quayside-today.csv",
             "--starter-file",
             "starter.txt")
-        .note("Caution: " + CAUTION)
+        .note("Caution: " + Cautions.RAW)
         .build();
+  }
+
+  /** The option for another rise. */
+  static OptionSpec rise() {
+    return OptionSpec.value(
+            RISE,
+            "RISE",
+            "60%",
+            "Another rise whose time is wanted, in per cent of the volume after mixing.")
+        .repeatable();
   }
 
   @Override
@@ -189,7 +191,7 @@ public final class RiseCommand implements Command {
       throw new InputException("--page shows clock times: add for example --mixed-at 09:30");
     }
     SortedSet<Rise> rises = rises(arguments);
-    RiseForecaster forecaster = forecaster(arguments, session.environment());
+    RiseForecaster forecaster = StarterOptions.forecaster(arguments, session.environment());
     TemperatureOptions temperature =
         TemperatureOptions.read(arguments, dough, clock, session.environment());
     RiseForecast forecast = forecaster.forecast(dough.formula(), temperature.dough());
@@ -249,11 +251,6 @@ public final class RiseCommand implements Command {
     return taught;
   }
 
-  private static RiseForecaster forecaster(Arguments arguments, Environment environment) {
-    RiseForecaster learned = StarterOptions.forecaster(arguments, environment);
-    return arguments.count(MEMBERS, 8, 65_536).map(learned::withMembers).orElse(learned);
-  }
-
   /** The dough in hand, described by its file of readings. */
   private static void today(Arguments arguments, Session session) {
     OutputOptions.Format format = OutputOptions.format(arguments);
@@ -262,21 +259,15 @@ public final class RiseCommand implements Command {
     Words words = WordsOptions.ofChart(arguments);
     Optional<OutputFile> chart = OutputOptions.chart(arguments, session.environment());
     SortedSet<Rise> rises = rises(arguments);
-    RiseForecaster forecaster = forecaster(arguments, session.environment());
     List<OptionSpec> described = new ArrayList<>(DoughOptions.specs());
     described.addAll(TemperatureOptions.specs());
-    described.addAll(ProofOptions.specs());
-    described.addAll(ColdOptions.specs());
     described.addAll(ColdOptions.probe());
     described.addAll(ClockOptions.specs());
     described.add(FormulaOptions.loaves());
-    DoughInHand dough = DoughInHand.read(arguments, forecaster, described, session);
-    if (format == OutputOptions.Format.CSV) {
-      throw new InputException("--format csv is not made with --readings: use text or json");
-    }
-    print(TodaySections.of(dough, rises), format, session);
+    DoughInHand dough = DoughInHand.read(arguments, described, session);
+    NowCommand.print(NowSections.of(dough, rises), dough, format, session);
     if (chart.isPresent()) {
-      TodayChart drawn = TodayChart.of(dough, session.environment().now());
+      TodayChart drawn = TodayChart.of(dough);
       if (drawn.isPossible()) {
         drawn.write(arguments.text(TITLE), rises, words, chart.get(), paper);
         sayDrawn(chart.get(), format, session);
@@ -291,7 +282,8 @@ public final class RiseCommand implements Command {
     return Arrays.stream(USUAL_PERCENT).anyMatch(usual -> usual == rise.percent());
   }
 
-  private static SortedSet<Rise> rises(Arguments arguments) {
+  /** The rises whose times are wanted. */
+  static SortedSet<Rise> rises(Arguments arguments) {
     SortedSet<Rise> rises = new TreeSet<>();
     for (double percent : USUAL_PERCENT) {
       rises.add(Rise.ofPercent(percent));
@@ -305,7 +297,8 @@ public final class RiseCommand implements Command {
     return rises;
   }
 
-  private static void print(Answer answer, OutputOptions.Format format, Session session) {
+  /** Prints an answer. */
+  static void print(Answer answer, OutputOptions.Format format, Session session) {
     switch (format) {
       case TEXT -> answer.text(session.out());
       case JSON -> answer.json(session.out());

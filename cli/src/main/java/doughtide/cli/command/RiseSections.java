@@ -7,16 +7,15 @@ import doughtide.cli.answer.Timeline;
 import doughtide.cli.answer.Unit;
 import doughtide.cli.answer.Value;
 import doughtide.cli.args.Words;
+import doughtide.cli.hand.Cautions;
+import doughtide.cli.hand.LoafSections;
 import doughtide.cli.options.ProofOptions;
 import doughtide.core.dough.Ingredients;
-import doughtide.core.forecast.Distribution;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.TimeWindow;
-import doughtide.core.loaf.JarRule;
 import doughtide.core.loaf.SampleJar;
 import doughtide.core.loaf.ShapeForecast;
 import doughtide.core.loaf.StrengthPlan;
-import doughtide.core.quantity.Temperature;
 import doughtide.report.words.Advice;
 import doughtide.report.words.StrengthWords;
 import java.util.ArrayList;
@@ -31,7 +30,6 @@ public final class RiseSections {
 
   private static final int VERSION = 2;
   private static final List<Double> SHOWN_HOURS = List.of(1.0, 2.0, 4.0, 6.0, 8.0, 12.0, 16.0);
-  private static final int[] CORE_CELSIUS = {10, 7, 5};
 
   private final RiseAnswer found;
   private final Timeline timeline;
@@ -51,12 +49,12 @@ public final class RiseSections {
     sections.warmth(body);
     found.weigh().ifPresent(weigh -> weigh(weigh, body));
     sections.folds(body);
-    found.proof().ifPresent(loaf -> sections.loaf(loaf, body));
+    found.proof().ifPresent(loaf -> LoafSections.add(loaf, sections.timeline, body));
     found.temperature().jar().ifPresent(jar -> sections.jar(jar.mass().grams(), body));
     body.warnings(found.warnings());
     Narrowing.add(found.widens(), body);
     sections.understood(body.section("understood", "Understood"));
-    body.cautions(List.of(RiseCommand.CAUTION));
+    body.cautions(List.of(Cautions.RAW));
     return Answer.of("rise", VERSION, sections.headline(), body).withTable(sections::curve);
   }
 
@@ -94,9 +92,9 @@ public final class RiseSections {
     return "Shape about "
         + timeline.momentSince(shape.hours().likely())
         + ", when the sample jar has risen "
-        + likely(shape.rise())
+        + LoafSections.likely(shape.rise())
         + "; the loaf is then at "
-        + likely(shape.loafRise())
+        + LoafSections.likely(shape.loafRise())
         + ". Into the oven "
         + moment(OptionalDouble.of(at.ovenHours()))
         + (at.bakeFrom().window().likely().isEmpty()
@@ -205,166 +203,12 @@ public final class RiseSections {
     body.paragraph().say("The dough itself, likely, after: " + String.join(", ", course) + ".");
   }
 
-  private void loaf(RiseAnswer.Loaf loaf, Section.Builder body) {
-    shape(loaf.shape(), body.section("shape", ifNight("When to shape")));
-    String heading = ifNight("The loaf, shaped at that rise");
-    if (loaf.proof().cold().isPresent()) {
-      Section.Builder cold = body.section("cold", heading);
-      cold.moment(
-          "intoCold", ifNight("into the cold"), maybe(night, ShapeForecast.Night::coldFromHours));
-      core(cold);
-      baked(cold);
-      night.flatMap(ShapeForecast.Night::warmer).ifPresent(warmer -> warmer(warmer, cold));
-    } else {
-      Section.Builder proof = body.section("proof", heading);
-      proof.moment(
-          "intoProof", ifNight("into proof"), number(night, ShapeForecast.Night::proofFromHours));
-      baked(proof);
-    }
-  }
-
-  private void shape(ShapeForecast shape, Section.Builder to) {
-    to.window(Section.HERE, ifNight("end of bulk"), shape.hours())
-        .number("risePercent", "", shape.rise().likely(), Unit.PERCENT)
-        .quantity("risePercent", "", range(shape.rise()))
-        .number("targetPercent", "", shape.target().percent(), Unit.PERCENT)
-        .number("loafRisePercent", "", shape.loafRise().likely(), Unit.PERCENT)
-        .quantity("loafRisePercent", "", range(shape.loafRise()));
-    spoils(shape.spoils(), to);
-    if (night.isPresent()) {
-      to.say("watch for", "a jar that has risen " + likely(shape.rise()) + "; " + loaf(shape))
-          .say("why then", why() + Unit.PERCENT.text(shape.target().percent()))
-          .say("how sure", howSure(shape));
-      rule(shape.rule(), to);
-    }
-  }
-
-  private static String loaf(ShapeForecast shape) {
-    return "nobody folds or shapes the jar, the loaf just shaped is at " + likely(shape.loafRise());
-  }
-
-  private String why() {
-    return (found.proof().orElseThrow().proof().cold().isPresent()
-            ? "the loaf goes on rising until its middle is cold, and the warmer and livelier the"
-                + " dough, the further"
-            : "the loaf goes on rising through rest and proof")
-        + "; at the oven it should have risen ";
-  }
-
-  /** The range is what other starters would do, not a permission. */
-  private String howSure(ShapeForecast shape) {
-    if (shape.hours().early().isEmpty() || shape.hours().late().isEmpty()) {
-      return "go by the jar and by what it says below";
-    }
-    return "a lively starter gets there "
-        + moment(shape.hours().early())
-        + ", a sluggish one "
-        + moment(shape.hours().late())
-        + "; go by the jar";
-  }
-
-  private void spoils(ShapeForecast.Spoils spoils, Section.Builder to) {
-    to.section("spoils", "")
-        .number("warmerKelvin", "", spoils.warmerCelsius(), Unit.KELVIN)
-        .number("laterHours", "", spoils.laterHours(), Unit.HOURS);
-    List<String> changes = new ArrayList<>();
-    spoils
-        .warmerCelsius()
-        .ifPresent(by -> changes.add("a refrigerator " + Words.rounded(by, 1) + " °C warmer"));
-    spoils.laterHours().ifPresent(by -> changes.add("shaping " + Words.about(by) + " later"));
-    if (night.isPresent() && !changes.isEmpty()) {
-      to.say(
-          "spoils it first", String.join(", or ", changes) + ": one loaf in ten more goes too far");
-    }
-  }
-
-  private void rule(JarRule rule, Section.Builder to) {
-    Listing.Builder rows = to.listing("jarRule", "");
-    for (JarRule.AtHour look : rule.looks()) {
-      List<String> steps = new ArrayList<>();
-      for (JarRule.Wait wait : look.waits()) {
-        rows.row()
-            .moment("look", "", OptionalDouble.of(look.hours()))
-            .number("jarPercent", "", wait.risePercent(), Unit.PERCENT)
-            .number("waitHours", "", wait.hours(), Unit.HOURS);
-        steps.add(
-            wait.hours() == 0
-                ? whole(wait.risePercent()) + " or more, shape now"
-                : whole(wait.risePercent()) + ", wait " + Words.about(wait.hours()));
-      }
-      to.say("jar at " + shortMoment(look.hours()), String.join("; ", steps));
-    }
-  }
-
-  private String shortMoment(double hours) {
-    return found.clock().map(clock -> clock.at(hours)).orElseGet(() -> Words.about(hours));
-  }
-
-  private void core(Section.Builder cold) {
-    for (int celsius : CORE_CELSIUS) {
-      Distribution cools =
-          night.map(at -> at.coreAt(Temperature.ofCelsius(celsius))).orElse(Distribution.NEVER);
-      cold.window("coreAt" + celsius + "C", "", cools.window());
-      if (night.isPresent()) {
-        cold.say("middle " + celsius + " °C", cooled(cools));
-      }
-    }
-  }
-
-  private String cooled(Distribution cools) {
-    long never = Math.round(10 * (1 - cools.reached()));
-    String when = cools.window().likely().isPresent() ? words(cools.window()) : "";
-    String not = never == 0 ? "" : "never in " + never + " of 10";
-    return when + (when.isEmpty() || not.isEmpty() ? "" : "; ") + not;
-  }
-
-  private void baked(Section.Builder to) {
-    ShapeForecast.RiseRange rise =
-        night.map(ShapeForecast.Night::riseAtBake).orElse(ShapeForecast.RiseRange.NONE);
-    to.moment("oven", ifNight("into the oven"), number(night, ShapeForecast.Night::ovenHours));
-    if (night.isPresent()) {
-      to.say("risen then", words(rise));
-    }
-    to.section("riseAtBakePercent", "")
-        .number("low", "", rise.low(), Unit.PERCENT)
-        .number("likely", "", rise.likely(), Unit.PERCENT)
-        .number("high", "", rise.high(), Unit.PERCENT);
-    baked(to, "bakeFrom", "good from", ShapeForecast.Night::bakeFrom);
-    baked(to, "bakeUntil", "good until", ShapeForecast.Night::bakeUntil);
-    baked(to, "pastBest", "past its best", ShapeForecast.Night::over);
-  }
-
-  private void baked(
-      Section.Builder to,
-      String key,
-      String label,
-      Function<ShapeForecast.Night, Distribution> when) {
-    TimeWindow hours = night.map(when).orElse(Distribution.NEVER).window();
-    to.moment(key, "", hours.likely()).window(key, ifNight(label), hours);
-  }
-
-  private void warmer(ShapeForecast.WarmerCold warmer, Section.Builder cold) {
-    OptionalDouble until = warmer.bakeUntil();
-    cold.say(
-            "a warmer cold",
-            "if it is "
-                + Words.rounded(warmer.byCelsius(), 0)
-                + " °C warmer than believed, the loaf has risen "
-                + whole(warmer.riseAtBakePercent())
-                + " at the oven"
-                + (until.isPresent() ? ", good until " + moment(until) : ""))
-        .section("warmerCold", "")
-        .number("byCelsius", "", OptionalDouble.of(warmer.byCelsius()), Unit.KELVIN, 1)
-        .number("riseAtBakePercent", "", warmer.riseAtBakePercent(), Unit.PERCENT)
-        .moment("bakeUntil", "", until);
-  }
-
   private void jar(double grams, Section.Builder body) {
     Optional<SampleJar> jar = found.jar();
     ShapeForecast.RiseRange reads = jar.map(SampleJar::reads).orElse(ShapeForecast.RiseRange.NONE);
     body.section("jar", "")
         .number("riseReadsPercent", "", reads.likely(), Unit.PERCENT)
-        .quantity("riseReadsPercent", "", range(reads))
+        .quantity("riseReadsPercent", "", LoafSections.range(reads))
         .number("doughWarmerKelvin", "", number(jar, SampleJar::doughWarmerKelvin), Unit.KELVIN, 2)
         .number("doughRisePercent", "", number(jar, j -> j.point().percent()), Unit.PERCENT)
         .number("hours", "", number(jar, SampleJar::hours), Unit.HOURS);
@@ -376,9 +220,9 @@ public final class RiseSections {
                         "Sample jar of "
                             + Words.grams(grams)
                             + ": when the dough has risen "
-                            + whole(each.point().percent())
+                            + LoafSections.whole(each.point().percent())
                             + ", the jar reads "
-                            + words(reads)
+                            + LoafSections.range(reads).text()
                             + ". It takes on the room's temperature sooner: the dough is then at "
                             + Words.rounded(each.doughCelsius(), 1)
                             + " °C, the jar at "
@@ -405,33 +249,12 @@ public final class RiseSections {
     return found.isPossible() ? label : "";
   }
 
-  /** A label that a page shows only where there is a shape point. */
-  private String ifNight(String label) {
-    return night.isPresent() ? label : "";
-  }
-
   private String words(TimeWindow window) {
     return new Value.Window(window, timeline).text();
   }
 
   private String moment(OptionalDouble hours) {
     return timeline.moment(hours);
-  }
-
-  private static Value.Range range(ShapeForecast.RiseRange rise) {
-    return new Value.Range(rise.low(), rise.likely(), rise.high(), Unit.PERCENT);
-  }
-
-  private static String words(ShapeForecast.RiseRange rise) {
-    return range(rise).text();
-  }
-
-  private static String likely(ShapeForecast.RiseRange rise) {
-    return rise.likely().isPresent() ? whole(rise.likely().getAsDouble()) : Value.NONE;
-  }
-
-  private static String whole(double percent) {
-    return Words.rounded(percent, 0) + " %";
   }
 
   private static <T> OptionalDouble maybe(Optional<T> from, Function<T, OptionalDouble> number) {

@@ -2,6 +2,7 @@ package doughtide.cli.command;
 
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.CommandSpec;
+import doughtide.cli.hand.Cautions;
 import doughtide.cli.options.ClockOptions;
 import doughtide.cli.options.DoughOptions;
 import doughtide.cli.options.OutputOptions;
@@ -63,7 +64,7 @@ public final class WantedCommand implements Command {
         .note(
             "Answers from 0.5 to 60 % starter and from 14 to 28 °C. Leave out what you ask for:"
                 + " of time, starter and dough temperature two are given.")
-        .note("Caution: " + RiseCommand.CAUTION)
+        .note("Caution: " + Cautions.RAW)
         .build();
   }
 

@@ -9,6 +9,7 @@ import doughtide.cli.answer.Value;
 import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.TemperatureSteps;
 import doughtide.cli.args.Words;
+import doughtide.cli.hand.Cautions;
 import doughtide.cli.options.ProofOptions;
 import doughtide.cli.options.WantedOptions;
 import doughtide.core.day.question.InverseAnswer.Reach;
@@ -52,7 +53,7 @@ public final class WantedSections {
     body.warnings(found.forecast().warnings());
     Narrowing.add(found.widens(), body);
     sections.understood(body.section("understood", "Understood"));
-    body.cautions(List.of(RiseCommand.CAUTION));
+    body.cautions(List.of(Cautions.RAW));
     return Answer.of("wanted", VERSION, sections.headline(), body).withTable(() -> rows);
   }
 

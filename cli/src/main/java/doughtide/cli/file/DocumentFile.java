@@ -33,7 +33,7 @@ public final class DocumentFile {
   }
 
   /** Does what may refuse a part of a file, and names the file. */
-  static <T> T named(String name, Supplier<T> work) {
+  public static <T> T named(String name, Supplier<T> work) {
     try {
       return work.get();
     } catch (InputLines.BadLine e) {

@@ -96,7 +96,8 @@ public record ReadingsFile(ReadingsDocument document) {
   /** A file whose bad lines, if they are refused, are told together. */
   private static ReadingsFile readWhole(
       String option, String name, BadLines badLines, Session session) {
-    ReadingsDocument document = document(option, name, session);
+    ReadingsDocument document =
+        document(option, name, setting(name, session.environment()), session);
     ReadingsDocument.Refused refused = document.refused();
     if (refused.count() == 0 || badLines == BadLines.SKIP) {
       report(name, document, badLines, session);
@@ -121,15 +122,35 @@ public record ReadingsFile(ReadingsDocument document) {
    *     and none may be skipped
    */
   public static ReadingsFile read(String option, String name, BadLines badLines, Session session) {
-    ReadingsDocument document = document(option, name, session);
+    return read(option, name, badLines, setting(name, session.environment()), session);
+  }
+
+  /** The same for a dough that is in hand now. */
+  public static ReadingsFile inHand(
+      String option, String name, BadLines badLines, Session session) {
+    return read(option, name, badLines, settingInHand(name, session.environment()), session);
+  }
+
+  private static ReadingsFile read(
+      String option,
+      String name,
+      BadLines badLines,
+      ReadingsDocument.Setting setting,
+      Session session) {
+    ReadingsDocument document = document(option, name, setting, session);
     report(name, document, badLines, session);
     return new ReadingsFile(document);
   }
 
-  private static ReadingsDocument document(String option, String name, Session session) {
-    ReadingsDocument.Setting setting = setting(name, session.environment());
+  private static ReadingsDocument document(
+      String option, String name, ReadingsDocument.Setting setting, Session session) {
     return DocumentFile.read(
         option, name, session.environment(), lines -> ReadingsDocument.read(lines, setting));
+  }
+
+  /** What the readings of a dough in hand do not say of themselves. */
+  public static ReadingsDocument.Setting settingInHand(String name, Environment environment) {
+    return setting(name, environment).inHand(environment.now().atZone(environment.zone()));
   }
 
   private static ReadingsDocument.Setting setting(String name, Environment environment) {

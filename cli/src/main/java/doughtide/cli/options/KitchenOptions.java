@@ -93,6 +93,16 @@ public final class KitchenOptions {
             .added(file.get());
   }
 
+  /**
+   * What was given together with what a document says, and what the kitchen adds to both.
+   *
+   * @param document values by key; an option that was given wins
+   */
+  public static Arguments beside(
+      Arguments arguments, Map<String, String> document, Environment environment) {
+    return arguments.beside(document, (spec, given) -> besides(spec, given, environment));
+  }
+
   private Map<String, List<String>> added(KitchenFile file) {
     for (String key : Kitchen.keys()) {
       Optional<String> value = kitchen.text(key);
@@ -129,7 +139,9 @@ public final class KitchenOptions {
       case "vessel", "vessel-material" -> has("room");
       case "cold" -> !takes("hold") || has("hold") || has("bake-at");
       case "cold-measured", "cold-air", "cold-file" -> has("cold");
-      case "zone" -> takes("mixed-at") && !takes("shape-at") ? has("mixed-at") : hasClock();
+      case "zone" ->
+          spec.name().equals("start")
+              || (takes("mixed-at") && !takes("shape-at") ? has("mixed-at") : hasClock());
       case "language", "degrees", "clock-12h" -> !takes("chart") || has("chart") || has("page");
       case "paper" -> paper(kitchen.text(key).orElse(""));
       case "piece" -> has("loaves") || !takes("hold") || has("cold") || has("proof-temp");

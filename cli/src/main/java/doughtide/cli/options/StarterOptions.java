@@ -16,6 +16,7 @@ public final class StarterOptions {
 
   public static final String STARTER_FILE = "starter-file";
   public static final String READINGS = "readings";
+  private static final String MEMBERS = "members";
 
   private StarterOptions() {}
 
@@ -29,6 +30,13 @@ public final class StarterOptions {
             "The readings of the dough in hand: a file as for doughtide learn, which describes the"
                 + " dough itself, so leave the options of the dough out."),
         ReadingsFile.skipOption());
+  }
+
+  /** How many doughs a forecast is made from. */
+  public static OptionSpec members() {
+    return OptionSpec.value(
+            MEMBERS, "COUNT", "256", "How many doughs the window is made from, 8 to 65536.")
+        .withDefault("512");
   }
 
   /** The learned starter alone, for commands that take no readings. */
@@ -52,13 +60,22 @@ public final class StarterOptions {
             });
   }
 
-  /** A forecaster that believes what was learned, or the standard one. */
+  /** A forecaster that believes what was learned, or the standard one; it keeps its curves. */
   public static RiseForecaster forecaster(Arguments arguments, Environment environment) {
-    RiseForecaster standard = RiseForecaster.standard().keepingCurves();
-    return starter(arguments, environment)
-        .map(LearnedStarter::posterior)
-        .map(belief -> standard.with(environment.catalogue().parameters(belief)).with(belief))
-        .orElse(standard);
+    return believing(arguments, environment).keepingCurves();
+  }
+
+  /** The same, which keeps a summary of each run alone. */
+  public static RiseForecaster believing(Arguments arguments, Environment environment) {
+    RiseForecaster standard = RiseForecaster.standard();
+    RiseForecaster learned =
+        starter(arguments, environment)
+            .map(LearnedStarter::posterior)
+            .map(belief -> standard.with(environment.catalogue().parameters(belief)).with(belief))
+            .orElse(standard);
+    return arguments.offers(MEMBERS)
+        ? arguments.count(MEMBERS, 8, 65_536).map(learned::withMembers).orElse(learned)
+        : learned;
   }
 
   /** How the sample jar misreads: as learned, or as nobody knows. */

@@ -9,6 +9,7 @@ import doughtide.core.learning.Bake;
 import doughtide.core.learning.LoafResult;
 import doughtide.core.learning.Reading;
 import doughtide.core.quantity.Checks;
+import doughtide.core.quantity.ClockText;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Rise;
@@ -85,7 +86,9 @@ public record ReadingsDocument(
           "form",
           "shaping",
           "target",
-          "starter-file");
+          "starter-file",
+          RoomText.MASS);
+
   private static final int MOST_NAMED = 50;
 
   /** Copies the list. */
@@ -112,6 +115,7 @@ public record ReadingsDocument(
    * @param planned the dough's temperature as it was expected after mixing, before any reading of
    *     it; empty if the head does not tell it
    * @param startMm height of the sample at the start
+   * @param dated whether it tells the date of mixing
    * @param lastHours hours since mixing of the last line of the table; negative if there is none
    * @param plan how the loaf goes on, as typed, by keys that are names of options
    * @param result how the loaf came out, once it is known
@@ -119,6 +123,7 @@ public record ReadingsDocument(
   public record Head(
       Optional<DoughTemperature> planned,
       OptionalDouble startMm,
+      boolean dated,
       double lastHours,
       Map<String, String> plan,
       Optional<LoafResult> result) {
@@ -179,6 +184,11 @@ public record ReadingsDocument(
    */
   public static ReadingsDocument read(Iterator<String> lines, Setting setting) {
     return new TextReader(lines, setting).read();
+  }
+
+  /** How the loaf goes on, by keys that are names of options. */
+  public static List<String> plan() {
+    return PLAN;
   }
 
   /** The keys that a head of readings may have. */
@@ -349,6 +359,7 @@ public record ReadingsDocument(
           new Head(
               doughTemperature.map(start -> planned(start, room)),
               startMm,
+              reader.value(MIXED_AT, ClockText::isDated).orElse(false),
               clock.lastHours(),
               plan(),
               result));
@@ -374,7 +385,9 @@ public record ReadingsDocument(
                 return around;
               });
       Optional<String> alone =
-          RoomText.keys().stream().filter(key -> reader.entry(key).isPresent()).findFirst();
+          RoomText.keys().stream()
+              .filter(key -> !key.equals(RoomText.MASS) && reader.entry(key).isPresent())
+              .findFirst();
       if (room.isEmpty() && alone.isPresent()) {
         throw new InputException(
             "'" + DocumentReader.label(alone.get()) + "' says nothing without a line 'room: 19C'");

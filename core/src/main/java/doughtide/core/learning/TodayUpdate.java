@@ -156,11 +156,6 @@ public final class TodayUpdate {
     return after.belief();
   }
 
-  /** Makes forecasts as they stood before today's readings. */
-  public RiseForecaster expected() {
-    return before;
-  }
-
   /** Makes forecasts of today's dough. */
   public RiseForecaster forecaster() {
     return after;

@@ -3,6 +3,7 @@ package doughtide.report.words;
 import doughtide.core.forecast.Unknown;
 import doughtide.core.forecast.Warning;
 import doughtide.core.learning.OutlierReason;
+import doughtide.core.learning.ReadingDoubt;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -34,6 +35,11 @@ public record Advice(String text, String remedy) {
     return parted(words.say("outlier." + reason.name()));
   }
 
+  /** Why a reading can hardly be of a dough. */
+  public static Advice of(Words words, ReadingDoubt doubt) {
+    return parted(words.say("doubt." + doubt.name()));
+  }
+
   /** A warning for an English terminal. */
   public static Advice english(Warning warning) {
     return of(Words.in(Language.ENGLISH), warning).withPlainSpaces();
@@ -47,6 +53,11 @@ public record Advice(String text, String remedy) {
   /** A reason for an English terminal. */
   public static Advice english(OutlierReason reason) {
     return of(Words.in(Language.ENGLISH), reason).withPlainSpaces();
+  }
+
+  /** A doubt for an English terminal. */
+  public static Advice english(ReadingDoubt doubt) {
+    return of(Words.in(Language.ENGLISH), doubt).withPlainSpaces();
   }
 
   /** Both sentences one after the other. */

@@ -1,4 +1,4 @@
-package doughtide.cli.command;
+package doughtide.cli.hand;
 
 import doughtide.cli.answer.Answer;
 import doughtide.cli.answer.Listing;
@@ -45,23 +45,34 @@ public final class LeaveSections {
     LeaveSections sections = new LeaveSections(ways, clock);
     Section.Builder body = Section.loose(Timeline.sinceMixing(Optional.of(clock)));
     body.at("now", "", now, clock);
-    Listing.Builder options = body.listing("options", "");
-    for (int i = 0; i < ways.size(); i++) {
-      sections.data(options.row(), ways.get(i));
-      sections.page(body.section("", sections.which(i) + does(ways.get(i), clock)), ways.get(i));
-    }
+    sections.add(body);
     Section.Builder understood = body.section("", "Understood");
     understood.say("Mixed", clock.startInWords()).say("Now", clock.at(now));
     about.forEach(each -> understood.say("Dough", each));
-    body.cautions(List.of(DayReport.CAUTION.replaceFirst("^Caution: ", "")));
+    body.cautions(List.of(Cautions.OVEN));
     return Answer.of("leave", VERSION, sections.headline(), body);
+  }
+
+  /** Some ways out, to be added to an answer about more. */
+  static LeaveSections among(List<LeaveOption> ways, ClockTimes clock) {
+    return new LeaveSections(ways, clock);
+  }
+
+  /** Adds the ways out. */
+  void add(Section.Builder body) {
+    Listing.Builder options = body.listing("options", "");
+    for (int i = 0; i < ways.size(); i++) {
+      data(options.row(), ways.get(i));
+      page(body.section("", which(i) + does(ways.get(i), clock)), ways.get(i));
+    }
   }
 
   private boolean anyRight() {
     return ways.get(0).goodShare() >= NONE;
   }
 
-  private String headline() {
+  /** The best of them in a sentence. */
+  String headline() {
     LeaveOption best = ways.get(0);
     return anyRight()
         ? "Best: "

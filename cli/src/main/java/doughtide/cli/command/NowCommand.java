@@ -1,0 +1,81 @@
+package doughtide.cli.command;
+
+import doughtide.cli.answer.Answer;
+import doughtide.cli.args.Arguments;
+import doughtide.cli.args.CommandSpec;
+import doughtide.cli.args.OptionSpec;
+import doughtide.cli.file.ReadingsFile;
+import doughtide.cli.hand.Absence;
+import doughtide.cli.hand.Cautions;
+import doughtide.cli.hand.DoughFiles;
+import doughtide.cli.hand.DoughInHand;
+import doughtide.cli.hand.NowSections;
+import doughtide.cli.options.ColdOptions;
+import doughtide.cli.options.KitchenOptions;
+import doughtide.cli.options.OutputOptions;
+import doughtide.cli.options.ProofOptions;
+import doughtide.cli.options.StarterOptions;
+import doughtide.cli.options.TemperatureOptions;
+import doughtide.cli.session.Environment;
+import doughtide.cli.session.Session;
+
+/** How a dough in hand stands: when to shape, when to look, how far ahead or behind it is. */
+public final class NowCommand implements Command {
+
+  @Override
+  public CommandSpec spec() {
+    return CommandSpec.named("now", "when to shape the dough in hand, and when to look next")
+        .operands("[NAME]", 0, 1)
+        .everyday("leave-at", "back-at", "cold", "bake-at", "rise", "format")
+        .options(Absence.specs())
+        .options(
+            OptionSpec.value(DoughInHand.NOW, "TIME", "13:00", "What the clock says now.")
+                .withDefault("the time now"))
+        .options(ProofOptions.specs())
+        .options(ColdOptions.specs())
+        .options(
+            TemperatureOptions.withoutJar().stream()
+                .filter(option -> option.name().equals(TemperatureOptions.DOUGH_MASS))
+                .toList())
+        .options(RiseCommand.rise(), StarterOptions.file(), ReadingsFile.skipOption())
+        .options(OutputOptions.format())
+        .example("The newest dough of this folder that is in hand")
+        .example("One of several, or a file typed by hand", "saturday")
+        .example(
+            "I must go at three, and bake tomorrow",
+            "--leave-at",
+            "15:00",
+            "--back-at",
+            "18:00",
+            "--cold",
+            "4C",
+            "--bake-at",
+            "07:00")
+        .note(
+            "Doughs begin with doughtide start; the options change what the file of the dough says,"
+                + " for this answer.")
+        .note("Caution: " + Cautions.RAW)
+        .build();
+  }
+
+  @Override
+  public void run(Arguments arguments, Session session) {
+    OutputOptions.Format format = OutputOptions.format(arguments);
+    Environment environment = session.environment();
+    String name =
+        arguments.operands().isEmpty()
+            ? DoughFiles.newest(environment)
+            : DoughFiles.named(arguments.operands().get(0), environment);
+    ReadingsFile file =
+        ReadingsFile.inHand("NAME", name, ReadingsFile.badLines(arguments), session);
+    DoughInHand dough = DoughInHand.of(file, arguments, environment);
+    print(NowSections.of(dough, RiseCommand.rises(arguments)), dough, format, session);
+  }
+
+  /** Prints an answer about a dough in hand. */
+  static void print(
+      Answer answer, DoughInHand dough, OutputOptions.Format format, Session session) {
+    RiseCommand.print(answer, format, session);
+    KitchenOptions.say(dough.arguments(), session.out());
+  }
+}

@@ -1,0 +1,432 @@
+package doughtide.cli.hand;
+
+import doughtide.cli.answer.Answer;
+import doughtide.cli.answer.Listing;
+import doughtide.cli.answer.Section;
+import doughtide.cli.answer.Timeline;
+import doughtide.cli.answer.Unit;
+import doughtide.cli.args.Words;
+import doughtide.cli.file.ReadingsFile;
+import doughtide.cli.options.ProofOptions;
+import doughtide.core.forecast.RiseForecast;
+import doughtide.core.forecast.TimeWindow;
+import doughtide.core.forecast.Warning;
+import doughtide.core.learning.Bake;
+import doughtide.core.learning.LearnedStarter;
+import doughtide.core.learning.Reading;
+import doughtide.core.loaf.Proof;
+import doughtide.core.loaf.ShapeForecast;
+import doughtide.core.loaf.ShapeForecaster;
+import doughtide.core.quantity.Rise;
+import doughtide.report.words.Advice;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Locale;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.SortedSet;
+
+/** The dough in hand: what its readings so far say about the hours to come, as an answer. */
+public final class NowSections {
+
+  private static final int VERSION = 3;
+  private static final double ON_TIME_HOURS = 0.05;
+  private static final double SOON_HOURS = 0.1;
+  private static final Rise HALF = Rise.ofPercent(50);
+
+  /** The end of bulk fermentation, or a rise: when it comes, when it was expected first. */
+  private record Point(
+      Optional<Rise> rise, TimeWindow now, TimeWindow first, OptionalDouble nextLookHours) {
+    OptionalDouble aheadHours() {
+      return now.likely().isPresent() && first.likely().isPresent()
+          ? OptionalDouble.of(first.likely().getAsDouble() - now.likely().getAsDouble())
+          : OptionalDouble.empty();
+    }
+  }
+
+  private final DoughInHand dough;
+  private final ReadingsFile file;
+  private final RiseForecast forecast;
+  private final Timeline timeline;
+  private final Moments moments;
+  private final Optional<DoughInHand.Planned> planned;
+  private final Optional<PlannedLoaf> loaf;
+  private final Optional<ShapeForecaster.Point> jar;
+  private final Optional<Point> shape;
+  private final Optional<WaysOut> ways;
+
+  /**
+   * @param whole whether the loaf after its bulk fermentation is told, too
+   */
+  private NowSections(DoughInHand dough, boolean whole) {
+    this.dough = dough;
+    this.file = dough.file();
+    this.forecast = dough.forecast();
+    this.timeline = Timeline.sinceMixing(dough.clock());
+    this.moments = new Moments(timeline, dough.nowHours());
+    this.planned = dough.planned();
+    this.loaf =
+        planned
+            .filter(plan -> whole)
+            .map(plan -> new PlannedLoaf(plan.proof(), shape(plan.proof())));
+    this.jar =
+        loaf.map(each -> new ShapeForecaster.Point(each.shape().hours(), each.shape().rise()))
+            .or(() -> planned.map(this::jar));
+    this.shape = planned.map(this::point);
+    Optional<Absence> asked = asked();
+    this.ways = planned.flatMap(plan -> waysOut(plan, asked));
+  }
+
+  /** Without readings what is expected now is what was expected first. */
+  private ShapeForecaster.Point jar(DoughInHand.Planned plan) {
+    return forecast == dough.first()
+        ? plan.first()
+        : ShapeForecaster.of(forecast, plan.proof()).point();
+  }
+
+  private Optional<Absence> asked() {
+    if (!dough.arguments().offers(Absence.LEAVE_AT)) {
+      return Optional.empty();
+    }
+    Optional<Absence> asked =
+        dough.clock().flatMap(clock -> Absence.read(dough.arguments(), clock, dough.nowHours()));
+    if (planned.isEmpty() && asked.isPresent()) {
+      throw Absence.withoutLoaves();
+    }
+    return asked;
+  }
+
+  /**
+   * The answer.
+   *
+   * @param rises the rises whose times are wanted
+   */
+  public static Answer of(DoughInHand dough, SortedSet<Rise> rises) {
+    NowSections sections = new NowSections(dough, true);
+    List<Point> ahead =
+        rises.stream()
+            .filter(rise -> rise.fraction() > sections.highest())
+            .map(sections::point)
+            .toList();
+    Section.Builder body = Section.loose(sections.timeline);
+    sections.data(body);
+    sections.doubts(body);
+    sections.waysOut(body);
+    body.add(sections.rises(ahead));
+    sections.legend(ahead, body);
+    sections.loaf.ifPresent(each -> LoafSections.add(each, sections.timeline, body));
+    body.warnings(sections.warnings());
+    sections.understood(body.section("", "Understood"));
+    body.cautions(List.of(Cautions.RAW));
+    return Answer.of("now", VERSION, sections.headline(ahead), body)
+        .fromKitchen(dough.arguments().fromKitchen())
+        .withTable(() -> sections.table(ahead));
+  }
+
+  /**
+   * The answer in a few lines, below what was done.
+   *
+   * @param command its name
+   * @param done in a sentence
+   */
+  public static Answer brief(String command, String done, DoughInHand dough) {
+    NowSections sections = new NowSections(dough, false);
+    Section.Builder body = Section.loose(sections.timeline);
+    Point half = sections.point(HALF);
+    sections.data(body);
+    sections.doubts(body);
+    sections.jar.ifPresent(
+        point ->
+            body.window("shape", "", point.hours())
+                .number("jarPercent", "", point.rise().likely(), Unit.PERCENT));
+    body.window("halfRisen", "", half.now());
+    body.warnings(sections.forecast.warnings());
+    return Answer.of(command, VERSION, done + "\n" + sections.headline(List.of(half)), body)
+        .fromKitchen(dough.arguments().fromKitchen());
+  }
+
+  private void data(Section.Builder body) {
+    body.word("bake", "", file.bake().name())
+        .number("readings", "", file.given(), Unit.COUNT)
+        .number(
+            "learnedFromBakes",
+            "",
+            dough.starter().map(LearnedStarter::bakes).orElse(0),
+            Unit.COUNT)
+        .number("nowHours", "", dough.nowHours(), Unit.HOURS);
+    shape.ifPresent(
+        point ->
+            body.number("aheadHours", "", point.aheadHours(), Unit.HOURS)
+                .number("nextLookHours", "", point.nextLookHours(), Unit.HOURS));
+  }
+
+  private ShapeForecast shape(Proof proof) {
+    return ShapeForecaster.of(forecast, proof).forecast();
+  }
+
+  private Point point(DoughInHand.Planned plan) {
+    ShapeForecaster.Point at = jar.orElseThrow();
+    OptionalDouble percent = at.rise().likely();
+    return new Point(
+        Optional.empty(),
+        at.hours(),
+        plan.first().hours(),
+        percent.isPresent() ? look(Rise.ofPercent(percent.getAsDouble())) : percent);
+  }
+
+  private Point point(Rise rise) {
+    return new Point(
+        Optional.of(rise),
+        forecast.hoursToRise(rise),
+        dough.first().hoursToRise(rise),
+        forecast.isPossible() ? look(rise) : OptionalDouble.empty());
+  }
+
+  /** Nothing where it would be now. */
+  private OptionalDouble look(Rise rise) {
+    OptionalDouble at = dough.live().nextLookHours(rise);
+    boolean ahead = at.isPresent() && at.getAsDouble() > dough.nowHours() + SOON_HOURS;
+    return ahead ? at : OptionalDouble.empty();
+  }
+
+  private Optional<WaysOut> waysOut(DoughInHand.Planned plan, Optional<Absence> asked) {
+    if (!forecast.isPossible() || dough.clock().isEmpty()) {
+      return Optional.empty();
+    }
+    Point point = shape.orElseThrow();
+    Optional<Absence> late =
+        WaysOut.late(point.first().likely(), point.now().likely(), plan.proof(), dough.nowHours());
+    return asked
+        .or(() -> late)
+        .map(absence -> WaysOut.of(dough, plan.proof(), absence, asked.isEmpty()))
+        .filter(found -> !found.options().isEmpty());
+  }
+
+  private double highest() {
+    return file.bake().readings().stream()
+        .flatMap(reading -> reading.rise().stream())
+        .mapToDouble(Rise::fraction)
+        .max()
+        .orElse(0);
+  }
+
+  private String headline(List<Point> ahead) {
+    if (!forecast.isPossible()) {
+      return "No hours can be given for this dough.";
+    }
+    Optional<Point> rise =
+        ahead.stream()
+            .filter(each -> each.rise().equals(Optional.of(HALF)))
+            .findFirst()
+            .or(() -> ahead.stream().findFirst());
+    if (planned.isPresent()) {
+      return headline(planned.get().proof(), shape.orElseThrow());
+    }
+    return rise.map(this::headline)
+        .orElse("The dough has risen beyond every rise asked for; ask for another with --rise.");
+  }
+
+  private String headline(Proof proof, Point point) {
+    OptionalDouble likely = point.now().likely();
+    if (likely.isEmpty()) {
+      List<Warning> why = loaf.map(PlannedLoaf::shape).orElseGet(() -> shape(proof)).warnings();
+      return Advice.english(why.get(why.size() - 1)).sentences();
+    }
+    String shows = "the jar shows " + LoafSections.likely(jar.orElseThrow().rise());
+    return (likely.getAsDouble() > dough.nowHours()
+            ? "Shape about " + moments.of(likely) + " when " + shows + "; " + look(point)
+            : "Shape now: it was likely ready at " + moments.of(likely) + ", when " + shows)
+        + ".\n"
+        + pace(point)
+        + bestWay();
+  }
+
+  private String headline(Point point) {
+    String rise = Words.percent(point.rise().orElseThrow().percent());
+    OptionalDouble likely = point.now().likely();
+    return (likely.isEmpty()
+            ? "Half of such doughs never rise " + rise
+            : "Risen " + rise + " about " + moments.of(likely) + "; " + look(point))
+        + ".\n"
+        + pace(point);
+  }
+
+  private String look(Point point) {
+    return point.nextLookHours().isPresent()
+        ? "look at " + moments.of(point.nextLookHours())
+        : "look now";
+  }
+
+  private String pace(Point point) {
+    if (file.bake().readings().isEmpty()) {
+      return "Nothing has been read yet.";
+    }
+    OptionalDouble ahead = point.aheadHours();
+    if (ahead.isEmpty()) {
+      return "Too early to say whether it is ahead or behind.";
+    }
+    String first = ", which said " + moments.of(point.first().likely()) + ".";
+    double hours = ahead.getAsDouble();
+    return Math.abs(hours) < ON_TIME_HOURS
+        ? "As the first forecast said."
+        : Words.duration(Math.abs(hours))
+            + (hours > 0 ? " ahead of" : " behind")
+            + " the first forecast"
+            + first;
+  }
+
+  private String bestWay() {
+    return ways.filter(each -> !each.late())
+        .map(each -> "\n" + sections(each).headline())
+        .orElse("");
+  }
+
+  private LeaveSections sections(WaysOut found) {
+    return LeaveSections.among(found.options(), dough.clock().orElseThrow());
+  }
+
+  private void waysOut(Section.Builder body) {
+    ways.ifPresent(
+        found -> {
+          String away =
+              "from "
+                  + moments.of(found.absence().leaveHours())
+                  + " to "
+                  + moments.of(found.absence().backHours());
+          body.section("", "")
+              .say(
+                  found.late()
+                      ? "It runs late. If you cannot wait for it and leave it " + away + ":"
+                      : "If you are away " + away + ":");
+          sections(found).add(body);
+        });
+  }
+
+  private void doubts(Section.Builder body) {
+    Listing.Builder rows = body.listing("doubts", "");
+    for (DoughInHand.Doubted each : dough.doubted()) {
+      Advice advice = Advice.english(each.doubt());
+      double percent = each.reading().rise().orElseThrow().percent();
+      rows.row()
+          .moment("hours", "", OptionalDouble.of(each.reading().hours()))
+          .number("risePercent", "", percent, Unit.PERCENT)
+          .word("doubt", "", each.doubt(), "")
+          .word("text", "", advice.text())
+          .word("remedy", "", advice.remedy());
+      body.paragraph()
+          .say(
+              "! "
+                  + LoafSections.whole(percent)
+                  + " at "
+                  + moments.of(each.reading().hours())
+                  + " can hardly be of this dough: "
+                  + advice.text()
+                  + ". "
+                  + capital(advice.remedy())
+                  + ".",
+              2);
+    }
+  }
+
+  private Listing rises(List<Point> ahead) {
+    Listing.Builder rises = new Listing.Builder("rises", "", timeline);
+    for (Point each : ahead) {
+      double percent = each.rise().orElseThrow().percent();
+      rises
+          .row()
+          .number("risePercent", "", percent, Unit.PERCENT)
+          .window(Section.HERE, "risen " + Words.percent(percent), each.now())
+          .window("expected", "  at first", each.first())
+          .number("aheadHours", "", each.aheadHours(), Unit.HOURS)
+          .number("nextLookHours", "", each.nextLookHours(), Unit.HOURS);
+    }
+    return rises.build();
+  }
+
+  /** For other programs: one window a row. */
+  private Listing table(List<Point> ahead) {
+    Listing.Builder rises = new Listing.Builder("rises", "", timeline);
+    for (Point each : ahead) {
+      rises
+          .row()
+          .number("risePercent", "", each.rise().orElseThrow().percent(), Unit.PERCENT)
+          .window(Section.HERE, "", each.now())
+          .moment("first", "", each.first().likely())
+          .number("aheadHours", "", each.aheadHours(), Unit.HOURS)
+          .number("nextLookHours", "", each.nextLookHours(), Unit.HOURS);
+    }
+    return rises.build();
+  }
+
+  private void legend(List<Point> ahead, Section.Builder body) {
+    if (!ahead.isEmpty()) {
+      body.paragraph()
+          .say(
+              "First the time as it looks now, below it as the first forecast had it, before any"
+                  + " reading.");
+    }
+  }
+
+  private List<Warning> warnings() {
+    List<Warning> all = new ArrayList<>(forecast.warnings());
+    loaf.map(each -> each.shape().warnings()).orElse(List.of()).stream()
+        .filter(each -> !all.contains(each))
+        .forEach(all::add);
+    return all;
+  }
+
+  private void understood(Section.Builder to) {
+    Bake bake = file.bake();
+    to.say(
+        "Dough",
+        bake.formula().flour().name()
+            + "; starter "
+            + Words.percent(100 * bake.formula().starterOfAddedFlour())
+            + " of the flour added; hydration "
+            + Words.percent(bake.formula().hydration())
+            + "; salt "
+            + Words.percent(bake.formula().salt()));
+    file.assumed().ifPresent(words -> to.say("Assumed", words));
+    file.clock().ifPresent(clock -> to.say("Mixed", clock.startInWords()));
+    planned.ifPresent(plan -> to.word("loaf", "Loaf", ProofOptions.words(plan.proof())));
+    to.say("Readings", readings());
+    to.say("Starter", dough.starter().map(NowSections::described).orElse("not learned yet"));
+    members(to);
+  }
+
+  private void members(Section.Builder to) {
+    double carry = dough.forecast().isPossible() ? dough.live().membersThatCarry() : 0;
+    to.number("membersThatCarry", "", carry, Unit.COUNT)
+        .flag("refitted", "", dough.live().isRefitted());
+    if (dough.live().isRefitted()) {
+      to.say("Fit", "few doughs behave like this one: many more were tried");
+    }
+  }
+
+  private String readings() {
+    List<Reading> all = file.bake().readings();
+    String count = Words.counted(file.given(), "reading") + file.leftOutWords();
+    Optional<Reading> last =
+        all.stream().filter(reading -> reading.rise().isPresent()).reduce((a, b) -> b);
+    return last.map(
+            reading ->
+                count
+                    + "; the last rise "
+                    + Words.percent(reading.rise().orElseThrow().percent())
+                    + " after "
+                    + Words.duration(reading.hours())
+                    + file.clock().map(clock -> ", " + clock.at(reading.hours())).orElse(""))
+        .orElse(count);
+  }
+
+  private static String described(LearnedStarter starter) {
+    return "learned from "
+        + Words.counted(starter.bakes(), "bake")
+        + " and "
+        + Words.counted(starter.readings(), "reading");
+  }
+
+  private static String capital(String text) {
+    return text.substring(0, 1).toUpperCase(Locale.ROOT) + text.substring(1);
+  }
+}

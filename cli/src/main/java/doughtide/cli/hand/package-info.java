@@ -1,0 +1,5 @@
+/** The dough in hand: its file, its readings, and what they say. */
+@NullMarked
+package doughtide.cli.hand;
+
+import org.jspecify.annotations.NullMarked;
