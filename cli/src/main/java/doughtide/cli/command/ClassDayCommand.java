@@ -107,7 +107,7 @@ public final class ClassDayCommand implements Command {
             arguments,
             session);
     arguments.refuseUnasked("--" + JARS);
-    Answer answer = JarSections.of(files, forecaster, List.of(RiseCommand.CAUTION));
+    Answer answer = JarSections.of(files, forecaster, List.of(Cautions.RAW));
     switch (format) {
       case TEXT -> answer.text(session.out());
       case JSON -> answer.json(session.out());
