@@ -94,6 +94,41 @@ class PageFileTest {
     }
   }
 
+  /** A page for a class: a list that leads to each dough, first names only, the plan's numbers. */
+  @Test
+  void aClassHasAListOfItsDoughs() throws IOException {
+    Files.writeString(
+        folder.resolve("class.csv"),
+        "name,loaves,starter,dough_temp\n"
+            + "Anna Meer,1,20%,24C\n"
+            + "Ben,1,20%,24C\n"
+            + "Anna Berg,1,20%,25C\n");
+    String call =
+        "class-day class.csv --ready-at 2027-03-14T12:00 --at-the-bench 07:00-22:00 --cold 4C"
+            + " --hands 2 --oven-capacity 4 --zone Europe/Berlin --page x.html --format json";
+    JsonAnswer json = JsonAnswer.of(run(call));
+    assertThat(Files.size(folder.resolve("x.html"))).isLessThan(1_500_000);
+    try (WebClient client = new WebClient(BrowserVersion.CHROME)) {
+      HtmlPage page = opened(client);
+      assertThat(page.querySelectorAll("article h2.name").stream().map(DomNode::getTextContent))
+          .containsExactly("Anna 1", "Ben", "Anna 3");
+      assertThat(page.asXml()).doesNotContain("Meer", "Berg");
+      List<DomNode> rows = List.copyOf(page.querySelectorAll("tr[data-event='shape']"));
+      assertThat(rows).hasSize(3);
+      assertThat(page.querySelectorAll("nav a")).hasSize(3);
+      for (int i = 0; i < 3; i++) {
+        for (String end : List.of("Early", "Likely", "Late")) {
+          assertSame(rows.get(i), end, json, "plans.0.doughs." + i + ".jar");
+        }
+      }
+      long feeds =
+          page.querySelectorAll("#d1 [data-step]").stream()
+              .filter(step -> step.getTextContent().contains("feed the starter"))
+              .count();
+      assertThat(feeds).isEqualTo(1);
+    }
+  }
+
   @Test
   void theUsualPageIsSmallerThan400Kilobytes() throws IOException {
     String usual = NIGHT.replace(" --members 64", "");

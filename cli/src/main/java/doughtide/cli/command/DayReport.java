@@ -6,6 +6,7 @@ import doughtide.cli.args.OptionSpec;
 import doughtide.cli.file.FileProblem;
 import doughtide.cli.file.OutputFile;
 import doughtide.cli.options.OutputOptions;
+import doughtide.cli.options.PageOptions;
 import doughtide.cli.options.WordsOptions;
 import doughtide.cli.session.Environment;
 import doughtide.cli.session.Session;
@@ -18,6 +19,7 @@ import doughtide.report.chart.ChartFormat;
 import doughtide.report.chart.ChartOutput;
 import doughtide.report.chart.ChartSize;
 import doughtide.report.chart.DayChart;
+import doughtide.report.phone.PhonePage;
 import doughtide.report.words.Words;
 import java.time.Duration;
 import java.time.Instant;
@@ -64,6 +66,7 @@ final class DayReport {
           name + ".ics",
           "Also writes the best plan as a calendar (iCalendar, RFC 5545) with an alarm before each"
               + " step."),
+      PageOptions.spec(name + ".html"),
       OutputOptions.overwrite()
     };
   }
@@ -85,18 +88,32 @@ final class DayReport {
     Words words = WordsOptions.ofChart(arguments);
     Optional<OutputFile> calendar = OutputOptions.file(CALENDAR, arguments, environment);
     calendar.ifPresent(DayReport::checkEnding);
+    Optional<PageOptions> page = PageOptions.read(arguments, environment);
     Optional<Duration> limit = limit(arguments);
     DayOptions options = read.apply(arguments, environment);
     DayAnswer found = plan(options, limit, session);
     DayText text = new DayText(options, found.days().get(0));
     chart.ifPresent(file -> draw(text, words, file, paper));
     calendar.ifPresent(file -> DayCalendar.write(text, command, file, environment.now()));
+    page.ifPresent(each -> each.write(with -> page(text, with)));
     Answer answer = new DaySections(command, options, found).answer();
     switch (format) {
       case TEXT -> answer.text(session.out());
       case JSON -> answer.json(session.out());
       case CSV -> answer.csv(session.out());
     }
+    page.ifPresent(each -> each.say(format, session.out()));
+  }
+
+  private static String page(DayText text, Words words) {
+    DayOptions options = text.options();
+    return PhonePage.of(
+            title(options, words),
+            text.day(),
+            options.names(),
+            options.clock().times().start(),
+            words)
+        .html();
   }
 
   private static Optional<Duration> limit(Arguments arguments) {

@@ -218,6 +218,7 @@ public record RiseAnswer(
         asked().rise(),
         passings.stream().map(Passing::rise).toList(),
         proof.map(each -> new PhoneDough.Loaf(each.proof(), each.shape())),
+        Optional.empty(),
         List.of(),
         widens.stream().filter(each -> each.share() > 0).map(Widening::unknown).toList(),
         warnings);

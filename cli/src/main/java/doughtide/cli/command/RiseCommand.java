@@ -79,7 +79,7 @@ public final class RiseCommand implements Command {
                 TITLE, "TEXT", "Quayside bread class", "The heading of the chart and the page."),
             OutputOptions.overwrite())
         .options(WordsOptions.specs())
-        .options(PageOptions.spec())
+        .options(PageOptions.spec("dough.html"))
         .example(
             "A dough at 25 °C",
             "--dough-temp",

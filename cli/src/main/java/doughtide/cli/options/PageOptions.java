@@ -22,13 +22,18 @@ public record PageOptions(OutputFile file, Words words) {
 
   public static final String PAGE = "page";
 
-  public static OptionSpec spec() {
+  /**
+   * The option.
+   *
+   * @param example a name for its file
+   */
+  public static OptionSpec spec(String example) {
     return OptionSpec.value(
         PAGE,
         "FILE",
-        "dough.html",
+        example,
         "Also writes one page for the telephone, which works without a network and takes readings;"
-            + " needs --mixed-at.");
+            + " it shows clock times.");
   }
 
   /** The page asked for, its file checked before anything is computed. */

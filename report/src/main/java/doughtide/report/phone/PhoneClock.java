@@ -1,7 +1,6 @@
 package doughtide.report.phone;
 
 import doughtide.core.forecast.TimeWindow;
-import doughtide.report.chart.RiseChart;
 import doughtide.report.words.TimeSpan;
 import doughtide.report.words.Words;
 import java.time.LocalDate;
@@ -9,6 +8,7 @@ import java.time.ZonedDateTime;
 import java.time.zone.ZoneOffsetTransition;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
 
 /**
@@ -16,38 +16,45 @@ import java.util.OptionalDouble;
  *
  * @param mixedAt hour 0
  * @param hours how far times are needed
+ * @param namesEveryDay whether the day of mixing is named, too, as for a plan of days to come
  * @param words of the language
  */
-record PhoneClock(ZonedDateTime mixedAt, double hours, Words words) {
+record PhoneClock(ZonedDateTime mixedAt, double hours, boolean namesEveryDay, Words words) {
 
   private static final String NONE = "–";
+  private static final int DAYS_BEFORE = 2;
 
   /** Seconds since 1970 in UTC. */
   long epoch() {
     return mixedAt.toEpochSecond();
   }
 
-  /** From which hour on the zone is how many minutes ahead of UTC. */
+  /** From which hour on the zone is how many minutes ahead of UTC, from two days before on. */
   String offsets() {
     List<String> offsets = new ArrayList<>();
-    offsets.add("0:" + mixedAt.getOffset().getTotalSeconds() / 60.0);
-    ZoneOffsetTransition change = mixedAt.getZone().getRules().nextTransition(mixedAt.toInstant());
-    double from =
-        change == null
-            ? Double.POSITIVE_INFINITY
-            : (change.getInstant().getEpochSecond() - epoch()) / 3600.0;
-    if (change != null && from <= hours) {
-      offsets.add(from + ":" + change.getOffsetAfter().getTotalSeconds() / 60.0);
+    ZonedDateTime from = mixedAt.minusDays(DAYS_BEFORE);
+    offsets.add(offset(from));
+    ZoneOffsetTransition change = mixedAt.getZone().getRules().nextTransition(from.toInstant());
+    while (change != null && !change.getInstant().isAfter(after(hours).toInstant())) {
+      ZonedDateTime then = change.getInstant().atZone(mixedAt.getZone());
+      offsets.add(offset(then));
+      change = mixedAt.getZone().getRules().nextTransition(then.toInstant());
     }
     return String.join(" ", offsets);
   }
 
-  /** Short names of the days from that of mixing on. */
+  private String offset(ZonedDateTime from) {
+    return (from.toEpochSecond() - epoch()) / 3600.0
+        + ":"
+        + from.getOffset().getTotalSeconds() / 60.0;
+  }
+
+  /** Short names of the days from two days before that of mixing on. */
   String days() {
     List<String> days = new ArrayList<>();
-    LocalDate last = after(hours).toLocalDate();
-    for (ZonedDateTime day = mixedAt.withHour(12);
-        !day.toLocalDate().isAfter(last.plusDays(1));
+    LocalDate last = after(hours).toLocalDate().plusDays(1);
+    for (ZonedDateTime day = mixedAt.withHour(12).minusDays(DAYS_BEFORE);
+        !day.toLocalDate().isAfter(last);
         day = day.plusDays(1)) {
       days.add(words.day(day));
     }
@@ -58,24 +65,33 @@ record PhoneClock(ZonedDateTime mixedAt, double hours, Words words) {
     return mixedAt.plusSeconds(Math.round(hour * 3600));
   }
 
-  /** An hour to five minutes, with its day if that is not the day of mixing. */
+  /** An hour to five minutes; its day before it, but the day of mixing only where it is named. */
   String at(OptionalDouble hour) {
-    return hour.isEmpty()
-        ? NONE
-        : RiseChart.clockSpan(TimeSpan.at(hour.getAsDouble()), mixedAt, words);
+    return hour.isEmpty() ? NONE : at(hour.getAsDouble());
   }
 
-  /** Likely, then early to late in brackets. */
+  /** The same; negative before mixing. */
+  String at(double hour) {
+    ZonedDateTime time = after(hour);
+    return !namesEveryDay && time.toLocalDate().equals(mixedAt.toLocalDate())
+        ? words.clock(time)
+        : words.dayAndClock(time);
+  }
+
+  /** Likely, then early to late in brackets; one time where they are the same. */
   String of(TimeSpan span) {
-    return RiseChart.clockTimes(span, mixedAt, words);
+    String early = at(span.earlyHours());
+    String late = span.isClosed() ? at(span.lateHours()) : "";
+    String range = early.equals(late) ? early : early + "–" + late;
+    return span.likelyHours().isPresent() && !early.equals(late)
+        ? at(span.likelyHours().getAsDouble()) + " (" + range + ")"
+        : range;
   }
 
   /** What the page says of a window after its answer. */
   String eightOfTen(TimeWindow window) {
     return window.late().isPresent()
-        ? words.say(
-            "phone.window",
-            java.util.Map.of("early", at(window.early()), "late", at(window.late())))
-        : words.say("phone.open", java.util.Map.of("early", at(window.early())));
+        ? words.say("phone.window", Map.of("early", at(window.early()), "late", at(window.late())))
+        : words.say("phone.open", Map.of("early", at(window.early())));
   }
 }

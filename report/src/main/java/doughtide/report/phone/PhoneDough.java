@@ -1,6 +1,7 @@
 package doughtide.report.phone;
 
 import doughtide.core.forecast.RiseForecast;
+import doughtide.core.forecast.TimeWindow;
 import doughtide.core.forecast.Unknown;
 import doughtide.core.forecast.Warning;
 import doughtide.core.learning.JarError;
@@ -29,6 +30,7 @@ import java.util.Optional;
  * @param asked the rise the page answers for where no loaf is planned
  * @param rises whose times are shown, ascending
  * @param loaf what comes after bulk fermentation, if that was asked
+ * @param plan what was planned by the clock, if it was
  * @param readings known when the page is made, ascending
  * @param widens what makes the window wide, largest first
  * @param warnings what the baker should know
@@ -41,6 +43,7 @@ public record PhoneDough(
     Rise asked,
     List<Rise> rises,
     Optional<Loaf> loaf,
+    Optional<Plan> plan,
     List<Reading> readings,
     List<Unknown> widens,
     List<Warning> warnings) {
@@ -70,6 +73,29 @@ public record PhoneDough(
   }
 
   /**
+   * A plan by the clock for a dough that is shaped when the jar shows {@link #asked}.
+   *
+   * @param shape when the jar is likely to show it, hours since mixing
+   * @param steps of the day, ascending
+   */
+  public record Plan(TimeWindow shape, List<Step> steps) {
+    /** Copies the list. */
+    public Plan {
+      steps = List.copyOf(steps);
+    }
+  }
+
+  /**
+   * A step of a plan.
+   *
+   * @param name what to do
+   * @param hours since mixing, negative before
+   * @param detail what it needs; may be empty
+   * @param atShape whether it waits for the jar
+   */
+  public record Step(String name, double hours, String detail, boolean atShape) {}
+
+  /**
    * A dough whose rise alone is asked for, in a jar that nobody knows, without readings.
    *
    * @param name as printed
@@ -92,6 +118,7 @@ public record PhoneDough(
         asked,
         rises,
         Optional.empty(),
+        Optional.empty(),
         List.of(),
         List.of(),
         forecast.warnings());
@@ -107,6 +134,7 @@ public record PhoneDough(
         asked,
         rises,
         Optional.of(newLoaf),
+        plan,
         readings,
         widens,
         warnings);
@@ -115,7 +143,23 @@ public record PhoneDough(
   /** The same with what was read in the jar already. */
   public PhoneDough with(List<Reading> newReadings) {
     return new PhoneDough(
-        name, mixedAt, forecast, jar, asked, rises, loaf, newReadings, widens, warnings);
+        name, mixedAt, forecast, jar, asked, rises, loaf, plan, newReadings, widens, warnings);
+  }
+
+  /** The same by a plan: it is shaped when the jar shows the rise asked for. */
+  PhoneDough with(Plan newPlan) {
+    return new PhoneDough(
+        name,
+        mixedAt,
+        forecast,
+        jar,
+        asked,
+        rises,
+        loaf,
+        Optional.of(newPlan),
+        readings,
+        widens,
+        warnings);
   }
 
   /** The loaf, if there is an hour to shape it. */

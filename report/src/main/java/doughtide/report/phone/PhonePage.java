@@ -1,5 +1,6 @@
 package doughtide.report.phone;
 
+import doughtide.core.day.DayPlan;
 import doughtide.report.words.Refusal;
 import doughtide.report.words.Words;
 import java.nio.charset.StandardCharsets;
@@ -53,8 +54,6 @@ public final class PhonePage {
           "doubt.OTHER_DOUGH");
 
   private static final Map<String, String> SHARED = Map.of("shape", "sheet.answer");
-  private static final int MOST_MEMBERS = 512;
-  private static final int MOST_MEMBERS_OF_MANY = 128;
 
   private final String title;
   private final List<PhoneDough> doughs;
@@ -74,6 +73,20 @@ public final class PhonePage {
    */
   public static PhonePage of(PhoneDough dough, Words words) {
     return new PhonePage(dough.name(), List.of(dough), words);
+  }
+
+  /**
+   * The page of a planned day, with a list where there are several doughs, each with at most 128
+   * members then.
+   *
+   * @param title of the page
+   * @param day the plan
+   * @param names of its doughs, in their order; of several, only first names are shown
+   * @param zero hour 0 of the plan's axis
+   */
+  public static PhonePage of(
+      String title, DayPlan day, List<String> names, ZonedDateTime zero, Words words) {
+    return new PhonePage(title, new PhoneDay(title, day, names, zero, words).doughs(), words);
   }
 
   /**
@@ -111,12 +124,18 @@ public final class PhonePage {
   }
 
   private Markup doughs() {
-    int most = doughs.size() > 1 ? MOST_MEMBERS_OF_MANY : MOST_MEMBERS;
-    List<Markup> parts = new ArrayList<>();
+    List<PhonePart> parts = new ArrayList<>();
     for (PhoneDough dough : doughs) {
-      parts.add(new PhonePart(dough, words, most, "d" + (parts.size() + 1)).markup());
+      parts.add(new PhonePart(dough, words, parts.size() + 1, doughs.size()));
     }
-    return Markup.all(parts);
+    List<Markup> all = new ArrayList<>();
+    if (parts.size() > 1) {
+      Markup lines = Markup.all(parts.stream().map(PhonePart::line).toList());
+      all.add(
+          Template.of("contents.html").fill(Map.of("what", say("phone.doughs"), "lines", lines)));
+    }
+    parts.forEach(part -> all.add(part.markup()));
+    return Markup.all(all);
   }
 
   private Markup say(String key) {

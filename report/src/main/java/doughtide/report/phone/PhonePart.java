@@ -44,6 +44,7 @@ final class PhonePart {
   private static final double BEFORE_JUMP_HOURS = 1e-6;
   private static final int MOST_JUMPS = 64;
   private static final int MOST_WIDENS = 2;
+  static final int MOST_MEMBERS_OF_MANY = 128;
   private static final String SHAPE = "shape";
   private static final String PAST = "past";
 
@@ -51,24 +52,43 @@ final class PhonePart {
   private final RiseForecast forecast;
   private final Words words;
   private final String id;
+  private final boolean isOneOfMany;
   private final int members;
   private final PhoneClock clock;
   private final List<PhoneEvent> events;
   private final Map<String, Markup> places = new TreeMap<>();
 
-  PhonePart(PhoneDough dough, Words words, int most, String id) {
+  /**
+   * Of a dough.
+   *
+   * @param number of the dough on its page, from 1
+   * @param all how many doughs the page has
+   */
+  PhonePart(PhoneDough dough, Words words, int number, int all) {
     this.dough = dough;
     this.forecast = dough.forecast();
     this.words = words;
-    this.id = id;
+    this.id = "d" + number;
+    this.isOneOfMany = all > 1;
+    int most = isOneOfMany ? MOST_MEMBERS_OF_MANY : Ensemble.USUAL_SIZE;
     int known =
         dough
             .shaped()
             .map(loaf -> loaf.shape().bulkEndOfMembers().size())
             .orElse(forecast.ensemble().size());
     this.members = Math.min(Math.min(known, forecast.ensemble().size()), most);
-    this.clock = new PhoneClock(dough.mixedAt(), forecast.hours(), words);
+    this.clock = new PhoneClock(dough.mixedAt(), forecast.hours(), dough.plan().isPresent(), words);
     this.events = events();
+  }
+
+  /** A line of the list of doughs, which leads to it. */
+  Markup line() {
+    return Template.of("link.html")
+        .fill(
+            Map.of(
+                "id", Markup.text(id),
+                "name", Markup.text(dough.name()),
+                "time", Markup.text(clock.at(asked().window().likely()))));
   }
 
   Markup markup() {
@@ -98,7 +118,11 @@ final class PhonePart {
 
   private void headings() {
     put("id", id);
-    put("heading", Markup.NONE);
+    put(
+        "heading",
+        isOneOfMany
+            ? Template.of("heading.html").fill(Map.of("text", Markup.text(dough.name())))
+            : Markup.NONE);
     say("dotsWhat", "dots");
     say("dashed", "dashed");
     say("readHeading", "read");
@@ -164,6 +188,7 @@ final class PhonePart {
     put("mixed", Long.toString(clock.epoch()));
     put("offsets", clock.offsets());
     put("days", clock.days());
+    put("named", clock.namesEveryDay() ? "all" : "others");
     put("hours", Double.toString(forecast.hours()));
     put("grid", joined(grid));
     put("curves", heights.text());
@@ -255,6 +280,7 @@ final class PhonePart {
   private List<PhoneEvent> events() {
     List<PhoneEvent> all = new ArrayList<>();
     dough.shaped().ifPresent(loaf -> all.add(shape(loaf)));
+    dough.plan().ifPresent(plan -> all.add(shape(plan)));
     for (Rise rise : dough.rises()) {
       all.add(
           event(
@@ -280,6 +306,19 @@ final class PhonePart {
         SHAPE, words.say("step.bulkEnd"), OptionalDouble.empty(), loaf.shape().hours(), hours);
   }
 
+  private PhoneEvent shape(PhoneDough.Plan plan) {
+    return event(
+        SHAPE,
+        words.say("step.bulkEnd"),
+        OptionalDouble.empty(),
+        plan.shape(),
+        forecast.hoursOfMembers(dough.asked()));
+  }
+
+  private boolean isShaped() {
+    return dough.shaped().isPresent() || dough.plan().isPresent();
+  }
+
   private PhoneEvent event(
       String key, String name, OptionalDouble percent, TimeWindow window, double[] hours) {
     return new PhoneEvent(key, name, percent, window, Arrays.copyOf(hours, members));
@@ -294,7 +333,7 @@ final class PhonePart {
   }
 
   private PhoneEvent asked() {
-    String key = dough.shaped().isPresent() ? SHAPE : rise(dough.asked());
+    String key = isShaped() ? SHAPE : rise(dough.asked());
     return events.stream().filter(each -> each.key().equals(key)).findFirst().orElseThrow();
   }
 
@@ -306,6 +345,9 @@ final class PhonePart {
   }
 
   private OptionalDouble shows() {
+    if (dough.plan().isPresent()) {
+      return OptionalDouble.of(dough.asked().percent());
+    }
     return dough.shaped().map(loaf -> loaf.shape().rise().likely()).orElse(OptionalDouble.empty());
   }
 
@@ -332,6 +374,9 @@ final class PhonePart {
     RiseChartData drawn = data.build();
     PrintedChart chart = RiseChart.withoutHead(drawn, words);
     ChartCaption caption = RiseChart.caption(drawn, words);
+    if (isOneOfMany) {
+      return EmbeddedChart.of(chart, ChartSize.TELEPHONE, caption, id + "-only");
+    }
     return Markup.all(
         List.of(
             EmbeddedChart.of(chart, ChartSize.TELEPHONE, caption, id + "-narrow"),
@@ -339,6 +384,17 @@ final class PhonePart {
   }
 
   private Markup steps() {
+    List<Markup> rows = new ArrayList<>();
+    dough
+        .plan()
+        .ifPresentOrElse(
+            plan -> plan.steps().forEach(each -> rows.add(step(each, rows.size() + 1))),
+            () -> days().forEach(each -> rows.add(step(each, rows.size() + 1))));
+    return Markup.all(rows);
+  }
+
+  /** The day of a dough that was not planned. */
+  private List<BakeSheet.Step> days() {
     DoughSteps day = new DoughSteps(words, forecast);
     List<BakeSheet.Step> steps = new ArrayList<>();
     steps.add(day.mix());
@@ -354,36 +410,43 @@ final class PhonePart {
             .shaped()
             .map(loaf -> day.withShape(loaf.shape(), loaf.proof()))
             .orElseGet(day::bulkOnly));
-    Template template = Template.of("step.html");
-    List<Markup> rows = new ArrayList<>();
-    for (BakeSheet.Step step : steps) {
-      rows.add(step(template, step, rows.size() + 1));
-    }
-    return Markup.all(rows);
+    return steps;
   }
 
-  private Markup step(Template template, BakeSheet.Step step, int number) {
+  private Markup step(PhoneDough.Step step, int number) {
+    TimeSpan shape = TimeSpan.of(dough.plan().orElseThrow().shape()).orElse(TimeSpan.at(0));
+    String time = step.atShape() ? clock.of(shape) : clock.at(step.hours());
+    return step(
+        number, step.name(), step.hours(), step.atShape() ? SHAPE : "", time, step.detail());
+  }
+
+  private Markup step(BakeSheet.Step step, int number) {
     TimeSpan when = step.when();
     double likely = when.likelyHours().orElse(when.earlyHours());
     boolean moves = when.likelyHours().isPresent() && when.earlyHours() < when.lateHours();
     Optional<PhoneEvent> same =
         events.stream().filter(each -> moves && each.isAt(likely)).findFirst();
     String event = same.map(PhoneEvent::key).orElse(moves ? "after" : "");
-    return template.fill(
-        Map.ofEntries(
-            Map.entry("id", Markup.text(id)),
-            Map.entry("key", Markup.text(number + " " + step.name())),
-            Map.entry("hours", Markup.text(Double.toString(likely))),
-            Map.entry("event", Markup.text(event)),
-            Map.entry("ics", StepAlarm.of(dough.name(), step.name(), words)),
-            Map.entry("name", Markup.text(step.name())),
-            Map.entry("clock", Markup.text(clock.of(when))),
-            Map.entry("seen", Markup.text(step.forecast())),
-            Map.entry("file", Markup.text(fileName() + "-" + number + ".ics")),
-            Map.entry("alarm", Markup.text(words.say("phone.alarm"))),
-            Map.entry(
-                "alarmFor",
-                Markup.text(words.say("phone.alarmFor", Map.of("step", step.name()))))));
+    return step(number, step.name(), likely, event, clock.of(when), step.forecast());
+  }
+
+  private Markup step(
+      int number, String name, double hours, String event, String time, String seen) {
+    return Template.of("step.html")
+        .fill(
+            Map.ofEntries(
+                Map.entry("id", Markup.text(id)),
+                Map.entry("key", Markup.text(number + " " + name)),
+                Map.entry("hours", Markup.text(Double.toString(hours))),
+                Map.entry("event", Markup.text(event)),
+                Map.entry("ics", StepAlarm.of(dough.name(), name, words)),
+                Map.entry("name", Markup.text(name)),
+                Map.entry("clock", Markup.text(time)),
+                Map.entry("seen", Markup.text(seen)),
+                Map.entry("file", Markup.text(fileName() + "-" + number + ".ics")),
+                Map.entry("alarm", Markup.text(words.say("phone.alarm"))),
+                Map.entry(
+                    "alarmFor", Markup.text(words.say("phone.alarmFor", Map.of("step", name))))));
   }
 
   private List<String> why() {

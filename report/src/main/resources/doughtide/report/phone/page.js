@@ -40,7 +40,7 @@ function Clock(data) {
   const mixed = Number(data.mixed);
   const days = data.days.split(' ');
   const offsets = data.offsets.split(' ').map(each => each.split(':').map(Number));
-  const offsetAt = hours => offsets.filter(each => each[0] <= hours).pop()[1];
+  const offsetAt = hours => (offsets.filter(each => each[0] <= hours).pop() || offsets[0])[1];
   const local = hours => mixed / 60 + hours * 60 + offsetAt(hours);
   const first = Math.floor(local(0) / 1440);
   const write = minutes => {
@@ -54,7 +54,7 @@ function Clock(data) {
     const minutes = Math.round(local(hours) / 5) * 5;
     const day = Math.floor(minutes / 1440) - first;
     const time = write(minutes % 1440);
-    return day <= 0 || day >= days.length ? time : days[day] + ' ' + time;
+    return day === 0 && data.named !== 'all' ? time : (days[day + 2] || '') + ' ' + time; // the first name is of two days before
   };
   this.stamp = hours => new Date(Math.round((mixed + hours * 3600) / 60) * 60000).toISOString();
   this.iso = hours => new Date(Math.round(local(hours)) * 60000).toISOString().slice(0, 16);

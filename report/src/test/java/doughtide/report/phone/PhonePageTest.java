@@ -69,6 +69,7 @@ class PhonePageTest {
         loaf.asked(),
         loaf.rises(),
         loaf.loaf(),
+        loaf.plan(),
         List.of(),
         loaf.widens(),
         loaf.warnings());
@@ -82,7 +83,7 @@ class PhonePageTest {
   void saysWhenToShapeAndHowLongUntilThen() {
     open(loaf);
     double likely = loaf.loaf().orElseThrow().shape().hours().likely().orElseThrow();
-    PhoneClock clock = new PhoneClock(MIXED, 24, ENGLISH);
+    PhoneClock clock = new PhoneClock(MIXED, 24, false, ENGLISH);
     assertThat(phone.text(".answer"))
         .startsWith("Shape about " + clock.at(OptionalDouble.of(likely)))
         .contains("Eight of ten");
@@ -98,7 +99,7 @@ class PhonePageTest {
   @Test
   void timesAreThoseOfTheDoughAfterTheClocksChanged() {
     ZonedDateTime before = ZonedDateTime.parse("2027-03-27T20:00+01:00[Europe/Berlin]");
-    PhoneClock clock = new PhoneClock(before, 24, ENGLISH);
+    PhoneClock clock = new PhoneClock(before, 24, false, ENGLISH);
     PhoneDough night =
         new PhoneDough(
             "night",
@@ -108,6 +109,7 @@ class PhonePageTest {
             loaf.asked(),
             loaf.rises(),
             loaf.loaf(),
+            loaf.plan(),
             List.of(),
             List.of(),
             List.of());
@@ -137,7 +139,7 @@ class PhonePageTest {
     phone.click(".readings button");
     assertThat(phone.text("td.likely"))
         .isEqualTo(
-            new PhoneClock(MIXED, 24, ENGLISH)
+            new PhoneClock(MIXED, 24, false, ENGLISH)
                 .at(loaf.loaf().orElseThrow().shape().hours().likely()));
   }
 
