@@ -154,6 +154,11 @@ public final class Arguments implements TypedValues {
     return values.containsKey(spec.option(option).name());
   }
 
+  /** Whether the option was given, and not what stands in for it. */
+  public boolean given(String option) {
+    return has(option) && !defaults.contains(option);
+  }
+
   /** Whether the command has the option at all. */
   public boolean offers(String option) {
     return spec.options().stream().anyMatch(each -> each.name().equals(option));

@@ -99,7 +99,7 @@ final class DayReport {
     Answer answer = new DaySections(command, options, found).answer();
     switch (format) {
       case TEXT -> answer.text(session.out());
-      case JSON -> answer.json(session.out());
+      case JSON -> answer.fromKitchen(arguments.fromKitchen()).json(session.out());
       case CSV -> answer.csv(session.out());
     }
     page.ifPresent(each -> each.say(format, session.out()));

@@ -5,6 +5,7 @@ import doughtide.cli.args.Arguments;
 import doughtide.cli.args.CommandSpec;
 import doughtide.cli.file.OutputFile;
 import doughtide.cli.options.FlourOptions;
+import doughtide.cli.options.KeepOptions;
 import doughtide.cli.options.OutputOptions;
 import doughtide.cli.options.WordsOptions;
 import doughtide.cli.session.Session;
@@ -92,6 +93,7 @@ public final class FlourCommand implements Command {
                     "moisture",
                     "ash",
                     "format",
+                    "keep-in-kitchen",
                     "overwrite"))
             .everyday(
                 "flour",
@@ -107,6 +109,7 @@ public final class FlourCommand implements Command {
             .options(
                 OutputOptions.formatWithoutCsv(),
                 OutputOptions.chart("bowls.pdf"),
+                KeepOptions.spec(),
                 OutputOptions.overwrite())
             .example(
                 "Plan the bowls",
@@ -198,7 +201,7 @@ public final class FlourCommand implements Command {
             .withRest(arguments.hours(FlourOptions.BOWL_REST).orElse(0.5) * 60);
     OutputOptions.Format format = OutputOptions.format(arguments);
     arguments.refuseUnasked("flour plan");
-    print(FlourSections.plan(record, plan), format, session);
+    print(FlourSections.plan(record, plan).fromKitchen(arguments.fromKitchen()), format, session);
   }
 
   private static void read(String name, Arguments arguments, Session session) {
@@ -254,6 +257,7 @@ public final class FlourCommand implements Command {
     FlourRecord graded = described.withBowls(bowls);
     var experience = FlourOptions.experience(arguments);
     OutputOptions.Format format = OutputOptions.format(arguments);
+    boolean keeps = KeepOptions.asked(arguments);
     FlourRecord record =
         arguments
             .share(FlourOptions.HYDRATION)
@@ -268,6 +272,9 @@ public final class FlourCommand implements Command {
             .orElse(graded);
     arguments.refuseUnasked("flour save");
     file.write(FlourDocument.text(record));
+    if (keeps) {
+      KeepOptions.keepFile(arguments, session.environment(), "flour-file", file);
+    }
     List<String> lines = FlourDocument.text(record).lines().toList();
     print(FlourSections.saved(record, file.shown(), lines), format, session);
   }

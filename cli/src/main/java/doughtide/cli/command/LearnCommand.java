@@ -10,6 +10,7 @@ import doughtide.cli.file.FileProblem;
 import doughtide.cli.file.OutputFile;
 import doughtide.cli.file.ReadingsFile;
 import doughtide.cli.file.StarterFile;
+import doughtide.cli.options.KeepOptions;
 import doughtide.cli.options.OutputOptions;
 import doughtide.cli.session.Environment;
 import doughtide.cli.session.Session;
@@ -51,6 +52,7 @@ public final class LearnCommand implements Command {
                     "How the starter lives: kept (fed on schedule, used at its peak) or irregular;"
                         + " the more regular, the more your readings tell.")
                 .withDefault("unknown"),
+            KeepOptions.spec(),
             OutputOptions.formatWithoutCsv(),
             OutputOptions.overwrite(),
             ReadingsFile.skipOption(),
@@ -71,7 +73,13 @@ public final class LearnCommand implements Command {
     if (format == OutputOptions.Format.CSV) {
       throw OutputOptions.noCsv("learn");
     }
-    Optional<OutputFile> save = OutputOptions.file(SAVE, arguments, session.environment());
+    boolean keeps = KeepOptions.asked(arguments);
+    Optional<OutputFile> named = OutputOptions.file(SAVE, arguments, session.environment());
+    Optional<OutputFile> save =
+        keeps && named.isEmpty()
+            ? Optional.of(
+                KeepOptions.besideKitchen(arguments, session.environment(), "starter.txt"))
+            : named;
     String folder = arguments.operands().get(0);
     List<ReadingsFile> files =
         ReadingsFile.readAll(
@@ -84,10 +92,13 @@ public final class LearnCommand implements Command {
     Learned.Narrowing windows = learned.narrowing(last.formula(), last.temperature(), HALF);
     if (save.isPresent()) {
       StarterFile.write(learned.starter(Main.version()), save.get());
+      if (keeps) {
+        KeepOptions.keepFile(arguments, session.environment(), "starter-file", save.get());
+      }
     }
     Answer answer = LearnSections.of(learned, files, windows, HALF);
     if (format == OutputOptions.Format.JSON) {
-      answer.json(session.out());
+      answer.fromKitchen(arguments.fromKitchen()).json(session.out());
       return;
     }
     answer.text(session.out());

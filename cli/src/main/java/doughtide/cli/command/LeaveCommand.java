@@ -142,7 +142,7 @@ public final class LeaveCommand implements Command {
     }
     Answer answer = LeaveSections.of(rising.words(), options, clock, now);
     if (format == OutputOptions.Format.JSON) {
-      answer.json(session.out());
+      answer.fromKitchen(arguments.fromKitchen()).json(session.out());
     } else {
       answer.text(session.out());
     }

@@ -76,7 +76,8 @@ public final class WantedCommand implements Command {
         WantedAnswer.of(options, StarterOptions.forecaster(arguments, session.environment()));
     switch (format) {
       case TEXT -> WantedSections.of(answer).text(session.out());
-      case JSON -> WantedSections.of(answer).json(session.out());
+      case JSON ->
+          WantedSections.of(answer).fromKitchen(arguments.fromKitchen()).json(session.out());
       case CSV -> WantedSections.of(answer).csv(session.out());
     }
   }

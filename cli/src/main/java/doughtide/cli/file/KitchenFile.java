@@ -89,11 +89,25 @@ public record KitchenFile(Path path, String source, boolean mustExist) {
   public void set(String key, Optional<String> value, Environment environment) throws IOException {
     List<String> lines = exists() ? lines(environment) : new ArrayList<>(List.of("# my kitchen"));
     String text = Kitchen.changed(lines, key, value, environment.catalogue());
+    makeFolder();
+    OutputFile.of(source, shown(), OutputFile.Existing.RENEW, environment).write(text);
+  }
+
+  /** Makes the folder of the kitchen if there is none. */
+  public void makeFolder() throws IOException {
     Path folder = path.getParent();
     if (folder != null) {
       Files.createDirectories(folder);
     }
-    OutputFile.of(source, shown(), OutputFile.Existing.RENEW, environment).write(text);
+  }
+
+  /** The name of a file as the kitchen names it: from its own folder, if it lies there. */
+  public String nameOf(Path file) {
+    Path whole = file.toAbsolutePath().normalize();
+    Path own = path.toAbsolutePath().normalize().getParent();
+    return own != null && whole.startsWith(own)
+        ? own.relativize(whole).toString()
+        : whole.toString();
   }
 
   private List<String> lines(Environment environment) {

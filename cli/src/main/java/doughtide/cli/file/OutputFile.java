@@ -143,6 +143,11 @@ public final class OutputFile {
     return shown;
   }
 
+  /** Where it is. */
+  public Path path() {
+    return target;
+  }
+
   /** The ending of the name in small letters, without the dot; empty if there is none. */
   public String ending() {
     String name = String.valueOf(target.getFileName());

@@ -56,7 +56,8 @@ public final class ColdOptions {
             SAVE,
             "FILE",
             "fridge.txt",
-            "With --core: keeps what the probe taught, for --cold-file."));
+            "With --core: keeps what the probe taught, for --cold-file."),
+        KeepOptions.spec());
   }
 
   /** The refrigerator that stands in the file, put into a proof. */
@@ -90,6 +91,10 @@ public final class ColdOptions {
    */
   public static Proof taught(Arguments arguments, RiseForecast bulk, Proof proof) {
     if (!arguments.has(CORE)) {
+      if (KeepOptions.asked(arguments)) {
+        throw new InputException(
+            "--keep-in-kitchen keeps what a probe taught: add for example --core 3h:12C");
+      }
       if (arguments.has(SAVE)) {
         throw new InputException("--save keeps what a probe taught: add for example --core 3h:12C");
       }
@@ -134,17 +139,25 @@ public final class ColdOptions {
 
   /** Keeps the refrigerator of a proof where that is asked for. */
   public static void keep(Arguments arguments, Environment environment, Proof proof) {
-    Optional<OutputFile> file = OutputOptions.file(SAVE, arguments, environment);
-    if (file.isPresent() && proof.coldPlace().isPresent()) {
-      Cold cold = proof.coldPlace().get();
-      file.get()
-          .write(
-              new Refrigerator(
-                      rounded(cold.offsetCelsius()),
-                      rounded(cold.deviationCelsius()),
-                      rounded(cold.filmLogFactor()),
-                      rounded(cold.filmLogDeviation()))
-                  .text());
+    boolean keeps = KeepOptions.asked(arguments);
+    Optional<OutputFile> named = OutputOptions.file(SAVE, arguments, environment);
+    if (proof.coldPlace().isEmpty() || (named.isEmpty() && !keeps)) {
+      return;
+    }
+    OutputFile file =
+        named.isPresent()
+            ? named.get()
+            : KeepOptions.besideKitchen(arguments, environment, "refrigerator.txt");
+    Cold cold = proof.coldPlace().get();
+    file.write(
+        new Refrigerator(
+                rounded(cold.offsetCelsius()),
+                rounded(cold.deviationCelsius()),
+                rounded(cold.filmLogFactor()),
+                rounded(cold.filmLogDeviation()))
+            .text());
+    if (keeps) {
+      KeepOptions.keepFile(arguments, environment, FILE, file);
     }
   }
 

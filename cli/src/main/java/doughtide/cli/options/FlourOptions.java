@@ -75,7 +75,8 @@ public final class FlourOptions {
                 EXPERIENCE,
                 "WORD",
                 "beginner",
-                "read and save: beginner, experienced or practised; how far below the limit to work.")
+                "read and save: beginner, experienced or practised; how far below the limit to"
+                    + " work.")
             .withDefault("beginner"),
         OptionSpec.value(TRIAL, "FILE", "trial.csv", "save: a file of grades to put in."),
         OptionSpec.value(
@@ -149,7 +150,7 @@ public final class FlourOptions {
   /** Refuses options that say nothing here. */
   public static void refuse(Arguments arguments, String action, String... options) {
     Arrays.stream(options)
-        .filter(arguments::has)
+        .filter(arguments::given)
         .findFirst()
         .ifPresent(
             option -> {

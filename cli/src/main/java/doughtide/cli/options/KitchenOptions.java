@@ -21,10 +21,13 @@ import java.util.Set;
  */
 public final class KitchenOptions {
 
-  private static final String NO_KITCHEN = "no-kitchen";
+  static final String NO_KITCHEN = "no-kitchen";
 
-  /** These read none: a file of many doughs and a folder of bakes mean the same everywhere. */
-  private static final Set<String> WITHOUT = Set.of("batch", "learn", "flour", "kitchen");
+  /** These read none: a file of many doughs means the same everywhere. */
+  private static final Set<String> WITHOUT = Set.of("batch", "kitchen");
+
+  /** A new flour is not the one that is usually used; of the kitchen its trial needs the scale. */
+  private static final Set<String> OF_A_FLOUR = Set.of("scale");
 
   /** What a file of readings tells itself. */
   private static final Set<String> TOLD_BY_READINGS =
@@ -134,6 +137,9 @@ public final class KitchenOptions {
     if (given.containsKey("readings") && TOLD_BY_READINGS.contains(key)) {
       return false;
     }
+    if (spec.name().equals("flour") && !OF_A_FLOUR.contains(key)) {
+      return false;
+    }
     return switch (key) {
       case "room" -> drifts();
       case "vessel", "vessel-material" -> has("room");
@@ -150,9 +156,16 @@ public final class KitchenOptions {
       case "flour-file" -> !has("flour") && !namesFlours();
       case "starter-file" -> !spec.name().equals("water") || has("mixer");
       case "starter-hydration" -> !spec.name().equals("water") || has("starter");
-      case "mixer" -> has("got") && has("save");
+      case "mixer" -> has("got") && (has("save") || has("keep-in-kitchen"));
+      case "warming" -> !has("friction") && !has("got") && ofThisMixer();
       default -> true;
     };
+  }
+
+  /** The kitchen knows the warming of its own mixer. */
+  private boolean ofThisMixer() {
+    List<String> mixer = given.getOrDefault("mixer", List.of());
+    return mixer.isEmpty() || kitchen.text("mixer").filter(mixer::contains).isPresent();
   }
 
   /** Whether the grams of the dough name its flours. */

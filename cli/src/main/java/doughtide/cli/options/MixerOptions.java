@@ -50,6 +50,7 @@ public final class MixerOptions {
             "FILE",
             "mine.txt",
             "With --got: keeps --starter-file and the mixer in another file of this baker."),
+        KeepOptions.spec(),
         OutputOptions.overwrite());
   }
 
@@ -98,6 +99,17 @@ public final class MixerOptions {
    */
   public static Optional<String> keep(Arguments arguments, Environment environment, Warming mixing)
       throws IOException {
+    if (KeepOptions.asked(arguments)) {
+      KeepOptions.keep(
+          arguments,
+          environment,
+          WaterOptions.WARMING,
+          Checks.plain(Math.rint(mixing.kelvin() * DECIMALS) / DECIMALS) + "C");
+      if (arguments.has(MIXER)) {
+        String mixer = arguments.text(MIXER).orElse(HANDS).strip();
+        KeepOptions.keep(arguments, environment, MIXER, mixer);
+      }
+    }
     Optional<OutputFile> file = OutputOptions.file(SAVE, arguments, environment);
     if (file.isEmpty()) {
       return Optional.empty();
@@ -130,6 +142,10 @@ public final class MixerOptions {
 
   /** Refuses what does not go together. */
   public static void check(Arguments arguments) {
+    if (KeepOptions.asked(arguments) && !arguments.has(WaterOptions.GOT)) {
+      throw new InputException(
+          "--keep-in-kitchen keeps what mixing did: add --pour and --got, or leave it out");
+    }
     if (arguments.has(SAVE) && !arguments.has(WaterOptions.GOT)) {
       throw new InputException(
           "--save keeps what mixing did: add --pour and --got, or leave it out");

@@ -55,7 +55,7 @@ public record WaterOptions(
   private static final String FLOUR_TEMP = "flour-temp";
   private static final String STARTER_TEMP = "starter-temp";
   private static final String FRICTION = "friction";
-  private static final String WARMING = "warming";
+  static final String WARMING = "warming";
   private static final String ALL_FLOUR = "all-flour";
   private static final String DOUGH_MASS = "dough-mass";
   private static final String HYDRATION = "hydration";
