@@ -129,6 +129,25 @@ class PageFileTest {
     }
   }
 
+  /** A dough in hand goes on with its readings. */
+  @Test
+  void aDoughInHandTakesItsReadingsWithIt() throws IOException {
+    Files.writeString(
+        folder.resolve("saturday.txt"),
+        "starter: 20%\nhydration: 72%\ndough temp: 25C\nmixed at: 2027-03-06T05:30\n"
+            + "zone: Europe/London\n\ntime,rise %\n07:30,9\n08:00,14\n");
+    assertThat(run("now saturday --cold 4C --bake-at 19:00 --page x.html").code()).isZero();
+    try (WebClient client = new WebClient(BrowserVersion.CHROME)) {
+      HtmlPage page = opened(client);
+      assertThat(page.querySelectorAll(".readings li span").stream().map(DomNode::getTextContent))
+          .containsExactly("07:30 \u00b7 9%", "08:00 \u00b7 14%");
+      assertThat(page.querySelector(".answer").getTextContent()).startsWith("Shape about");
+    }
+    assertThat(run("now saturday --language de").refusal()).contains("--language", "--page");
+    String readings = "rise --readings saturday.txt --page y.html --title Sunday";
+    assertThat(run(readings).out()).contains("Page: y.html");
+  }
+
   @Test
   void theUsualPageIsSmallerThan400Kilobytes() throws IOException {
     String usual = NIGHT.replace(" --members 64", "");

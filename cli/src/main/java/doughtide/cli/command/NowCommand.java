@@ -9,15 +9,21 @@ import doughtide.cli.hand.Absence;
 import doughtide.cli.hand.Cautions;
 import doughtide.cli.hand.DoughFiles;
 import doughtide.cli.hand.DoughInHand;
+import doughtide.cli.hand.HandPage;
 import doughtide.cli.hand.NowSections;
 import doughtide.cli.options.ColdOptions;
 import doughtide.cli.options.KitchenOptions;
 import doughtide.cli.options.OutputOptions;
+import doughtide.cli.options.PageOptions;
 import doughtide.cli.options.ProofOptions;
 import doughtide.cli.options.StarterOptions;
 import doughtide.cli.options.TemperatureOptions;
+import doughtide.cli.options.WordsOptions;
 import doughtide.cli.session.Environment;
 import doughtide.cli.session.Session;
+import doughtide.core.quantity.Rise;
+import java.util.Optional;
+import java.util.SortedSet;
 
 /** How a dough in hand stands: when to shape, when to look, how far ahead or behind it is. */
 public final class NowCommand implements Command {
@@ -26,7 +32,7 @@ public final class NowCommand implements Command {
   public CommandSpec spec() {
     return CommandSpec.named("now", "when to shape the dough in hand, and when to look next")
         .operands("[NAME]", 0, 1)
-        .everyday("leave-at", "back-at", "cold", "bake-at", "rise", "format")
+        .everyday("leave-at", "back-at", "cold", "bake-at", "rise", "page", "format")
         .options(Absence.specs())
         .options(
             OptionSpec.value(DoughInHand.NOW, "TIME", "13:00", "What the clock says now.")
@@ -38,7 +44,8 @@ public final class NowCommand implements Command {
                 .filter(option -> option.name().equals(TemperatureOptions.DOUGH_MASS))
                 .toList())
         .options(RiseCommand.rise(), StarterOptions.file(), ReadingsFile.skipOption())
-        .options(OutputOptions.format())
+        .options(OutputOptions.format(), PageOptions.spec("dough.html"), OutputOptions.overwrite())
+        .options(WordsOptions.specs())
         .example("The newest dough of this folder that is in hand")
         .example("One of several, or a file typed by hand", "saturday")
         .example(
@@ -62,6 +69,8 @@ public final class NowCommand implements Command {
   public void run(Arguments arguments, Session session) {
     OutputOptions.Format format = OutputOptions.format(arguments);
     Environment environment = session.environment();
+    Optional<PageOptions> page = PageOptions.read(arguments, environment);
+    WordsOptions.specs().forEach(option -> OutputOptions.onlyWithPicture(option.name(), arguments));
     String name =
         arguments.operands().isEmpty()
             ? DoughFiles.newest(environment)
@@ -69,7 +78,10 @@ public final class NowCommand implements Command {
     ReadingsFile file =
         ReadingsFile.inHand("NAME", name, ReadingsFile.badLines(arguments), session);
     DoughInHand dough = DoughInHand.of(file, arguments, environment);
-    print(NowSections.of(dough, RiseCommand.rises(arguments)), dough, format, session);
+    SortedSet<Rise> rises = RiseCommand.rises(arguments);
+    print(NowSections.of(dough, rises), dough, format, session);
+    page.ifPresent(each -> HandPage.write(dough, rises, Optional.empty(), each));
+    page.ifPresent(each -> each.say(format, session.out()));
   }
 
   /** Prints an answer about a dough in hand. */

@@ -8,6 +8,7 @@ import doughtide.cli.args.OptionSpec;
 import doughtide.cli.file.OutputFile;
 import doughtide.cli.hand.Cautions;
 import doughtide.cli.hand.DoughInHand;
+import doughtide.cli.hand.HandPage;
 import doughtide.cli.hand.NowSections;
 import doughtide.cli.options.ClockOptions;
 import doughtide.cli.options.ColdOptions;
@@ -255,9 +256,10 @@ public final class RiseCommand implements Command {
   private static void today(Arguments arguments, Session session) {
     OutputOptions.Format format = OutputOptions.format(arguments);
     OutputOptions.Paper paper = OutputOptions.paper(arguments);
-    OutputOptions.onlyWithChart(TITLE, arguments);
+    OutputOptions.onlyWithPicture(TITLE, arguments);
     Words words = WordsOptions.ofChart(arguments);
     Optional<OutputFile> chart = OutputOptions.chart(arguments, session.environment());
+    Optional<PageOptions> page = PageOptions.read(arguments, session.environment());
     SortedSet<Rise> rises = rises(arguments);
     List<OptionSpec> described = new ArrayList<>(DoughOptions.specs());
     described.addAll(TemperatureOptions.specs());
@@ -275,6 +277,8 @@ public final class RiseCommand implements Command {
         sayNothingDrawn(session);
       }
     }
+    page.ifPresent(each -> HandPage.write(dough, rises, arguments.text(TITLE), each));
+    page.ifPresent(each -> each.say(format, session.out()));
   }
 
   /** Whether a rise stands in every answer. */

@@ -148,7 +148,7 @@ public final class KitchenOptions {
       case "zone" ->
           spec.name().equals("start")
               || (takes("mixed-at") && !takes("shape-at") ? has("mixed-at") : hasClock());
-      case "language", "degrees", "clock-12h" -> !takes("chart") || has("chart") || has("page");
+      case "language", "degrees", "clock-12h" -> hasPicture();
       case "paper" -> paper(kitchen.text(key).orElse(""));
       case "piece" -> has("loaves") || !takes("hold") || has("cold") || has("proof-temp");
       case "form", "target" -> !takes("hold") || has("cold") || has("proof-temp");
@@ -188,6 +188,10 @@ public final class KitchenOptions {
   /** A chart is drawn on A4 or A5, a page on A4 or letter. */
   private boolean paper(String size) {
     return takes("chart") ? has("chart") && !size.equals("letter") : !size.equals("A5");
+  }
+
+  private boolean hasPicture() {
+    return !takes("chart") && !takes("page") || has("chart") || has("page");
   }
 
   private boolean hasClock() {

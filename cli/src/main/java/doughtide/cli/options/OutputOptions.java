@@ -92,10 +92,14 @@ public final class OutputOptions {
     }
   }
 
-  /** Refuses a title where neither a chart is drawn nor a page written. */
+  /** Refuses an option that shapes a chart or a page where there is neither. */
   public static void onlyWithPicture(String option, Arguments arguments) {
-    if (!arguments.offers(PageOptions.PAGE) || !arguments.has(PageOptions.PAGE)) {
+    boolean page = arguments.offers(PageOptions.PAGE) && arguments.has(PageOptions.PAGE);
+    if (arguments.offers(CHART) && !page) {
       onlyWithChart(option, arguments);
+    } else if (arguments.has(option) && !page) {
+      throw new InputException(
+          "--" + option + " says nothing without --page: add for example --page dough.html");
     }
   }
 
