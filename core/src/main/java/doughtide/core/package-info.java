@@ -20,7 +20,9 @@
  *
  * <p>What is given and cannot be used is refused by an {@link
  * doughtide.core.quantity.InputException}; an {@link doughtide.core.quantity.InnerFault} is a fault
- * of the program.
+ * of the program. Null is no value: where something is needed, nothing is refused by the same
+ * exception with a key that ends in {@code .missing}, or by a {@link NullPointerException}, in the
+ * constructor or factory it is given to.
  */
 @NullMarked
 package doughtide.core;

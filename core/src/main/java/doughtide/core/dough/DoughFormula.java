@@ -63,6 +63,7 @@ public final class DoughFormula extends Value {
    */
   public static DoughFormula feed(
       Starter starter, double starterParts, double flourParts, double waterParts, Flour flour) {
+    Checks.given("flour", flour);
     Checks.inRange("parts of starter", starterParts, 1e-6, 1000, "");
     Checks.inRange("parts of flour", flourParts, 1e-6, 1000, "");
     Checks.inRange("parts of water", waterParts, 0, 3000, "");

@@ -49,6 +49,8 @@ public record Flour(
    * @throws InputException if a value is outside its range
    */
   public Flour {
+    Checks.given("composition", composition);
+    Checks.given("target rise", targetRise);
     if (name.isBlank() || name.length() > LONGEST_NAME) {
       throw new InputException(
           "flour-name.length",
@@ -97,7 +99,13 @@ public record Flour(
    * @param flour the flour
    * @param share its share of the mix
    */
-  public record Part(Flour flour, Share share) implements Serializable {}
+  public record Part(Flour flour, Share share) implements Serializable {
+    /** Refuses nothing where something is needed. */
+    public Part {
+      Checks.given("flour", flour);
+      Checks.given("share", share);
+    }
+  }
 
   /**
    * A mix; every property adds up linearly by share, and so do the classes it consists of.

@@ -18,6 +18,8 @@ public record Starter(Share hydration, Flour flour, StarterCondition condition)
    * @throws InputException if the hydration is outside 40…300 %
    */
   public Starter {
+    Checks.given("condition", condition);
+    Checks.given("flour", flour);
     Checks.inRange("starter hydration", hydration.percent(), 40, 300, "%");
   }
 

@@ -43,7 +43,7 @@ public final class StarterShare extends Value {
    * @param share for example 20 %
    */
   public static StarterShare ofAddedFlour(Share share) {
-    return new StarterShare(Convention.OF_ADDED_FLOUR, share);
+    return new StarterShare(Convention.OF_ADDED_FLOUR, Checks.given("share", share));
   }
 
   /**
@@ -52,7 +52,7 @@ public final class StarterShare extends Value {
    * @param share for example 9.1 %
    */
   public static StarterShare prefermented(Share share) {
-    return new StarterShare(Convention.PREFERMENTED, share);
+    return new StarterShare(Convention.PREFERMENTED, Checks.given("share", share));
   }
 
   /**

@@ -36,6 +36,8 @@ public record BuildStage(
    *     range
    */
   public BuildStage {
+    Checks.given("flour", flour);
+    Checks.given("ratio", ratio);
     if (name.filter(text -> text.isBlank() || text.length() > LONGEST_NAME).isPresent()) {
       throw new InputException(
           "stage.name", "the name of a stage must have 1 to " + LONGEST_NAME + " characters");

@@ -40,6 +40,8 @@ public record Feeding(Starter starter, FeedRatio ratio, Flour flour, Share salt,
    *     more than 60 %
    */
   public Feeding {
+    Checks.given("altitude", altitude);
+    Checks.given("flour", flour);
     Checks.inRange("salt", salt.percent(), 0, 4, "%");
     double hydration = 100 * hydration(starter, ratio);
     Checks.inRange(

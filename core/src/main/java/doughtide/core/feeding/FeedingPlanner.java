@@ -64,7 +64,7 @@ public final class FeedingPlanner {
 
   /** With another belief, other parameters or another number of members. */
   public static FeedingPlanner with(RiseForecaster forecaster) {
-    return new FeedingPlanner(forecaster);
+    return new FeedingPlanner(Checks.given("forecaster", forecaster));
   }
 
   /**

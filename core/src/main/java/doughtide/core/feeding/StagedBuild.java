@@ -37,6 +37,7 @@ public record StagedBuild(Starter seed, List<BuildStage> stages, Altitude altitu
    *     cannot be fed so
    */
   public StagedBuild {
+    Checks.given("altitude", altitude);
     stages = List.copyOf(stages);
     Checks.inRange("number of stages", stages.size(), 1, MOST_STAGES, "");
     feedings(seed, stages, altitude);

@@ -56,6 +56,7 @@ public record BowlPlan(List<Bowl> bowls, Scale scale, double restMinutes) implem
    * @throws InputException if there is no bowl, there are more than 24, or the rest is out of range
    */
   public BowlPlan {
+    Checks.given("scale", scale);
     bowls = List.copyOf(bowls);
     Checks.inRange("number of bowls", bowls.size(), 1, MOST_BOWLS, "");
     Checks.inRange("rest", restMinutes, 5, 240, "min");

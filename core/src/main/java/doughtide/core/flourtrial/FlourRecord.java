@@ -57,6 +57,8 @@ public record FlourRecord(
    * @throws InputException if a value is out of range
    */
   public FlourRecord {
+    Checks.given("date", date);
+    Checks.given("lot", lot);
     name = name.strip();
     if (name.isEmpty() || name.length() > LONGEST_NAME) {
       throw new InputException(

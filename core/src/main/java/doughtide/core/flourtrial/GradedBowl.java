@@ -20,6 +20,7 @@ public record GradedBowl(String trial, String person, double hydrationPercent, G
    * @throws InputException if a name is blank or too long, or the hydration is out of range
    */
   public GradedBowl {
+    Checks.given("grade", grade);
     trial = named("trial", trial);
     person = named("person", person);
     Checks.inRange("hydration of the bowl", hydrationPercent, 30, 150, "%");

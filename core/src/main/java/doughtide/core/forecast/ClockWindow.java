@@ -1,5 +1,6 @@
 package doughtide.core.forecast;
 
+import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.SentRecord;
 import java.io.Serializable;
 import java.time.ZonedDateTime;
@@ -19,6 +20,12 @@ public record ClockWindow(
     Optional<ZonedDateTime> late,
     double reachedShare)
     implements Serializable {
+  /** Refuses nothing where something is needed. */
+  public ClockWindow {
+    Checks.given("early", early);
+    Checks.given("late", late);
+    Checks.given("likely", likely);
+  }
 
   private Object writeReplace() {
     return SentRecord.of(this);

@@ -1,5 +1,6 @@
 package doughtide.core.forecast;
 
+import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Hours;
 import java.io.Serializable;
 import java.time.ZonedDateTime;
@@ -19,6 +20,13 @@ import java.util.OptionalDouble;
 public record TimeWindow(
     OptionalDouble early, OptionalDouble likely, OptionalDouble late, double reachedShare)
     implements Serializable {
+  /** Refuses nothing where something is needed. */
+  public TimeWindow {
+    Checks.given("early", early);
+    Checks.given("late", late);
+    Checks.given("likely", likely);
+  }
+
   /** A window that nothing reaches. */
   public static final TimeWindow NEVER =
       new TimeWindow(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), 0);

@@ -1,5 +1,6 @@
 package doughtide.core.forecast;
 
+import doughtide.core.quantity.Checks;
 import java.io.Serializable;
 import java.util.LinkedHashMap;
 import java.util.List;
@@ -94,6 +95,7 @@ public record Warning(Kind kind, Map<String, Double> numbers) implements Seriali
 
   /** Keeps the numbers as they are now. */
   public Warning {
+    Checks.given("kind", kind);
     numbers = Map.copyOf(numbers);
   }
 

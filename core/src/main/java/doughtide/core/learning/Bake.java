@@ -1,6 +1,7 @@
 package doughtide.core.learning;
 
 import doughtide.core.dough.DoughFormula;
+import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.DoughTemperature;
@@ -39,6 +40,9 @@ public record Bake(
    * @throws InputException if the name is blank or the readings are not in ascending order
    */
   public Bake {
+    Checks.given("formula", formula);
+    Checks.given("occasion", occasion);
+    Checks.given("temperature", temperature);
     if (name.isBlank()) {
       throw new InputException("bake.name", "a bake needs a name, for example its date");
     }

@@ -55,6 +55,9 @@ public record FirstEvening(
 
   /** Checks every range. */
   public FirstEvening {
+    Checks.given("flour", flour);
+    Checks.given("starter", starter);
+    Checks.given("temperature", temperature);
     Checks.inRange("hours of the jar fed 1:1:1", smallFeedHours, 0.1, 48, "h");
     Checks.inRange("hours of the jar fed 1:10:10", largeFeedHours, 0.1, 48, "h");
     warmHours.ifPresent(hours -> Checks.inRange("hours of the warm jar", hours, 0.1, 48, "h"));

@@ -36,6 +36,10 @@ public record LearnedStarter(
    * @throws InputException if the digest is none or a number is out of range
    */
   public LearnedStarter {
+    Checks.given("jar", jar);
+    Checks.given("posterior", posterior);
+    Checks.given("prior", prior);
+    Checks.given("program version", programVersion);
     if (!dataDigest.matches("[0-9a-f]{64}")) {
       throw new InputException(
           "starter.digest",

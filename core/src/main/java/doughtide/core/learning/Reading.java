@@ -22,6 +22,7 @@ public record Reading(double hours, Optional<Rise> rise, OptionalDouble celsius,
 
   /** Checks every range. */
   public Reading {
+    Checks.given("rise", rise);
     Checks.inRange("time of a reading", hours, 0, RiseModel.LONGEST_HOURS, "h");
     celsius.ifPresent(
         value ->

@@ -42,6 +42,7 @@ public record Cold(
 
   /** Checks every range. */
   public Cold {
+    Checks.given("air", air);
     Checks.inRange("temperature of the cold", stated.celsius(), -30, 25, "°C");
     Checks.inRange("air of the cold against what is stated", offsetCelsius, -10, 10, "°C");
     Checks.inRange("deviation of the air", deviationCelsius, 0, 10, "°C");

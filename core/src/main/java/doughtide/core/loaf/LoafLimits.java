@@ -1,5 +1,6 @@
 package doughtide.core.loaf;
 
+import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.SentRecord;
 import doughtide.core.rise.PieceCurve;
@@ -16,6 +17,12 @@ import java.util.OptionalDouble;
  * @param until rise until which it is good; empty where its own greatest height decides
  */
 public record LoafLimits(Rise from, OptionalDouble until) implements Serializable {
+  /** Refuses nothing where something is needed. */
+  public LoafLimits {
+    Checks.given("from", from);
+    Checks.given("until", until);
+  }
+
   private static final double READY_SHARE = 0.85;
   private static final double FAR_SHARE = 1.2;
   private static final double HEIGHT_SHARE = 0.9;

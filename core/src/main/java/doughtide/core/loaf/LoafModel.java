@@ -2,6 +2,7 @@ package doughtide.core.loaf;
 
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.DoughProperties;
+import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Share;
 import doughtide.core.quantity.Temperature;
@@ -68,6 +69,7 @@ public final class LoafModel {
    * @param settings how finely
    */
   public static LoafModel of(DoughFormula formula, Proof proof, LoafSettings settings) {
+    Checks.given("settings", settings);
     return new LoafModel(formula, proof, around(proof), settings, StrengthPlan.of(formula));
   }
 

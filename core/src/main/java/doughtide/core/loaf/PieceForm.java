@@ -1,5 +1,6 @@
 package doughtide.core.loaf;
 
+import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.thermal.Material;
 import doughtide.core.thermal.PieceShape;
@@ -40,6 +41,8 @@ public record PieceForm(String key, PieceShape shape, Wall wall) implements Seri
    * @throws InputException if the key is blank
    */
   public PieceForm {
+    Checks.given("shape", shape);
+    Checks.given("wall", wall);
     if (key.isBlank()) {
       throw new InputException("a form needs a key, for example round");
     }

@@ -46,6 +46,10 @@ public record Proof(
 
   /** Checks every range. */
   public Proof {
+    Checks.given("cold place", coldPlace);
+    Checks.given("oven hour", ovenHour);
+    Checks.given("shaping", shaping);
+    Checks.given("target", target);
     Checks.inRange("bench rest and shaping", restHours, 0, 12, "h");
     Checks.inRange("proof in the room", roomHours, 0, 48, "h");
     Checks.inRange("time in the cold", holdHours, 0, 96, "h");

@@ -50,6 +50,7 @@ public record StrengthPlan(
 
   /** Checks every range. */
   public StrengthPlan {
+    Checks.given("points below limit", pointsBelowLimit);
     Checks.inRange("autolyse", autolyseHours, 0, 4, "h");
     Checks.inRange("folds", folds, 0, 12, "");
     Checks.inRange("folds it cannot do without", leastFolds, 0, folds, "");
@@ -86,7 +87,12 @@ public record StrengthPlan(
    * @param hours after mixing
    * @param kind how
    */
-  public record Fold(double hours, FoldKind kind) implements Serializable {}
+  public record Fold(double hours, FoldKind kind) implements Serializable {
+    /** Refuses nothing where something is needed. */
+    public Fold {
+      Checks.given("kind", kind);
+    }
+  }
 
   /** All folds in order. */
   public List<Fold> steps() {

@@ -56,6 +56,8 @@ public final class RiseModel implements Serializable {
 
   /** A model with the standard parameters and every unknown at its middle. */
   public static RiseModel of(DoughFormula formula, DoughTemperature temperature) {
+    Checks.given("dough", formula);
+    Checks.given("dough temperature", temperature);
     return of(formula, temperature, RiseParameters.standard(), Unknowns.typical());
   }
 

@@ -47,6 +47,11 @@ public record RiseParameters(
    * @throws InputException if there is no pair of rate curves, or two have one key
    */
   public RiseParameters {
+    Checks.given("acid", acid);
+    Checks.given("gas", gas);
+    Checks.given("growth", growth);
+    Checks.given("retention", retention);
+    Checks.given("strength", strength);
     Checks.inRange("number of rate curves", curves.size(), 1, 100, "");
     curves = List.copyOf(curves);
     Set<String> keys = new HashSet<>();

@@ -35,6 +35,7 @@ public record Unknowns(
 
   /** Checks every range. */
   public Unknowns {
+    Checks.given("curves", curves);
     Checks.inRange("vigour", vigour, 0.02, 20, "");
     Checks.inRange("lag factor", lagFactor, 0.02, 20, "");
     Checks.inRange("temperature error", temperatureErrorCelsius, -8, 8, "°C");

@@ -65,6 +65,8 @@ public final class FactorRule extends Value {
    * @param room temperature of the room
    */
   public static FactorRule of(Temperature flour, Temperature room) {
+    Checks.given("flour temperature", flour);
+    Checks.given("room temperature", room);
     return new FactorRule(flour, room, null, Convention.FRICTION_ONCE, Warming.NONE);
   }
 

@@ -1,9 +1,15 @@
 package doughtide.core.thermal;
 
+import doughtide.core.quantity.Checks;
 import java.util.Arrays;
 
 /** A trace seen from a later hour on. */
 public record LaterTrace(TemperatureTrace trace, double fromHours) implements TemperatureTrace {
+  /** Refuses nothing where something is needed. */
+  public LaterTrace {
+    Checks.given("trace", trace);
+  }
+
   @Override
   public double celsius(double hours) {
     return trace.celsius(hours + fromHours);

@@ -22,6 +22,7 @@ public record Mixing(Warming warming, double plusMinusKelvin) implements Seriali
 
   /** Checks the range. */
   public Mixing {
+    Checks.given("warming", warming);
     Checks.inRange("uncertainty of mixing", plusMinusKelvin, 0, 10, "K");
   }
 

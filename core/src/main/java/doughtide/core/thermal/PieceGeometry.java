@@ -33,6 +33,7 @@ public record PieceGeometry(
    *     area is not a number
    */
   public PieceGeometry {
+    Checks.given("form", form);
     Checks.inRange("volume of the piece", volumeM3 * 1000, 0.01, 1000, "L");
     Checks.inRange("upper area of the piece", topM2, 0, 100, "m²");
     Checks.inRange("upright area of the piece", sideM2, 0, 100, "m²");

@@ -1,5 +1,6 @@
 package doughtide.core.thermal;
 
+import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Temperature;
 import java.io.Serializable;
 import java.util.List;
@@ -105,6 +106,7 @@ public interface TemperatureTrace extends Serializable {
      * @throws doughtide.core.quantity.InputException if the hour is out of range or not a number
      */
     public Step {
+      Checks.given("temperature", temperature);
       TraceHours.check(hours);
     }
   }

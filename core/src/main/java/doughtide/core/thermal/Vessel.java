@@ -1,5 +1,6 @@
 package doughtide.core.thermal;
 
+import doughtide.core.quantity.Checks;
 import java.io.Serializable;
 
 /**
@@ -10,6 +11,13 @@ import java.io.Serializable;
  * @param cover what lies over the top
  */
 public record Vessel(PieceShape shape, Wall wall, Cover cover) implements Serializable {
+  /** Refuses nothing where something is needed. */
+  public Vessel {
+    Checks.given("cover", cover);
+    Checks.given("shape", shape);
+    Checks.given("wall", wall);
+  }
+
   /** A covered bowl of usual wall thickness. */
   public static Vessel bowl(Material material) {
     return new Vessel(PieceShape.bowl(), Wall.of(material), Cover.COVERED);

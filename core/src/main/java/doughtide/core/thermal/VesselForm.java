@@ -1,5 +1,6 @@
 package doughtide.core.thermal;
 
+import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import java.io.Serializable;
 import java.util.List;
@@ -25,6 +26,7 @@ public record VesselForm(String key, PieceShape shape) implements Serializable {
    * @throws InputException if the key is blank
    */
   public VesselForm {
+    Checks.given("shape", shape);
     if (key.isBlank()) {
       throw new InputException("a vessel needs a key, for example bowl");
     }

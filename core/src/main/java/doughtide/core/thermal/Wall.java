@@ -19,6 +19,7 @@ public record Wall(Material material, double millimetres) implements Serializabl
    * @throws doughtide.core.quantity.InputException outside 0…100 mm
    */
   public Wall {
+    Checks.given("material", material);
     Checks.inRange("wall thickness", millimetres, 0, 100, "mm");
   }
 

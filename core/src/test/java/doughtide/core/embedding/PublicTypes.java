@@ -42,6 +42,7 @@ final class PublicTypes {
         "dough.DoughFormula$Builder",
         "thermal.LoggedReadings");
     none("holds exceptions", "document.ReadingsDocument$Refused");
+    none("a part of a document", "document.DoughNotes$Line", "document.ReadingsDocument$Head");
     none(
         ANSWER,
         "day.BakePlan",
