@@ -479,7 +479,7 @@ final class ChartDrawing {
   }
 
   private void breakAt(double x, double y) {
-    double r = size * 0.4;
+    double r = size * 0.32;
     double gap = size * 0.16;
     Path2D between = new Path2D.Double();
     between.moveTo(x - gap - r / 2, y + r);
@@ -583,7 +583,7 @@ final class ChartDrawing {
     }
     stroke(0.8);
     for (int i = 0; i < twenty.laterOrNever(); i++) {
-      g.draw(ball(plot.getMaxX() - dotPt * 0.6, foot - (i + 0.6) * dotPt));
+      g.draw(ball(plot.getMaxX() + dotPt * 0.9, foot - (i + 0.6) * dotPt));
     }
   }
 

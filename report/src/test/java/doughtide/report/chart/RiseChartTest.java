@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
+import doughtide.core.forecast.Distribution;
 import doughtide.report.Samples;
 import doughtide.report.words.Language;
 import doughtide.report.words.TimeSpan;
@@ -201,6 +202,38 @@ class RiseChartTest {
     assertThat(svgOf(read)).contains("Crosses: your readings.");
     assertThatThrownBy(() -> new RiseChartData.JarReading(-1, 12))
         .isInstanceOf(IllegalArgumentException.class);
+  }
+
+  @Test
+  void todaySaysWhatIsPassedWhatIsAheadAndWhenToLook() {
+    RiseChartData plain = Samples.plain();
+    RiseChartData today =
+        RiseChartData.of(
+                plain.hours(), plain.earlyPercent(), plain.likelyPercent(), plain.latePercent())
+            .passing(plain.passing())
+            .readings(List.of(new RiseChartData.JarReading(4.5, 27)))
+            .today(
+                new RiseChartData.Today(
+                    plain.hours(),
+                    plain.latePercent(),
+                    4.5,
+                    OptionalDouble.of(5),
+                    OptionalDouble.of(0.5)))
+            .build();
+    assertThat(svgOf(today))
+        .contains("Today is 30\u00a0min ahead of the forecast.")
+        .contains("25%: passed about 4\u00a0h\u00a020\u00a0min")
+        .contains("now 4\u00a0h\u00a030\u00a0min", "look again 5\u00a0h", "as forecast");
+  }
+
+  @Test
+  void twentyDotsAreTheMiddlesOfTwentyEqualParts() {
+    double[] hours = new double[100];
+    java.util.Arrays.setAll(hours, i -> i < 90 ? i : Double.POSITIVE_INFINITY);
+    RiseChartData.Twenty twenty = RiseChartData.Twenty.of(Distribution.of(hours));
+    assertThat(twenty.never()).isEqualTo(2);
+    assertThat(twenty.hours()).hasSize(18);
+    assertThat(twenty.hours()[0]).isCloseTo(0.025 * 99, within(1e-9));
   }
 
   @Test
