@@ -232,12 +232,12 @@ class RiseNightTest {
   }
 
   @Test
-  void theChartOfANightShowsColdTemperatureAndShapePoint() throws IOException {
+  void theChartOfANightShowsColdShapePointAndLoaf() throws IOException {
     String words = "--dough-temp 25C --cold 4C --hold 12h --chart night.svg --members 16";
     CliRun run = CliRun.in(TestEnvironment.in(folder), words("rise " + words));
     assertThat(run.err()).isEmpty();
     assertThat(Files.readString(folder.resolve("night.svg")))
-        .contains("in the cold", "dough temperature", "shape ");
+        .contains("in the cold", "Dough temperature", "shape ", "the loaf");
   }
 
   private static String unwrapped(CliRun run) {
