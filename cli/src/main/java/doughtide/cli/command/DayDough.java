@@ -3,6 +3,7 @@ package doughtide.cli.command;
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.OptionSpec;
 import doughtide.cli.file.FlourFile;
+import doughtide.cli.options.BenchOptions;
 import doughtide.cli.options.FormulaOptions;
 import doughtide.cli.options.StarterOptions;
 import doughtide.cli.options.TemperatureOptions;
@@ -55,6 +56,7 @@ final class DayDough {
   static List<OptionSpec> specs() {
     List<OptionSpec> all = new ArrayList<>(own());
     all.addAll(FormulaOptions.specs());
+    all.addAll(BenchOptions.specs());
     return all;
   }
 
@@ -160,7 +162,7 @@ final class DayDough {
       throw new InputException("--vessel says nothing with --proofer: leave one of them out");
     }
     arguments.count(PLANS, 1, 20).ifPresent(day::plans);
-    return day.build();
+    return BenchOptions.read(arguments).in(day.build());
   }
 
   private static void named(Arguments arguments, String option, Runnable set) {

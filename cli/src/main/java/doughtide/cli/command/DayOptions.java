@@ -10,6 +10,7 @@ import doughtide.cli.batch.BatchRow;
 import doughtide.cli.command.roster.RosterGroup;
 import doughtide.cli.file.DocumentFile;
 import doughtide.cli.file.FileProblem;
+import doughtide.cli.options.BenchOptions;
 import doughtide.cli.options.FormulaOptions;
 import doughtide.cli.options.StarterOptions;
 import doughtide.cli.session.Environment;
@@ -34,6 +35,7 @@ import java.util.Optional;
  * @param hands how many persons work
  * @param clock the hours as clock times
  * @param kitchen the kitchen as typed
+ * @param handling what loaves and dough are handled with at the bench
  * @param groups the students of each dough; empty without a roster
  */
 record DayOptions(
@@ -42,6 +44,7 @@ record DayOptions(
     int hands,
     PlanClock clock,
     String kitchen,
+    BenchOptions handling,
     List<RosterGroup> groups) {
 
   private static final String NAME = "name";
@@ -65,6 +68,8 @@ record DayOptions(
           "bake",
           "cool",
           "altitude",
+          BenchOptions.SHAPING_TIME,
+          BenchOptions.MIXER_CAPACITY,
           StarterOptions.STARTER_FILE);
 
   /** What each dough has of its own. */
@@ -123,7 +128,13 @@ record DayOptions(
     PlanClock clock = PlanClock.read(arguments, environment);
     BakeDay dough = DayDough.read(arguments, clock, environment);
     return new DayOptions(
-        List.of("dough"), List.of(dough), 1, clock, PlanClock.kitchenText(arguments), List.of());
+        List.of("dough"),
+        List.of(dough),
+        1,
+        clock,
+        PlanClock.kitchenText(arguments),
+        BenchOptions.read(arguments),
+        List.of());
   }
 
   /** The doughs of a file. */
@@ -137,7 +148,13 @@ record DayOptions(
     List<RosterGroup> groups = groups(arguments, environment);
     reader.read(arguments.operands().stream().findFirst(), groups);
     return new DayOptions(
-        reader.names, reader.days, hands, clock, PlanClock.kitchenText(arguments), groups);
+        reader.names,
+        reader.days,
+        hands,
+        clock,
+        PlanClock.kitchenText(arguments),
+        BenchOptions.read(arguments),
+        groups);
   }
 
   private static List<RosterGroup> groups(Arguments arguments, Environment environment) {

@@ -8,6 +8,7 @@ import doughtide.cli.answer.Unit;
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.Words;
+import doughtide.cli.command.bench.BenchSections;
 import doughtide.cli.command.roster.StudentSections;
 import doughtide.cli.hand.Cautions;
 import doughtide.core.day.BakeDay;
@@ -18,6 +19,7 @@ import doughtide.core.day.DayPlan;
 import doughtide.core.day.DayStep;
 import doughtide.core.day.OvenLoad;
 import doughtide.core.day.StepMargin;
+import doughtide.core.day.bench.BenchBatches;
 import doughtide.core.dough.Ingredients;
 import doughtide.core.feeding.FeedAmounts;
 import doughtide.core.feeding.FeedRatio;
@@ -120,7 +122,11 @@ final class DaySections {
         .word("loosening", "", text.loosening());
     Listing.Builder doughs = row.listing("doughs", "");
     for (int i = 0; i < day.plans().size(); i++) {
-      dough(options.names().get(i), day.plans().get(i), doughs.row());
+      Section.Builder dough = doughs.row();
+      dough(options.names().get(i), day.plans().get(i), dough);
+      if (BenchSections.matters(day, i, options.handling())) {
+        BenchSections.data(BenchSections.of(day, i, options.handling()), times, dough);
+      }
     }
     Listing.Builder steps = row.listing("steps", "");
     day.steps().forEach(step -> step(text, step, steps.row()));
@@ -225,6 +231,18 @@ final class DaySections {
       doughs(text, body);
       weigh(text, body.listing("", "Weigh (starter in per cent of the flour added)"));
       body.paragraph().say(text.tight());
+    }
+    bench(text, body);
+  }
+
+  /** What it costs that loaves are shaped and baked one after another. */
+  private void bench(DayText text, Section.Builder body) {
+    for (int i = 0; i < text.day().plans().size(); i++) {
+      if (BenchSections.matters(text.day(), i, options.handling())) {
+        String whose = isOneDough() ? "" : options.names().get(i) + ": ";
+        BenchBatches bench = BenchSections.of(text.day(), i, options.handling());
+        body.paragraph().say(whose + BenchSections.words(bench, times));
+      }
     }
   }
 

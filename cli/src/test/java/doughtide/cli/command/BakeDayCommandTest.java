@@ -66,6 +66,44 @@ class BakeDayCommandTest {
   }
 
   @Test
+  void manyLoavesAreTakenOneByOneOverTheBench() {
+    String[] words = {
+      "bake-day",
+      "--ready-at",
+      "2027-03-14T12:00",
+      "--at-the-bench",
+      "05:00-23:00",
+      "--cold",
+      "4C",
+      "--loaves",
+      "16",
+      "--oven-capacity",
+      "8",
+      "--starter",
+      "20%",
+      "--dough-temp",
+      "24C",
+      "--plans",
+      "1",
+      "--mixer-capacity",
+      "7kg",
+      "--time-a-loaf",
+      "3min",
+      "--format",
+      "json"
+    };
+    JsonAnswer day = JsonAnswer.of(CliRun.in(TestEnvironment.in(folder), words));
+
+    String bench = "plans.0.doughs.0.bench.";
+    assertThat(day.number(bench + "mixes.size")).isEqualTo(2);
+    assertThat(day.number(bench + "mixes.0.doughGrams")).isEqualTo(6800);
+    assertThat(day.number(bench + "last.loaf")).isEqualTo(16);
+    assertThat(day.number(bench + "last.ovenBatch")).isEqualTo(2);
+    assertThat(day.number(bench + "last.riseAtOvenPercent"))
+        .isGreaterThan(day.number(bench + "first.riseAtOvenPercent"));
+  }
+
+  @Test
   void theKitchenIsShownWithItsUnits() {
     assertThat(PlanClock.kitchenInWords("70F")).isEqualTo("21.1 °C (70 °F)");
     assertThat(PlanClock.kitchenInWords("21C,22:00-06:00:18C"))

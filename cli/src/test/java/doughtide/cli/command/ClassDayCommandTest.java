@@ -98,11 +98,11 @@ class ClassDayCommandTest {
 
   @Test
   void everyStudentHasHerPartOfTheDoughAndHerTimesInHerLanguage() throws IOException {
-    Files.writeString(
-        folder.resolve("class.csv"), "name,starter,dough_temp\ndough,20%,24C\n");
+    Files.writeString(folder.resolve("class.csv"), "name,starter,dough_temp\ndough,20%,24C\n");
     JsonAnswer answer =
         JsonAnswer.of(
-            roster("name;loaves;language\n<b>Ann</b>;2;en\nBjörn;1;de\n",
+            roster(
+                "name;loaves;language\n<b>Ann</b>;2;en\nBjörn;1;de\n",
                 "class.csv",
                 "--format",
                 "json"));
@@ -130,7 +130,10 @@ class ClassDayCommandTest {
     assertThat(roster("name;dough\nAnn;rye\n", "class.csv").refusal())
         .contains("the roster's dough 'rye' is not in 'class.csv': its doughs are Harrow white");
     assertThat(roster("name;language\nAnn;xx\n").refusal()).contains("xx");
-    assertThat(CliRun.of("class-day", "--ready-at", "2027-03-14T12:00").refusal())
+    assertThat(
+            CliRun.of(
+                    "class-day", "--ready-at", "2027-03-14T12:00", "--at-the-bench", "07:00-22:00")
+                .refusal())
         .contains("class-day needs a file of doughs or a roster");
     assertThat(CliRun.of("class-day", "class.csv", "--at-the-bench", "07:00-22:00").refusal())
         .contains("--ready-at is missing");

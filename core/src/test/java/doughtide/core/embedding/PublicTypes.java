@@ -50,6 +50,7 @@ final class PublicTypes {
         "day.DayAnswer$Obstacle",
         "day.DayAnswer$Remedy",
         "day.DayPlan",
+        "day.bench.BenchBatches",
         "day.question.InverseAnswer",
         "day.question.InverseQuestions$MixingTime",
         "feeding.FeedingForecast",

@@ -10,6 +10,7 @@ import doughtide.core.day.DayStep;
 import doughtide.core.day.Oven;
 import doughtide.core.day.OvenLoad;
 import doughtide.core.day.StepMargin;
+import doughtide.core.day.bench.BenchLoaf;
 import doughtide.core.day.question.BulkEnd;
 import doughtide.core.day.question.InverseAnswer;
 import doughtide.core.day.question.LeaveOption;
@@ -176,6 +177,7 @@ final class ValueSamples {
             celsius(30),
             OptionalDouble.of(3));
     add(new StagedBuild(Starter.ripe(), List.of(stage), Altitude.SEA_LEVEL));
+    add(new BenchLoaf(1, 1, 7, 12 + more, 1, 30));
     add(new SeedState(0.9, 0.8, 5 + more, 0.1, 0.03));
   }
 
