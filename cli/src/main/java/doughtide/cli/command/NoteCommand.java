@@ -1,5 +1,6 @@
 package doughtide.cli.command;
 
+import doughtide.cli.answer.Answer;
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.CommandSpec;
 import doughtide.cli.file.FileProblem;
@@ -64,7 +65,11 @@ public final class NoteCommand implements Command {
     try {
       Arguments asked = arguments.as(KitchenOptions.added(new NowCommand().spec()));
       DoughInHand dough = DoughInHand.of(new ReadingsFile(note.document()), asked, environment);
-      NowCommand.print(NowSections.brief("note", done, dough), dough, format, session);
+      Answer answer =
+          words.isResult()
+              ? NowSections.ofResult(done, note.document().head().result().orElseThrow(), dough)
+              : NowSections.brief("note", done, dough);
+      NowCommand.print(answer, dough, format, session);
     } catch (InputException noHours) {
       session.out().println(done);
       arguments.note(String.valueOf(noHours.getMessage()));

@@ -13,12 +13,15 @@ import doughtide.core.forecast.TimeWindow;
 import doughtide.core.forecast.Warning;
 import doughtide.core.learning.Bake;
 import doughtide.core.learning.LearnedStarter;
+import doughtide.core.learning.LoafResult;
 import doughtide.core.learning.Reading;
+import doughtide.core.loaf.LoafCauses;
 import doughtide.core.loaf.Proof;
 import doughtide.core.loaf.ShapeForecast;
 import doughtide.core.loaf.ShapeForecaster;
 import doughtide.core.quantity.Rise;
 import doughtide.report.words.Advice;
+import doughtide.report.words.Language;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -143,6 +146,54 @@ public final class NowSections {
     body.warnings(sections.forecast.warnings());
     return Answer.of(command, VERSION, done + "\n" + sections.headline(List.of(half)), body)
         .fromKitchen(dough.arguments().fromKitchen());
+  }
+
+  /**
+   * What may have made the loaf come out as it did.
+   *
+   * @param done in a sentence
+   */
+  public static Answer ofResult(String done, LoafResult result, DoughInHand dough) {
+    Section.Builder body = Section.loose(Timeline.sinceMixing(dough.clock()));
+    body.word("bake", "", dough.file().bake().name()).word("result", "", result, "");
+    List<LoafCauses.Likely> causes =
+        result == LoafResult.RIGHT ? List.of() : causes(dough, result == LoafResult.OVER);
+    doughtide.report.words.Words words = doughtide.report.words.Words.in(Language.ENGLISH);
+    Listing.Builder rows =
+        body.listing("causes", causes.isEmpty() ? "" : "Of ten doughs that come out so:");
+    for (LoafCauses.Likely each : causes) {
+      long tenths = Math.round(10 * each.share());
+      String text = Advice.of(words, each.cause(), result == LoafResult.OVER);
+      rows.row()
+          .say(tenths == 0 ? "" : "of ten", Long.toString(tenths))
+          .number("share", "", each.share(), Unit.SHARE)
+          .word("cause", "", each.cause(), "")
+          .word("text", tenths == 0 ? "" : "because", text.replace('\u00a0', ' '));
+    }
+    String likeliest =
+        causes.stream()
+            .findFirst()
+            .map(each -> Advice.of(words, each.cause(), result == LoafResult.OVER))
+            .map(text -> "\nLikeliest: " + text + ".")
+            .orElse("");
+    return Answer.of("note", VERSION, done + likeliest, body)
+        .fromKitchen(dough.arguments().fromKitchen());
+  }
+
+  /** The loaf is taken to have been shaped when the forecast with its readings says. */
+  private static List<LoafCauses.Likely> causes(DoughInHand dough, boolean over) {
+    Optional<Proof> proof = dough.planned().map(DoughInHand.Planned::proof);
+    if (proof.isEmpty()) {
+      return List.of();
+    }
+    RiseForecast forecast = dough.forecast();
+    OptionalDouble shaped = ShapeForecaster.of(forecast, proof.get()).point().hours().likely();
+    if (shaped.isEmpty()) {
+      return List.of();
+    }
+    return over
+        ? LoafCauses.ofOver(forecast, proof.get(), shaped.getAsDouble())
+        : LoafCauses.ofUnder(forecast, proof.get(), shaped.getAsDouble());
   }
 
   private void data(Section.Builder body) {

@@ -183,6 +183,20 @@ class DoughInHandTest {
   }
 
   @Test
+  void aLoafThatRoseTooLittleHasItsLikeliestCausesTold() throws IOException {
+    at("09:30", NIGHT);
+    CliRun under = on("2027-03-07T09:00", "note result under crumb tight");
+
+    assertThat(under.err()).isEmpty();
+    assertThat(under.out())
+        .startsWith("Noted in 'saturday.txt': the loaf came out under; crumb tight.")
+        .contains("Likeliest: the starter was slower than believed.", "Of ten doughs");
+    assertThat(kept("saturday.txt")).contains("result: under\ncrumb: tight\n");
+    CliRun right = on("2027-03-07T09:00", "note saturday result right");
+    assertThat(right.out()).doesNotContain("Likeliest");
+  }
+
+  @Test
   void theKitchenGoesIntoTheFile() throws IOException {
     Files.writeString(
         folder.resolve("kitchen.txt"), "room: 19C\nvessel: bowl\ncold: 4C\npiece: 700g\n");

@@ -44,6 +44,10 @@ final class PublicTypes {
     none("holds exceptions", "document.ReadingsDocument$Refused");
     none("a part of a document", "document.DoughNotes$Line", "document.ReadingsDocument$Head");
     none(
+        "a part of a document while it is read or written",
+        "document.DoughNotes$Line",
+        "document.ReadingsDocument$Head");
+    none(
         ANSWER,
         "day.BakePlan",
         "day.DayAnswer",

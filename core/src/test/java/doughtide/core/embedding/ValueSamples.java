@@ -71,6 +71,7 @@ import doughtide.core.loaf.Cold;
 import doughtide.core.loaf.ColdFit;
 import doughtide.core.loaf.Handling;
 import doughtide.core.loaf.JarRule;
+import doughtide.core.loaf.LoafCauses;
 import doughtide.core.loaf.LoafLimits;
 import doughtide.core.loaf.LoafScores;
 import doughtide.core.loaf.LoafSettings;
@@ -421,6 +422,7 @@ final class ValueSamples {
         new ShapeForecast.Spoils(OptionalDouble.of(more), OptionalDouble.empty()));
     JarRule.AtHour look = new JarRule.AtHour(4, List.of(new JarRule.Wait(40 + more, 0.5)));
     add(look, look.waits().get(0), new JarRule(List.of(look)));
+    add(new LoafCauses.Likely(LoafCauses.Cause.values()[0], more / 10));
     add(new ShapeStages(3, OptionalDouble.of(4), OptionalDouble.of(5 + more)));
     add(new ShapeForecaster.Point(window(), ShapeForecast.RiseRange.NONE));
     add(new ShapeForecaster.Point(window().plus(1), ShapeForecast.RiseRange.NONE));

@@ -4,6 +4,7 @@ import doughtide.core.forecast.Unknown;
 import doughtide.core.forecast.Warning;
 import doughtide.core.learning.OutlierReason;
 import doughtide.core.learning.ReadingDoubt;
+import doughtide.core.loaf.LoafCauses;
 import java.util.List;
 import java.util.Map;
 import java.util.TreeMap;
@@ -38,6 +39,15 @@ public record Advice(String text, String remedy) {
   /** Why a reading can hardly be of a dough. */
   public static Advice of(Words words, ReadingDoubt doubt) {
     return parted(words.say("doubt." + doubt.name()));
+  }
+
+  /**
+   * What may have made a loaf come out as it did, in a sentence.
+   *
+   * @param over whether it had risen too far, not too little
+   */
+  public static String of(Words words, LoafCauses.Cause cause, boolean over) {
+    return words.say("cause." + (over ? "over." : "under.") + cause.name());
   }
 
   /** A warning for an English terminal. */
