@@ -118,6 +118,27 @@ class OwnThingsTest {
             + loaf
             + starter);
     assertThat(run("flour plan --flour emmer")).contains("emmer");
+    Files.writeString(folder.resolve("class.csv"), "name,flour,form\nours,emmer,ring\n");
+    assertThat(
+            run(
+                "class-day class.csv --ready-at 2027-03-07T18:00 --at-the-bench 7-22"
+                    + " --cold 4C --format json"
+                    + starter))
+        .contains("\"ours\"");
+    run("flour save emmer.txt --flour emmer --flour-name Mine --hydration 70%");
+    assertThat(run("water --dough-temp 25C --room 20C --flour-file emmer.txt")).contains("Mixed");
+    run("kitchen set vessel trough --kitchen own-kitchen.txt");
+    run("kitchen set form ring --kitchen own-kitchen.txt");
+    assertThat(run("kitchen set flour emmer --kitchen own-kitchen.txt")).contains("emmer");
+    assertThat(
+            run(
+                "wanted --bulk 8h --dough-temp 25C --room 20C --cold 4C --hold 12h"
+                    + " --kitchen own-kitchen.txt"))
+        .contains("From the kitchen", "vessel trough", "flour emmer", "form ring");
+    Files.writeString(folder.resolve("night.csv"), "hours,temperature C\n0,25\n3,23\n9,21\n");
+    run("rise --members 16 --flour emmer --temps night.csv");
+    Files.writeString(folder.resolve("trial.csv"), "6 March, Ann, 72%, thin window\n");
+    assertThat(run("flour read trial.csv --flour emmer")).contains("emmer");
     Files.writeString(folder.resolve("doughs.csv"), "flour,dough_temp\nemmer,25C\n");
     assertThat(run("batch doughs.csv --members 16")).doesNotContain("not known");
   }

@@ -4,6 +4,7 @@ import doughtide.cli.args.Arguments;
 import doughtide.cli.args.CommandSpec;
 import doughtide.cli.file.OutputFile;
 import doughtide.cli.options.ClockOptions;
+import doughtide.cli.options.ColdOptions;
 import doughtide.cli.options.DoughOptions;
 import doughtide.cli.options.HandoutKind;
 import doughtide.cli.options.HandoutOptions;
@@ -48,6 +49,7 @@ public final class HandoutCommand implements Command {
             .options(DoughOptions.specs())
             .options(ClockOptions.specs())
             .options(ProofOptions.specs())
+            .options(ColdOptions.specs())
             .example(
                 "The day of one dough, with a night in the cold",
                 "bake-sheet",

@@ -6,6 +6,7 @@ import doughtide.cli.args.OptionSpec;
 import doughtide.cli.args.Variation;
 import doughtide.cli.file.DocumentFile;
 import doughtide.cli.options.ClockOptions;
+import doughtide.cli.options.ColdOptions;
 import doughtide.cli.options.DoughOptions;
 import doughtide.cli.options.FlourOptions;
 import doughtide.cli.options.HandoutOptions;
@@ -290,7 +291,8 @@ public final class HandoutPages {
         .map(
             each ->
                 each.chosen(
-                    RiseForecaster.standard().forecast(about.formula(), about.doughTemperature())));
+                    RiseForecaster.standard().forecast(about.formula(), about.doughTemperature())))
+        .map(proof -> ColdOptions.kept(arguments, environment, proof));
   }
 
   private Handout jarStrip() {

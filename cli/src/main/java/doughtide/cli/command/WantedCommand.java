@@ -4,10 +4,12 @@ import doughtide.cli.args.Arguments;
 import doughtide.cli.args.CommandSpec;
 import doughtide.cli.hand.Cautions;
 import doughtide.cli.options.ClockOptions;
+import doughtide.cli.options.ColdOptions;
 import doughtide.cli.options.DoughOptions;
 import doughtide.cli.options.OutputOptions;
 import doughtide.cli.options.ProofOptions;
 import doughtide.cli.options.StarterOptions;
+import doughtide.cli.options.TemperatureOptions;
 import doughtide.cli.options.WantedOptions;
 import doughtide.cli.session.Session;
 
@@ -32,7 +34,9 @@ public final class WantedCommand implements Command {
             "format")
         .options(WantedOptions.specs())
         .options(DoughOptions.specs())
+        .options(TemperatureOptions.vesselSpecs())
         .options(ProofOptions.specs())
+        .options(ColdOptions.specs())
         .options(ClockOptions.specs())
         .options(StarterOptions.file())
         .options(OutputOptions.format())

@@ -99,6 +99,13 @@ public record TemperatureOptions(
                 + " when the dough is at its point."));
   }
 
+  /** The options about the vessel alone. */
+  public static List<OptionSpec> vesselSpecs() {
+    return specs().stream()
+        .filter(option -> List.of(VESSEL, VESSEL_MATERIAL).contains(option.name()))
+        .toList();
+  }
+
   /** The options of a command that shows no sample jar. */
   public static List<OptionSpec> withoutJar() {
     return specs().stream().filter(option -> !option.name().equals(JAR)).toList();
@@ -195,6 +202,15 @@ public record TemperatureOptions(
 
   private static RoomCooling cooling(Arguments arguments, DoughFormula formula) {
     return RoomText.cooling(arguments, arguments.catalogue(), formula);
+  }
+
+  /** A covered vessel in a room, if one was named or its material was. */
+  public static Optional<Vessel> vesselInRoom(Arguments arguments) {
+    if (!arguments.has(ROOM)) {
+      refuseWithoutRoom(arguments, VESSEL);
+      refuseWithoutRoom(arguments, VESSEL_MATERIAL);
+    }
+    return vessel(arguments);
   }
 
   /** A covered vessel, if one was named or its material was. */

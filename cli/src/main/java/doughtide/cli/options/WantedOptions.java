@@ -39,6 +39,7 @@ import java.util.OptionalDouble;
  * @param clock clock times counted from mixing, or from the hour of shaping where mixing is asked
  * @param end what ends bulk fermentation
  * @param amount flour or dough to weigh for
+ * @param vessel what the dough drifts in
  * @param now the time now, at the place whose clock is meant
  */
 public record WantedOptions(
@@ -50,6 +51,7 @@ public record WantedOptions(
     Optional<ClockTimes> clock,
     BulkEnd end,
     Optional<Amount> amount,
+    Vessel vessel,
     ZonedDateTime now) {
 
   private static final String BULK = "bulk";
@@ -123,7 +125,7 @@ public record WantedOptions(
             "TEMP",
             "19C",
             "The dough starts at its temperature and drifts in a room of this one, in a covered"
-                + " plastic tub; 19C,8h:16C changes it eight hours after mixing."),
+                + " --vessel; 19C,8h:16C changes it eight hours after mixing."),
         OptionSpec.value(DOUGH_MASS, "MASS", "1.7kg", "All the dough: says what to weigh."),
         OptionSpec.value(
             ALL_FLOUR,
@@ -150,7 +152,7 @@ public record WantedOptions(
       throw new InputException(
           "--zone says nothing without a clock time: add for example --mixed-at 09:30");
     }
-    BulkEnd end = end(arguments, clock, bulk);
+    BulkEnd end = end(arguments, clock, bulk, environment);
     Optional<TemperatureSteps> room = arguments.temperatureSteps(ROOM);
     checkTemperatures(dough, room);
     return new WantedOptions(
@@ -162,6 +164,7 @@ public record WantedOptions(
         clock,
         end,
         amount(arguments),
+        TemperatureOptions.vesselInRoom(arguments).orElse(Vessel.tub(Material.POLYPROPYLENE)),
         environment.now().atZone(zone(arguments, environment)));
   }
 
@@ -249,7 +252,11 @@ public record WantedOptions(
     return OptionalDouble.of(hours);
   }
 
-  private static BulkEnd end(Arguments arguments, Optional<ClockTimes> clock, OptionalDouble bulk) {
+  private static BulkEnd end(
+      Arguments arguments,
+      Optional<ClockTimes> clock,
+      OptionalDouble bulk,
+      Environment environment) {
     Optional<ProofOptions> proof = ProofOptions.read(arguments, clock);
     if (proof.isEmpty()) {
       Rise rise = arguments.rise(RISE).orElse(USUAL_RISE);
@@ -265,6 +272,7 @@ public record WantedOptions(
         proof.get().ways().stream()
             .flatMap(way -> fitting(way, bulk).stream())
             .findFirst()
+            .map(way -> ColdOptions.kept(arguments, environment, way))
             .orElseThrow(
                 () ->
                     new InputException(
@@ -291,7 +299,9 @@ public record WantedOptions(
             .withRest(way.restHours())
             .withPiece(way.mass(), way.form());
     Proof after = way.room().map(room -> plain.afterRoom(room, way.roomHours())).orElse(plain);
-    return way.target().map(after::withTarget).orElse(after);
+    Proof handled = way.shaping().map(after::shaped).orElse(after);
+    Proof cold = way.coldPlace().map(handled::withCold).orElse(handled);
+    return way.target().map(cold::withTarget).orElse(cold);
   }
 
   private static void checkTemperatures(DoughOptions dough, Optional<TemperatureSteps> room) {
@@ -325,9 +335,7 @@ public record WantedOptions(
     if (room.isEmpty()) {
       return DoughTemperature.steady(start);
     }
-    RoomCooling cooling =
-        RoomCooling.of(
-            dough.formula(), doughMass(), Vessel.tub(Material.POLYPROPYLENE), Air.STILL_ROOM);
+    RoomCooling cooling = RoomCooling.of(dough.formula(), doughMass(), vessel, Air.STILL_ROOM);
     return DoughTemperature.inRoom(
         start, room.get().trace(), cooling.tauHours(), cooling.heatCapacityPerKgFlourJPerK());
   }

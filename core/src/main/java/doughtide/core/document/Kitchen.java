@@ -68,7 +68,7 @@ public record Kitchen(Map<String, String> values) implements Serializable {
     rules.put("flour-file", Kitchen::words);
     rules.put("starter-file", Kitchen::words);
     rules.put("starter-hydration", asTyped(Quantities::share));
-    rules.put("starter-routine", Kitchen::words);
+    rules.put("starter-routine", oneOf("kept", "irregular", "unknown"));
     rules.put("piece", asTyped(Quantities::mass));
     rules.put("form", (name, text, known) -> known.form(name, text).key());
     rules.put("target", asTyped(Quantities::rise));

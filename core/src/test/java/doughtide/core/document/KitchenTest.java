@@ -39,7 +39,7 @@ class KitchenTest {
             Map.entry("flour-file", "harrow, new; white.txt"),
             Map.entry("starter-file", " \"mine\".txt".strip()),
             Map.entry("starter-hydration", "75%"),
-            Map.entry("starter-routine", "1:5:5 every 12h; kept at 21C;"),
+            Map.entry("starter-routine", "kept"),
             Map.entry("piece", "850g"),
             Map.entry("form", "tin"),
             Map.entry("target", "85%"),
