@@ -97,6 +97,7 @@ function Dough(article) {
   let kept = { given: data.readings, readings: given, ticks: {}, start: '' };
   let whenTyped = false;
   let weights = dough.factors.map(() => 1);
+  let windows = {};
   this.dough = dough;
   this.events = events;
   this.clock = clock;
@@ -130,8 +131,11 @@ function Dough(article) {
   // Without readings the numbers of the program as they are.
   function windowOf(event) {
     if (!isRead()) { return event.first; }
-    const of = distribution(event.members, weights);
-    return [0.1, 0.5, 0.9].map(level => quantile(of, level));
+    if (!windows[event.key]) {
+      const of = distribution(event.members, weights);
+      windows[event.key] = [0.1, 0.5, 0.9].map(level => quantile(of, level));
+    }
+    return windows[event.key];
   }
   function time(hours) {
     return isFinite(hours) ? clock.at(hours) : '–';
@@ -208,9 +212,9 @@ function Dough(article) {
     const late = windowOf(answer)[2];
     const end = Math.min(dough.hours, answer.key === 'shape' && isFinite(late) ? late : Infinity);
     const points = [];
-    for (let i = 0; i <= 24; i++) {
-      const of = distribution(rises(dough, end * i / 24), weights);
-      points.push({ hours: end * i / 24, percent: [0.1, 0.5, 0.9].map(level => 100 * quantile(of, level)) });
+    for (let i = 0; i <= 16; i++) {
+      const of = distribution(rises(dough, end * i / 16), weights);
+      points.push({ hours: end * i / 16, percent: [0.1, 0.5, 0.9].map(level => 100 * quantile(of, level)) });
     }
     return points;
   }
@@ -305,6 +309,7 @@ function Dough(article) {
   }
   function show() {
     weights = weigh(dough, heights());
+    windows = {};
     if (isRead()) { find('.answer').textContent = answerWords(windowOf(answer)); }
     events.forEach(event => {
       windowOf(event).forEach((hours, i) => { event.row.cells[i + 1].textContent = time(hours); });

@@ -76,7 +76,21 @@ final class Chromium implements AutoCloseable {
                 "--user-data-dir=" + profile)
             .redirectOutput(ProcessBuilder.Redirect.DISCARD)
             .start();
-    return new Chromium(process, page);
+    Chromium browser = new Chromium(process, page);
+    browser.waitUntilLoaded();
+    return browser;
+  }
+
+  private void waitUntilLoaded() throws InterruptedException {
+    for (int i = 0; i < 20 * PATIENCE_SECONDS; i++) {
+      String answer =
+          call("Runtime.evaluate", "{\"expression\":\"document.readyState + doughs.length\"}");
+      if (answer.contains("\"complete1\"")) {
+        return;
+      }
+      Thread.sleep(50);
+    }
+    throw new IllegalStateException("the page was not loaded");
   }
 
   private static String host(Process process) throws IOException {

@@ -2,6 +2,7 @@ package doughtide.report.phone;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
+import static org.assertj.core.api.Assertions.withinPercentage;
 
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.forecast.RiseForecast;
@@ -157,7 +158,7 @@ class PhoneWeightsTest {
     }
     LiveDough dough = read(page.fresh(), readings);
     assertThat(dough.isRefitted()).isFalse();
-    assertThat(found.carrying()).isCloseTo(dough.membersThatCarry(), within(0.1));
+    assertThat(found.carrying()).isCloseTo(dough.membersThatCarry(), withinPercentage(1));
     assertNear(found.half(), dough.forecast().hoursToRise(HALF));
     assertNear(found.shape(), dough.over(page.shapeHours()).window());
     OptionalDouble look = dough.nextLookHours(HALF);
