@@ -31,6 +31,7 @@ class CommandHelpTest {
     Files.writeString(
         folder.resolve("class.csv"),
         "name,loaves,hydration,starter,dough_temp\nwhite,2,70%,20%,24C\nbowl,2,72%,10%,24C\n");
+    Files.writeString(folder.resolve("roster.txt"), "name;dough;loaves\nAnn;white;2\nBo;bowl;2\n");
   }
 
   @TestFactory

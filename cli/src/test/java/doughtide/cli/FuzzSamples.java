@@ -54,6 +54,7 @@ final class FuzzSamples {
               "class.csv",
               "class-day class.csv --ready-at 2027-03-14T12:00 --at-the-bench 07:00-22:00"
                   + " --cold 4C"),
+          Reader.of("sour.txt", "feed --stages sour.txt --amount 900g"),
           Reader.of("trial.csv", "flour read trial.csv --format json"),
           Reader.of("trial.csv", "flour save new.txt --flour-name N --trial trial.csv"),
           Reader.of("part.csv.part", "batch doughs.csv --threads 1 --out part.csv --resume"),
@@ -96,6 +97,11 @@ final class FuzzSamples {
         "mixed at: 2027-03-06T04:00\nzone: Europe/London\ndough temp: 25C\nroom: 21C\n"
             + "start height: 62 mm\ntime;rise %;dough temp C;note\n"
             + "2027-03-06 06:00;8;24.6;\n2027-03-06 06:30;;;fold\n");
+    TEXTS.put(
+        "sour.txt",
+        "starter flour: rye\nstage: fresh sour, 1:5, dough yield 200, rye, 26C, 6h\n"
+            + "stage: full sour, 1:4:4, rye, 28C, until ripe\n");
+    TEXTS.put("roster.txt", "name;dough;flour;loaves;language\nAnn;wheat;;1;en\nBo;wheat;;2;de\n");
     NAMES.addAll(TEXTS.keySet());
     NAMES.addAll(List.of("starter.json", "harrow.txt", "quayside-today.csv", "quayside-bakes"));
     NAMES.addAll(List.of(".", "none/none.csv", "/dev/null", "/dev/full", "é ü.pdf", "a.svg"));

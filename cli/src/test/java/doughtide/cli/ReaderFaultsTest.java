@@ -47,6 +47,9 @@ class ReaderFaultsTest {
     BOWLS(
         "flour read FILE",
         "trial,person,hydration,grade\n1,Ann,60%,firm\n1,Ann,66%,thin window\n1,Ann,72%,torn\n"),
+    STAGES(
+        "feed --stages FILE --amount 900g",
+        "starter flour: rye\nstage: fresh sour, 1:5, dough yield 200, rye, 26C, 6h\n"),
     STARTER("rise --dough-temp 25C --members 8 --starter-file FILE", "");
 
     private final String words;

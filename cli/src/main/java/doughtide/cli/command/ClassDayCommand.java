@@ -71,7 +71,11 @@ public final class ClassDayCommand implements Command {
             "--at-the-bench",
             "07:00-22:00",
             "--cold",
-            "4C")
+            "4C",
+            "--oven-capacity",
+            "6",
+            "--hands",
+            "2")
         .example("Afterwards, all jars", "--jars", "quayside-bakes")
         .note(
             "FILE is a CSV file with a line for each dough, 1 to 16. Its columns are named like the"
