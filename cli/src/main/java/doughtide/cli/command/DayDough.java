@@ -41,6 +41,7 @@ final class DayDough {
   private static final String SALT = "salt";
   private static final String STARTER_HYDRATION = "starter-hydration";
   private static final String STARTER = "starter";
+  private static final String STARTER_IN_COLD = "starter-in-cold";
   private static final String DOUGH_TEMP = "dough-temp";
   private static final String PROOFER = "proofer";
   private static final String TARGET = "target";
@@ -108,6 +109,11 @@ final class DayDough {
             "20%",
             "Plans with this starter share only, per cent of the flour added."),
         OptionSpec.value(
+            STARTER_IN_COLD,
+            "TIME",
+            "24h",
+            "A ripe starter waits in the cold for so long already, 1 to 168 h: none is fed."),
+        OptionSpec.value(
             DOUGH_TEMP, "TEMP", "25C", "Plans with this dough temperature after mixing only."),
         OptionSpec.flag(
             PROOFER, "The dough is held at its temperature (a proofer), not at the kitchen's."),
@@ -155,6 +161,9 @@ final class DayDough {
     }
     arguments.temperature(COLD).ifPresent(at -> named(arguments, COLD, () -> day.fridge(at)));
     arguments.rise(TARGET).ifPresent(rise -> named(arguments, TARGET, () -> day.target(rise)));
+    arguments
+        .hours(STARTER_IN_COLD)
+        .ifPresent(hours -> named(arguments, STARTER_IN_COLD, () -> day.starterInCold(hours)));
     narrowed(arguments, dough, day);
     if (!arguments.has(PROOFER)) {
       TemperatureOptions.vessel(arguments).ifPresent(day::vessel);

@@ -84,6 +84,7 @@ record DayOptions(
           "salt",
           "starter",
           "starter-hydration",
+          "starter-in-cold",
           "dough-temp",
           "vessel",
           "vessel-material",

@@ -169,6 +169,9 @@ final class DaySections {
 
   private static void amounts(BakePlan plan, Section.Builder row) {
     WaterSections.ingredients(plan.ingredients(), row);
+    if (plan.day().starterInColdHours().isPresent()) {
+      return;
+    }
     FeedRatio ratio = plan.feed().ratio();
     FeedAmounts amounts = plan.feedAmounts();
     Section.Builder feed = row.section("feed", "");

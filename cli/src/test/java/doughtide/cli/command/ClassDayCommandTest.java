@@ -8,6 +8,7 @@ import doughtide.cli.JsonAnswer;
 import doughtide.cli.TestEnvironment;
 import java.io.IOException;
 import java.io.StringReader;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
@@ -74,6 +75,10 @@ class ClassDayCommandTest {
     Calendar calendar =
         new CalendarBuilder().build(new StringReader(Files.readString(folder.resolve("day.ics"))));
     assertThat(calendar.getComponents("VEVENT")).hasSize((int) handsOn);
+    assertThat(calendar.validate().hasErrors()).isFalse();
+    assertThat(Files.readString(folder.resolve("day.ics")).split("\r\n"))
+        .allSatisfy(
+            line -> assertThat(line.getBytes(StandardCharsets.UTF_8)).hasSizeLessThanOrEqualTo(75));
   }
 
   private CliRun roster(String roster, String... words) throws IOException {

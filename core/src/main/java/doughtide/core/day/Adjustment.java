@@ -30,6 +30,8 @@ public record Adjustment(Kind kind, double value, double atHour, int dough)
     EVERY_TIME_LONGER,
     /** A refrigerator where there is none. */
     REFRIGERATOR,
+    /** A ripe starter that waits in the cold, so that none is fed. */
+    STARTER_IN_COLD,
     /** The bread is wanted at another hour. */
     READY,
     /** Another starter share. */

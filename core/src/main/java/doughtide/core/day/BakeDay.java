@@ -1,6 +1,7 @@
 package doughtide.core.day;
 
 import doughtide.core.dough.DoughFormula;
+import doughtide.core.dough.StarterCondition;
 import doughtide.core.dough.StarterShare;
 import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.loaf.PieceForm;
@@ -20,6 +21,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Objects;
 import java.util.Optional;
+import java.util.OptionalDouble;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -102,8 +104,22 @@ public final class BakeDay extends Value {
   /** The dough with a share of starter, in per cent of the flour added. */
   DoughFormula dough(double starterPercent) {
     return given.dough.toBuilder()
+        .starter(
+            given.starterInColdHours > 0
+                ? given.dough.starter().in(StarterCondition.FROM_COLD)
+                : given.dough.starter())
         .starterShare(StarterShare.ofAddedFlour(Share.ofPercent(starterPercent)))
         .build();
+  }
+
+  /**
+   * For how many hours a ripe starter waits in the cold already; empty where one is fed for the
+   * dough.
+   */
+  public OptionalDouble starterInColdHours() {
+    return given.starterInColdHours > 0
+        ? OptionalDouble.of(given.starterInColdHours)
+        : OptionalDouble.empty();
   }
 
   /** Number of loaves. */
@@ -214,6 +230,7 @@ public final class BakeDay extends Value {
     private List<Double> starterPercents = List.of(2.0, 3.0, 5.0, 8.0, 12.0, 16.0, 20.0, 30.0);
     private int plans = 3;
     private double restHours;
+    private double starterInColdHours;
 
     private Builder() {}
 
@@ -236,6 +253,7 @@ public final class BakeDay extends Value {
       this.starterPercents = from.starterPercents;
       this.plans = from.plans;
       this.restHours = from.restHours;
+      this.starterInColdHours = from.starterInColdHours;
     }
 
     /** All that is given, to compare days by. */
@@ -258,7 +276,8 @@ public final class BakeDay extends Value {
           doughCelsius,
           starterPercents,
           plans,
-          restHours);
+          restHours,
+          starterInColdHours);
     }
 
     /** When the bread must be cool enough to slice, −8760…8760. */
@@ -362,6 +381,16 @@ public final class BakeDay extends Value {
         throw new InputException("day.no-choices", "no " + what + " are given: give at least one");
       }
       return values.stream().sorted().distinct().toList();
+    }
+
+    /**
+     * A ripe starter waits in the cold, so that none is fed for the dough.
+     *
+     * @param hours for how long already, 1…168
+     */
+    public Builder starterInCold(double hours) {
+      this.starterInColdHours = Checks.inRange("starter in the cold", hours, 1, 168, "h");
+      return this;
     }
 
     /** How many plans are wanted, 1…20. */

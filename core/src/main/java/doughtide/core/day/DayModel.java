@@ -37,7 +37,7 @@ final class DayModel {
   private static final double USUAL_RUN_HOURS = 48;
 
   private static final double LONG_RUN_HOURS = 96;
-  private static final double LIKELY_HOURS = 14;
+  private static final int LIKELY_MEMBERS = 32;
 
   /** Each is some ten kilobytes. */
   private static final int MOST_RUNS_KEPT = 2000;
@@ -50,7 +50,8 @@ final class DayModel {
   private final Map<Run, RiseCurve> runs = new ConcurrentHashMap<>();
   private final Map<BakeRoute, LikelyDough> likely = new ConcurrentHashMap<>();
   private final RipeTimes ripeTimes = new RipeTimes(this);
-  private final Unknowns middle;
+  private final List<Unknowns> members;
+  private final int middle; // the number of a member
 
   /** A run of a route, at hour 0 where the kitchen keeps one temperature. */
   private record Run(BakeRoute route, Unknowns unknowns, double hours) {}
@@ -65,7 +66,8 @@ final class DayModel {
     Mass inTub = Mass.ofGrams(day.allDough().grams() / tubs);
     this.room = RoomCooling.of(formula, inTub, day.vessel(), Air.STILL_ROOM);
     this.cold = RoomCooling.of(formula, inTub, day.vessel(), Air.REFRIGERATOR);
-    this.middle = likelyUnknowns();
+    this.members = day.forecaster().withMembers(LIKELY_MEMBERS).ensemble().members();
+    this.middle = new LikelyMember(this, usualRoute()).of(members);
   }
 
   BakeDay day() {
@@ -74,22 +76,21 @@ final class DayModel {
 
   /** Unknowns of a dough that stands for all: the middle of the belief is no median. */
   Unknowns middle() {
-    return middle;
+    return members.get(middle);
   }
 
-  private Unknowns likelyUnknowns() {
+  /** What is not known of the loaf of the dough that stands for all. */
+  LoafScores middleScores() {
+    return LoafScores.of(middle);
+  }
+
+  private BakeRoute usualRoute() {
     List<Double> percents = day.starterPercents();
     List<Double> celsius = day.doughCelsius();
-    BakeRoute route =
-        BakeRoute.inRoom(
-            percents.get(percents.size() / 2),
-            celsius.get(celsius.size() / 2),
-            day.bench().firstHour());
-    return day.forecaster()
-        .withMembers(DoughCandidates.MEMBERS)
-        .forecast(day.dough(route.starterPercent()), temperature(route), LIKELY_HOURS)
-        .typical()
-        .unknowns();
+    return BakeRoute.inRoom(
+        percents.get(percents.size() / 2),
+        celsius.get(celsius.size() / 2),
+        day.bench().firstHour());
   }
 
   /** When starters are ripe in this kitchen. */

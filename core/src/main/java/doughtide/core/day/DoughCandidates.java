@@ -257,7 +257,7 @@ final class DoughCandidates {
   /** The best of every kind first, then the next best; at last all by worth. */
   private List<Draft> different(List<Draft> candidates, int number, int fromMembers) {
     Comparator<Draft> byWorth =
-        Comparator.comparing(draft -> weigh(draft, fromMembers), DoughCandidates::byWorth);
+        Comparator.comparing(draft -> new PlanWorth(day, draft, weigh(draft, fromMembers)));
     Map<String, Integer> counts = new HashMap<>();
     Map<Draft, Integer> place = new IdentityHashMap<>();
     List<Draft> sorted = candidates.stream().sorted(byWorth).toList();
@@ -267,14 +267,6 @@ final class DoughCandidates {
         .limit(number)
         .sorted(byWorth)
         .toList();
-  }
-
-  /** Margins that differ by less than five minutes are equal for a baker. */
-  private static int byWorth(BakePlan.Weighed a, BakePlan.Weighed b) {
-    return Comparator.comparingDouble(
-            (BakePlan.Weighed each) -> -Math.rint(each.marginHours() * 12))
-        .thenComparingDouble(each -> -each.goodShare())
-        .compare(a, b);
   }
 
   private String kind(Draft draft) {

@@ -97,7 +97,9 @@ record Draft(
   /** All steps by the clock. */
   List<BakeStep> steps(BakeDay day) {
     List<BakeStep> steps = new ArrayList<>();
-    add(steps, BakeStep.Kind.FEED, feed.feedHour(), HandsOnTime.FEED_HOURS, 0);
+    if (day.starterInColdHours().isEmpty()) {
+      add(steps, BakeStep.Kind.FEED, feed.feedHour(), HandsOnTime.FEED_HOURS, 0);
+    }
     if (strength.autolyseHours() > 0) {
       double from = mixHour() - strength.autolyseHours() - HandsOnTime.AUTOLYSE_HOURS;
       add(steps, BakeStep.Kind.AUTOLYSE, from, HandsOnTime.AUTOLYSE_HOURS, 0);
@@ -184,6 +186,12 @@ record Draft(
         ovenHour,
         shapeRise,
         risePerHour);
+  }
+
+  /** Whether it would be shaped before its tub has come out of the cold. */
+  boolean isShapedTooSoon(double restHours) {
+    return route.coldTo().isPresent()
+        && shapedHours - restHours < route.earliestShapeHours() - 1e-9;
   }
 
   /** Whether a fold would come after bulk fermentation has ended. */

@@ -20,10 +20,15 @@ final class DraftSearch {
   /** Bread older than this when it is wanted is not planned (starting value). */
   static final double OLDEST_BREAD_HOURS = 12;
 
+  /** Loaves wait in the cold for so long at least, and at most from one evening to the next. */
+  static final double SHORTEST_COLD_HOURS = 5;
+
+  static final double LONGEST_COLD_HOURS = 24; // common practice, no source
+
   private static final double LOOK_BACK_HOURS = 56;
   private static final double FIVE_MINUTES = 1.0 / 12;
   private static final double[] ROOM_PROOF_HOURS = {1, 1.5, 2, 3, 4};
-  private static final double[] COLD_BULK_AFTER_HOURS = {1.5, 3};
+  private static final double[] COLD_BULK_AFTER_HOURS = {1.5, 3, 4.5};
 
   private final BakeDay day;
   private final DayModel model;
@@ -226,7 +231,10 @@ final class DraftSearch {
     double ready = steps.get(steps.size() - 1).toHour();
     miss += Math.max(0, ready - day.readyHour());
     miss += Math.max(0, day.readyHour() - OLDEST_BREAD_HOURS - ready);
-    boolean possible = !draft.foldsTooLate(day.restHours()) && !Draft.overlap(steps);
+    boolean possible =
+        !draft.isShapedTooSoon(day.restHours())
+            && !draft.foldsTooLate(day.restHours())
+            && !Draft.overlap(steps);
     return possible ? miss : miss + 2 * NEAR_MISS_HOURS;
   }
 

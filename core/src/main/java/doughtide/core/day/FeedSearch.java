@@ -2,10 +2,12 @@ package doughtide.core.day;
 
 import doughtide.core.feeding.FeedChoice;
 import doughtide.core.feeding.FeedRatio;
+import doughtide.core.quantity.Share;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Finds when and how to feed so that the starter is ripe at mixing. */
 final class FeedSearch {
@@ -17,14 +19,19 @@ final class FeedSearch {
 
   private final BenchHours bench;
   private final RipeTimes times;
+  private final OptionalDouble inColdHours;
 
   FeedSearch(DayModel model, BakeDay day) {
     this.bench = day.bench();
     this.times = model.ripeTimes();
+    this.inColdHours = day.starterInColdHours();
   }
 
   /** The feeding with most room on both sides of the mixing hour. */
   Optional<FeedChoice> best(double mixHour) {
+    if (inColdHours.isPresent()) {
+      return Optional.of(fromCold(mixHour));
+    }
     List<FeedChoice> all = new ArrayList<>();
     for (BenchInterval at : bench.intervals()) {
       double last = Math.min(at.toHour() - HandsOnTime.FEED_HOURS, mixHour - SOONEST_HOURS);
@@ -34,6 +41,13 @@ final class FeedSearch {
       }
     }
     return roomiest(all, 0);
+  }
+
+  /** Ripe whenever it is wanted: how weak the cold has made it is in its condition. */
+  private FeedChoice fromCold(double mixHour) {
+    double age = inColdHours.orElseThrow();
+    return new FeedChoice(
+        mixHour - age, mixHour, FeedRatio.oneTo(1, Share.ofPercent(100)), 0, 2 * age);
   }
 
   private void addBestRatio(List<FeedChoice> all, double feedHour, double mixHour) {
@@ -58,6 +72,8 @@ final class FeedSearch {
 
   /** A feeding at an hour with a ratio. */
   FeedChoice at(double feedHour, double mixHour, FeedRatio ratio) {
-    return times.choice(feedHour, mixHour, ratio.flourPerStarter());
+    return inColdHours.isPresent()
+        ? fromCold(mixHour)
+        : times.choice(feedHour, mixHour, ratio.flourPerStarter());
   }
 }

@@ -1,6 +1,5 @@
 package doughtide.core.day;
 
-import doughtide.core.loaf.LoafScores;
 import doughtide.core.loaf.Proof;
 import doughtide.core.quantity.Rise;
 import doughtide.core.rise.RiseCurve;
@@ -16,8 +15,6 @@ import java.util.function.DoubleUnaryOperator;
  */
 final class LikelyDough {
   private static final double LONGEST_HOURS = 30;
-  private static final double SHORTEST_COLD_HOURS = 5;
-  private static final double LONGEST_COLD_HOURS = 20;
   private static final double LEAST_RISE_PART = 0.2; // of the target, when shaped
   private static final double MOST_RISE_PART = 1.5; // shaping takes some of it out again
   private static final double SLOPE_HOURS = 0.25;
@@ -97,8 +94,8 @@ final class LikelyDough {
   }
 
   private OptionalDouble findForCold(double ovenHours) {
-    double from = Math.max(low, ovenHours - LONGEST_COLD_HOURS);
-    double to = Math.min(high, ovenHours - SHORTEST_COLD_HOURS);
+    double from = Math.max(low, ovenHours - DraftSearch.LONGEST_COLD_HOURS);
+    double to = Math.min(high, ovenHours - DraftSearch.SHORTEST_COLD_HOURS);
     return find(from, to, 0.6, ProofKind.COLD, x -> ovenHours);
   }
 
@@ -113,7 +110,8 @@ final class LikelyDough {
     if (!(to > from)) {
       return OptionalDouble.empty();
     }
-    DayModel.BulkRun bulk = new DayModel.BulkRun(curve, LoafScores.MIDDLE, model.day().strength());
+    DayModel.BulkRun bulk =
+        new DayModel.BulkRun(curve, model.middleScores(), model.day().strength());
     OptionalDouble found =
         ShapeHour.find(
             x -> model.riseAtOven(bulk, route.mixHour(), x, proof, oven.applyAsDouble(x)),

@@ -22,8 +22,6 @@ final class OtherDoughs {
   private static final int[] FEED_MOVES = {0, -1, 1, -2, 2, -4, 4};
   private static final double LARGEST_OVEN_MOVE_HOURS = 4;
   private static final double LARGEST_MOVE_HOURS = 1.5;
-  private static final double SHORTEST_COLD_HOURS = 5;
-  private static final double LONGEST_COLD_HOURS = 20;
 
   private final List<BakeDay> doughs;
   private final int number;
@@ -158,7 +156,9 @@ final class OtherDoughs {
     hours.add(draft.ovenHour());
     double basket = draft.basketHour() + by;
     hours.removeIf(
-        hour -> hour - basket < SHORTEST_COLD_HOURS || hour - basket > LONGEST_COLD_HOURS);
+        hour ->
+            hour - basket < DraftSearch.SHORTEST_COLD_HOURS
+                || hour - basket > DraftSearch.LONGEST_COLD_HOURS);
     return hours;
   }
 

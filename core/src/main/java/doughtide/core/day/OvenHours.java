@@ -9,7 +9,10 @@ final class OvenHours {
 
   private OvenHours() {}
 
-  /** The first and a middle hour of every stretch at the bench that is late enough, ascending. */
+  /**
+   * The first, a middle and the last hour of every stretch at the bench that is late enough,
+   * ascending.
+   */
   static double[] of(BakeDay day) {
     List<Double> hours = new ArrayList<>();
     double busy = Draft.ovenBusyHours(day);
@@ -55,6 +58,7 @@ final class OvenHours {
     if (!possible.isEmpty()) {
       hours.add(possible.get(0));
       hours.add(possible.get(possible.size() / 2));
+      hours.add(possible.get(possible.size() - 1));
     }
   }
 }

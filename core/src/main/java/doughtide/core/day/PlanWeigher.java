@@ -254,7 +254,9 @@ final class PlanWeigher {
       BakeStep mix = step(Kind.MIX);
       BakeStep shape = step(Kind.SHAPE);
       BakeStep bake = step(Kind.BAKE);
-      add(step(Kind.FEED), mix.fromHour(), this::fedLate);
+      if (day.starterInColdHours().isEmpty()) {
+        add(step(Kind.FEED), mix.fromHour(), this::fedLate);
+      }
       BakeRoute route = draft.route();
       double afterMixing = route.coldFrom().orElse(shape.fromHour());
       double lastFold =

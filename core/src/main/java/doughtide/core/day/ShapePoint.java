@@ -62,7 +62,11 @@ final class ShapePoint {
                     bulk, draft.mixHour(), x, draft.proof(), cold ? draft.ovenHours() : x + proof),
             curve,
             day.target().fraction(),
-            rest,
+            rest
+                + draft.route().coldTo().stream()
+                    .map(to -> to - draft.mixHour())
+                    .findFirst()
+                    .orElse(0),
             high,
             draft.shapedHours());
     return found.isPresent() ? found.getAsDouble() - rest : Double.POSITIVE_INFINITY;

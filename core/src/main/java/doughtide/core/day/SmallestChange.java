@@ -19,6 +19,8 @@ final class SmallestChange {
   private static final double HALF_HOUR = 0.5;
   private static final double REFRIGERATOR_CELSIUS = 4;
   private static final double REFRIGERATOR_COST = 0.7; // as much as so many hours more
+  private static final double STARTER_COLD_HOURS = 24;
+  private static final double STARTER_IN_COLD_COST = 0.6;
   private static final double HANDS_COST = 0.95;
   private static final double OVEN_COST = 1;
   private static final double LARGER_OVEN_COST = 0.2;
@@ -134,8 +136,13 @@ final class SmallestChange {
     if (then.equals(now.day().toBuilder().plans(1).build())) {
       return now;
     }
-    DayModel model = then.fridge().equals(now.day().fridge()) ? now.model() : new DayModel(then);
+    DayModel model = isSameDough(then, now.day()) ? now.model() : new DayModel(then);
     return DoughCandidates.of(model, then, GRID_HOURS, control.onThisThread());
+  }
+
+  private static boolean isSameDough(BakeDay then, BakeDay now) {
+    return then.fridge().equals(now.fridge())
+        && then.starterInColdHours().equals(now.starterInColdHours());
   }
 
   /** Where one edge of the bench hours alone is in the way, that edge moved by half hours. */
@@ -208,6 +215,7 @@ final class SmallestChange {
   private List<Trial> general(Trial from) {
     List<Trial> trials = new ArrayList<>();
     addRefrigerator(trials, from);
+    addStarterInCold(trials, from);
     addEveryTime(trials, from);
     addReady(trials, from);
     addDoughTemperature(trials, from);
@@ -225,6 +233,18 @@ final class SmallestChange {
               new Adjustment(Kind.REFRIGERATOR, REFRIGERATOR_CELSIUS, 0, Adjustment.EVERY_DOUGH),
               REFRIGERATOR_COST,
               day -> day.fridge(Temperature.ofCelsius(REFRIGERATOR_CELSIUS))));
+    }
+  }
+
+  private void addStarterInCold(List<Trial> trials, Trial from) {
+    BakeDay day = from.days().get(dough);
+    if (day.fridge().isPresent() && day.starterInColdHours().isEmpty()) {
+      trials.add(
+          everywhere(
+              from,
+              new Adjustment(Kind.STARTER_IN_COLD, STARTER_COLD_HOURS, 0, Adjustment.EVERY_DOUGH),
+              STARTER_IN_COLD_COST,
+              changed -> changed.starterInCold(STARTER_COLD_HOURS)));
     }
   }
 

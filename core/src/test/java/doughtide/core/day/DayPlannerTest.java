@@ -114,7 +114,7 @@ class DayPlannerTest {
     assertThat(ready).isLessThanOrEqualTo(plan.plans().get(dough).day().readyHour() + 1e-6);
   }
 
-  private static void checkHands(DayPlan plan, BenchHours bench, int hands) {
+  static void checkHands(DayPlan plan, BenchHours bench, int hands) {
     Map<Integer, Double> free = new TreeMap<>();
     for (DayStep each : plan.steps()) {
       BakeStep step = each.step();
@@ -131,7 +131,7 @@ class DayPlannerTest {
     }
   }
 
-  private static void checkOven(DayPlan plan) {
+  static void checkOven(DayPlan plan) {
     Oven oven = plan.plans().get(0).day().oven();
     double before = Double.NEGATIVE_INFINITY;
     int[] baked = new int[plan.plans().size()];

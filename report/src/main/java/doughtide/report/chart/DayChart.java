@@ -87,7 +87,9 @@ public final class DayChart {
   }
 
   private void addOneDough(BakePlan plan) {
-    lane("day.starter", ChartPicture.Fill.DOTTED, plan.feed().feedHour(), plan.mixHour());
+    if (plan.day().starterInColdHours().isEmpty()) {
+      lane("day.starter", ChartPicture.Fill.DOTTED, plan.feed().feedHour(), plan.mixHour());
+    }
     double bulk = plan.mixHour();
     if (plan.bulkColdFrom().isPresent()) {
       double cold = plan.bulkColdFrom().getAsDouble();

@@ -1,0 +1,132 @@
+package doughtide.core.day;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import doughtide.core.dough.DoughFormula;
+import doughtide.core.dough.StarterCondition;
+import doughtide.core.quantity.Share;
+import doughtide.core.quantity.Temperature;
+import doughtide.core.thermal.TemperatureTrace;
+import java.util.ArrayList;
+import java.util.List;
+import org.junit.jupiter.api.Test;
+
+/** The days that most bakers have, at 21 °C; hour 0 is midnight before the first day. */
+class CommonDaysTest {
+  private static final double[] WORKER = {6.5, 8, 17.5, 22.5};
+
+  private static BakeDay.Builder day(double ready, double... edges) {
+    List<BenchInterval> bench = new ArrayList<>();
+    for (int i = 0; i < edges.length; i += 2) {
+      bench.add(new BenchInterval(edges[i], edges[i + 1]));
+    }
+    return BakeDay.builder()
+        .readyAt(ready)
+        .bench(new BenchHours(bench))
+        .fridge(Temperature.ofCelsius(4))
+        .plans(1);
+  }
+
+  private static double[] daily(double... edges) {
+    double[] all = new double[4 * edges.length];
+    for (int i = 0; i < all.length; i++) {
+      all[i] = edges[i % edges.length] + 24 * (i / edges.length - 2);
+    }
+    return all;
+  }
+
+  private static DayPlan planned(BakeDay... doughs) {
+    DayAnswer answer = DayPlanner.plan(List.of(doughs), 2, SearchControl.none());
+    assertThat(answer.obstacle()).isEmpty();
+    DayPlan plan = answer.days().get(0);
+    for (BakePlan dough : plan.plans()) {
+      assertThat(dough.goodShare()).isGreaterThanOrEqualTo(DoughCandidates.LEAST_GOOD_SHARE);
+      DayPlannerTest.checkReplay(dough.toString(), dough, false);
+    }
+    return plan;
+  }
+
+  /** Shaped in the evening, a night and a day in the cold, baked the next evening. */
+  @Test
+  void breadOfAWorkerForTheEvening() {
+    BakePlan plan = planned(day(46, daily(WORKER)).build()).plans().get(0);
+
+    assertThat(plan.proofKind()).isEqualTo(ProofKind.COLD);
+    assertThat(plan.proofHours()).isBetween(20.0, DraftSearch.LONGEST_COLD_HOURS);
+  }
+
+  /** Where the morning is too short for a bake there is a change that makes one. */
+  @Test
+  void breadOfAWorkerForTheMorning() {
+    for (double ready : new double[] {32, 34, 36}) {
+      BakeDay day = day(ready, daily(WORKER)).build();
+      DayAnswer answer = DayPlanner.plan(List.of(day), 1, SearchControl.none());
+      DayPlan plan =
+          answer.days().stream()
+              .findFirst()
+              .orElseGet(() -> answer.obstacle().orElseThrow().remedy().orElseThrow().day());
+
+      assertThat(plan.plans().get(0).goodShare())
+          .isGreaterThanOrEqualTo(DoughCandidates.LEAST_GOOD_SHARE);
+      DayPlannerTest.checkReplay("morning " + ready, plan.plans().get(0), false);
+    }
+  }
+
+  /** Nobody can feed a starter for six students who mix on Saturday morning: it is brought. */
+  @Test
+  void aClassOfSixMixesWithAStarterFromTheCold() {
+    List<BakeDay> doughs = new ArrayList<>();
+    for (int i = 0; i < 6; i++) {
+      doughs.add(
+          day(42, 18, 22, 32, 41)
+              .dough(DoughFormula.builder().hydration(Share.ofPercent(66 + 2 * i)).build())
+              .oven(Oven.usual().withLoaves(6))
+              .starterInCold(24)
+              .build());
+    }
+
+    DayPlan plan = planned(doughs.toArray(BakeDay[]::new));
+
+    assertThat(plan.steps()).noneMatch(each -> each.step().kind() == BakeStep.Kind.FEED);
+    assertThat(plan.plans())
+        .allSatisfy(
+            each ->
+                assertThat(each.dough().starter().condition())
+                    .isEqualTo(StarterCondition.FROM_COLD));
+  }
+
+  /** It mixes in the evening and goes on at home. */
+  @Test
+  void anEveningClassTakesTheDoughHome() {
+    BakeDay day = day(43, 18, 21.5, 31, 44).starterInCold(12).build();
+    BakePlan plan = planned(day).plans().get(0);
+
+    assertThat(plan.mixHour()).isBetween(18.0, 44.0);
+    assertThat(plan.ovenHour()).isGreaterThan(31);
+  }
+
+  /** A dough that stands overnight in a cool room. */
+  @Test
+  void overnightInACoolRoom() {
+    BakeDay day =
+        day(41, -6, -1, 7, 23, 30.5, 42)
+            .kitchen(TemperatureTrace.steady(Temperature.ofCelsius(16)))
+            .starterPercents(List.of(8.0, 12.0, 16.0))
+            .doughCelsius(List.of(16.0, 18.0, 20.0))
+            .build();
+    BakePlan plan = planned(day).plans().get(0);
+
+    assertThat(plan.doughTemperature().celsius()).isLessThanOrEqualTo(20);
+  }
+
+  @Test
+  void whoHasEveningsOnlyIsToldWhatWouldHelp() {
+    DayAnswer answer =
+        DayPlanner.plan(List.of(day(46, daily(17.5, 23.5)).build()), 1, SearchControl.none());
+
+    DayAnswer.Remedy remedy = answer.obstacle().orElseThrow().remedy().orElseThrow();
+    assertThat(remedy.day().plans().get(0).goodShare())
+        .isGreaterThanOrEqualTo(DoughCandidates.LEAST_GOOD_SHARE);
+    assertThat(remedy.adjustments()).hasSize(1);
+  }
+}

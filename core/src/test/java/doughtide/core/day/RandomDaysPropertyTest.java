@@ -1,0 +1,95 @@
+package doughtide.core.day;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
+
+import doughtide.core.dough.DoughFormula;
+import doughtide.core.loaf.PieceForm;
+import doughtide.core.quantity.Mass;
+import doughtide.core.quantity.Share;
+import doughtide.core.quantity.Temperature;
+import doughtide.core.thermal.TemperatureTrace;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Random;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/** Random days: steps never overlap, never leave the bench, and no gram is lost. */
+class RandomDaysPropertyTest {
+  private static final long SEED = 20261125;
+
+  @Test
+  void thirtyDays() {
+    assertThat(planned(30, 3)).isGreaterThan(5);
+  }
+
+  @Test
+  @Tag("long")
+  void aThousandDays() {
+    assertThat(planned(1000, 16)).isGreaterThan(100);
+  }
+
+  /** How many of so many days have a plan. */
+  private static int planned(int days, int mostDoughs) {
+    Random random = new Random(SEED);
+    int planned = 0;
+    for (int i = 0; i < days; i++) {
+      List<BakeDay> doughs = doughs(random, 1 + random.nextInt(mostDoughs));
+      int hands = 1 + random.nextInt(3);
+      DayAnswer answer = DayPlanner.plan(doughs, hands, SearchControl.none());
+      assertThat(answer.days().isEmpty()).isEqualTo(answer.obstacle().isPresent());
+      for (DayPlan plan : answer.days()) {
+        planned++;
+        DayPlannerTest.checkHands(plan, doughs.get(0).bench(), hands);
+        DayPlannerTest.checkOven(plan);
+        checkGrams(plan);
+      }
+    }
+    return planned;
+  }
+
+  private static void checkGrams(DayPlan plan) {
+    for (BakePlan each : plan.plans()) {
+      double all =
+          each.ingredients().flourGrams()
+              + each.ingredients().waterGrams()
+              + each.ingredients().starterGrams()
+              + each.ingredients().saltGrams();
+      assertThat(all).isCloseTo(each.day().allDough().grams(), within(1e-6));
+    }
+  }
+
+  private static List<BakeDay> doughs(Random random, int number) {
+    double morning = 6 + random.nextInt(4);
+    List<BenchInterval> bench = new ArrayList<>();
+    bench.add(new BenchInterval(-6 + random.nextInt(3), -1));
+    bench.add(new BenchInterval(morning, morning + 4 + random.nextInt(12)));
+    bench.add(new BenchInterval(24 + morning, 24 + morning + 6 + random.nextInt(6)));
+    double kitchen = 16 + random.nextInt(15);
+    Oven oven = Oven.usual().withLoaves(4 + random.nextInt(17));
+    List<BakeDay> doughs = new ArrayList<>();
+    for (int i = 0; i < number; i++) {
+      BakeDay.Builder day =
+          BakeDay.builder()
+              .readyAt(24 + morning + 5 + random.nextInt(6))
+              .bench(new BenchHours(bench))
+              .kitchen(TemperatureTrace.steady(Temperature.ofCelsius(kitchen)))
+              .dough(
+                  DoughFormula.builder()
+                      .hydration(Share.ofPercent(62 + random.nextInt(20)))
+                      .build())
+              .starterPercents(List.of(5.0, 20.0))
+              .doughCelsius(List.of(24.0))
+              .oven(oven)
+              .loaves(
+                  1 + random.nextInt(1 + random.nextInt(40)), Mass.ofGrams(850), PieceForm.ROUND)
+              .plans(1);
+      if (random.nextBoolean()) {
+        day.fridge(Temperature.ofCelsius(4));
+      }
+      doughs.add(day.build());
+    }
+    return doughs;
+  }
+}
