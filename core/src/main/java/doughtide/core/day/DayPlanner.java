@@ -135,7 +135,7 @@ public final class DayPlanner {
       return Optional.empty();
     }
     SortedMap<Integer, Draft> asPlaced = new TreeMap<>(attempt.placed());
-    asPlaced.replaceAll((number, draft) -> candidates.get(number).atClock(draft));
+    asPlaced.replaceAll((number, draft) -> candidates.get(number).asItIs(draft));
     return isGood(asPlaced)
         ? Optional.of(day(asPlaced))
         : days(attempt.placed()).stream().findFirst();
@@ -213,19 +213,21 @@ public final class DayPlanner {
    * Each dough chooses once more, now that all others have a place; the last may choose several.
    * Empty if a dough has no good plan.
    */
-  private List<DayPlan> days(SortedMap<Integer, Draft> first) {
-    SortedMap<Integer, Draft> placed = new TreeMap<>(first);
+  private List<DayPlan> days(SortedMap<Integer, Draft> places) {
+    SortedMap<Integer, Draft> placed = new TreeMap<>(places);
     List<Integer> order = new ArrayList<>(order());
     Collections.reverse(order);
     int hardest = order.remove(order.size() - 1);
     for (int number : order) {
       control.at(SEARCH_PART + (1 - SEARCH_PART) * number / doughs.size());
-      Draft before = Objects.requireNonNull(placed.get(number));
-      placed.put(number, better(number, before, placed));
+      Draft first = Objects.requireNonNull(placed.get(number));
+      placed.put(number, better(number, first, placed));
     }
     List<DayPlan> days = new ArrayList<>();
-    for (Draft each :
-        candidates.get(hardest).best(others(hardest, placed), doughs.get(0).plans())) {
+    List<Draft> best = candidates.get(hardest).best(others(hardest, placed), doughs.get(0).plans());
+    Draft before = Objects.requireNonNull(placed.get(hardest));
+    boolean keeps = best.isEmpty() && doughs.size() > 1;
+    for (Draft each : keeps ? List.of(candidates.get(hardest).asItIs(before)) : best) {
       placed.put(hardest, each);
       if (isGood(placed)) {
         days.add(day(placed));
@@ -240,7 +242,7 @@ public final class DayPlanner {
     boolean better =
         !best.isEmpty()
             && (!own.isGood(first) || own.marginHours(best.get(0)) > own.marginHours(first));
-    return better ? best.get(0) : own.atClock(first);
+    return better ? best.get(0) : own.asItIs(first);
   }
 
   private DayPlan day(SortedMap<Integer, Draft> placed) {

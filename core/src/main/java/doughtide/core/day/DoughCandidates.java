@@ -55,7 +55,7 @@ final class DoughCandidates {
   private final List<Unknowns> members;
   private final Map<Draft, BakePlan.Weighed> weighedByFew = new ConcurrentHashMap<>();
   private final Map<Draft, BakePlan.Weighed> weighedByMany = new ConcurrentHashMap<>();
-  private final Map<Draft, Boolean> goodQuickly = new ConcurrentHashMap<>();
+  private final Map<Draft, Optional<Draft>> goodQuickly = new ConcurrentHashMap<>();
   private final Map<Draft, Draft> atPointOfFew = new ConcurrentHashMap<>();
   private final Map<Draft, Draft> atPointOfMany = new ConcurrentHashMap<>();
 
@@ -124,8 +124,11 @@ final class DoughCandidates {
     Set<Draft> tried = new LinkedHashSet<>();
     for (Draft draft : drafts.subList(0, Math.min(drafts.size(), MOST_MOVED))) {
       Optional<Draft> moved = others.moved(draft, search);
-      if (moved.isPresent() && tried.add(moved.get()) && isGoodQuickly(moved.get())) {
-        return moved;
+      if (moved.isPresent() && tried.add(moved.get())) {
+        Optional<Draft> good = goodQuickly(moved.get()).filter(others::fit);
+        if (good.isPresent()) {
+          return good;
+        }
       }
       if (tried.size() >= (others.isEmpty() ? MOST_CHOSEN : MOST_QUICK)
           || control.stopped() && !tried.isEmpty()) {
@@ -135,16 +138,18 @@ final class DoughCandidates {
     return Optional.empty();
   }
 
-  private boolean isGoodQuickly(Draft draft) {
+  /** The draft as it is or at its shape point, if enough doughs come out right. */
+  private Optional<Draft> goodQuickly(Draft draft) {
     return goodQuickly.computeIfAbsent(
         draft,
         each -> {
-          PlanWeigher weigher = weigher(FEWEST_MEMBERS);
+          PlanWeigher weigher = weigher(MEMBERS);
           if (weigher.goodShare(each) >= LEAST_GOOD_SHARE) {
-            return true;
+            return Optional.of(each);
           }
-          Draft moved = point.quickly(each, members.subList(0, FEWEST_MEMBERS));
-          return search.miss(moved) == 0 && weigher.goodShare(moved) >= LEAST_GOOD_SHARE;
+          Draft moved = point.quickly(each, members.subList(0, FEW_MEMBERS));
+          boolean good = search.miss(moved) == 0 && weigher.goodShare(moved) >= LEAST_GOOD_SHARE;
+          return good ? Optional.of(moved) : Optional.empty();
         });
   }
 
@@ -157,7 +162,13 @@ final class DoughCandidates {
     List<Draft> few = good(atShapePoint(chosen(others), FEW_MEMBERS, others), FEW_MEMBERS);
     List<Draft> finalists = good(different(few, number + SPARE_PLANS, FEW_MEMBERS), MEMBERS);
     List<Draft> last = atShapePoint(different(finalists, number, MEMBERS), POINT_MEMBERS, others);
-    return different(good(last, MEMBERS), number, MEMBERS);
+    List<Draft> found = different(good(last, MEMBERS), number, MEMBERS);
+    if (!found.isEmpty() || others.isEmpty()) {
+      return found;
+    }
+    // Beside others a dough may be shaped off its printed point.
+    List<Draft> byClock = different(finalists, number, MEMBERS);
+    return good(byClock.stream().map(point::atClock).toList(), MEMBERS);
   }
 
   /** Each at its shape point, or as near to it as the hours at the bench and the others allow. */
@@ -190,9 +201,10 @@ final class DoughCandidates {
         : Optional.of(point.atClock(draft));
   }
 
-  /** The same by the clock, with the rise that the likely dough shows then. */
-  Draft atClock(Draft draft) {
-    return point.atClock(draft);
+  /** The same by the clock, with the rise that the likely dough shows then where that is good. */
+  Draft asItIs(Draft draft) {
+    Draft clock = point.atClock(draft);
+    return isGood(clock) ? clock : draft;
   }
 
   private boolean fits(Draft draft, OtherDoughs others) {
