@@ -51,13 +51,13 @@ public final class Main {
    * @param args command, options and operands
    */
   public static void main(String[] args) {
-    Thread.setDefaultUncaughtExceptionHandler(Main::ended);
+    Thread.setDefaultUncaughtExceptionHandler((thread, fault) -> ended(fault));
     int code = run(args, StandardOutput.out(), StandardOutput.err(), new SystemEnvironment());
     System.exit(code);
   }
 
   /** A thread that works for a command has ended; want of memory reaches the command, too. */
-  private static void ended(Thread thread, Throwable fault) {
+  private static void ended(Throwable fault) {
     if (!(fault instanceof OutOfMemoryError)) {
       fault(fault, StandardOutput.err(), new SystemEnvironment());
     }
