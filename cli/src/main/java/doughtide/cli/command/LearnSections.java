@@ -11,7 +11,10 @@ import doughtide.cli.file.ReadingsFile;
 import doughtide.core.learning.Bake;
 import doughtide.core.learning.Learned;
 import doughtide.core.learning.LearnedParameter;
+import doughtide.core.learning.LoafResult;
 import doughtide.core.learning.Outlier;
+import doughtide.core.learning.TargetBelief;
+import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Rise;
 import doughtide.report.words.Advice;
 import doughtide.report.words.LearnedWords;
@@ -52,6 +55,7 @@ public final class LearnSections {
       Learned learned, List<ReadingsFile> files, Learned.Narrowing windows, Rise rise) {
     LearnSections sections = new LearnSections(learned, files, windows, rise);
     sections.narrowing();
+    sections.target();
     sections.outliers();
     sections.parameters();
     sections.bakes();
@@ -85,6 +89,35 @@ public final class LearnSections {
         .window("before", "before", windows.before())
         .window("after", "learned", windows.after())
         .number("narrowerShare", "", windows.share(), Unit.SHARE);
+  }
+
+  /** What the loaves say of the rise wanted at the oven; the last bake's target is moved. */
+  private void target() {
+    List<LoafResult> results =
+        files.stream().flatMap(file -> file.document().head().result().stream()).toList();
+    if (results.isEmpty()) {
+      return;
+    }
+    ReadingsFile last = files.get(files.size() - 1);
+    Rise used =
+        Optional.ofNullable(last.document().head().plan().get("target"))
+            .map(text -> Quantities.rise("target:", text))
+            .orElseGet(() -> last.bake().formula().flour().targetRise());
+    TargetBelief belief = TargetBelief.of(results);
+    Rise hers = belief.of(used);
+    body.section("target", "Your target")
+        .number("loaves", "", belief.loaves(), Unit.COUNT)
+        .number("usedPercent", "", used.percent(), Unit.PERCENT)
+        .number("targetPercent", "", hers.percent(), Unit.PERCENT)
+        .say(
+            Words.counted(results.size(), "loaf result")
+                + " of yours: a rise at the oven of "
+                + Words.rounded(hers.percent(), 0)
+                + " % instead of "
+                + Words.rounded(used.percent(), 0)
+                + " %. To keep it: doughtide kitchen set target "
+                + Words.rounded(hers.percent(), 0)
+                + "%");
   }
 
   private void outliers() {

@@ -66,6 +66,7 @@ import doughtide.core.learning.Outlier;
 import doughtide.core.learning.OutlierReason;
 import doughtide.core.learning.Reading;
 import doughtide.core.learning.ReadingNoise;
+import doughtide.core.learning.TargetBelief;
 import doughtide.core.learning.TodayUpdate;
 import doughtide.core.loaf.Cold;
 import doughtide.core.loaf.ColdFit;
@@ -422,6 +423,7 @@ final class ValueSamples {
         new ShapeForecast.Spoils(OptionalDouble.of(more), OptionalDouble.empty()));
     JarRule.AtHour look = new JarRule.AtHour(4, List.of(new JarRule.Wait(40 + more, 0.5)));
     add(look, look.waits().get(0), new JarRule(List.of(look)));
+    add(new TargetBelief(1 + more / 10, 3));
     add(new LoafCauses.Likely(LoafCauses.Cause.values()[0], more / 10));
     add(new ShapeStages(3, OptionalDouble.of(4), OptionalDouble.of(5 + more)));
     add(new ShapeForecaster.Point(window(), ShapeForecast.RiseRange.NONE));
