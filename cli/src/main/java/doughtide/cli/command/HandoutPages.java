@@ -198,6 +198,7 @@ public final class HandoutPages {
       case STARTER_PAGE -> starterPage();
       case FIRST_EVENING -> firstEvening();
       case JAR_STRIP -> jarStrip();
+      case HAND_SHEET -> handSheet();
       case CLASS_PAGES -> classPages().get(0).handout();
     };
   }
@@ -293,6 +294,11 @@ public final class HandoutPages {
                 each.chosen(
                     RiseForecaster.standard().forecast(about.formula(), about.doughTemperature())))
         .map(proof -> ColdOptions.kept(arguments, environment, proof));
+  }
+
+  private Handout handSheet() {
+    HandoutDough about = withTemperature();
+    return handouts().handSheet(about, clock().map(ClockTimes::start), proof(about), rise());
   }
 
   private Handout jarStrip() {

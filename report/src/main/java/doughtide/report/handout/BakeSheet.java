@@ -54,7 +54,7 @@ public record BakeSheet(
         return List.of(whole);
       }
     }
-    return List.of(
+    return Page.sidesOf(
         chart(format, words, date, LEAST_LINES),
         day(new Page(format, words, rise.title(), date), words));
   }

@@ -89,7 +89,7 @@ public record ComparisonPage(
         return List.of(whole);
       }
     }
-    return List.of(
+    return Page.sidesOf(
         charts(format, words, date, title, 1), told(new Page(format, words, title, date), words));
   }
 
@@ -113,7 +113,7 @@ public record ComparisonPage(
           return List.of(whole);
         }
       }
-      return List.of(
+      return Page.sidesOf(
           charts(format, words, date, head, 1),
           asked(new Page(format, words, head, date), words, edition));
     };

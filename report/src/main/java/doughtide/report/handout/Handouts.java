@@ -165,6 +165,20 @@ public final class Handouts {
         .orElseGet(() -> content.forRise(title, rise));
   }
 
+  /**
+   * Squared paper with the expected rise, on which readings are plotted by hand and which says when
+   * to shape without a computer.
+   *
+   * @param mixedAt when the dough is mixed; adds clock times
+   * @param proof what happens after bulk fermentation; without it bulk ends at the rise
+   * @param rise at which bulk ends where there is no proof
+   * @throws doughtide.core.quantity.InputException if there is no hour to shape, or no rise
+   */
+  public HandSheet handSheet(
+      HandoutDough dough, Optional<ZonedDateTime> mixedAt, Optional<Proof> proof, Rise rise) {
+    return new HandSheetContent(words, dough, forecast(dough), mixedAt).sheet(title, proof, rise);
+  }
+
   private RiseForecast forecast(HandoutDough dough) {
     return Refusal.ifImpossible(forecaster.forecast(dough.formula(), dough.doughTemperature()));
   }

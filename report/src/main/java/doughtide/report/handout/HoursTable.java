@@ -51,7 +51,7 @@ public record HoursTable(
   @Override
   public List<Page> pages(PageFormat format, Words words, LocalDate date) {
     Page sideways = page(format.sideways(), words, date);
-    return List.of(sideways.fits() ? sideways : page(format, words, date));
+    return sideways.fits() ? List.of(sideways) : page(format, words, date).sides();
   }
 
   private Page page(PageFormat format, Words words, LocalDate date) {

@@ -6,12 +6,8 @@ import doughtide.core.loaf.Proof;
 import doughtide.core.loaf.ShapeForecast;
 import doughtide.core.loaf.ShapeForecaster;
 import doughtide.core.quantity.Checks;
-import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Rise;
-import doughtide.report.chart.RiseChart;
 import doughtide.report.page.StripBlock;
-import doughtide.report.words.Advice;
-import doughtide.report.words.TimeSpan;
 import doughtide.report.words.Words;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
@@ -20,7 +16,6 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.stream.Collectors;
 
 /** Computes the marks of a strip for the jar. */
 public final class JarStripContent {
@@ -33,7 +28,7 @@ public final class JarStripContent {
   private final FormulaWords say;
   private final HandoutDough dough;
   private final RiseForecast forecast;
-  private final Optional<ZonedDateTime> mixedAt;
+  private final JarMoment jar;
   private final double startMm;
   private final List<StripBlock.Mark> marks = new ArrayList<>();
 
@@ -47,7 +42,7 @@ public final class JarStripContent {
     this.say = new FormulaWords(words);
     this.dough = dough;
     this.forecast = forecast;
-    this.mixedAt = mixedAt;
+    this.jar = new JarMoment(words, mixedAt);
     this.startMm = startMm;
     Checks.inRange("height of the dough in the jar", startMm, LOWEST_MM, HIGHEST_MM, "mm");
   }
@@ -56,10 +51,7 @@ public final class JarStripContent {
   JarStrip forLoaf(Optional<String> title, Proof proof) {
     ShapeForecast shape = ShapeForecaster.of(forecast, proof).forecast();
     if (shape.hours().likely().isEmpty() || shape.rise().likely().isEmpty()) {
-      throw new InputException(
-          shape.warnings().stream()
-              .map(each -> Advice.of(words, each).sentences())
-              .collect(Collectors.joining(" ")));
+      throw jar.noHour(shape);
     }
     double likely = shape.hours().likely().getAsDouble();
     around(likely, "strip.shape", shape.rise().likely().getAsDouble());
@@ -82,10 +74,7 @@ public final class JarStripContent {
   JarStrip forRise(Optional<String> title, Rise rise) {
     OptionalDouble likely = forecast.hoursToRise(rise).likely();
     if (likely.isEmpty()) {
-      throw new InputException(
-          words.say(
-              "compare.never",
-              Map.of("rise", say.percent(rise.percent()), "doughs", say.formula(dough.formula()))));
+      throw jar.never(dough, rise);
     }
     around(likely.getAsDouble(), "strip.end", rise.percent());
     forecast
@@ -104,7 +93,7 @@ public final class JarStripContent {
     marks.add(
         new StripBlock.Mark(
             startMm * percent / 100,
-            words.say(key, Map.of("rise", rise(percent), "time", moment(likely))),
+            words.say(key, Map.of("rise", jar.rise(percent), "time", jar.moment(likely))),
             true));
   }
 
@@ -121,28 +110,22 @@ public final class JarStripContent {
                         startMm * now.risePercent() / 100,
                         words.say(
                             key,
-                            Map.of("rise", rise(now.risePercent()), "time", moment(look.hours()))),
+                            Map.of(
+                                "rise",
+                                jar.rise(now.risePercent()),
+                                "time",
+                                jar.moment(look.hours()))),
                         false)));
   }
 
   private void mark(String key, double percent) {
     marks.add(
         new StripBlock.Mark(
-            startMm * percent / 100, words.say(key, Map.of("rise", rise(percent))), false));
+            startMm * percent / 100, words.say(key, Map.of("rise", jar.rise(percent))), false));
   }
 
   private double inside(double hours) {
     return Math.min(forecast.hours(), hours);
-  }
-
-  private String rise(double percent) {
-    return say.percent(Math.rint(percent));
-  }
-
-  private String moment(double hours) {
-    return mixedAt
-        .map(mixed -> RiseChart.clockSpan(TimeSpan.at(hours), mixed, words))
-        .orElseGet(() -> words.say("sheet.afterMixing", Map.of("hours", words.hours(hours))));
   }
 
   private JarStrip strip(Optional<String> title) {

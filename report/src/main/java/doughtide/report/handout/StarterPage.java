@@ -55,24 +55,12 @@ public record StarterPage(
 
   /**
    * One page, which lies on its side unless only an upright one has the room; where neither has,
-   * the colder jars come on a first side and the warmer ones on a second.
+   * the table is parted.
    */
   @Override
   public List<Page> pages(PageFormat format, Words words, LocalDate date) {
     Page sideways = page(format.sideways(), words, date);
-    Page upright = page(format, words, date);
-    if (sideways.fits() || upright.fits() || celsius.size() < 2) {
-      return List.of(sideways.fits() ? sideways : upright);
-    }
-    int half = (celsius.size() + 1) / 2;
-    List<Page> pages = new ArrayList<>(part(0, half).pages(format, words, date));
-    pages.addAll(part(half, celsius.size()).pages(format, words, date));
-    return pages;
-  }
-
-  private StarterPage part(int from, int to) {
-    return new StarterPage(
-        title, notes, feeds, celsius.subList(from, to), cells.subList(from, to), cautions);
+    return sideways.fits() ? List.of(sideways) : page(format, words, date).sides();
   }
 
   private Page page(PageFormat format, Words words, LocalDate date) {

@@ -48,7 +48,7 @@ public record WhyItRisesPage(
   public List<Page> pages(PageFormat format, Words words, LocalDate date) {
     double least = 9.5 * format.text().sizePt();
     Page second = new Page(format, words, words.say("why.title"), date);
-    return List.of(gas(format, words, date, least), sour(second, least, words));
+    return Page.sidesOf(gas(format, words, date, least), sour(second, least, words));
   }
 
   private Page gas(PageFormat format, Words words, LocalDate date, double least) {

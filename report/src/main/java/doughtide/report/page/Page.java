@@ -2,12 +2,16 @@ package doughtide.report.page;
 
 import doughtide.report.chart.PrintedChart;
 import doughtide.report.type.PdfFile;
+import doughtide.report.type.PdfFonts;
 import doughtide.report.type.PdfSheet;
 import doughtide.report.words.Words;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.time.LocalDate;
+import java.util.ArrayDeque;
 import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
@@ -164,27 +168,45 @@ public final class Page {
 
   /**
    * The page on as many sides as its content needs, each under the title; no side ends with a
-   * heading. What is too tall for a side of its own is left to be refused.
+   * heading, and a table that is too tall for a side is parted between two rows. What cannot be
+   * parted is left to be refused.
    */
   public List<Page> sides() {
     List<Page> sides = new ArrayList<>();
+    Deque<PageBlock> left = new ArrayDeque<>(blocks.subList(1, blocks.size()));
     Page side = empty();
-    for (PageBlock block : blocks.subList(1, blocks.size())) {
+    while (!left.isEmpty()) {
+      PageBlock block = left.removeFirst();
       Page longer = side.copy().add(block);
-      if (longer.fits() || side.blocks.size() == 1) {
+      if (longer.fits()) {
         side = longer;
-        continue;
+      } else if (side.blocks.size() > 1) {
+        left.addFirst(block);
+        takeHeadings(side, left);
+        sides.add(side);
+        side = empty();
+      } else if (block.halves().isEmpty()) {
+        side = longer;
+      } else {
+        left.addFirst(block.halves().get(1));
+        left.addFirst(block.halves().get(0));
       }
-      Page next = empty();
-      int last = side.blocks.size() - 1;
-      if (last > 0 && side.blocks.get(last) instanceof PageBlocks.Heading) {
-        next.add(side.blocks.remove(last));
-      }
-      sides.add(side);
-      side = next.add(block);
     }
     sides.add(side);
     return sides;
+  }
+
+  /** The sides of several pages in order. */
+  public static List<Page> sidesOf(Page... pages) {
+    return Arrays.stream(pages).flatMap(page -> page.sides().stream()).toList();
+  }
+
+  /** What stands at the end of a side and belongs to what follows; a heading alone stays. */
+  private static void takeHeadings(Page side, Deque<PageBlock> next) {
+    int last = side.blocks.size() - 1;
+    if (last > 1 && side.blocks.get(last) instanceof PageBlocks.Heading) {
+      next.addFirst(side.blocks.remove(last));
+    }
   }
 
   private Page empty() {
@@ -199,13 +221,12 @@ public final class Page {
 
   /** Whether the content fits on one side. */
   public boolean fits() {
-    try (PdfFile file = new PdfFile(title, words.language())) {
-      spareHeight(new PageType(file.fonts(), format.text().sizePt()), width(), room(file));
+    try {
+      PageType type = new PageType(PdfFonts.forMeasuring(), format.text().sizePt());
+      spareHeight(type, width(), room(type));
       return true;
     } catch (PageLayoutException e) {
       return false;
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
     }
   }
 
@@ -213,15 +234,14 @@ public final class Page {
     return format.widthPt() - 2 * MARGIN_PT;
   }
 
-  private double room(PdfFile file) {
-    PageType type = new PageType(file.fonts(), format.text().sizePt());
+  private double room(PageType type) {
     return format.heightPt() - 2 * MARGIN_PT - type.lineHeightPt() * 1.4;
   }
 
   private void draw(PdfFile file, int number, int count) throws IOException {
     PageType type = new PageType(file.fonts(), format.text().sizePt());
     double width = width();
-    double spare = spareHeight(type, width, room(file));
+    double spare = spareHeight(type, width, room(type));
     PdfSheet sheet = file.sheet(format.widthPt(), format.heightPt());
     long growing = blocks.stream().filter(PageBlock::grows).count();
     double y = MARGIN_PT;

@@ -2,6 +2,7 @@ package doughtide.report.page;
 
 import doughtide.report.type.PdfSheet;
 import java.io.IOException;
+import java.util.List;
 
 /** A piece of a page, as wide as the text. Implementations hold no state. */
 public interface PageBlock {
@@ -15,6 +16,11 @@ public interface PageBlock {
   /** Whether it takes up height that is left over. */
   default boolean grows() {
     return false;
+  }
+
+  /** The two parts in which it can stand on two sides; none if it cannot be parted. */
+  default List<PageBlock> halves() {
+    return List.of();
   }
 
   /** Draws into the given frame, which is at least as tall as asked for. */

@@ -339,6 +339,11 @@ public final class PageBlocks {
     }
 
     @Override
+    public List<PageBlock> halves() {
+      return table.halves().stream().<PageBlock>map(half -> new TableBlock(half, scale)).toList();
+    }
+
+    @Override
     public double heightPt(PageType type, double width) {
       PageType own = type.scaled(scale);
       double[] widths = TableWidths.of(table, own, width);
@@ -446,6 +451,13 @@ public final class PageBlocks {
     @Override
     public String name() {
       return "table";
+    }
+
+    @Override
+    public List<PageBlock> halves() {
+      return table.halves().stream()
+          .<PageBlock>map(half -> new LargestTable(half, mostScale))
+          .toList();
     }
 
     @Override

@@ -25,6 +25,16 @@ public record Table(List<Column> columns, List<List<String>> rows) {
     }
   }
 
+  /** The upper and the lower rows; none where there are fewer than two. */
+  List<Table> halves() {
+    int half = rows.size() / 2;
+    return half == 0
+        ? List.of()
+        : List.of(
+            new Table(columns, rows.subList(0, half)),
+            new Table(columns, rows.subList(half, rows.size())));
+  }
+
   /** What a column is for. */
   public enum Kind {
     /** Printed text. */

@@ -5,6 +5,7 @@ import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DFontTextDrawer;
 import java.awt.Font;
 import java.io.IOException;
 import java.io.InputStream;
+import java.io.UncheckedIOException;
 import java.util.Locale;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
@@ -12,6 +13,23 @@ import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
 /** The two faces inside one PDF document, embedded as subsets. */
 public record PdfFonts(PDFont plain, PDFont bold) {
+
+  /** One a thread, because a face keeps what it has measured. */
+  private static final ThreadLocal<PdfFonts> MEASURING =
+      ThreadLocal.withInitial(PdfFonts::inNoDocument);
+
+  /** Faces that are only measured with, not written; made once a thread. */
+  public static PdfFonts forMeasuring() {
+    return MEASURING.get();
+  }
+
+  private static PdfFonts inNoDocument() {
+    try {
+      return in(new PDDocument());
+    } catch (IOException e) {
+      throw new UncheckedIOException(e);
+    }
+  }
 
   static PdfFonts in(PDDocument document) throws IOException {
     return new PdfFonts(load(document, Fonts.plainFile()), load(document, Fonts.boldFile()));
@@ -28,7 +46,7 @@ public record PdfFonts(PDFont plain, PDFont bold) {
     try {
       return font.getStringWidth(text) / 1000 * sizePt;
     } catch (IOException e) {
-      throw new java.io.UncheckedIOException(e);
+      throw new UncheckedIOException(e);
     }
   }
 

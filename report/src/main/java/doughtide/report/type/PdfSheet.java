@@ -72,7 +72,19 @@ public final class PdfSheet {
   /** Draws a rule; rules carry no meaning for a reader by ear. */
   public void line(double x1Pt, double y1Pt, double x2Pt, double y2Pt, double thicknessPt)
       throws IOException {
+    line(x1Pt, y1Pt, x2Pt, y2Pt, thicknessPt, 0);
+  }
+
+  /**
+   * The same in grey.
+   *
+   * @param grey 0 for black to 1 for white
+   */
+  public void line(
+      double x1Pt, double y1Pt, double x2Pt, double y2Pt, double thicknessPt, double grey)
+      throws IOException {
     beginArtifact();
+    content.setStrokingColor((float) grey);
     content.setLineWidth((float) thicknessPt);
     content.moveTo((float) x1Pt, (float) (heightPt - y1Pt));
     content.lineTo((float) x2Pt, (float) (heightPt - y2Pt));
@@ -84,6 +96,7 @@ public final class PdfSheet {
   public void box(double xPt, double topPt, double widthPt, double tallPt, double thicknessPt)
       throws IOException {
     beginArtifact();
+    content.setStrokingColor(0f);
     content.setLineWidth((float) thicknessPt);
     content.addRect(
         (float) xPt, (float) (heightPt - topPt - tallPt), (float) widthPt, (float) tallPt);

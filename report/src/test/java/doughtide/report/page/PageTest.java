@@ -4,12 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import doughtide.core.quantity.InputException;
-import doughtide.report.ComputedPages;
 import doughtide.report.PageText;
 import doughtide.report.Samples;
 import doughtide.report.chart.LineSeries;
 import doughtide.report.chart.LinesChart;
-import doughtide.report.handout.Handout;
 import doughtide.report.words.Language;
 import doughtide.report.words.Words;
 import java.awt.geom.Rectangle2D;
@@ -17,54 +15,16 @@ import java.io.IOException;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Map;
-import java.util.Set;
 import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.cos.COSName;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.PDPage;
 import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.EnumSource;
 
 public class PageTest {
 
   private static final Words WORDS = Words.in(Language.ENGLISH);
-
-  /** The roomiest and the tightest. */
-  private static final List<PageFormat> FORMATS =
-      List.of(
-          PageFormat.a4(),
-          new PageFormat(
-              PaperSize.LETTER, PageFormat.Orientation.UPRIGHT, PageFormat.TextSize.LARGE));
-
-  /** Two sides in every size of print. */
-  private static final Set<String> TWO_SIDES = Set.of("why", "first-evening");
-
-  @ParameterizedTest
-  @EnumSource
-  void everyPageKeepsItsTextInsideAndApart(Language language) throws IOException {
-    Words words = Words.in(language);
-    Map<String, Handout> handouts = ComputedPages.handoutsByName(words);
-    for (PageFormat format : FORMATS) {
-      for (Map.Entry<String, Handout> entry : handouts.entrySet()) {
-        String what = entry.getKey() + " " + language + " " + format;
-        byte[] pdf = entry.getValue().bytes(format, words, Samples.DATE);
-        try (PDDocument document = Loader.loadPDF(pdf)) {
-          assertThat(document.getNumberOfPages())
-              .as(what)
-              .isLessThanOrEqualTo(
-                  format.text() == PageFormat.TextSize.LARGE || TWO_SIDES.contains(entry.getKey())
-                      ? 2
-                      : 1);
-          for (int page = 1; page <= document.getNumberOfPages(); page++) {
-            assertTextInsideAndApart(document, page, format, what);
-          }
-        }
-      }
-    }
-  }
 
   private static void assertTextInsideAndApart(
       PDDocument document, int page, PageFormat format, String what) throws IOException {

@@ -1,0 +1,105 @@
+package doughtide.report;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import doughtide.core.quantity.InputException;
+import doughtide.report.handout.Handout;
+import doughtide.report.handout.HandoutDough;
+import doughtide.report.page.PageFormat;
+import doughtide.report.page.PageLayoutException;
+import doughtide.report.page.PageTest;
+import doughtide.report.page.PaperSize;
+import doughtide.report.words.Language;
+import doughtide.report.words.Words;
+import java.io.IOException;
+import java.util.List;
+import java.util.Optional;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
+
+/** Pages of doughs at the ends of what there is: nothing off the paper, nothing on each other. */
+class EveryPageTest {
+
+  private static final List<PageKinds.Kind> KINDS = PageKinds.all();
+  private static final List<HandoutDough> DOUGHS = PageKinds.extremeDoughs();
+  private static final int SIDES = 4;
+
+  /** Each language with each dough, kinds, papers and sizes in turn. */
+  @Test
+  void aSampleInWhichEveryLanguageMeetsEveryDough() throws IOException {
+    int drawn = 0;
+    int count = Language.values().length * DOUGHS.size();
+    for (int i = 0; i < count; i++) {
+      Language language = Language.values()[i % Language.values().length];
+      int dough = i / Language.values().length;
+      PageKinds.Kind kind = KINDS.get((i + dough) % KINDS.size());
+      Words words = Words.in(language);
+      Optional<Handout> handout = made(kind, words, dough);
+      if (handout.isPresent()) {
+        check(handout.get(), kind, words, dough, format(i / 2 % 2, i / 3 % 2));
+        drawn++;
+      }
+    }
+    assertThat(drawn).isGreaterThan(count * 3 / 4);
+  }
+
+  @Tag("long")
+  @ParameterizedTest
+  @EnumSource
+  void everyKindOfEveryDoughOnEveryPaper(Language language) throws IOException {
+    Words words = Words.in(language);
+    int drawn = 0;
+    for (PageKinds.Kind kind : KINDS) {
+      for (int dough = 0; dough < DOUGHS.size(); dough++) {
+        Optional<Handout> handout = made(kind, words, dough);
+        drawn += handout.isPresent() ? 1 : 0;
+        for (int i = 0; i < 4 && handout.isPresent(); i++) {
+          check(handout.get(), kind, words, dough, format(i / 2, i % 2));
+        }
+      }
+    }
+    assertThat(drawn).isGreaterThan(KINDS.size() * DOUGHS.size() * 3 / 4);
+  }
+
+  private static PageFormat format(int paper, int size) {
+    return new PageFormat(
+        PaperSize.values()[paper],
+        PageFormat.Orientation.UPRIGHT,
+        PageFormat.TextSize.values()[size]);
+  }
+
+  /** Nothing where the dough has no such hour, which is then said in words. */
+  private static Optional<Handout> made(PageKinds.Kind kind, Words words, int dough) {
+    try {
+      return Optional.of(kind.of(words, DOUGHS.get(dough)));
+    } catch (PageLayoutException e) {
+      throw e;
+    } catch (InputException e) {
+      assertThat(e.getMessage()).isNotBlank();
+      return Optional.empty();
+    }
+  }
+
+  private static void check(
+      Handout handout, PageKinds.Kind kind, Words words, int dough, PageFormat format)
+      throws IOException {
+    String what = kind.name() + ", dough " + dough + ", " + words.language() + ", " + format;
+    try (PDDocument document = Loader.loadPDF(handout.bytes(format, words, Samples.DATE))) {
+      assertThat(document.getNumberOfPages()).as(what).isLessThanOrEqualTo(SIDES);
+      for (int page = 1; page <= document.getNumberOfPages(); page++) {
+        assertThat(PageTest.faults(document, page, format)).as(what).isEmpty();
+      }
+      assertThat(new PDFTextStripper().getText(document))
+          .as(what)
+          .hasSizeGreaterThan(100)
+          .doesNotContain("{", "}", "NaN", "Infinity", "\u221e", "\u25a1");
+    } catch (InputException e) {
+      throw new AssertionError(what, e);
+    }
+  }
+}
