@@ -815,15 +815,16 @@ final class ChartDrawing {
     return path;
   }
 
+  /** First those that were found to fit when the key was left out. */
   private void labels() {
     LabelLayout layout = clearOfDrawing();
-    picture.zones().forEach(zone -> zoneLabel(zone, layout));
-    picture.spans().stream()
-        .filter(span -> !span.label().isEmpty())
-        .forEach(span -> spanLabel(span, layout));
     if (!keyed) {
       named().forEach(curve -> put(curve.name(), plain, besideLine(curve, layout)));
     }
+    picture.spans().stream()
+        .filter(span -> !span.label().isEmpty())
+        .forEach(span -> spanLabel(span, layout));
+    picture.zones().forEach(zone -> zoneLabel(zone, layout));
   }
 
   /** Places for labels that cover neither lines nor marks. */
