@@ -129,7 +129,7 @@ public final class FeedSections {
   private String feed() {
     FeedRatio ratio = first().ratio();
     String what =
-        result.amounts().isEmpty()
+        result.amounts().size() != 1
             ? ratio.text() + " (" + ratio.words() + ")"
             : weigh(result.amounts().get(0)) + " (" + ratio.text() + ")";
     String times = plan.asked() > 1 ? " each time, " + plan.asked() + " times" : "";

@@ -29,7 +29,7 @@ public record FeedAmounts(
 
   /**
    * The same on a scale with steps: starter to the nearest step, what is given up to the next one,
-   * so that there is enough; what is more is kept back.
+   * so that there is enough; what is more is kept back. Salt is so little that it stays as it is.
    *
    * @param stepGrams smallest step that the scale shows, more than 0
    */
@@ -37,8 +37,8 @@ public record FeedAmounts(
     double kept = stepGrams * Math.max(1, Math.rint(starterGrams / stepGrams));
     double flour = up(flourGrams, stepGrams);
     double water = up(waterGrams, stepGrams);
-    double salt = up(saltGrams, stepGrams);
-    return new FeedAmounts(kept, flour, water, salt, kept + flour + water + salt - useGrams());
+    double total = kept + flour + water + saltGrams;
+    return new FeedAmounts(kept, flour, water, saltGrams, total - useGrams());
   }
 
   private static double up(double grams, double step) {
