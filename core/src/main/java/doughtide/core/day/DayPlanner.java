@@ -136,7 +136,8 @@ public final class DayPlanner {
     }
     SortedMap<Integer, Draft> asPlaced = new TreeMap<>(attempt.placed());
     asPlaced.replaceAll((number, draft) -> candidates.get(number).asItIs(draft));
-    return isGood(asPlaced)
+    // A dough alone must stand as a plan of its own day would: near its shape point.
+    return doughs.size() > 1 && isGood(asPlaced)
         ? Optional.of(day(asPlaced))
         : days(attempt.placed()).stream().findFirst();
   }

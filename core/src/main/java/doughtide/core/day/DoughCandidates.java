@@ -42,6 +42,7 @@ final class DoughCandidates {
   /** A dough alone is not shaped further from its point than this (starting value). */
   private static final double MOST_OFF_POINT_HOURS = 0.5;
 
+  private static final double AT_POINT_HOURS = 5.0 / 60;
   private static final int MOST_MOVED = 150;
   private static final int SPARE_PLANS = 4;
 
@@ -164,11 +165,21 @@ final class DoughCandidates {
     List<Draft> last = atShapePoint(different(finalists, number, MEMBERS), POINT_MEMBERS, others);
     List<Draft> found = different(good(last, MEMBERS), number, MEMBERS);
     if (!found.isEmpty() || others.isEmpty()) {
-      return found;
+      return others.isEmpty() ? atTheirPointFirst(found) : found;
     }
     // Beside others a dough may be shaped off its printed point.
     List<Draft> byClock = different(finalists, number, MEMBERS);
     return good(byClock.stream().map(point::atClock).toList(), MEMBERS);
+  }
+
+  /** Where the bench asks for another hour than the shape point, a plan comes last. */
+  private List<Draft> atTheirPointFirst(List<Draft> plans) {
+    return plans.stream().sorted(Comparator.comparing(draft -> !isAtItsPoint(draft))).toList();
+  }
+
+  private boolean isAtItsPoint(Draft draft) {
+    double point = atShapePoint(draft, POINT_MEMBERS).shapedHours();
+    return Math.abs(point - draft.shapedHours()) <= AT_POINT_HOURS;
   }
 
   /** Each at its shape point, or as near to it as the hours at the bench and the others allow. */

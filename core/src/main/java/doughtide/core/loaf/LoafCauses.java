@@ -2,6 +2,7 @@ package doughtide.core.loaf;
 
 import doughtide.core.forecast.Distribution;
 import doughtide.core.forecast.RiseForecast;
+import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.SentRecord;
 import doughtide.core.rise.RiseCurve;
@@ -53,6 +54,11 @@ public final class LoafCauses {
    * @param share of the doughs that come out so and that it explains, 0…1
    */
   public record Likely(Cause cause, double share) implements Serializable {
+    /** Checks that the cause is given. */
+    public Likely {
+      Checks.given("cause", cause);
+    }
+
     private Object writeReplace() {
       return SentRecord.of(this);
     }

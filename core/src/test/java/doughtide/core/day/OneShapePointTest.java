@@ -96,12 +96,24 @@ class OneShapePointTest {
             .toList();
 
     assertThat(plans).isNotEmpty();
+    boolean atPoint = true;
     for (BakePlan plan : plans) {
       ShapeForecast shape =
           ShapeForecaster.of(bulk(24, DoughCandidates.POINT_MEMBERS), plan.proof())
               .folded(plan.strength())
               .forecast();
-      isSame(plan.bulkEndHour() - plan.mixHour(), plan.shapeRise().percent(), shape);
+      double hours = plan.bulkEndHour() - plan.mixHour();
+      double off = Math.abs(hours - shape.hours().likely().orElseThrow());
+      if (off <= 5.0 / 60) {
+        assertThat(atPoint).as("plans at their point come first").isTrue();
+        isSame(hours, plan.shapeRise().percent(), shape);
+      } else {
+        // The hours at the bench ask for another hour: shaped by the clock, half an hour off at
+        // most.
+        assertThat(plan).isNotSameAs(plans.get(0));
+        assertThat(off).isLessThan(0.5);
+        atPoint = false;
+      }
     }
   }
 }
