@@ -54,7 +54,7 @@ class ReadmeTest {
             folder.toString(),
             file.toString());
     assertThat(result).as(complaints.toString(StandardCharsets.UTF_8)).isZero();
-    assertThat(run(folder)).matches("3[.,]5 to 6[.,]7 hours\\R");
+    assertThat(run(folder)).matches("3[.,]4 to 6[.,]7 hours\\R");
   }
 
   private static String run(Path folder) throws Exception {
