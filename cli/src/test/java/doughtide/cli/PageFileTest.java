@@ -3,10 +3,13 @@ package doughtide.cli;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import doughtide.report.words.Language;
+import doughtide.report.words.Words;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
@@ -67,10 +70,8 @@ class PageFileTest {
         assertSame(page, "rise" + percent, json, "rises." + i);
       }
       assertSame(page, "past", json, "pastBest");
-      double shows =
-          Double.parseDouble(
-              ((DomElement) page.querySelector("article")).getAttribute("data-shows"));
-      assertThat(shows).isCloseTo(json.number("shape.risePercent"), within(0.06));
+      assertThat(page.querySelector(".answer").getTextContent())
+          .contains(" " + Math.round(json.number("shape.risePercent")) + "%");
     }
   }
 
@@ -146,6 +147,46 @@ class PageFileTest {
     assertThat(run("now saturday --language de").refusal()).contains("--language", "--page");
     String readings = "rise --readings saturday.txt --page y.html --title Sunday";
     assertThat(run(readings).out()).contains("Page: y.html");
+  }
+
+  /** At load it weights no members of its own: hours, the jar, the next look and the chart. */
+  @Test
+  void aDoughInHandIsToldAsTheCommandTellsIt() throws IOException {
+    Files.writeString(
+        folder.resolve("saturday.txt"),
+        "starter: 20%\nhydration: 72%\ndough temp: 25C\nmixed at: 2027-03-06T14:00\n"
+            + "zone: Europe/Berlin\n\ntime,rise %\n16:00,3\n17:30,9\n18:30,15\n");
+    String call = "now saturday --now 18:30 --cold 4C --bake-at 07:00 --page x.html --format json";
+    JsonAnswer json = JsonAnswer.of(run(call));
+    String jar = Math.round(json.number("shape.risePercent")) + "%";
+    String shapeAt = fives(json.text("shape.clockLikely"));
+    try (WebClient client = new WebClient(BrowserVersion.CHROME)) {
+      HtmlPage page = opened(client);
+      assertSame(page, "shape", json, "shape");
+      for (int i = 0; i < 5; i++) {
+        String percent = String.valueOf(json.number("rises." + i + ".risePercent"));
+        assertSame(page, "rise" + percent, json, "rises." + i);
+      }
+      assertThat(page.querySelector(".answer").getTextContent())
+          .contains(shapeAt, " " + jar, fives(json.text("shape.clockEarly")));
+      assertThat(page.querySelector("tr[data-event='shape'] .likely").getTextContent())
+          .isEqualTo(shapeAt);
+      DomElement article = page.querySelector("article");
+      assertThat(Double.parseDouble(article.getAttribute("data-look")))
+          .isCloseTo(json.number("nextLookHours"), within(0.0006));
+      assertThat(page.querySelector(".look").getTextContent()).contains("behind");
+      assertThat(page.querySelectorAll(".chart > svg")).hasSize(2);
+      assertThat(page.querySelectorAll(".chart > svg"))
+          .allSatisfy(svg -> assertThat(svg.getTextContent()).contains(shapeAt).contains(jar));
+    }
+    run("rise --readings saturday.txt --cold 4C --bake-at 07:00 --chart c.svg");
+    assertThat(Files.readString(folder.resolve("c.svg"))).contains(shapeAt, jar);
+  }
+
+  /** The clock of a time as people are told it, to five minutes. */
+  private static String fives(String clock) {
+    ZonedDateTime time = ZonedDateTime.parse(clock);
+    return Words.in(Language.ENGLISH).clock(time);
   }
 
   @Test

@@ -219,7 +219,7 @@ public record RiseAnswer(
         passings.stream().map(Passing::rise).toList(),
         proof.map(each -> new PhoneDough.Loaf(each.proof(), each.shape())),
         Optional.empty(),
-        List.of(),
+        Optional.empty(),
         widens.stream().filter(each -> each.share() > 0).map(Widening::unknown).toList(),
         warnings);
   }

@@ -7,7 +7,6 @@ import doughtide.cli.options.OutputOptions;
 import doughtide.core.forecast.LikelyLine;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.learning.Bake;
-import doughtide.core.learning.Reading;
 import doughtide.core.quantity.Rise;
 import doughtide.report.chart.RiseChartData;
 import doughtide.report.handout.FormulaWords;
@@ -19,8 +18,6 @@ import java.util.SortedSet;
 
 /** The dough in hand as a chart in a file: as forecast, as read, and as it looks now. */
 public final class TodayChart {
-
-  private static final Rise HALF = Rise.ofPercent(50);
 
   private final DoughInHand dough;
   private final Bake bake;
@@ -51,15 +48,15 @@ public final class TodayChart {
       Words words,
       OutputFile file,
       OutputOptions.Paper paper) {
-    RiseChartData data =
+    RiseChartData.Builder data =
         RiseChartData.of(forecast, rises.stream().mapToDouble(Rise::percent).toArray())
             .title(title.orElseGet(() -> words.say("chart.title.today")))
             .subtitle(List.of(new FormulaWords(words).formula(bake.formula())))
             .mixedAt(clock.map(ClockTimes::start))
             .readings(readings())
-            .today(today(rises))
-            .build();
-    RiseChartFile.write(data, words, file, paper);
+            .today(today(rises));
+    dough.loaf().ifPresent(loaf -> data.shape(forecast, loaf.proof(), loaf.shape()));
+    RiseChartFile.write(data.build(), words, file, paper);
   }
 
   private RiseChartData.Today today(SortedSet<Rise> rises) {
@@ -69,26 +66,16 @@ public final class TodayChart {
     for (int i = 0; i < hours.length; i++) {
       percent[i] = expected.percentAt(hours[i]);
     }
-    Rise asked = asked(rises);
-    OptionalDouble first = dough.first().hoursToRise(asked).likely();
-    OptionalDouble likely = forecast.hoursToRise(asked).likely();
+    OptionalDouble first = dough.expected(rises);
+    OptionalDouble likely = dough.likely(rises);
     return new RiseChartData.Today(
         hours,
         percent,
         nowHours(),
-        dough.live().nextLookHours(asked),
+        dough.nextLookHours(dough.awaited(rises)),
         first.isPresent() && likely.isPresent()
             ? OptionalDouble.of(first.getAsDouble() - likely.getAsDouble())
             : OptionalDouble.empty());
-  }
-
-  /** Half as much again, or the next rise above what has been read. */
-  private Rise asked(SortedSet<Rise> rises) {
-    double highest =
-        readings().stream().mapToDouble(RiseChartData.JarReading::percent).max().orElse(0);
-    return HALF.percent() > highest
-        ? HALF
-        : rises.stream().filter(each -> each.percent() > highest).findFirst().orElse(HALF);
   }
 
   /** Now, as long as the dough may still rise; else the hour of the last reading. */
@@ -98,12 +85,9 @@ public final class TodayChart {
   }
 
   private List<RiseChartData.JarReading> readings() {
-    return bake.readings().stream().flatMap(reading -> read(reading).stream()).toList();
-  }
-
-  private static Optional<RiseChartData.JarReading> read(Reading reading) {
-    return reading
-        .rise()
-        .map(rise -> new RiseChartData.JarReading(reading.hours(), rise.percent()));
+    return bake.readings().stream()
+        .filter(reading -> reading.rise().isPresent())
+        .map(RiseChartData.JarReading::of)
+        .toList();
   }
 }

@@ -20,8 +20,10 @@ import doughtide.core.learning.LiveDough;
 import doughtide.core.learning.Reading;
 import doughtide.core.learning.ReadingDoubt;
 import doughtide.core.loaf.Proof;
+import doughtide.core.loaf.ShapeForecast;
 import doughtide.core.loaf.ShapeForecaster;
 import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Rise;
 import doughtide.core.rise.DoughTemperature;
 import java.time.Duration;
 import java.util.ArrayList;
@@ -29,6 +31,8 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.SortedSet;
 
 /** A dough that is rising now, described by its file of readings. */
 public final class DoughInHand {
@@ -39,6 +43,8 @@ public final class DoughInHand {
   private static final String HOLD = "hold";
   private static final String BAKE_AT = "bake-at";
   private static final double LONGEST_HOURS = 240;
+  private static final double SOON_HOURS = 0.1;
+  private static final Rise HALF = Rise.ofPercent(50);
   private static final int MEMBERS = 256; // spread by their hours, worth the first 512
 
   /**
@@ -56,6 +62,9 @@ public final class DoughInHand {
   private final RiseForecast first;
   private final LiveDough live;
   private final List<Doubted> doubted;
+  private Optional<RiseForecast> now = Optional.empty(); // each worked out once
+  private Optional<Planned> planned = Optional.empty();
+  private Optional<PlannedLoaf> loaf = Optional.empty();
 
   private DoughInHand(
       ReadingsFile file,
@@ -166,9 +175,81 @@ public final class DoughInHand {
 
   /** What is expected now, told by doughs that count alike. */
   public RiseForecast forecast() {
-    boolean unread =
-        file.bake().readings().isEmpty() && first.temperature().equals(file.bake().temperature());
-    return unread ? first : forecast(live.forecast().hours());
+    now = now.or(() -> Optional.of(isUnread() ? first : forecast(live.forecast().hours())));
+    return now.get();
+  }
+
+  private boolean isUnread() {
+    return file.bake().readings().isEmpty()
+        && first.temperature().equals(file.bake().temperature());
+  }
+
+  /** The highest rise read so far, as a fraction; 0 without readings. */
+  double highest() {
+    return file.bake().readings().stream()
+        .flatMap(reading -> reading.rise().stream())
+        .mapToDouble(Rise::fraction)
+        .max()
+        .orElse(0);
+  }
+
+  /** Of some rises the one that is asked for: half as much again, or the next one to come. */
+  public Rise asked(SortedSet<Rise> rises) {
+    return HALF.fraction() > highest()
+        ? HALF
+        : rises.stream().filter(each -> each.fraction() > highest()).findFirst().orElse(HALF);
+  }
+
+  /**
+   * The rise that is awaited: what the jar shows when it is time to shape, else the one asked for.
+   */
+  public Rise awaited(SortedSet<Rise> rises) {
+    return shaped()
+        .map(shape -> Rise.ofPercent(shape.rise().likely().orElseThrow()))
+        .orElseGet(() -> asked(rises));
+  }
+
+  /** When the dough is likely there, by what is known now; hours since mixing. */
+  public OptionalDouble likely(SortedSet<Rise> rises) {
+    return shaped()
+        .map(ShapeForecast::hours)
+        .orElseGet(() -> forecast().hoursToRise(asked(rises)))
+        .likely();
+  }
+
+  /** When it was likely there before any reading. */
+  public OptionalDouble expected(SortedSet<Rise> rises) {
+    return shaped()
+        .flatMap(shape -> planned())
+        .map(plan -> plan.first().hours())
+        .orElseGet(() -> first.hoursToRise(asked(rises)))
+        .likely();
+  }
+
+  /** If there is an hour to shape. */
+  private Optional<ShapeForecast> shaped() {
+    return loaf().map(PlannedLoaf::shape).filter(shape -> shape.rise().likely().isPresent());
+  }
+
+  /** When to look next for a rise; nothing where that would be now. */
+  public OptionalDouble nextLookHours(Rise rise) {
+    OptionalDouble at = live.nextLookHours(rise);
+    boolean ahead = at.isPresent() && at.getAsDouble() > nowHours() + SOON_HOURS;
+    return ahead ? at : OptionalDouble.empty();
+  }
+
+  /** The loaf that is planned, as it is expected now. */
+  public Optional<PlannedLoaf> loaf() {
+    loaf =
+        loaf.or(
+            () ->
+                planned()
+                    .map(
+                        plan ->
+                            new PlannedLoaf(
+                                plan.proof(),
+                                ShapeForecaster.of(forecast(), plan.proof()).forecast())));
+    return loaf;
   }
 
   /** The same for so many hours. */
@@ -194,7 +275,10 @@ public final class DoughInHand {
 
   /** The proof that is planned: of several mornings the first for which a loaf could be ready. */
   Optional<Planned> planned() {
-    return ProofOptions.read(arguments, clock()).map(options -> planned(options.ways()));
+    planned =
+        planned.or(
+            () -> ProofOptions.read(arguments, clock()).map(options -> planned(options.ways())));
+    return planned;
   }
 
   private Planned planned(List<Proof> ways) {

@@ -3,8 +3,10 @@ package doughtide.cli.hand;
 import doughtide.cli.args.ClockTimes;
 import doughtide.cli.options.PageOptions;
 import doughtide.core.forecast.RiseForecast;
+import doughtide.core.forecast.Warning;
 import doughtide.core.learning.JarError;
 import doughtide.core.learning.LearnedStarter;
+import doughtide.core.loaf.Proof;
 import doughtide.core.loaf.ShapeForecaster;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Rise;
@@ -14,16 +16,22 @@ import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
+import java.util.stream.Stream;
 
 /** A dough in hand as a page for the telephone, which goes on with its readings. */
 public final class HandPage {
 
-  private static final Rise HALF = Rise.ofPercent(50);
+  private final DoughInHand dough;
+  private final SortedSet<Rise> rises;
 
-  private HandPage() {}
+  private HandPage(DoughInHand dough, SortedSet<Rise> rises) {
+    this.dough = dough;
+    this.rises = rises;
+  }
 
   /**
-   * Writes the page: the members before any reading, and the readings that weight them.
+   * Writes the page: the members before any reading, the readings that weight them, and the answer
+   * of the program with these readings.
    *
    * @param rises whose times are shown, with 50 %
    * @param title of the page instead of the name of the dough
@@ -31,34 +39,56 @@ public final class HandPage {
    */
   public static void write(
       DoughInHand dough, SortedSet<Rise> rises, Optional<String> title, PageOptions page) {
-    ZonedDateTime mixedAt =
-        dough
-            .clock()
-            .map(ClockTimes::start)
-            .orElseThrow(
-                () ->
-                    new InputException(
-                        "--page shows clock times: write a line 'mixed at: 09:30' at the top of the"
-                            + " dough's file"));
-    RiseForecast forecast = dough.live().expected();
-    PhoneDough shown =
-        new PhoneDough(
-            title.orElse(dough.file().bake().name()),
-            mixedAt,
-            forecast,
-            dough.starter().map(LearnedStarter::jar).orElseGet(JarError::standard),
-            HALF,
-            List.copyOf(rises),
-            dough
-                .planned()
-                .map(DoughInHand.Planned::proof)
-                .map(
-                    proof ->
-                        new PhoneDough.Loaf(proof, ShapeForecaster.of(forecast, proof).forecast())),
-            Optional.empty(),
-            dough.file().bake().readings(),
-            List.of(),
-            forecast.warnings());
+    PhoneDough shown = new HandPage(dough, rises).shown(title);
     page.write(words -> PhonePage.of(shown, words).html());
+  }
+
+  private PhoneDough shown(Optional<String> title) {
+    ZonedDateTime mixedAt = mixedAt();
+    RiseForecast before = dough.live().expected();
+    return new PhoneDough(
+        title.orElse(dough.file().bake().name()),
+        mixedAt,
+        before,
+        dough.starter().map(LearnedStarter::jar).orElseGet(JarError::standard),
+        dough.asked(rises),
+        List.copyOf(rises),
+        dough.planned().map(DoughInHand.Planned::proof).map(proof -> loaf(before, proof)),
+        Optional.empty(),
+        Optional.of(told()),
+        List.of(),
+        warnings());
+  }
+
+  private ZonedDateTime mixedAt() {
+    return dough
+        .clock()
+        .map(ClockTimes::start)
+        .orElseThrow(
+            () ->
+                new InputException(
+                    "--page shows clock times: write a line 'mixed at: 09:30' at the top of the"
+                        + " dough's file"));
+  }
+
+  private static PhoneDough.Loaf loaf(RiseForecast forecast, Proof proof) {
+    return new PhoneDough.Loaf(proof, ShapeForecaster.of(forecast, proof).forecast());
+  }
+
+  private PhoneDough.Told told() {
+    return new PhoneDough.Told(
+        dough.file().bake().readings(),
+        dough.forecast(),
+        dough.loaf().map(PlannedLoaf::shape),
+        dough.expected(rises),
+        dough.nextLookHours(dough.awaited(rises)));
+  }
+
+  private List<Warning> warnings() {
+    return Stream.concat(
+            dough.forecast().warnings().stream(),
+            dough.loaf().stream().flatMap(loaf -> loaf.shape().warnings().stream()))
+        .distinct()
+        .toList();
   }
 }

@@ -34,7 +34,6 @@ public final class NowSections {
 
   private static final int VERSION = 3;
   private static final double ON_TIME_HOURS = 0.05;
-  private static final double SOON_HOURS = 0.1;
   private static final Rise HALF = Rise.ofPercent(50);
 
   /** The end of bulk fermentation, or a rise: when it comes, when it was expected first. */
@@ -68,10 +67,7 @@ public final class NowSections {
     this.timeline = Timeline.sinceMixing(dough.clock());
     this.moments = new Moments(timeline, dough.nowHours());
     this.planned = dough.planned();
-    this.loaf =
-        planned
-            .filter(plan -> whole)
-            .map(plan -> new PlannedLoaf(plan.proof(), shape(plan.proof())));
+    this.loaf = whole ? dough.loaf() : Optional.empty();
     this.jar =
         loaf.map(each -> new ShapeForecaster.Point(each.shape().hours(), each.shape().rise()))
             .or(() -> planned.map(this::jar));
@@ -108,7 +104,7 @@ public final class NowSections {
     NowSections sections = new NowSections(dough, true);
     List<Point> ahead =
         rises.stream()
-            .filter(rise -> rise.fraction() > sections.highest())
+            .filter(rise -> rise.fraction() > dough.highest())
             .map(sections::point)
             .toList();
     Section.Builder body = Section.loose(sections.timeline);
@@ -222,7 +218,7 @@ public final class NowSections {
         Optional.empty(),
         at.hours(),
         plan.first().hours(),
-        percent.isPresent() ? look(Rise.ofPercent(percent.getAsDouble())) : percent);
+        percent.isPresent() ? dough.nextLookHours(Rise.ofPercent(percent.getAsDouble())) : percent);
   }
 
   private Point point(Rise rise) {
@@ -230,14 +226,7 @@ public final class NowSections {
         Optional.of(rise),
         forecast.hoursToRise(rise),
         dough.first().hoursToRise(rise),
-        forecast.isPossible() ? look(rise) : OptionalDouble.empty());
-  }
-
-  /** Nothing where it would be now. */
-  private OptionalDouble look(Rise rise) {
-    OptionalDouble at = dough.live().nextLookHours(rise);
-    boolean ahead = at.isPresent() && at.getAsDouble() > dough.nowHours() + SOON_HOURS;
-    return ahead ? at : OptionalDouble.empty();
+        forecast.isPossible() ? dough.nextLookHours(rise) : OptionalDouble.empty());
   }
 
   private Optional<WaysOut> waysOut(DoughInHand.Planned plan, Optional<Absence> asked) {
@@ -251,14 +240,6 @@ public final class NowSections {
         .or(() -> late)
         .map(absence -> WaysOut.of(dough, plan.proof(), absence, asked.isEmpty()))
         .filter(found -> !found.options().isEmpty());
-  }
-
-  private double highest() {
-    return file.bake().readings().stream()
-        .flatMap(reading -> reading.rise().stream())
-        .mapToDouble(Rise::fraction)
-        .max()
-        .orElse(0);
   }
 
   private String headline(List<Point> ahead) {

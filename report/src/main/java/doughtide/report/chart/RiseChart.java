@@ -134,7 +134,8 @@ public final class RiseChart {
     data.loaf()
         .ifPresent(
             loaf -> {
-              curves.add(named("chart.loaf", loaf.hours(), loaf.likelyPercent()));
+              curves.add(
+                  named("chart.loaf", loaf.hours(), loaf.likelyPercent(), ChartPicture.Pen.DASHED));
               curves.add(target(loaf));
             });
     data.today()
@@ -144,12 +145,15 @@ public final class RiseChart {
                     named(
                         "chart.expected",
                         x,
-                        Series.at(today.hours(), today.expectedPercent(), x))));
+                        Series.at(today.hours(), today.expectedPercent(), x),
+                        data.loaf().isPresent()
+                            ? ChartPicture.Pen.DASH_DOT
+                            : ChartPicture.Pen.DASHED)));
     return curves;
   }
 
-  private ChartPicture.Curve named(String key, double[] x, double[] y) {
-    return new ChartPicture.Curve(words.say(key), x, y, ChartPicture.Pen.DASHED, true);
+  private ChartPicture.Curve named(String key, double[] x, double[] y, ChartPicture.Pen pen) {
+    return new ChartPicture.Curve(words.say(key), x, y, pen, true);
   }
 
   private ChartPicture.Curve target(RiseChartData.LoafSeries loaf) {

@@ -2,6 +2,7 @@ package doughtide.report.chart;
 
 import doughtide.core.forecast.Distribution;
 import doughtide.core.forecast.RiseForecast;
+import doughtide.core.learning.Reading;
 import doughtide.core.loaf.Proof;
 import doughtide.core.loaf.ShapeForecast;
 import doughtide.core.loaf.ShapeForecaster;
@@ -348,6 +349,11 @@ public record RiseChartData(
    * @param percent rise, % of the volume after mixing
    */
   public record JarReading(double hours, double percent) {
+    /** Of a reading that has a rise. */
+    public static JarReading of(Reading reading) {
+      return new JarReading(reading.hours(), reading.rise().orElseThrow().percent());
+    }
+
     /** Checks that both are finite. */
     public JarReading {
       if (!(hours >= 0) || Double.isInfinite(hours) || !Double.isFinite(percent)) {

@@ -13,6 +13,7 @@ import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * A dough as a page for the telephone tells it.
@@ -31,7 +32,7 @@ import java.util.Optional;
  * @param rises whose times are shown, ascending
  * @param loaf what comes after bulk fermentation, if that was asked
  * @param plan what was planned by the clock, if it was
- * @param readings known when the page is made, ascending
+ * @param told what the program says with the readings it knows, for a dough in hand
  * @param widens what makes the window wide, largest first
  * @param warnings what the baker should know
  */
@@ -44,7 +45,7 @@ public record PhoneDough(
     List<Rise> rises,
     Optional<Loaf> loaf,
     Optional<Plan> plan,
-    List<Reading> readings,
+    Optional<Told> told,
     List<Unknown> widens,
     List<Warning> warnings) {
 
@@ -54,7 +55,6 @@ public record PhoneDough(
   /** Copies the lists. */
   public PhoneDough {
     rises = List.copyOf(rises);
-    readings = List.copyOf(readings);
     widens = List.copyOf(widens);
     warnings = List.copyOf(warnings);
   }
@@ -69,6 +69,29 @@ public record PhoneDough(
     /** Whether there is an hour to shape. */
     boolean hasPoint() {
       return shape.hours().likely().isPresent() && shape.rise().likely().isPresent();
+    }
+  }
+
+  /**
+   * What the program says of a dough in hand. The page says the same as long as its readings are
+   * these.
+   *
+   * @param readings known when the page is made, ascending
+   * @param forecast with them
+   * @param shape when to shape by this forecast, if a loaf is planned
+   * @param expectedHours when the answer of the page was likely before any reading, hours since
+   *     mixing
+   * @param nextLookHours when to look next, hours since mixing; empty for now
+   */
+  public record Told(
+      List<Reading> readings,
+      RiseForecast forecast,
+      Optional<ShapeForecast> shape,
+      OptionalDouble expectedHours,
+      OptionalDouble nextLookHours) {
+    /** Copies the list. */
+    public Told {
+      readings = List.copyOf(readings);
     }
   }
 
@@ -119,7 +142,7 @@ public record PhoneDough(
         rises,
         Optional.empty(),
         Optional.empty(),
-        List.of(),
+        Optional.empty(),
         List.of(),
         forecast.warnings());
   }
@@ -135,15 +158,25 @@ public record PhoneDough(
         rises,
         Optional.of(newLoaf),
         plan,
-        readings,
+        told,
         widens,
         warnings);
   }
 
-  /** The same with what was read in the jar already. */
-  public PhoneDough with(List<Reading> newReadings) {
+  /** The same with what was read in the jar already, and what the program says of it. */
+  public PhoneDough with(Told newTold) {
     return new PhoneDough(
-        name, mixedAt, forecast, jar, asked, rises, loaf, plan, newReadings, widens, warnings);
+        name,
+        mixedAt,
+        forecast,
+        jar,
+        asked,
+        rises,
+        loaf,
+        plan,
+        Optional.of(newTold),
+        widens,
+        warnings);
   }
 
   /** The same by a plan: it is shaped when the jar shows the rise asked for. */
@@ -157,13 +190,22 @@ public record PhoneDough(
         rises,
         loaf,
         Optional.of(newPlan),
-        readings,
+        told,
         widens,
         warnings);
   }
 
-  /** The loaf, if there is an hour to shape it. */
+  /** The forecast that the page tells when it is opened. */
+  RiseForecast now() {
+    return told.map(Told::forecast).orElse(forecast);
+  }
+
+  /** The loaf as the page tells it when it is opened, if there is an hour to shape it. */
   Optional<Loaf> shaped() {
-    return loaf.filter(Loaf::hasPoint);
+    return loaf.filter(Loaf::hasPoint).map(this::told).filter(Loaf::hasPoint);
+  }
+
+  private Loaf told(Loaf before) {
+    return new Loaf(before.proof(), told.flatMap(Told::shape).orElse(before.shape()));
   }
 }

@@ -40,6 +40,7 @@ public final class PhonePage {
           "look",
           "lookNow",
           "thin",
+          "off",
           "warmer",
           "remove",
           "copied",

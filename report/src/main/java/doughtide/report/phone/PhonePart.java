@@ -1,6 +1,7 @@
 package doughtide.report.phone;
 
 import doughtide.core.document.ReadingsDocument;
+import doughtide.core.forecast.Distribution;
 import doughtide.core.forecast.Ensemble;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.TimeWindow;
@@ -35,6 +36,7 @@ import java.util.TreeMap;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** One dough of a page: its places filled, its members as numbers. */
 final class PhonePart {
@@ -50,6 +52,7 @@ final class PhonePart {
 
   private final PhoneDough dough;
   private final RiseForecast forecast;
+  private final RiseForecast now;
   private final Words words;
   private final String id;
   private final boolean isOneOfMany;
@@ -67,15 +70,12 @@ final class PhonePart {
   PhonePart(PhoneDough dough, Words words, int number, int all) {
     this.dough = dough;
     this.forecast = dough.forecast();
+    this.now = dough.now();
     this.words = words;
     this.id = "d" + number;
     this.isOneOfMany = all > 1;
     int most = isOneOfMany ? MOST_MEMBERS_OF_MANY : Ensemble.USUAL_SIZE;
-    int known =
-        dough
-            .shaped()
-            .map(loaf -> loaf.shape().bulkEndOfMembers().size())
-            .orElse(forecast.ensemble().size());
+    int known = dough.shaped().isPresent() ? shapeHours().length : forecast.ensemble().size();
     this.members = Math.min(Math.min(known, forecast.ensemble().size()), most);
     this.clock = new PhoneClock(dough.mixedAt(), forecast.hours(), dough.plan().isPresent(), words);
     this.events = events();
@@ -267,10 +267,13 @@ final class PhonePart {
   }
 
   private String readings() {
-    return dough.readings().stream()
-        .filter(each -> each.rise().isPresent())
-        .map(PhonePart::reading)
-        .collect(Collectors.joining(" "));
+    return heights().map(PhonePart::reading).collect(Collectors.joining(" "));
+  }
+
+  private Stream<Reading> heights() {
+    return dough.told().stream()
+        .flatMap(told -> told.readings().stream())
+        .filter(each -> each.rise().isPresent());
   }
 
   private static String reading(Reading reading) {
@@ -287,7 +290,7 @@ final class PhonePart {
               rise(rise),
               words.say("sheet.rise", Map.of("rise", percent(rise))),
               OptionalDouble.of(rise.percent()),
-              forecast.hoursToRise(rise),
+              now.hoursToRise(rise),
               forecast.hoursOfMembers(rise)));
     }
     all.add(
@@ -295,15 +298,25 @@ final class PhonePart {
             PAST,
             words.say("step.past"),
             OptionalDouble.empty(),
-            forecast.hoursToOver(),
+            now.hoursToOver(),
             forecast.pastBestOfMembers()));
     return all;
   }
 
   private PhoneEvent shape(PhoneDough.Loaf loaf) {
-    double[] hours = loaf.shape().bulkEndOfMembers().stream().mapToDouble(each -> each).toArray();
     return event(
-        SHAPE, words.say("step.bulkEnd"), OptionalDouble.empty(), loaf.shape().hours(), hours);
+        SHAPE,
+        words.say("step.bulkEnd"),
+        OptionalDouble.empty(),
+        loaf.shape().hours(),
+        shapeHours());
+  }
+
+  /** Of the members before any reading. */
+  private double[] shapeHours() {
+    return dough.loaf().orElseThrow().shape().bulkEndOfMembers().stream()
+        .mapToDouble(each -> each)
+        .toArray();
   }
 
   private PhoneEvent shape(PhoneDough.Plan plan) {
@@ -340,8 +353,27 @@ final class PhonePart {
   private void answer() {
     PhoneEvent asked = asked();
     put("answerKey", asked.key());
-    put("shows", PhoneEvent.number(shows()));
     put("answer", sentence(asked));
+    put("dots", joined(RiseChartData.Twenty.of(when()).hours()));
+    put(
+        "expected",
+        PhoneEvent.number(
+            dough.told().map(PhoneDough.Told::expectedHours).orElse(asked.window().likely())));
+    put("look", dough.told().map(PhonePart::look).orElse(""));
+  }
+
+  /** When the doughs are there that the page tells of when it is opened. */
+  private Distribution when() {
+    return dough
+        .shaped()
+        .map(loaf -> loaf.shape().bulkEnd())
+        .orElseGet(() -> now.passes(dough.asked()));
+  }
+
+  private static String look(PhoneDough.Told told) {
+    return told.nextLookHours().isPresent()
+        ? Double.toString(told.nextLookHours().getAsDouble())
+        : "now";
   }
 
   private OptionalDouble shows() {
@@ -367,10 +399,11 @@ final class PhonePart {
 
   private Markup charts() {
     RiseChartData.Builder data =
-        RiseChartData.of(forecast, dough.rises().stream().mapToDouble(Rise::percent).toArray())
+        RiseChartData.of(now, dough.rises().stream().mapToDouble(Rise::percent).toArray())
             .title(dough.name())
-            .mixedAt(Optional.of(dough.mixedAt()));
-    dough.loaf().ifPresent(loaf -> data.shape(forecast, loaf.proof(), loaf.shape()));
+            .mixedAt(Optional.of(dough.mixedAt()))
+            .readings(heights().map(RiseChartData.JarReading::of).toList());
+    dough.shaped().ifPresent(loaf -> data.shape(now, loaf.proof(), loaf.shape()));
     RiseChartData drawn = data.build();
     PrintedChart chart = RiseChart.withoutHead(drawn, words);
     ChartCaption caption = RiseChart.caption(drawn, words);
@@ -395,14 +428,13 @@ final class PhonePart {
 
   /** The day of a dough that was not planned. */
   private List<BakeSheet.Step> days() {
-    DoughSteps day = new DoughSteps(words, forecast);
+    DoughSteps day = new DoughSteps(words, now);
     List<BakeSheet.Step> steps = new ArrayList<>();
     steps.add(day.mix());
     OptionalDouble end =
         dough.shaped().map(loaf -> loaf.shape().hours().likely()).orElse(OptionalDouble.empty());
     StrengthWords strength = new StrengthWords(words);
-    for (StrengthPlan.Fold fold :
-        StrengthPlan.of(forecast.formula()).during(forecast, end).steps()) {
+    for (StrengthPlan.Fold fold : StrengthPlan.of(now.formula()).during(now, end).steps()) {
       steps.add(new BakeSheet.Step(strength.kind(fold), TimeSpan.at(fold.hours()), ""));
     }
     steps.addAll(

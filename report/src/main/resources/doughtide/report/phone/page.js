@@ -94,7 +94,9 @@ function Dough(article) {
   }));
   const answer = events.filter(each => each.key === data.answer)[0];
   const given = data.readings ? data.readings.split(' ').map(each => ({ hours: Number(each.split(':')[0]), rise: Number(each.split(':')[1]) })) : [];
-  let kept = { given: data.readings, readings: given, ticks: {}, start: '' };
+  const printed = new Map();
+  article.querySelectorAll('.answer, [data-step] .clock').forEach(each => printed.set(each, each.textContent));
+  let kept = { given: data.readings, readings: given.slice(), ticks: {}, start: '' };
   let whenTyped = false;
   let weights = dough.factors.map(() => 1);
   let windows = {};
@@ -122,15 +124,22 @@ function Dough(article) {
       find('.kept').textContent = words.notKept;
     }
   }
-  function isRead() {
-    return kept.readings.some(each => typeof each.rise === 'number');
-  }
   function heights() {
     return kept.readings.filter(each => typeof each.rise === 'number');
   }
-  // Without readings the numbers of the program as they are.
+  function isOf(one, other) {
+    return Math.abs(one.hours - other.hours) < 0.9 / 60 && Math.abs(one.rise - other.rise) < 1e-4;
+  }
+  // Whether the readings are those that the page was made with: then it says what the program said.
+  function isGiven() {
+    const read = heights();
+    return read.length === given.length && read.every((each, i) => isOf(each, given[i]));
+  }
+  function write(element, text) {
+    element.textContent = isGiven() ? printed.get(element) : text();
+  }
   function windowOf(event) {
-    if (!isRead()) { return event.first; }
+    if (isGiven()) { return event.first; }
     if (!windows[event.key]) {
       const of = distribution(event.members, weights);
       windows[event.key] = [0.1, 0.5, 0.9].map(level => quantile(of, level));
@@ -141,7 +150,7 @@ function Dough(article) {
     return isFinite(hours) ? clock.at(hours) : '–';
   }
   function shown(hours) {
-    return isRead() || !data.shows ? 100 * quantile(distribution(highest(dough, hours), weights), 0.5) : Number(data.shows);
+    return 100 * quantile(distribution(highest(dough, hours), weights), 0.5);
   }
   function answerWords(at) {
     if (!isFinite(at[1])) { return say('never', { rise: percent(answer.percent) }); }
@@ -160,11 +169,18 @@ function Dough(article) {
     dots(now);
     article.querySelectorAll('.over').forEach(over => nowLine(over, now));
   }
-  function dots(now) {
-    const svg = find('.dots svg');
+  function twenty() {
+    const there = data.dots ? list(data.dots) : [];
     const of = distribution(answer.members, weights);
     const times = [];
-    for (let i = 0; i < 20; i++) { times.push(quantile(of, (i + 0.5) / 20)); }
+    for (let i = 0; i < 20; i++) {
+      times.push(!isGiven() ? quantile(of, (i + 0.5) / 20) : i < there.length ? there[i] : Infinity);
+    }
+    return times;
+  }
+  function dots(now) {
+    const svg = find('.dots svg');
+    const times = twenty();
     const seen = times.filter(isFinite);
     const end = Math.max(seen.length ? seen[seen.length - 1] : 1, 1);
     const start = seen.length ? Math.max(0, seen[0] - (end - seen[0]) * 0.08) : 0;
@@ -221,12 +237,12 @@ function Dough(article) {
   function overlay(over, points) {
     const on = frame(over);
     over.textContent = '';
-    ['band', 'line', 'band'].forEach((kind, k) => {
+    (points.length ? ['band', 'line', 'band'] : []).forEach((kind, k) => {
       const path = points.filter(each => each.hours <= on.most)
         .map(each => on.x(each.hours).toFixed(1) + ',' + on.y(each.percent[k]).toFixed(1));
       draw(over, 'polyline', { points: path.join(' '), 'class': kind });
     });
-    heights().forEach(each => {
+    heights().filter(each => !given.some(other => isOf(each, other))).forEach(each => {
       const x = on.x(each.hours);
       const y = on.y(100 * each.rise);
       draw(over, 'path', { d: 'M' + (x - 4) + ' ' + (y - 4) + 'l8 8m-8 0l8 -8', 'class': 'cross' });
@@ -240,10 +256,10 @@ function Dough(article) {
       if (event) {
         const of = windowOf(event);
         at = of[1];
-        if (isRead()) { step.querySelector('.clock').textContent = time(of[1]) + ' (' + time(of[0]) + '–' + time(of[2]) + ')'; }
+        write(step.querySelector('.clock'), () => time(of[1]) + ' (' + time(of[0]) + '–' + time(of[2]) + ')');
       } else if (step.dataset.event === 'after') {
-        at += isRead() ? moved : 0;
-        if (isRead()) { step.querySelector('.clock').textContent = time(at); }
+        at += moved;
+        write(step.querySelector('.clock'), () => time(at));
       }
       if (isFinite(at)) { step.querySelector('.alarm').href = calendar(step.dataset.ics, at); }
     });
@@ -254,14 +270,21 @@ function Dough(article) {
       .replace('[now]', plain(new Date().toISOString())).replace(/\r?\n/g, '\r\n');
     return 'data:text/calendar;charset=utf-8,' + encodeURIComponent(filled);
   }
+  // How far the members of this page are from the program with the readings that both know.
+  function offProgram() {
+    const here = quantile(distribution(answer.members, weigh(dough, given)), 0.5);
+    return isFinite(here) && isFinite(answer.first[1]) ? Math.abs(here - answer.first[1]) : 0;
+  }
   function messages() {
     const said = [];
     const last = heights().slice(-1)[0];
     if (last) {
       const why = doubt(dough, heights().slice(0, -1), last);
       if (why) { said.push(words['doubt.' + why]); }
-      if (carrying(weights) < dough.noise.fewest) { said.push(words.thin); }
+      if (!isGiven() && carrying(weights) < dough.noise.fewest) { said.push(words.thin); }
     }
+    const off = isGiven() ? 0 : offProgram();
+    if (off > 1 / 12) { said.push(say('off', { hours: duration(off) })); }
     kept.readings.forEach(each => {
       const expected = warmth.filter(w => w[0] <= each.hours).pop();
       if (typeof each.celsius === 'number' && expected && Math.abs(each.celsius - expected[1]) > 1) {
@@ -275,9 +298,9 @@ function Dough(article) {
   }
   function lookWords() {
     const last = kept.readings.length ? kept.readings[kept.readings.length - 1].hours : 0;
-    const at = nextLook(dough, weights, answer.members, last);
-    const ahead = answer.first[1] - windowOf(answer)[1];
-    const pace = !isRead() || !isFinite(ahead) ? ''
+    const at = isGiven() && data.look ? Number(data.look) : nextLook(dough, weights, answer.members, last);
+    const ahead = (data.expected ? Number(data.expected) : Infinity) - windowOf(answer)[1];
+    const pace = !heights().length || !isFinite(ahead) ? ''
       : Math.abs(ahead) < 0.05 ? words.onTime : say(ahead > 0 ? 'ahead' : 'behind', { hours: duration(ahead) });
     return (pace + ' ' + (at > clock.hoursNow() ? say('look', { time: time(at) }) : words.lookNow)).trim();
   }
@@ -310,16 +333,16 @@ function Dough(article) {
   function show() {
     weights = weigh(dough, heights());
     windows = {};
-    if (isRead()) { find('.answer').textContent = answerWords(windowOf(answer)); }
+    write(find('.answer'), () => answerWords(windowOf(answer)));
     events.forEach(event => {
       windowOf(event).forEach((hours, i) => { event.row.cells[i + 1].textContent = time(hours); });
     });
     find('.message').textContent = messages();
     find('.look').textContent = lookWords();
     readings();
-    const points = isRead() ? band() : [];
+    const points = isGiven() ? [] : band();
     article.querySelectorAll('.over').forEach(over => overlay(over, points));
-    find('.with-readings').hidden = !isRead();
+    find('.with-readings').hidden = isGiven();
     steps();
     find('.text').value = asText();
     find('.download').href = 'data:text/plain;charset=utf-8,' + encodeURIComponent(asText());

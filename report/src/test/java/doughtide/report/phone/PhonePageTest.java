@@ -20,6 +20,7 @@ import java.time.Instant;
 import java.time.ZonedDateTime;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import org.htmlunit.html.DomElement;
 import org.htmlunit.html.DomNode;
@@ -70,7 +71,7 @@ class PhonePageTest {
         loaf.rises(),
         loaf.loaf(),
         loaf.plan(),
-        List.of(),
+        loaf.told(),
         loaf.widens(),
         loaf.warnings());
   }
@@ -110,7 +111,7 @@ class PhonePageTest {
             loaf.rises(),
             loaf.loaf(),
             loaf.plan(),
-            List.of(),
+            loaf.told(),
             List.of(),
             List.of());
     phone.open("x.html", PhonePage.of(night, ENGLISH).html(), before.toInstant());
@@ -137,6 +138,7 @@ class PhonePageTest {
     assertThat(phone.texts(".readings li span")).containsExactly("16:30 · 30%");
     assertThat(phone.run("document.querySelector('[data-step] input').checked")).isEqualTo("true");
     phone.click(".readings button");
+    assertThat(phone.text(".answer")).isEqualTo(before);
     assertThat(phone.text("td.likely"))
         .isEqualTo(
             new PhoneClock(MIXED, 24, false, ENGLISH)
@@ -209,11 +211,53 @@ class PhonePageTest {
     assertThat(phone.text(".message")).contains("ask the program again");
   }
 
+  /** A dough in hand; the program's answer is of other doughs than the members of the page. */
+  private static PhoneDough.Told told() {
+    RiseForecast cooler =
+        RiseForecaster.standard()
+            .withMembers(64)
+            .forecast(
+                DoughFormula.builder().build(), DoughTemperature.steady(Temperature.ofCelsius(22)));
+    return new PhoneDough.Told(
+        List.of(Reading.ofRise(2.5, Rise.ofPercent(30))),
+        cooler,
+        Optional.of(ShapeForecaster.of(cooler, loaf.loaf().orElseThrow().proof()).forecast()),
+        OptionalDouble.of(5),
+        OptionalDouble.of(4.5));
+  }
+
+  /** Before and after another reading was there for a while. */
   @Test
-  void readingsKnownBeforeStandOnThePage() {
-    open(loaf.with(List.of(Reading.ofRise(2.5, Rise.ofPercent(30)))));
+  void saysWhatTheProgramSaidAsLongAsTheReadingsAreTheSame() {
+    PhoneDough.Told told = told();
+    PhoneClock clock = new PhoneClock(MIXED, 24, false, ENGLISH);
+    double likely = told.shape().orElseThrow().hours().likely().orElseThrow();
+    String rise =
+        ENGLISH.percent(Math.rint(told.shape().orElseThrow().rise().likely().orElseThrow()), 0);
+    open(loaf.with(told));
     assertThat(phone.texts(".readings li span")).containsExactly("16:30 · 30%");
-    assertThat(phone.text(".answer")).startsWith("Shape about");
+    List<String> first = everyAnswer();
+    assertThat(phone.text(".answer"))
+        .startsWith("Shape about " + clock.at(OptionalDouble.of(likely)) + ", when")
+        .contains(rise);
+    assertThat(phone.text(".look"))
+        .isEqualTo(
+            ENGLISH.hours(likely - 5)
+                + " behind what was expected. Look at 18:30: a reading then narrows it most.");
+    assertThat(phone.text(".left")).isEqualTo("in " + ENGLISH.hours(likely - 3));
+    assertThat(phone.texts(".over .cross, .over .band")).isEmpty();
+    phone.read("33", "16:45");
+    assertThat(everyAnswer()).isNotEqualTo(first);
+    assertThat(phone.text(".message")).contains("off the program");
+    assertThat(phone.texts(".over .cross")).hasSize(2);
+    phone.click(".readings li:last-child button");
+    assertThat(everyAnswer()).isEqualTo(first);
+    phone.click(".readings button");
+    assertThat(phone.text(".answer")).isNotEqualTo(first.get(0));
+  }
+
+  private List<String> everyAnswer() {
+    return phone.texts(".answer, .look, .left, .dots-left, .message, td, [data-step] .clock");
   }
 
   @Test
