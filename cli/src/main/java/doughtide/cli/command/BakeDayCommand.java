@@ -24,9 +24,13 @@ public final class BakeDayCommand implements Command {
             "zone",
             "calendar",
             "chart",
-            "format")
-        .options(DayDough.specs())
+            "format",
+            "again",
+            "did",
+            "now")
+        .options(DayDough.specs().stream().map(DayAgain::unlessAgain).toList())
         .options(DayReport.specs("bake"))
+        .options(DayAgain.specs())
         .example(
             "Two loaves for Sunday noon",
             "--ready-at",
@@ -42,6 +46,9 @@ public final class BakeDayCommand implements Command {
             "--zone",
             "Europe/Berlin")
         .note(
+            "The rest of a day that slipped: --again plan.json --did \"shape 14:40\" --now 15:30,"
+                + " from the plan that --format json wrote.")
+        .note(
             "The margin of a step is how much later it may be, while the rest keeps to the clock,"
                 + " until one dough in ten more is spoiled or the next step that needs it would be"
                 + " late. A loaf is good from 85 % of its rise until nine tenths of the greatest"
@@ -53,6 +60,11 @@ public final class BakeDayCommand implements Command {
 
   @Override
   public void run(Arguments arguments, Session session) {
+    if (arguments.has(DayAgain.AGAIN)) {
+      DayAgain.run(arguments, session);
+      return;
+    }
+    DayAgain.refuseAlone(arguments);
     DayReport.run("bake-day", arguments, session, DayOptions::ofOne);
   }
 }

@@ -7,6 +7,7 @@ import doughtide.cli.args.OptionSpec;
 import doughtide.cli.batch.BatchColumns;
 import doughtide.cli.batch.BatchInput;
 import doughtide.cli.batch.BatchRow;
+import doughtide.cli.command.again.DayCalendar;
 import doughtide.cli.command.roster.RosterGroup;
 import doughtide.cli.file.DocumentFile;
 import doughtide.cli.file.FileProblem;
@@ -22,6 +23,7 @@ import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Shorten;
 import doughtide.report.words.Language;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -37,6 +39,7 @@ import java.util.Optional;
  * @param kitchen the kitchen as typed
  * @param handling what loaves and dough are handled with at the bench
  * @param groups the students of each dough; empty without a roster
+ * @param typed the options that all doughs share, as typed, with the full date of the bread
  */
 record DayOptions(
     List<String> names,
@@ -45,7 +48,8 @@ record DayOptions(
     PlanClock clock,
     String kitchen,
     BenchOptions handling,
-    List<RosterGroup> groups) {
+    List<RosterGroup> groups,
+    Map<String, String> typed) {
 
   private static final String NAME = "name";
   private static final String HANDS = "hands";
@@ -97,6 +101,7 @@ record DayOptions(
     names = List.copyOf(names);
     doughs = List.copyOf(doughs);
     groups = List.copyOf(groups);
+    typed = Collections.unmodifiableMap(new LinkedHashMap<>(typed));
   }
 
   /** The options of a day whose doughs stand in a file. */
@@ -135,7 +140,8 @@ record DayOptions(
         clock,
         PlanClock.kitchenText(arguments),
         BenchOptions.read(arguments),
-        List.of());
+        List.of(),
+        typed(arguments, clock));
   }
 
   /** The doughs of a file. */
@@ -155,7 +161,28 @@ record DayOptions(
         clock,
         PlanClock.kitchenText(arguments),
         BenchOptions.read(arguments),
-        groups);
+        groups,
+        typed(arguments, clock));
+  }
+
+  /** The options of a day as typed, with the full date of the bread and its zone. */
+  static Map<String, String> typed(Arguments arguments, PlanClock clock) {
+    Map<String, String> typed = new LinkedHashMap<>();
+    for (OptionSpec spec : DayDough.specs()) {
+      if (arguments.offers(spec.name())) {
+        arguments
+            .text(spec.name())
+            .ifPresent(text -> typed.put(spec.name(), spec.takesValue() ? text : "yes"));
+      }
+    }
+    typed.put(PlanClock.READY_AT, clock.readyAt().toLocalDateTime().toString());
+    typed.put(PlanClock.ZONE, clock.readyAt().getZone().getId());
+    return typed;
+  }
+
+  /** The same for the same question, whenever it is asked. */
+  String planId() {
+    return DayCalendar.id(names + " " + typed);
   }
 
   private static List<RosterGroup> groups(Arguments arguments, Environment environment) {

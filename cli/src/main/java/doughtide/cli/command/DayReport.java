@@ -3,6 +3,7 @@ package doughtide.cli.command;
 import doughtide.cli.answer.Answer;
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.OptionSpec;
+import doughtide.cli.command.again.DayCalendar;
 import doughtide.cli.file.FileProblem;
 import doughtide.cli.file.OutputFile;
 import doughtide.cli.options.OutputOptions;
@@ -86,15 +87,17 @@ final class DayReport {
     OutputOptions.Paper paper = OutputOptions.paper(arguments);
     Optional<OutputFile> chart = OutputOptions.chart(arguments, environment);
     Words words = WordsOptions.ofChart(arguments);
-    Optional<OutputFile> calendar = OutputOptions.file(CALENDAR, arguments, environment);
-    calendar.ifPresent(DayReport::checkEnding);
+    Optional<OutputFile> calendar = calendar(arguments, environment);
     Optional<PageOptions> page = PageOptions.read(arguments, environment);
     Optional<Duration> limit = limit(arguments);
     DayOptions options = read.apply(arguments, environment);
     DayAnswer found = plan(options, limit, session);
     DayText text = new DayText(options, found.days().get(0));
     chart.ifPresent(file -> draw(text, words, file, paper));
-    calendar.ifPresent(file -> DayCalendar.write(text, command, file, environment.now()));
+    calendar.ifPresent(
+        file ->
+            new DayCalendar(options.planId(), 0, text.times())
+                .write(text.entries(), command, file, environment.now()));
     page.ifPresent(each -> each.write(with -> page(text, with)));
     Answer answer = new DaySections(command, options, found).answer();
     switch (format) {
@@ -142,6 +145,13 @@ final class DayReport {
       throw new InputException("day.no-plan", DayText.obstacle(found, options));
     }
     return found;
+  }
+
+  /** The file of the calendar, if one is asked for. */
+  static Optional<OutputFile> calendar(Arguments arguments, Environment environment) {
+    Optional<OutputFile> calendar = OutputOptions.file(CALENDAR, arguments, environment);
+    calendar.ifPresent(DayReport::checkEnding);
+    return calendar;
   }
 
   private static void checkEnding(OutputFile file) {

@@ -60,6 +60,9 @@ final class DaySections {
         .number("hands", "", options.hands(), Unit.COUNT)
         .number("ovenCapacity", "", first().oven().loaves(), Unit.COUNT)
         .flag("searchComplete", "", found.complete());
+    body.word("planId", "", options.planId()).number("replanned", "", 0, Unit.COUNT);
+    Section.Builder typed = body.section("options", "");
+    options.typed().forEach((option, text) -> typed.word(option, "", text));
     Listing.Builder plans = body.listing("plans", "");
     for (int i = 0; i < texts.size(); i++) {
       data(texts.get(i), plans.row());
@@ -187,6 +190,8 @@ final class DaySections {
 
   private void step(DayText text, DayStep step, Section.Builder row) {
     row.word("step", "", DayText.step(step.step()))
+        .word("kind", "", Arguments.word(step.step().kind()))
+        .number("number", "", step.step().number(), Unit.COUNT)
         .texts("doughs", "", step.doughs().stream().map(options.names()::get).toList())
         .word("person", "", DayText.person(step))
         .at("from", "", step.step().fromHour(), times)

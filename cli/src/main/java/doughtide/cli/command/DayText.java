@@ -2,6 +2,8 @@ package doughtide.cli.command;
 
 import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.Words;
+import doughtide.cli.command.again.DayCalendar;
+import doughtide.cli.command.again.PlanStep;
 import doughtide.core.day.BakePlan;
 import doughtide.core.day.BakeStep;
 import doughtide.core.day.DayAnswer;
@@ -17,6 +19,7 @@ import doughtide.core.thermal.WaterAnswer;
 import doughtide.report.words.DayWords;
 import doughtide.report.words.Language;
 import doughtide.report.words.StrengthWords;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.stream.Collectors;
 
@@ -58,6 +61,21 @@ record DayText(DayOptions options, DayPlan day) {
     return isOneDough()
         ? step(step.step())
         : step(step.step()) + ": " + doughs(step.doughs()) + who;
+  }
+
+  /** The steps with hands on, for a calendar. */
+  List<DayCalendar.Entry> entries() {
+    List<DayCalendar.Entry> entries = new ArrayList<>();
+    for (DayStep each : day.steps()) {
+      BakeStep step = each.step();
+      if (step.kind().handsOn()) {
+        String key = PlanStep.key(step.kind(), step.number()) + (isOneDough() ? "" : each.doughs());
+        entries.add(
+            new DayCalendar.Entry(
+                key, summary(each), detail(each), step.fromHour(), step.toHour(), false));
+      }
+    }
+    return entries;
   }
 
   /** Whose a step is. */

@@ -72,7 +72,16 @@ public record PlanClock(ClockTimes times, ZonedDateTime readyAt, ZonedDateTime n
       throw new InputException(
           Quantities.shown("--" + READY_AT, text) + " is more than a year ahead: check the date");
     }
-    ZonedDateTime zero = ready.toLocalDate().minusDays(DAYS_BEFORE).atStartOfDay(zone);
+    return counted(ready, now);
+  }
+
+  /**
+   * The clock of a plan for bread that may be late already.
+   *
+   * @param ready when it is wanted, or was
+   */
+  static PlanClock counted(ZonedDateTime ready, ZonedDateTime now) {
+    ZonedDateTime zero = ready.toLocalDate().minusDays(DAYS_BEFORE).atStartOfDay(ready.getZone());
     return new PlanClock(ClockTimes.from(zero), ready, now);
   }
 

@@ -135,6 +135,13 @@ public final class JsonTree {
     return text;
   }
 
+  public boolean truth() {
+    if (!(value instanceof Boolean truth)) {
+      throw wrong("true or false");
+    }
+    return truth;
+  }
+
   public double number() {
     if (!(value instanceof Double number)) {
       throw wrong("a number");

@@ -3,6 +3,7 @@ package doughtide.core.day;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.StarterCondition;
 import doughtide.core.dough.StarterShare;
+import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.loaf.PieceForm;
 import doughtide.core.loaf.StrengthPlan;
@@ -201,6 +202,34 @@ public final class BakeDay extends Value {
   /** Divide, bench rest and shape together, hours. */
   public double restHours() {
     return given.restHours > 0 ? given.restHours : usualRest(given.loaves);
+  }
+
+  /**
+   * A dough of this day in its tub, with its curves.
+   *
+   * @param route what was decided about it, or has happened
+   * @param members how many doughs stand for it
+   * @param hours from mixing, how long it is followed
+   */
+  public RiseForecast bulk(BakeRoute route, int members, double hours) {
+    return forecaster()
+        .withMembers(members)
+        .keepingCurves()
+        .forecast(dough(route.starterPercent()), new DayModel(this).temperature(route), hours);
+  }
+
+  /**
+   * The steps from shaping on, ascending.
+   *
+   * @param proof where the loaves wait
+   * @param basketHour when they are in their baskets, on the axis of the day
+   * @param ovenHour when the first goes into the oven, on the same axis
+   * @return empty where two things would have to be done at once
+   */
+  public Optional<List<BakeStep>> stepsAfterBulk(
+      ProofKind proof, double basketHour, double ovenHour) {
+    List<BakeStep> steps = Draft.afterBulk(this, proof, basketHour, ovenHour);
+    return Draft.overlap(steps) ? Optional.empty() : Optional.of(steps);
   }
 
   /** Half an hour for up to four loaves, two minutes more for each more (starting value). */

@@ -116,19 +116,29 @@ record Draft(
         .coldTo()
         .ifPresent(
             at -> add(steps, BakeStep.Kind.BULK_OUT_OF_COLD, at, HandsOnTime.CARRY_HOURS, 0));
-    double rest = day.restHours();
-    add(steps, BakeStep.Kind.SHAPE, basketHour() - rest, rest, 0);
-    if (proof == ProofKind.COLD) {
-      add(steps, BakeStep.Kind.LOAVES_INTO_COLD, basketHour(), HandsOnTime.CARRY_HOURS, 0);
-    }
-    addOven(steps, day);
+    steps.addAll(afterBulk(day, proof, basketHour(), ovenHour));
     steps.sort(Comparator.comparingDouble(BakeStep::fromHour));
     return steps;
   }
 
-  private void addOven(List<BakeStep> steps, BakeDay day) {
+  /** The steps from shaping on. */
+  static List<BakeStep> afterBulk(
+      BakeDay day, ProofKind proof, double basketHour, double ovenHour) {
+    List<BakeStep> steps = new ArrayList<>();
+    double rest = day.restHours();
+    add(steps, BakeStep.Kind.SHAPE, basketHour - rest, rest, 0);
+    if (proof == ProofKind.COLD) {
+      add(steps, BakeStep.Kind.LOAVES_INTO_COLD, basketHour, HandsOnTime.CARRY_HOURS, 0);
+    }
+    double preheat = preheatHour(day, basketHour, ovenHour);
+    add(steps, BakeStep.Kind.PREHEAT, preheat, HandsOnTime.SWITCH_HOURS, 0);
+    addOven(steps, day, ovenHour);
+    steps.sort(Comparator.comparingDouble(BakeStep::fromHour));
+    return steps;
+  }
+
+  private static void addOven(List<BakeStep> steps, BakeDay day, double ovenHour) {
     Oven oven = day.oven();
-    add(steps, BakeStep.Kind.PREHEAT, preheatHour(day), HandsOnTime.SWITCH_HOURS, 0);
     int batches = oven.batches(day.loaves());
     double each = oven.bakeHours() + HandsOnTime.LOAD_HOURS;
     for (int i = 0; i < batches; i++) {
@@ -144,10 +154,10 @@ record Draft(
   }
 
   /** Not while hands are busy shaping: then the oven is switched on just before. */
-  private double preheatHour(BakeDay day) {
+  private static double preheatHour(BakeDay day, double basketHour, double ovenHour) {
     double hour = ovenHour - day.oven().preheatHours();
-    double shape = basketHour() - day.restHours();
-    boolean busy = hour + HandsOnTime.SWITCH_HOURS > shape && hour < basketHour();
+    double shape = basketHour - day.restHours();
+    boolean busy = hour + HandsOnTime.SWITCH_HOURS > shape && hour < basketHour;
     return busy ? Math.min(hour, shape - HandsOnTime.SWITCH_HOURS) : hour;
   }
 

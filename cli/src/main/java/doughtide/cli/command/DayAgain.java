@@ -1,0 +1,180 @@
+package doughtide.cli.command;
+
+import doughtide.cli.answer.Answer;
+import doughtide.cli.args.Arguments;
+import doughtide.cli.args.CommandSpec;
+import doughtide.cli.args.OptionSpec;
+import doughtide.cli.command.again.AgainAnswer;
+import doughtide.cli.command.again.DayCalendar;
+import doughtide.cli.command.again.Happened;
+import doughtide.cli.command.again.PlanFile;
+import doughtide.cli.file.OutputFile;
+import doughtide.cli.options.OutputOptions;
+import doughtide.cli.session.Environment;
+import doughtide.cli.session.Session;
+import doughtide.core.day.BakeDay;
+import doughtide.core.day.again.RestPlanner;
+import doughtide.core.day.again.Slipped;
+import doughtide.core.quantity.ClockText;
+import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Quantities;
+import java.time.ZoneId;
+import java.time.ZonedDateTime;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+
+/** Plans the rest of a day again that has slipped. */
+final class DayAgain {
+
+  static final String AGAIN = "again";
+  private static final String NOW = "now";
+  private static final String DID = "did";
+  private static final String LOAVES = "loaves";
+  private static final String PIECE = "piece";
+
+  /** What may be otherwise than planned after mixing. */
+  private static final List<String> CHANGEABLE =
+      List.of(
+          LOAVES,
+          PlanClock.BENCH,
+          PlanClock.ROOM,
+          "cold",
+          "oven-capacity",
+          "preheat",
+          "bake",
+          "cool");
+
+  private static final CommandSpec DAY =
+      CommandSpec.named("bake-day", "a day").options(DayDough.specs()).build();
+
+  private DayAgain() {}
+
+  static List<OptionSpec> specs() {
+    return List.of(
+        OptionSpec.value(
+            AGAIN,
+            "FILE",
+            "plan.json",
+            "Plans the rest of a day that slipped, after mixing: the plan that --format json wrote."
+                + " Beside it --loaves, --at-the-bench, --room, --cold and the oven may be"
+                + " changed."),
+        OptionSpec.value(
+                DID,
+                "STEP",
+                "shape 14:40",
+                "With --again: a step that was done, and when; may be repeated.")
+            .repeatable(),
+        OptionSpec.value(NOW, "TIME", "15:30", "With --again: what the clock says now.")
+            .withDefault("the time now"));
+  }
+
+  /** An option that must be given, but for the plan that knows it. */
+  static OptionSpec unlessAgain(OptionSpec option) {
+    return option.use() == OptionSpec.Use.REQUIRED
+        ? option.optional().withDefault("none, it is needed; with --again as planned")
+        : option;
+  }
+
+  /** Refuses what says nothing without a plan. */
+  static void refuseAlone(Arguments arguments) {
+    for (String option : List.of(DID, NOW)) {
+      if (arguments.has(option)) {
+        throw new InputException(
+            "--" + option + " says nothing without --again: add for example --again plan.json");
+      }
+    }
+  }
+
+  static void run(Arguments arguments, Session session) {
+    Environment environment = session.environment();
+    OutputOptions.Format format = OutputOptions.format(arguments);
+    Optional<OutputFile> calendar = DayReport.calendar(arguments, environment);
+    PlanFile file = PlanFile.read("--" + AGAIN, arguments.text(AGAIN).orElseThrow(), environment);
+    AgainAnswer again = again(file, arguments, environment);
+    calendar.ifPresent(
+        to ->
+            new DayCalendar(file.planId(), file.replanned() + 1, again.times())
+                .write(again.entries(), "bake-day", to, environment.now()));
+    Answer answer = again.answer();
+    switch (format) {
+      case TEXT -> answer.text(session.out());
+      case JSON -> answer.json(session.out());
+      case CSV -> answer.csv(session.out());
+    }
+  }
+
+  private static AgainAnswer again(PlanFile file, Arguments arguments, Environment environment) {
+    Map<String, List<String>> values = file.values();
+    Arguments before = new Arguments(DAY, values, List.of(), environment.catalogue());
+    PlanClock clock = clock(before, arguments, environment);
+    Map<String, List<String>> changed = new LinkedHashMap<>(values);
+    CHANGEABLE.stream()
+        .filter(arguments::given)
+        .forEach(option -> changed.put(option, arguments.all(option)));
+    List<String> did = arguments.all(DID);
+    arguments.has(OutputOptions.OVERWRITE);
+    arguments.refuseUnasked("--" + AGAIN);
+    BakeDay planned = DayDough.read(withBench(before, changed), clock, environment);
+    if (arguments.given(LOAVES)) {
+      int loaves = arguments.count(LOAVES, 1, 500).orElseThrow();
+      double grams = Math.rint(10 * planned.allDough().grams() / loaves) / 10;
+      changed.put(PIECE, List.of(grams + "g"));
+    }
+    Arguments now = new Arguments(DAY, changed, List.of(), environment.catalogue());
+    BakeDay day = DayDough.read(now, clock, environment);
+    double nowHour = clock.hour(clock.now());
+    Happened happened = Happened.of(file.steps(clock.times()), did, clock.times(), nowHour);
+    Slipped slipped = happened.slipped(file);
+    return new AgainAnswer(
+        file,
+        DayOptions.typed(now, clock),
+        planned.loaves(),
+        day,
+        happened,
+        RestPlanner.plan(day, slipped),
+        clock.times());
+  }
+
+  /** The plan as it was, with the hours at the bench as they are now: the old may have passed. */
+  private static Arguments withBench(Arguments before, Map<String, List<String>> changed) {
+    Map<String, List<String>> values = new LinkedHashMap<>();
+    for (OptionSpec spec : DayDough.specs()) {
+      if (before.has(spec.name())) {
+        values.put(spec.name(), before.all(spec.name()));
+      }
+    }
+    Optional.ofNullable(changed.get(PlanClock.BENCH))
+        .ifPresent(hours -> values.put(PlanClock.BENCH, hours));
+    return new Arguments(DAY, values, List.of(), before.catalogue());
+  }
+
+  private static PlanClock clock(Arguments before, Arguments arguments, Environment environment) {
+    ZoneId zone =
+        Quantities.zone("--zone", before.text(PlanClock.ZONE).orElse(environment.zone().getId()));
+    ZonedDateTime here = environment.now().atZone(zone);
+    ZonedDateTime now =
+        arguments
+            .text(NOW)
+            .map(text -> ClockText.moment("--" + NOW, text, here.toLocalDate(), zone))
+            .orElse(here);
+    String ready =
+        before.text(PlanClock.READY_AT).orElseThrow(() -> before.missing(PlanClock.READY_AT));
+    PlanClock clock =
+        PlanClock.counted(
+            ClockText.moment("--" + PlanClock.READY_AT, ready, now.toLocalDate(), zone), now);
+    double hour = clock.hour(now);
+    if (hour < 0 || hour > clock.readyHour() + 24) {
+      throw new InputException(
+          "now, "
+              + now.toLocalDate()
+              + ", is not in the day of the plan, whose bread is ready "
+              + clock.times().at(clock.readyHour())
+              + ": give its date, for example --now "
+              + clock.readyAt().toLocalDate()
+              + "T09:30");
+    }
+    return clock;
+  }
+}

@@ -1,0 +1,38 @@
+package doughtide.cli.command.again;
+
+import doughtide.cli.args.Arguments;
+import doughtide.core.day.BakeStep;
+import doughtide.report.words.DayWords;
+import doughtide.report.words.Language;
+import doughtide.report.words.Words;
+
+/**
+ * A step of a plan that was written.
+ *
+ * @param step what is done and when, on the axis of the day
+ * @param done whether it was done then
+ */
+public record PlanStep(BakeStep step, boolean done) {
+
+  private static final DayWords WORDS = new DayWords(Words.in(Language.ENGLISH));
+
+  /** The same for the same step of a day, whenever it is; the first of several has no number. */
+  public static String key(BakeStep.Kind kind, int number) {
+    return Arguments.word(kind) + (number > 1 ? " " + number : "");
+  }
+
+  String key() {
+    return key(step.kind(), step.number());
+  }
+
+  /** What is done, in words. */
+  String words() {
+    return WORDS.step(step);
+  }
+
+  /** The same step at another hour, as long. */
+  PlanStep at(double hour, boolean isDone) {
+    double length = step.toHour() - step.fromHour();
+    return new PlanStep(new BakeStep(step.kind(), hour, hour + length, step.number()), isDone);
+  }
+}

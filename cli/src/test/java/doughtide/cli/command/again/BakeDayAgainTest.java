@@ -1,0 +1,209 @@
+package doughtide.cli.command.again;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import doughtide.cli.CliRun;
+import doughtide.cli.JsonAnswer;
+import doughtide.cli.TestEnvironment;
+import java.io.IOException;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.time.Duration;
+import java.time.OffsetDateTime;
+import java.util.ArrayList;
+import java.util.Arrays;
+import java.util.LinkedHashMap;
+import java.util.List;
+import java.util.Map;
+import net.fortuna.ical4j.data.CalendarBuilder;
+import net.fortuna.ical4j.data.ParserException;
+import net.fortuna.ical4j.model.Calendar;
+import net.fortuna.ical4j.model.component.VEvent;
+import net.fortuna.ical4j.model.property.Trigger;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+/** Days of the Tidemill kitchen that do not run as planned, all invented. */
+class BakeDayAgainTest {
+
+  @TempDir Path folder;
+
+  private CliRun run(String... words) {
+    List<String> all = new ArrayList<>(List.of("bake-day"));
+    all.addAll(Arrays.asList(words));
+    return CliRun.in(TestEnvironment.in(folder), all.toArray(String[]::new));
+  }
+
+  private JsonAnswer plan() throws IOException {
+    CliRun run =
+        run(
+            "--ready-at",
+            "2027-03-14T12:00",
+            "--at-the-bench",
+            "07:00-22:30",
+            "--cold",
+            "4C",
+            "--loaves",
+            "2",
+            "--starter",
+            "20%",
+            "--dough-temp",
+            "24C",
+            "--plans",
+            "1",
+            "--zone",
+            "Europe/Berlin",
+            "--calendar",
+            "first.ics",
+            "--format",
+            "json");
+    Files.writeString(folder.resolve("plan.json"), run.out());
+    return JsonAnswer.of(run);
+  }
+
+  private static Map<String, OffsetDateTime> hours(JsonAnswer answer) {
+    Map<String, OffsetDateTime> hours = new LinkedHashMap<>();
+    for (int i = 0; i < answer.number("plans.0.steps.size"); i++) {
+      String step = "plans.0.steps." + i + ".";
+      hours.put(answer.text(step + "step"), OffsetDateTime.parse(answer.text(step + "from")));
+    }
+    return hours;
+  }
+
+  private static String clock(OffsetDateTime moment) {
+    return moment.toLocalDateTime().toString();
+  }
+
+  @Test
+  void aDayMixedFortyMinutesLateIsPlannedAgainWithinTheHoursAtTheBench() throws IOException {
+    Map<String, OffsetDateTime> first = hours(plan());
+    OffsetDateTime mixed = first.get("mix the dough").plusMinutes(40);
+    String did = "mix " + clock(mixed);
+    String now = clock(mixed.plusMinutes(5));
+
+    CliRun text = run("--again", "plan.json", "--did", did, "--now", now);
+    CliRun json = run("--again", "plan.json", "--did", did, "--now", now, "--format", "json");
+    Map<String, OffsetDateTime> again = hours(JsonAnswer.of(json));
+
+    assertThat(text.out()).startsWith("Bake S").contains("mix the dough 40 min later");
+    assertThat(text.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThan(81));
+    assertThat(again.get("mix the dough")).isEqualTo(mixed);
+    assertThat(again.get("divide, rest, shape")).isAfter(first.get("divide, rest, shape"));
+    assertThat(again.get("divide, rest, shape").toLocalTime().plusMinutes(35))
+        .as("the loaves are in the cold before the baker goes")
+        .isBeforeOrEqualTo("22:30");
+    assertThat(Duration.between(mixed, again.get("fold 2")))
+        .isEqualTo(Duration.between(first.get("mix the dough"), first.get("fold 2")));
+
+    Files.writeString(folder.resolve("second.json"), json.out());
+    CliRun replay = run("--again", "second.json", "--now", now, "--format", "json");
+    assertThat(hours(JsonAnswer.of(replay))).isEqualTo(again);
+    assertThat(JsonAnswer.of(replay).number("replanned")).isEqualTo(2);
+  }
+
+  @Test
+  void moreLoavesOfTheSameDoughAreSmallerAndBakedInTwoBatches() throws IOException {
+    Map<String, OffsetDateTime> first = hours(plan());
+    OffsetDateTime shaped = first.get("divide, rest, shape").plusMinutes(15);
+    JsonAnswer again =
+        JsonAnswer.of(
+            run(
+                "--again",
+                "plan.json",
+                "--did",
+                "shape " + clock(shaped),
+                "--now",
+                clock(shaped.plusMinutes(50)),
+                "--at-the-bench",
+                "06:30-23:00",
+                "--loaves",
+                "3",
+                "--format",
+                "json"));
+
+    assertThat(again.number("plans.0.doughs.0.pieceGrams")).isEqualTo(566.7);
+    assertThat(hours(again)).containsKeys("bake 1", "bake 2");
+    assertThat(hours(again).get("divide, rest, shape")).isEqualTo(shaped);
+    assertThat(again.text("answer"))
+        .contains("3 loaves of 567 g instead of 2", "15 min later", "other hours at the bench");
+  }
+
+  @Test
+  void theCalendarKeepsItsEntriesAndMovesThem() throws Exception {
+    Map<String, OffsetDateTime> first = hours(plan());
+    OffsetDateTime mixed = first.get("mix the dough").plusMinutes(40);
+    CliRun run =
+        run(
+            "--again",
+            "plan.json",
+            "--did",
+            "mix " + clock(mixed),
+            "--now",
+            clock(mixed),
+            "--calendar",
+            "again.ics");
+
+    assertThat(run.err()).isEmpty();
+    List<VEvent> before = events("first.ics");
+    List<VEvent> after = events("again.ics");
+    assertThat(uids(after))
+        .containsExactlyInAnyOrderElementsOf(uids(before))
+        .doesNotHaveDuplicates();
+    assertThat(before).allSatisfy(event -> assertThat(sequence(event)).isZero());
+    assertThat(after).allSatisfy(event -> assertThat(sequence(event)).isEqualTo(1));
+    assertThat(after)
+        .allSatisfy(
+            event -> {
+              Trigger trigger = event.getAlarms().get(0).getRequiredProperty("TRIGGER");
+              assertThat(trigger.getDuration()).isEqualTo(Duration.ofMinutes(-10));
+            });
+  }
+
+  private List<VEvent> events(String name) throws IOException, ParserException {
+    Calendar calendar = new CalendarBuilder().build(Files.newInputStream(folder.resolve(name)));
+    assertThat(calendar.validate().hasErrors()).isFalse();
+    return calendar.getComponents("VEVENT");
+  }
+
+  private static List<String> uids(List<VEvent> events) {
+    return events.stream().map(event -> event.getRequiredProperty("UID").getValue()).toList();
+  }
+
+  private static int sequence(VEvent event) {
+    return Integer.parseInt(event.getRequiredProperty("SEQUENCE").getValue());
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "--again none.json | 'none.json'",
+        "--again text.json | is no plan of one dough",
+        "--again other.json | is no plan of one dough",
+        "--did mix | --did says nothing without --again",
+      })
+  void aPlanThatCannotBeReadIsRefusedInOneLine(String words, String part) throws IOException {
+    Files.writeString(folder.resolve("text.json"), "Tidemill");
+    Files.writeString(folder.resolve("other.json"), "{\"plans\": [], \"planId\": 3}");
+
+    CliRun run = run(words.split(" "));
+
+    assertThat(run.code()).isEqualTo(2);
+    assertThat(run.err().lines()).hasSize(1);
+    assertThat(run.err()).contains(part);
+  }
+
+  @Test
+  void whatCannotHaveHappenedIsRefusedInOneLine() throws IOException {
+    plan();
+    for (String did : List.of("shpe 20:00", "shape", "mix 2027-03-14T23:00")) {
+      CliRun run = run("--again", "plan.json", "--did", did, "--now", "2027-03-13T21:00");
+      assertThat(run.code()).as(did).isEqualTo(2);
+      assertThat(run.err().lines()).as(did).hasSize(1);
+    }
+    CliRun before = run("--again", "plan.json", "--now", "2027-03-13T07:05");
+    assertThat(before.err()).contains("say when you mixed");
+  }
+}

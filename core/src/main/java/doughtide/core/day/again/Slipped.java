@@ -1,0 +1,39 @@
+package doughtide.core.day.again;
+
+import doughtide.core.day.BakeRoute;
+import doughtide.core.day.ProofKind;
+import doughtide.core.quantity.Checks;
+import java.util.OptionalDouble;
+
+/**
+ * How far a day has come that does not run as planned; all hours on the axis of the day.
+ *
+ * @param route the dough as it was mixed, and when its tub is in the cold
+ * @param nowHour what the clock says; nothing is planned before it
+ * @param shapedHour when dividing began, if it has
+ * @param preheatedHour when the oven was switched on, if it was
+ * @param bakedHour when the first loaves went into the oven, if they did
+ * @param folds folds that were done or are still planned
+ * @param proof where the loaves were meant to wait
+ * @param proofHours how long, hours
+ * @param ovenHour when they were meant to be baked
+ */
+public record Slipped(
+    BakeRoute route,
+    double nowHour,
+    OptionalDouble shapedHour,
+    OptionalDouble preheatedHour,
+    OptionalDouble bakedHour,
+    int folds,
+    ProofKind proof,
+    double proofHours,
+    double ovenHour) {
+
+  /** Refuses a dough that is not mixed yet. */
+  public Slipped {
+    Checks.given("route", route);
+    Checks.given("proof", proof);
+    Checks.inside("hour now", nowHour, route.mixHour(), 8760, "h");
+    Checks.inside("length of the proof", proofHours, 0, 168, "h");
+  }
+}
