@@ -169,7 +169,12 @@ public final class DoughText {
       exclusive(values, GRAMS, FLOUR);
       exclusive(values, GRAMS, FLOUR_FILE);
     }
-    dough.in(builder, starter(values, catalogue));
+    Starter starter = starter(values, catalogue);
+    try {
+      dough.in(builder, starter);
+    } catch (InputException e) {
+      throw new InputException(GRAMS, values.label(GRAMS) + ": " + e.getMessage());
+    }
   }
 
   /** What is kneaded in, beside what the grams name. */
