@@ -130,7 +130,7 @@ class BadInputTest {
         "rise --dough-temp 25C --jar 50g | nothing without --room: add for example --room 19C",
         "rise --dough-temp 25C --room 19C --vessel sack | is not known: use bowl, tub, jar",
         "rise --dough-temp 25C --room 19C --vessel-material paper | plastic, metal, wood, glass",
-        "rise --dough-temp 25C --room 19C --cover maybe | is not known: use open, covered",
+        "rise --dough-temp 25C --room 19C --cover maybe | is not known: use covered, open",
         "rise --dough-temp 25C --room 19 | has no unit: write --room 19C",
         "rise --dough-temp 25C --room 60C | is outside -2…45 °C",
         "rise --dough-temp 25C --room 19C --dough-mass 0g | is no mass",

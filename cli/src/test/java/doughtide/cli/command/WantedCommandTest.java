@@ -169,6 +169,6 @@ class WantedCommandTest {
     assertThat(run(dough + "12").out())
         .startsWith("The hour to mix, Sat 06:45, has passed: mixed now, the dough is likely there");
     assertThat(run(dough + "7am").out())
-        .startsWith("Mix at Sun 01:45: likely there at Sun 07:00. Look from Sun 05:35 on, when a");
+        .startsWith("Mix at Sun 01:45: likely there at Sun 07:00. Look from Sun 05:25 on, when a");
   }
 }
