@@ -132,7 +132,12 @@ final class DaySections {
       }
     }
     Listing.Builder steps = row.listing("steps", "");
-    day.steps().forEach(step -> step(text, step, steps.row()));
+    for (DayStep each : day.steps()) {
+      Section.Builder step = steps.row();
+      step(text, each, step);
+      step.word("kind", "", Arguments.word(each.step().kind()))
+          .number("number", "", each.step().number(), Unit.COUNT);
+    }
     loads(day, row.listing("ovenLoads", ""));
   }
 
@@ -190,8 +195,6 @@ final class DaySections {
 
   private void step(DayText text, DayStep step, Section.Builder row) {
     row.word("step", "", DayText.step(step.step()))
-        .word("kind", "", Arguments.word(step.step().kind()))
-        .number("number", "", step.step().number(), Unit.COUNT)
         .texts("doughs", "", step.doughs().stream().map(options.names()::get).toList())
         .word("person", "", DayText.person(step))
         .at("from", "", step.step().fromHour(), times)
