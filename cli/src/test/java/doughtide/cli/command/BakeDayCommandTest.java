@@ -218,7 +218,9 @@ class BakeDayCommandTest {
       if (loaves == 5) {
         assertThat(run.out()).contains("5 of 850 g").contains("Plan 1 of ");
       } else {
-        assertThat(run.refusal()).contains("it works with --oven-capacity 12");
+        assertThat(run.refusal()).contains("it works with the bread 2 h earlier");
+        String[] earlier = words.replace("T13:00", "T11:00").split(" ");
+        assertThat(CliRun.in(TestEnvironment.in(folder), earlier).out()).contains("Plan 1 of ");
       }
     }
   }
