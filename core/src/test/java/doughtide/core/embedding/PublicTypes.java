@@ -42,11 +42,11 @@ final class PublicTypes {
         "dough.DoughFormula$Builder",
         "thermal.LoggedReadings");
     none("holds exceptions", "document.ReadingsDocument$Refused");
-    none("a part of a document", "document.DoughNotes$Line", "document.ReadingsDocument$Head");
     none(
         "a part of a document while it is read or written",
         "document.DoughNotes$Line",
         "document.ReadingsDocument$Head");
+    none("a question, asked once", "day.again.Slipped");
     none(
         ANSWER,
         "day.BakePlan",
@@ -54,6 +54,7 @@ final class PublicTypes {
         "day.DayAnswer$Obstacle",
         "day.DayAnswer$Remedy",
         "day.DayPlan",
+        "day.again.RestOfDay",
         "day.bench.BenchBatches",
         "day.question.InverseAnswer",
         "day.question.InverseQuestions$MixingTime",
@@ -73,6 +74,7 @@ final class PublicTypes {
         "flourtrial.AbsorptionFit",
         "forecast.Ensemble",
         "day.DayPlanner",
+        "day.again.RestPlanner",
         "day.question.InverseQuestions",
         "learning.Learner",
         "learning.LiveDough",
