@@ -1,15 +1,11 @@
 package doughtide.cli;
 
-import doughtide.cli.session.Environment;
 import java.io.IOException;
-import java.io.InputStream;
 import java.io.OutputStream;
 import java.io.PrintStream;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Instant;
-import java.time.ZoneId;
 import java.util.concurrent.TimeUnit;
 import org.openjdk.jmh.annotations.Benchmark;
 import org.openjdk.jmh.annotations.BenchmarkMode;
@@ -67,37 +63,10 @@ public class CommandBenchmark {
   private int run(String... words) {
     PrintStream nowhere =
         new PrintStream(OutputStream.nullOutputStream(), false, StandardCharsets.UTF_8);
-    int code = Main.run(words, nowhere, nowhere, new Surroundings(folder));
+    int code = Main.run(words, nowhere, nowhere, TestEnvironment.in(folder).tracing());
     if (code != Main.OK) {
       throw new IllegalStateException("exit code " + code);
     }
     return code;
-  }
-
-  private record Surroundings(Path directory) implements Environment {
-    @Override
-    public ZoneId zone() {
-      return ZoneId.of("UTC");
-    }
-
-    @Override
-    public Instant now() {
-      return Instant.EPOCH;
-    }
-
-    @Override
-    public InputStream in() {
-      return InputStream.nullInputStream();
-    }
-
-    @Override
-    public boolean terminal() {
-      return false;
-    }
-
-    @Override
-    public boolean trace() {
-      return true;
-    }
   }
 }

@@ -4,7 +4,6 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import doughtide.cli.file.StarterFile;
 import doughtide.cli.session.Environment;
-import doughtide.core.document.Catalogue;
 import doughtide.core.document.StarterDocument;
 import doughtide.core.dough.Composition;
 import doughtide.core.dough.Flour;
@@ -18,11 +17,8 @@ import doughtide.core.thermal.PieceShape;
 import doughtide.core.thermal.VesselForm;
 import doughtide.core.thermal.Wall;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Instant;
-import java.time.ZoneId;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
@@ -54,37 +50,9 @@ class OwnThingsTest {
 
   @TempDir Path folder;
 
-  private record Surroundings(Path directory, Catalogue catalogue) implements Environment {
-    @Override
-    public ZoneId zone() {
-      return ZoneId.of("Europe/London");
-    }
-
-    @Override
-    public Instant now() {
-      return TestEnvironment.NOW;
-    }
-
-    @Override
-    public InputStream in() {
-      return InputStream.nullInputStream();
-    }
-
-    @Override
-    public boolean terminal() {
-      return false;
-    }
-
-    @Override
-    public boolean trace() {
-      return true;
-    }
-  }
-
   private Environment own() {
-    return new Surroundings(
-        folder,
-        TestEnvironment.in(folder).catalogue().with(EMMER).with(RING).with(TROUGH).with(OWN));
+    TestEnvironment usual = TestEnvironment.in(folder).tracing();
+    return usual.with(usual.catalogue().with(EMMER).with(RING).with(TROUGH).with(OWN));
   }
 
   private String run(String call) {

@@ -1,18 +1,40 @@
 package doughtide.cli;
 
 import doughtide.cli.session.Environment;
+import doughtide.core.document.Catalogue;
 import java.io.ByteArrayInputStream;
 import java.io.InputStream;
 import java.nio.file.Path;
 import java.time.Instant;
 import java.time.ZoneId;
+import java.util.Map;
+import java.util.Optional;
 import java.util.function.Supplier;
 
-/** Surroundings that are the same on every machine. */
-public record TestEnvironment(Path directory, Supplier<Instant> clock, boolean trace)
+/**
+ * Surroundings that are the same on every machine.
+ *
+ * @param directory where relative names of files start
+ * @param clock what the time is
+ * @param trace whether faults are printed with their stack
+ * @param own what can be named, if it is not the usual
+ * @param configuration where the program keeps what belongs to the user
+ * @param variables of the environment
+ */
+public record TestEnvironment(
+    Path directory,
+    Supplier<Instant> clock,
+    boolean trace,
+    Optional<Catalogue> own,
+    Optional<Path> configuration,
+    Map<String, String> variables)
     implements Environment {
 
   public static final Instant NOW = Instant.parse("2027-03-06T08:00:00Z");
+
+  public TestEnvironment(Path directory, Supplier<Instant> clock, boolean trace) {
+    this(directory, clock, trace, Optional.empty(), Optional.empty(), Map.of());
+  }
 
   public static TestEnvironment in(Path directory) {
     return new TestEnvironment(directory, () -> NOW, false);
@@ -25,6 +47,32 @@ public record TestEnvironment(Path directory, Supplier<Instant> clock, boolean t
   /** A program whose clock fails, to see what the outermost layer makes of it. */
   public static TestEnvironment failingWith(Supplier<Instant> clock, boolean trace) {
     return new TestEnvironment(Path.of("target"), clock, trace);
+  }
+
+  /** The same where faults are printed with their stack. */
+  public TestEnvironment tracing() {
+    return new TestEnvironment(directory, clock, true, own, configuration, variables);
+  }
+
+  /** The same where other things can be named. */
+  public TestEnvironment with(Catalogue catalogue) {
+    return new TestEnvironment(
+        directory, clock, trace, Optional.of(catalogue), configuration, variables);
+  }
+
+  /** The same for a user with a folder of settings and variables of her own. */
+  public TestEnvironment of(Path settings, Map<String, String> set) {
+    return new TestEnvironment(directory, clock, trace, own, Optional.of(settings), set);
+  }
+
+  @Override
+  public Catalogue catalogue() {
+    return own.orElseGet(Environment.super::catalogue);
+  }
+
+  @Override
+  public Optional<String> variable(String name) {
+    return Optional.ofNullable(variables.get(name));
   }
 
   @Override

@@ -4,13 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import doughtide.cli.session.Environment;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Instant;
-import java.time.ZoneId;
 import java.util.List;
-import java.util.Optional;
+import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -102,7 +99,7 @@ class WeekTest {
   void aKitchenSavesTwoThirdsOfTheWords() throws IOException {
     DemoReadings.copyTo(folder);
     Files.move(folder.resolve("quayside-bakes"), folder.resolve("bakes"));
-    Environment here = TestEnvironment.in(folder);
+    TestEnvironment here = TestEnvironment.in(folder).tracing();
     int before = 0;
     for (Question each : WEEK) {
       before += ask(here, each.before());
@@ -116,7 +113,7 @@ class WeekTest {
     Files.writeString(folder.resolve("kitchen.txt"), kitchen);
     int now = 0;
     for (Question each : WEEK) {
-      now += ask(new AtHome(folder), each.now());
+      now += ask(here.of(folder, Map.of()), each.now());
     }
 
     assertThat(Files.readString(folder.resolve("kitchen.txt")))
@@ -133,38 +130,5 @@ class WeekTest {
     CliRun run = CliRun.in(environment, words);
     assertThat(run.code()).as("%s: %s", call, run.err()).isZero();
     return words.length;
-  }
-
-  /** A baker whose settings lie in the folder where she works. */
-  private record AtHome(Path directory) implements Environment {
-    @Override
-    public Optional<Path> configuration() {
-      return Optional.of(directory);
-    }
-
-    @Override
-    public ZoneId zone() {
-      return TestEnvironment.in(directory).zone();
-    }
-
-    @Override
-    public Instant now() {
-      return TestEnvironment.NOW;
-    }
-
-    @Override
-    public InputStream in() {
-      return InputStream.nullInputStream();
-    }
-
-    @Override
-    public boolean terminal() {
-      return false;
-    }
-
-    @Override
-    public boolean trace() {
-      return true;
-    }
   }
 }

@@ -1,6 +1,7 @@
 package doughtide.cli.command;
 
 import doughtide.cli.answer.Answer;
+import doughtide.cli.answer.IngredientItems;
 import doughtide.cli.answer.Listing;
 import doughtide.cli.answer.Section;
 import doughtide.cli.answer.Timeline;
@@ -176,7 +177,7 @@ final class DaySections {
   }
 
   private static void amounts(BakePlan plan, Section.Builder row) {
-    WaterSections.ingredients(plan.ingredients(), row);
+    IngredientItems.add(plan.ingredients(), row);
     if (plan.day().starterInColdHours().isPresent()) {
       return;
     }

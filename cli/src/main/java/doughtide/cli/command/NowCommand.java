@@ -70,7 +70,7 @@ public final class NowCommand implements Command {
     OutputOptions.Format format = OutputOptions.format(arguments);
     Environment environment = session.environment();
     Optional<PageOptions> page = PageOptions.read(arguments, environment);
-    WordsOptions.specs().forEach(option -> OutputOptions.onlyWithPicture(option.name(), arguments));
+    WordsOptions.onlyWithPicture(arguments);
     String name =
         arguments.operands().isEmpty()
             ? DoughFiles.newest(environment)

@@ -1,6 +1,7 @@
 package doughtide.cli.command;
 
 import doughtide.cli.answer.Answer;
+import doughtide.cli.answer.IngredientItems;
 import doughtide.cli.answer.Listing;
 import doughtide.cli.answer.Section;
 import doughtide.cli.answer.Timeline;
@@ -59,7 +60,7 @@ public final class RiseSections {
   }
 
   private static void weigh(Ingredients weigh, Section.Builder body) {
-    WaterSections.ingredients(weigh, body);
+    IngredientItems.add(weigh, body);
     body.paragraph().say(Words.weigh(weigh) + " Together " + Words.grams(weigh.doughGrams()) + ".");
   }
 

@@ -1,6 +1,7 @@
 package doughtide.cli.command;
 
 import doughtide.cli.answer.Answer;
+import doughtide.cli.answer.IngredientItems;
 import doughtide.cli.answer.Listing;
 import doughtide.cli.answer.Section;
 import doughtide.cli.answer.Timeline;
@@ -277,7 +278,7 @@ public final class WantedSections {
       return;
     }
     var weigh = options.amount().get().ingredients(found.formula());
-    WaterSections.ingredients(weigh, body);
+    IngredientItems.add(weigh, body);
     boolean inTime = found.half().reach() == Reach.ON_TIME;
     if (inTime || options.question() == WantedOptions.Question.STARTER) {
       body.paragraph().say(Words.weigh(weigh));

@@ -1,6 +1,7 @@
 package doughtide.cli.command;
 
 import doughtide.cli.answer.Answer;
+import doughtide.cli.answer.IngredientItems;
 import doughtide.cli.answer.Listing;
 import doughtide.cli.answer.Section;
 import doughtide.cli.answer.Timeline;
@@ -288,7 +289,7 @@ public final class WaterSections {
             + ", salt "
             + Words.grams(weighed.saltGrams())
             + Words.additions(weighed));
-    ingredients(weighed, to);
+    IngredientItems.add(weighed, to);
     to.number("flourCelsius", "Flour, salt", options.flour().celsius(), Unit.CELSIUS)
         .number("starterCelsius", "Starter", options.starter().celsius(), Unit.CELSIUS)
         .number("roomCelsius", "Room", options.room().celsius(), Unit.CELSIUS)
@@ -312,27 +313,6 @@ public final class WaterSections {
             + ", warms the dough by "
             + degrees(options.warming())
             + (rules ? "; as a friction factor " + degrees(options.friction()) : "");
-  }
-
-  /** What to weigh, for other programs. */
-  public static void ingredients(Ingredients weigh, Section.Builder to) {
-    Section.Builder all =
-        to.section("ingredients", "")
-            .number("flourGrams", "", weigh.flourGrams(), Unit.GRAMS)
-            .number("waterGrams", "", weigh.waterGrams(), Unit.GRAMS)
-            .number("starterGrams", "", weigh.starterGrams(), Unit.GRAMS)
-            .number("saltGrams", "", weigh.saltGrams(), Unit.GRAMS);
-    if (weigh.additions().isEmpty()) {
-      return;
-    }
-    Listing.Builder additions = all.listing("additions", "");
-    for (Ingredients.Addition each : weigh.additions()) {
-      additions
-          .row()
-          .word("name", "", each.name())
-          .number("grams", "", each.grams(), Unit.GRAMS)
-          .number("soakGrams", "", each.soakGrams(), Unit.GRAMS);
-    }
   }
 
   private static String degrees(Warming warming) {

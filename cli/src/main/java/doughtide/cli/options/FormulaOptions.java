@@ -95,17 +95,7 @@ public final class FormulaOptions {
   }
 
   private static TypedValues values(Function<String, Optional<String>> texts) {
-    return new TypedValues() {
-      @Override
-      public Optional<String> text(String key) {
-        return texts.apply(key);
-      }
-
-      @Override
-      public String label(String key) {
-        return "--" + key;
-      }
-    };
+    return TypedValues.of(texts, key -> "--" + key);
   }
 
   /** Whether a command was asked for the grams of some loaves. */

@@ -2,7 +2,6 @@ package doughtide.cli.options;
 
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.OptionSpec;
-import doughtide.core.quantity.InputException;
 import doughtide.report.words.Language;
 import doughtide.report.words.Words;
 import doughtide.report.words.Words.ClockStyle;
@@ -35,22 +34,19 @@ public final class WordsOptions {
 
   /** What was chosen. */
   public static Words read(Arguments arguments) {
-    return Words.in(arguments.text(LANGUAGE).map(WordsOptions::language).orElse(Language.ENGLISH))
+    return Words.in(arguments.text(LANGUAGE).map(Language::of).orElse(Language.ENGLISH))
         .with(arguments.choice(DEGREES, Degrees.class).orElse(Degrees.CELSIUS))
         .with(arguments.has(CLOCK_12H) ? ClockStyle.HOURS_12 : ClockStyle.HOURS_24);
   }
 
-  private static Language language(String tag) {
-    try {
-      return Language.of(tag);
-    } catch (InputException e) {
-      throw new InputException(LANGUAGE, "--" + e.getMessage());
-    }
-  }
-
   /** What was chosen for a chart or a page; refused where there is neither. */
   public static Words ofChart(Arguments arguments) {
-    specs().forEach(option -> OutputOptions.onlyWithPicture(option.name(), arguments));
+    onlyWithPicture(arguments);
     return read(arguments);
+  }
+
+  /** Refuses these options where nothing is drawn. */
+  public static void onlyWithPicture(Arguments arguments) {
+    specs().forEach(option -> OutputOptions.onlyWithPicture(option.name(), arguments));
   }
 }

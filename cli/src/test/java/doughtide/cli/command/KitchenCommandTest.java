@@ -6,13 +6,9 @@ import doughtide.cli.CliRun;
 import doughtide.cli.TestEnvironment;
 import doughtide.cli.session.Environment;
 import java.io.IOException;
-import java.io.InputStream;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Instant;
-import java.time.ZoneId;
 import java.util.Map;
-import java.util.Optional;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 
@@ -21,50 +17,12 @@ class KitchenCommandTest {
   @TempDir Path folder;
 
   /** A user with a folder of settings and variables of her own. */
-  private record User(Path directory, Path settings, Map<String, String> variables)
-      implements Environment {
-    @Override
-    public Optional<Path> configuration() {
-      return Optional.of(settings);
-    }
-
-    @Override
-    public Optional<String> variable(String name) {
-      return Optional.ofNullable(variables.get(name));
-    }
-
-    @Override
-    public ZoneId zone() {
-      return ZoneId.of("Europe/London");
-    }
-
-    @Override
-    public Instant now() {
-      return TestEnvironment.NOW;
-    }
-
-    @Override
-    public InputStream in() {
-      return InputStream.nullInputStream();
-    }
-
-    @Override
-    public boolean terminal() {
-      return false;
-    }
-
-    @Override
-    public boolean trace() {
-      return false;
-    }
-  }
-
-  private User user() {
-    return new User(folder, folder.resolve("settings"), Map.of());
+  private Environment user(Map<String, String> variables) {
+    return TestEnvironment.in(folder).of(folder.resolve("settings"), variables);
   }
 
   private CliRun run(String... words) {
-    return CliRun.in(user(), words);
+    return CliRun.in(user(Map.of()), words);
   }
 
   @Test
@@ -131,8 +89,8 @@ class KitchenCommandTest {
             "json");
     assertThat(wins.out())
         .contains(
-            "\"fromKitchen\": [\"starter-hydration 75%\", \"room 19C\", \"vessel bowl\", \"cold 4C\","
-                + " \"piece 700g\", \"zone Europe/Berlin\"]");
+            "\"fromKitchen\": [\"starter-hydration 75%\", \"room 19C\", \"vessel bowl\", \"cold"
+                + " 4C\", \"piece 700g\", \"zone Europe/Berlin\"]");
     assertThat(run("rise", "--dough-temp", "25C", "--members", "16").out())
         .isEqualTo(
             run(
@@ -153,8 +111,7 @@ class KitchenCommandTest {
     Files.writeString(folder.resolve("school/k.txt"), "flour-file: mill.txt\n");
     Files.writeString(
         folder.resolve("school/mill.txt"), "name: Millrace\nflour: white\nhydration: 68%\n");
-    User user =
-        new User(folder, folder.resolve("settings"), Map.of("DOUGHTIDE_KITCHEN", "school/k.txt"));
+    Environment user = user(Map.of("DOUGHTIDE_KITCHEN", "school/k.txt"));
     assertThat(CliRun.in(user, "rise", "--dough-temp", "25C", "--members", "16").out())
         .contains("Millrace; hydration 68 %", "From the kitchen");
     assertThat(CliRun.in(user, "kitchen", "check").code()).isZero();

@@ -5,7 +5,6 @@ import doughtide.core.quantity.Rise;
 import doughtide.core.rise.RiseCurve;
 import doughtide.core.rise.Unknowns;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -37,17 +36,12 @@ final class LikelyMember {
     double[] middle = new double[logs.get(0).length];
     for (int k = 0; k < middle.length; k++) {
       int which = k;
-      middle[k] = median(logs.stream().mapToDouble(each -> each[which]).toArray());
+      middle[k] = ShapePoint.median(logs.stream().mapToDouble(each -> each[which]).toArray());
     }
     return IntStream.range(0, members.size())
         .boxed()
         .min(Comparator.comparingDouble(i -> distance(logs.get(i), middle)))
         .orElseThrow();
-  }
-
-  private static double median(double[] values) {
-    Arrays.sort(values);
-    return (values[(values.length - 1) / 2] + values[values.length / 2]) / 2;
   }
 
   private static double distance(double[] one, double[] other) {

@@ -85,7 +85,8 @@ final class ShapePoint {
                 .toArray()));
   }
 
-  private static double median(double[] values) {
+  /** The middle of some numbers, infinite where half of them are. */
+  static double median(double[] values) {
     double[] sorted = values.clone();
     Arrays.sort(sorted);
     return (sorted[(sorted.length - 1) / 2] + sorted[sorted.length / 2]) / 2;

@@ -170,11 +170,13 @@ public final class DoughText {
       exclusive(values, GRAMS, FLOUR_FILE);
     }
     Starter starter = starter(values, catalogue);
-    try {
-      dough.in(builder, starter);
-    } catch (InputException e) {
-      throw new InputException(GRAMS, values.label(GRAMS) + ": " + e.getMessage());
-    }
+    Quantities.named(
+        values.label(GRAMS),
+        values.text(GRAMS).orElse(""),
+        () -> {
+          dough.in(builder, starter);
+          return builder;
+        });
   }
 
   /** What is kneaded in, beside what the grams name. */

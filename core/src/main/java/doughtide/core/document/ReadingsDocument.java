@@ -458,17 +458,7 @@ public record ReadingsDocument(
     }
 
     private static TypedValues values(Function<String, Optional<String>> texts) {
-      return new TypedValues() {
-        @Override
-        public Optional<String> text(String key) {
-          return texts.apply(key);
-        }
-
-        @Override
-        public String label(String key) {
-          return DocumentReader.label(key);
-        }
-      };
+      return TypedValues.of(texts, DocumentReader::label);
     }
 
     private static Temperature doughTemperature(String text) {

@@ -41,6 +41,9 @@ public record Proof(
     Optional<Shaping> shaping,
     Optional<Rise> target)
     implements Serializable {
+  static final double LEAST_TARGET_PERCENT = 10;
+  static final double MOST_TARGET_PERCENT = 400;
+
   /** Dividing, bench rest and shaping together, hours (common practice, no source). */
   public static final double USUAL_REST_HOURS = 0.5;
 
@@ -202,7 +205,12 @@ public record Proof(
    * @param rise 10…400 %
    */
   public Proof withTarget(Rise rise) {
-    Checks.inRange("target rise", Checks.given("target rise", rise).percent(), 10, 400, "%");
+    Checks.inRange(
+        "target rise",
+        Checks.given("target rise", rise).percent(),
+        LEAST_TARGET_PERCENT,
+        MOST_TARGET_PERCENT,
+        "%");
     return new Proof(
         restHours,
         room,

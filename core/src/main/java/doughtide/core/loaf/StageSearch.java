@@ -10,8 +10,6 @@ import java.util.OptionalDouble;
  * parts its own shape point from the likely one.
  */
 final class StageSearch {
-  private static final double LEAST_TARGET_PERCENT = 10;
-  private static final double MOST_TARGET_PERCENT = 400;
   private static final int HALVINGS = 8; // to a few minutes of a day
 
   private final DoughFormula formula;
@@ -56,7 +54,7 @@ final class StageSearch {
   /** The end of bulk from which the loaf has a rise at the oven. */
   private OptionalDouble hourFor(Rise wanted) {
     double percent =
-        Math.min(Math.max(wanted.percent(), LEAST_TARGET_PERCENT), MOST_TARGET_PERCENT);
+        Math.min(Math.max(wanted.percent(), Proof.LEAST_TARGET_PERCENT), Proof.MOST_TARGET_PERCENT);
     LoafModel loaf = model(Rise.ofPercent(percent));
     double guess = bulk.hoursToRise(Rise.ofPercent(percent / 2)).orElse(bulk.endHours() / 2);
     OptionalDouble found = new ShapeSearch(bulk, proof, loaf, scores).find(guess);

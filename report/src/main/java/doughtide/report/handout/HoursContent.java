@@ -56,8 +56,7 @@ public final class HoursContent {
       List<StarterShare> shares,
       Rise rise) {
     check(temperatures.size(), shares.size());
-    List<DoughFormula> formulas =
-        shares.stream().map(share -> formula.toBuilder().starterShare(share).build()).toList();
+    List<DoughFormula> formulas = formulas(formula, shares);
     List<List<Optional<TimeSpan>>> cells = new ArrayList<>();
     for (Temperature temperature : temperatures) {
       List<Optional<TimeSpan>> row = new ArrayList<>();
@@ -67,18 +66,31 @@ public final class HoursContent {
       }
       cells.add(row);
     }
-    List<String> notes = new ArrayList<>();
-    notes.add(say.withoutStarter(formula));
-    say.altitude(formula).ifPresent(notes::add);
+    List<String> notes = notes(formula);
     return new HoursTable(
         title.orElseGet(
             () -> words.say("hours.title", Map.of("rise", say.percent(rise.percent())))),
         notes,
         words.say("hours.across"),
         formulas.stream().map(this::head).toList(),
-        temperatures.stream().map(Temperature::celsius).map(c -> Math.rint(c * 10) / 10).toList(),
+        celsius(temperatures),
         cells,
         List.of(words.say("caution.rawDough")));
+  }
+
+  private static List<DoughFormula> formulas(DoughFormula formula, List<StarterShare> shares) {
+    return shares.stream().map(share -> formula.toBuilder().starterShare(share).build()).toList();
+  }
+
+  private List<String> notes(DoughFormula formula) {
+    List<String> notes = new ArrayList<>();
+    notes.add(say.withoutStarter(formula));
+    say.altitude(formula).ifPresent(notes::add);
+    return notes;
+  }
+
+  private static List<Double> celsius(List<Temperature> temperatures) {
+    return temperatures.stream().map(each -> Math.rint(each.celsius() * 10) / 10).toList();
   }
 
   /** The same doughs before a night in the cold. */
@@ -88,22 +100,19 @@ public final class HoursContent {
       List<StarterShare> shares,
       Proof proof) {
     check(temperatures.size(), shares.size());
-    List<DoughFormula> formulas =
-        shares.stream().map(share -> formula.toBuilder().starterShare(share).build()).toList();
+    List<DoughFormula> formulas = formulas(formula, shares);
     List<List<Optional<NightTable.Cell>>> cells = new ArrayList<>();
     for (Temperature temperature : temperatures) {
       cells.add(formulas.stream().map(each -> shaped(each, temperature, proof)).toList());
     }
-    List<String> notes = new ArrayList<>();
-    notes.add(say.withoutStarter(formula));
-    say.altitude(formula).ifPresent(notes::add);
+    List<String> notes = notes(formula);
     notes.add(say.piece(proof));
     return new NightTable(
         title(proof),
         notes,
         words.say("hours.across"),
         formulas.stream().map(this::head).toList(),
-        temperatures.stream().map(Temperature::celsius).map(c -> Math.rint(c * 10) / 10).toList(),
+        celsius(temperatures),
         cells,
         List.of(words.say("caution.rawDough")));
   }

@@ -6,7 +6,6 @@ import doughtide.report.page.Table;
 import doughtide.report.words.TimeSpan;
 import doughtide.report.words.Words;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 
@@ -29,7 +28,6 @@ public record StarterPage(
     List<List<Cell>> cells,
     List<String> cautions)
     implements Handout {
-
   private static final double MOST_SCALE = 2.2;
 
   /**
@@ -53,14 +51,9 @@ public record StarterPage(
     }
   }
 
-  /**
-   * One page, which lies on its side unless only an upright one has the room; where neither has,
-   * the table is parted.
-   */
   @Override
   public List<Page> pages(PageFormat format, Words words, LocalDate date) {
-    Page sideways = page(format.sideways(), words, date);
-    return sideways.fits() ? List.of(sideways) : page(format, words, date).sides();
+    return WallTable.sides(format, each -> page(each, words, date));
   }
 
   private Page page(PageFormat format, Words words, LocalDate date) {
@@ -72,17 +65,8 @@ public record StarterPage(
   }
 
   private Table table(Words words) {
-    List<Table.Column> heads = new ArrayList<>();
-    heads.add(new Table.Column(words.say("starter.jar"), 1.3, Table.Kind.STRONG));
-    feeds.forEach(head -> heads.add(new Table.Column(head, 1, Table.Kind.TEXT)));
-    List<List<String>> rows = new ArrayList<>();
-    for (int i = 0; i < celsius.size(); i++) {
-      List<String> row = new ArrayList<>();
-      row.add(words.temperature(celsius.get(i)));
-      cells.get(i).forEach(cell -> row.add(text(cell, words)));
-      rows.add(row);
-    }
-    return new Table(heads, rows);
+    return WallTable.of(
+        words.say("starter.jar"), feeds, celsius, cells, words, cell -> text(cell, words));
   }
 
   private static String text(Cell cell, Words words) {

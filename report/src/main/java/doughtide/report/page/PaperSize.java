@@ -37,6 +37,6 @@ public enum PaperSize {
         return size;
       }
     }
-    throw new InputException("paper \"" + name + "\" is not known: use A4 or letter");
+    throw new InputException("paper", "paper \"" + name + "\" is not known: use A4 or letter");
   }
 }

@@ -149,50 +149,22 @@ public record PhoneDough(
 
   /** The same with what comes after bulk fermentation. */
   public PhoneDough with(Loaf newLoaf) {
-    return new PhoneDough(
-        name,
-        mixedAt,
-        forecast,
-        jar,
-        asked,
-        rises,
-        Optional.of(newLoaf),
-        plan,
-        told,
-        widens,
-        warnings);
+    return with(Optional.of(newLoaf), plan, told);
   }
 
   /** The same with what was read in the jar already, and what the program says of it. */
   public PhoneDough with(Told newTold) {
-    return new PhoneDough(
-        name,
-        mixedAt,
-        forecast,
-        jar,
-        asked,
-        rises,
-        loaf,
-        plan,
-        Optional.of(newTold),
-        widens,
-        warnings);
+    return with(loaf, plan, Optional.of(newTold));
   }
 
   /** The same by a plan: it is shaped when the jar shows the rise asked for. */
   PhoneDough with(Plan newPlan) {
+    return with(loaf, Optional.of(newPlan), told);
+  }
+
+  private PhoneDough with(Optional<Loaf> newLoaf, Optional<Plan> newPlan, Optional<Told> newTold) {
     return new PhoneDough(
-        name,
-        mixedAt,
-        forecast,
-        jar,
-        asked,
-        rises,
-        loaf,
-        Optional.of(newPlan),
-        told,
-        widens,
-        warnings);
+        name, mixedAt, forecast, jar, asked, rises, newLoaf, newPlan, newTold, widens, warnings);
   }
 
   /** The forecast that the page tells when it is opened. */

@@ -1,5 +1,6 @@
 package doughtide.report.words;
 
+import doughtide.core.quantity.InputException;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Locale;
@@ -66,7 +67,7 @@ public enum Language {
    * The language with the given code.
    *
    * @param tag two-letter code, in any case
-   * @throws doughtide.core.quantity.InputException when no pages exist in that language
+   * @throws InputException when no pages exist in that language
    */
   public static Language of(String tag) {
     for (Language language : values()) {
@@ -74,7 +75,7 @@ public enum Language {
         return language;
       }
     }
-    throw new doughtide.core.quantity.InputException(
-        "language \"" + tag + "\" is not known: use en, de, fr, es or pt");
+    throw new InputException(
+        "language", "language \"" + tag + "\" is not known: use en, de, fr, es or pt");
   }
 }

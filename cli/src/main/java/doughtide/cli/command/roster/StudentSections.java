@@ -1,5 +1,6 @@
 package doughtide.cli.command.roster;
 
+import doughtide.cli.answer.IngredientItems;
 import doughtide.cli.answer.Listing;
 import doughtide.cli.answer.Section;
 import doughtide.cli.answer.Unit;
@@ -63,19 +64,9 @@ public final class StudentSections {
         .word("dough", "", group.name())
         .word("flour", "", plan.dough().flour().name())
         .word("language", "", words.language().tag())
-        .number("loaves", "", student.loaves(), Unit.COUNT)
-        .number("flourGrams", "", weigh.flourGrams(), Unit.GRAMS)
-        .number("waterGrams", "", weigh.waterGrams(), Unit.GRAMS)
-        .number("starterGrams", "", weigh.starterGrams(), Unit.GRAMS)
-        .number("saltGrams", "", weigh.saltGrams(), Unit.GRAMS);
-    Listing.Builder additions = row.listing("additions", "");
-    for (Ingredients.Addition each : weigh.additions()) {
-      additions
-          .row()
-          .word("name", "", each.name())
-          .number("grams", "", each.grams(), Unit.GRAMS)
-          .number("soakGrams", "", each.soakGrams(), Unit.GRAMS);
-    }
+        .number("loaves", "", student.loaves(), Unit.COUNT);
+    IngredientItems.grams(weigh, row);
+    IngredientItems.additions(weigh, row);
     Listing.Builder steps = row.listing("steps", "");
     DayWords said = new DayWords(words);
     for (DayStep step : hers(dough)) {
