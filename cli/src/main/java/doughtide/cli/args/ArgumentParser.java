@@ -7,7 +7,6 @@ import doughtide.core.quantity.Shorten;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.cli.CommandLine;
@@ -25,25 +24,8 @@ public final class ArgumentParser {
   private static final int MOST_SUGGESTED = 3;
 
   /** What people call a thing, and the option that means it. */
-  private static final Map<String, String> OTHER_WORDS =
-      Map.ofEntries(
-          Map.entry("fridge", "cold"),
-          Map.entry("refrigerator", "cold"),
-          Map.entry("retard", "cold"),
-          Map.entry("kitchen", "room"),
-          Map.entry("ambient", "room"),
-          Map.entry("vessel", "bowl"),
-          Map.entry("held", "proofer"),
-          Map.entry("from", "driest"),
-          Map.entry("to", "wettest"),
-          Map.entry("flour-per-bowl", "bowl-flour"),
-          Map.entry("water", "hydration"),
-          Map.entry("levain", "starter"),
-          Map.entry("sourdough", "starter"),
-          Map.entry("output", "out"),
-          Map.entry("lang", "language"));
-
   private final CommandSpec spec;
+
   private final Catalogue catalogue;
   private final Defaults defaults;
 
@@ -171,9 +153,8 @@ public final class ArgumentParser {
   /** The options a word may stand for, by another word of the kitchen or by its letters. */
   private Optional<String> meant(String word) {
     List<String> names = optionNames();
-    Optional<String> other =
-        Optional.ofNullable(OTHER_WORDS.get(word.toLowerCase(Locale.ROOT))).filter(names::contains);
-    List<String> near = other.map(List::of).orElseGet(() -> Nearest.allTo(word, names));
+    List<String> near =
+        OtherWords.meant(word, names).map(List::of).orElseGet(() -> Nearest.allTo(word, names));
     if (near.isEmpty() || near.size() > MOST_SUGGESTED) {
       return near.stream().findFirst().map(first -> "did you mean --" + first + "?");
     }
