@@ -138,7 +138,7 @@ public sealed interface Value {
 
   /**
    * An hour: fields {@code xHours} and, where a clock is known, {@code xClock} for the key {@code
-   * x}.
+   * x}; {@code hours} and {@code clock} for the key {@code hours}.
    *
    * @param hours empty for never
    */
@@ -158,9 +158,10 @@ public sealed interface Value {
 
     @Override
     public void fields(String key, Fields to) {
-      to.number(key + "Hours", hours, Unit.HOURS.decimals());
+      boolean plain = key.equals("hours");
+      to.number(plain ? key : key + "Hours", hours, Unit.HOURS.decimals());
       if (timeline.clock().isPresent()) {
-        iso(key + "Clock", hours, timeline.clock().get(), to);
+        iso(plain ? "clock" : key + "Clock", hours, timeline.clock().get(), to);
       }
     }
   }
