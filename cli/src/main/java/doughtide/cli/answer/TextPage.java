@@ -7,7 +7,7 @@ import java.util.ArrayList;
 import java.util.List;
 
 /** A page of text of at most 80 columns. */
-public final class TextPage {
+final class TextPage {
 
   private static final int GAP = 2;
 

@@ -1,7 +1,7 @@
 package doughtide.cli.batch;
 
 /** How the rows of a batch are written down. */
-public enum BatchFormat {
+enum BatchFormat {
   /** A header, then one row a line. */
   CSV,
   /** One object a line. */

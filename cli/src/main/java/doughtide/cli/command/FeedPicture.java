@@ -14,7 +14,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Draws the last feeding into a file. */
-public final class FeedPicture {
+final class FeedPicture {
 
   private FeedPicture() {}
 

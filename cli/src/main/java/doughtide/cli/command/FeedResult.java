@@ -22,7 +22,7 @@ import java.util.OptionalInt;
  * @param amounts what to weigh at each feeding; empty if no amount was given
  * @param remarks what to know about the times
  */
-public record FeedResult(
+record FeedResult(
     FeedOptions options,
     RefreshmentPlan plan,
     Optional<RatioAnswer> answer,

@@ -26,7 +26,7 @@ import java.util.OptionalDouble;
 import java.util.OptionalInt;
 
 /** Feeding as an answer. In data and clock times hours count from the first feeding. */
-public final class FeedSections {
+final class FeedSections {
 
   private static final int VERSION = 2;
   private static final double LONGEST_HOURS = 240;

@@ -24,7 +24,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** A flour's trial as an answer. */
-public final class FlourSections {
+final class FlourSections {
 
   private static final int VERSION = 2;
   private static final int DECIMALS = 3;

@@ -48,7 +48,7 @@ import java.util.Optional;
 import java.util.stream.DoubleStream;
 
 /** Reads what a page is about and asks for the page. */
-public final class HandoutPages {
+final class HandoutPages {
 
   private static final String TITLE = "title";
   private static final String FLOUR_NAME = "flour-name";
@@ -133,7 +133,7 @@ public final class HandoutPages {
    *
    * @param suffix of its name; empty for the file that was named
    */
-  public record Named(String suffix, Handout handout) {}
+  record Named(String suffix, Handout handout) {}
 
   /** All files that a class needs for one dough; what is asked is the exercise. */
   public List<Named> classPages() {

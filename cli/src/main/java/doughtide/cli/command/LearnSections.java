@@ -25,7 +25,7 @@ import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /** What was learned, as an answer. */
-public final class LearnSections {
+final class LearnSections {
 
   private static final int VERSION = 2;
   private static final Timeline TIMELINE = Timeline.sinceMixing(Optional.empty());

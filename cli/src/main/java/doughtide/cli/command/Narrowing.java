@@ -13,7 +13,7 @@ import java.util.List;
 import java.util.Map;
 
 /** Why a window is as wide as it is, and what would narrow it. */
-public final class Narrowing {
+final class Narrowing {
 
   private static final int MOST = 2;
 

@@ -34,7 +34,7 @@ import java.util.regex.Pattern;
  * @param readyAt when the bread is wanted
  * @param now the time now
  */
-public record PlanClock(ClockTimes times, ZonedDateTime readyAt, ZonedDateTime now) {
+record PlanClock(ClockTimes times, ZonedDateTime readyAt, ZonedDateTime now) {
 
   public static final String READY_AT = "ready-at";
   public static final String BENCH = "at-the-bench";

@@ -43,7 +43,7 @@ import java.util.stream.IntStream;
  * @param weigh what to weigh, if the mass of the dough is known
  * @param warnings what the baker should know
  */
-public record RiseAnswer(
+record RiseAnswer(
     DoughOptions dough,
     Optional<String> title,
     TemperatureOptions temperature,
@@ -76,7 +76,7 @@ public record RiseAnswer(
    * @param rise the rise
    * @param when early, likely, late
    */
-  public record Passing(Rise rise, TimeWindow when) {}
+  record Passing(Rise rise, TimeWindow when) {}
 
   /**
    * What makes a window wide.
@@ -85,7 +85,7 @@ public record RiseAnswer(
    * @param share of the variance of the time to {@code at}, 0…1
    * @param at the rise whose time is meant
    */
-  public record Widening(Unknown unknown, double share, Rise at) {}
+  record Widening(Unknown unknown, double share, Rise at) {}
 
   /**
    * The dough's temperature at an hour.
@@ -93,7 +93,7 @@ public record RiseAnswer(
    * @param hours since mixing
    * @param celsius °C
    */
-  public record Warmth(double hours, double celsius) {}
+  record Warmth(double hours, double celsius) {}
 
   /** Asks the forecast everything the answer needs. */
   public static RiseAnswer of(

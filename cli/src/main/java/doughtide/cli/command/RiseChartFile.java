@@ -17,7 +17,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** The answer as a chart in a file. */
-public final class RiseChartFile {
+final class RiseChartFile {
 
   private RiseChartFile() {}
 

@@ -27,7 +27,7 @@ import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
 /** What rise found out, put together as an answer. */
-public final class RiseSections {
+final class RiseSections {
 
   private static final int VERSION = 2;
   private static final List<Double> SHOWN_HOURS = List.of(1.0, 2.0, 4.0, 6.0, 8.0, 12.0, 16.0);

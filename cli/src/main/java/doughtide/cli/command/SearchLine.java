@@ -8,7 +8,7 @@ import java.time.Duration;
 import java.time.Instant;
 
 /** A line on the terminal once a search has taken more than a second. */
-public final class SearchLine implements SearchProgress {
+final class SearchLine implements SearchProgress {
 
   private static final Duration QUIET = Duration.ofSeconds(1);
 

@@ -17,7 +17,7 @@ import java.util.OptionalDouble;
 import java.util.SortedSet;
 
 /** The dough in hand as a chart in a file: as forecast, as read, and as it looks now. */
-public final class TodayChart {
+final class TodayChart {
 
   private final DoughInHand dough;
   private final Bake bake;

@@ -26,7 +26,7 @@ import java.util.OptionalDouble;
  * @param rise that the sample jar shows at the end of bulk fermentation then
  * @param widens why the window is wide
  */
-public record WantedAnswer(
+record WantedAnswer(
     WantedOptions options,
     List<Row> rows,
     RiseForecast forecast,
@@ -34,7 +34,7 @@ public record WantedAnswer(
     List<RiseAnswer.Widening> widens) {
 
   /** How many doughs are there at the wanted time. */
-  public enum Doughs {
+  enum Doughs {
     HALF("half of the doughs"),
     NINE_IN_TEN("nine in ten"),
     ONE_IN_TEN("one in ten");
@@ -58,7 +58,7 @@ public record WantedAnswer(
    * @param reach whether the time can be had
    * @param window when bulk fermentation ends, hours since mixing
    */
-  public record Row(Doughs doughs, OptionalDouble value, Reach reach, TimeWindow window) {}
+  record Row(Doughs doughs, OptionalDouble value, Reach reach, TimeWindow window) {}
 
   public WantedAnswer {
     rows = List.copyOf(rows);

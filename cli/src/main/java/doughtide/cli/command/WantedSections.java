@@ -24,7 +24,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** The answer to a question turned round. */
-public final class WantedSections {
+final class WantedSections {
 
   private static final int VERSION = 2;
 

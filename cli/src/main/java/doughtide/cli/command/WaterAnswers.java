@@ -16,10 +16,10 @@ import java.util.Optional;
  * @param options what is mixed
  * @param question which of the three
  */
-public record WaterAnswers(WaterOptions options, Question question) {
+record WaterAnswers(WaterOptions options, Question question) {
 
   /** What was asked, with its answer. */
-  public sealed interface Question {}
+  sealed interface Question {}
 
   /**
    * Water for a dough.
@@ -30,7 +30,7 @@ public record WaterAnswers(WaterOptions options, Question question) {
    * @param warmingFirstCelsius by the rule, warming subtracted before multiplying
    * @param terms what makes balance and rule differ
    */
-  public record Water(
+  record Water(
       Temperature wanted,
       WaterAnswer answer,
       double frictionOnceCelsius,
@@ -45,8 +45,7 @@ public record WaterAnswers(WaterOptions options, Question question) {
    * @param balanceCelsius the dough by the balance of heat
    * @param ruleCelsius the dough by the rule
    */
-  public record Dough(Temperature pour, double balanceCelsius, double ruleCelsius)
-      implements Question {}
+  record Dough(Temperature pour, double balanceCelsius, double ruleCelsius) implements Question {}
 
   /**
    * What mixing did.
@@ -57,8 +56,7 @@ public record WaterAnswers(WaterOptions options, Question question) {
    * @param friction by the rule, to be subtracted once
    * @param warming by the rule, to be subtracted before multiplying
    */
-  public record Mixed(
-      Temperature pour, Temperature got, Warming mixing, Warming friction, Warming warming)
+  record Mixed(Temperature pour, Temperature got, Warming mixing, Warming friction, Warming warming)
       implements Question {}
 
   public static WaterAnswers of(

@@ -22,7 +22,7 @@ import java.util.List;
 import java.util.Optional;
 
 /** The temperature of water as an answer. */
-public final class WaterSections {
+final class WaterSections {
 
   private static final int VERSION = 2;
 

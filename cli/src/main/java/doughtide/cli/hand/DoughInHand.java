@@ -53,7 +53,7 @@ public final class DoughInHand {
    * @param reading what was read
    * @param doubt the likely reason
    */
-  public record Doubted(Reading reading, ReadingDoubt doubt) {}
+  record Doubted(Reading reading, ReadingDoubt doubt) {}
 
   private final ReadingsFile file;
   private final Arguments arguments;

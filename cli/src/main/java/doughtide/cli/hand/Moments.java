@@ -9,7 +9,7 @@ import java.util.OptionalDouble;
  * @param timeline hours since mixing
  * @param nowHours hours since mixing now
  */
-public record Moments(Timeline timeline, double nowHours) {
+record Moments(Timeline timeline, double nowHours) {
 
   /** An hour. */
   public String of(OptionalDouble hours) {

@@ -43,7 +43,7 @@ public record DoughOptions(
   private static final String ALTITUDE = "altitude";
 
   /** Whether the share of the starter was said or assumed. */
-  public enum StarterWord {
+  enum StarterWord {
     GIVEN,
     ASSUMED
   }

@@ -45,7 +45,7 @@ public record HandoutOptions(
   private static final String DATE = "date";
 
   /** In which form charts are written beside the page. */
-  public enum ChartsAs {
+  enum ChartsAs {
     PNG,
     SVG
   }

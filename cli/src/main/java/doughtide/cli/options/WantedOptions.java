@@ -97,7 +97,7 @@ public record WantedOptions(
    */
   public record Amount(Mass mass, Of what) {
     /** Which mass was given. */
-    public enum Of {
+    enum Of {
       ALL_FLOUR,
       DOUGH
     }

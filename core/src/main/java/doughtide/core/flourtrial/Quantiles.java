@@ -1,7 +1,7 @@
 package doughtide.core.flourtrial;
 
 /** Points of the standard normal distribution. */
-public final class Quantiles {
+final class Quantiles {
   /**
    * One tenth of a normal distribution lies above its mean by more than this many standard
    * deviations.

@@ -5,7 +5,7 @@ import java.util.OptionalDouble;
 /**
  * Quantiles of a sorted sample, linear between order statistics (type 7 of Hyndman &amp; Fan 1996).
  */
-public final class Quantiles {
+final class Quantiles {
   private Quantiles() {}
 
   static double of(double[] sorted, double level) {

@@ -29,7 +29,7 @@ public final class FactorRule extends Value {
   private static final long serialVersionUID = 1;
 
   /** Where the warming by the mixer enters. */
-  public enum Convention {
+  enum Convention {
     /**
      * Wanted times factors, less the known factors, less a <em>friction factor</em> once. The
      * friction factor is as many times the dough's real warming as there are factors.

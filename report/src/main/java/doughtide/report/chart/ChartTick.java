@@ -8,7 +8,7 @@ import java.util.List;
  * @param at position in the unit of the axis
  * @param rows its labels, one row under the other; an empty string leaves a row blank
  */
-public record ChartTick(double at, List<String> rows) {
+record ChartTick(double at, List<String> rows) {
   public ChartTick {
     rows = List.copyOf(rows);
   }

@@ -10,7 +10,7 @@ import java.util.Optional;
  * frame. Each label tries its wished places in order; when all are taken, the free place nearest to
  * the first wish is used. Deterministic: earlier labels win.
  */
-public final class LabelLayout {
+final class LabelLayout {
 
   private static final double STEP_PT = 3;
 

@@ -267,7 +267,7 @@ public record RiseChartData(
    *
    * @param likelyHours half of the doughs are past it
    */
-  public record PastBest(OptionalDouble likelyHours) {}
+  record PastBest(OptionalDouble likelyHours) {}
 
   /**
    * Rise of the loaf over time.

@@ -19,7 +19,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Computes a bake sheet. */
-public final class BakeSheetContent {
+final class BakeSheetContent {
 
   private final Words words;
   private final FormulaWords say;

@@ -23,7 +23,7 @@ import java.util.List;
 public record Comparison(Subject subject, HandoutDough base, List<HandoutDough> doughs) {
 
   /** What is changed. */
-  public enum Subject {
+  enum Subject {
     /** The dough's temperature. */
     TEMPERATURE,
     /** How much starter. */

@@ -18,7 +18,7 @@ import java.util.OptionalDouble;
 import java.util.function.Predicate;
 
 /** Computes a comparison. */
-public final class ComparisonContent {
+final class ComparisonContent {
 
   private static final ZonedDateTime EXERCISE_START =
       ZonedDateTime.of(2026, 1, 5, 8, 0, 0, 0, ZoneOffset.UTC); // eight in the morning of any day

@@ -22,7 +22,7 @@ import java.util.Optional;
 import java.util.stream.IntStream;
 
 /** Computes the worksheet of a first evening with a starter, see {@link FirstEvening}. */
-public final class FirstEveningContent {
+final class FirstEveningContent {
 
   /** What stands in each jar: enough to be measured, little enough to waste (common practice). */
   private static final double GRAMS = 105;

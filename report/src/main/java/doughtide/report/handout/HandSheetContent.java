@@ -18,7 +18,7 @@ import java.util.OptionalDouble;
 import java.util.TreeMap;
 
 /** Computes a sheet to plot on by hand. */
-public final class HandSheetContent {
+final class HandSheetContent {
 
   private static final int POINTS = 97;
   private static final double AHEAD_HOURS = 1;

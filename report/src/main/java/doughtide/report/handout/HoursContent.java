@@ -19,7 +19,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Computes a table of hours by dough temperature and starter share. */
-public final class HoursContent {
+final class HoursContent {
 
   private static final int MOST_ROWS = 10;
   private static final int MOST_COLUMNS = 6;

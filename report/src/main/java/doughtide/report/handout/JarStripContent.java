@@ -18,7 +18,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 
 /** Computes the marks of a strip for the jar. */
-public final class JarStripContent {
+final class JarStripContent {
 
   private static final double LOOK_BEFORE_HOURS = 1; // time to come back to it (starting value)
   private static final double LOWEST_MM = 20;

@@ -39,7 +39,7 @@ public record NightTable(
    * @param jarPercent rise of the sample jar that shows it
    * @param hours after mixing
    */
-  public record Cell(double jarPercent, TimeSpan hours) {}
+  record Cell(double jarPercent, TimeSpan hours) {}
 
   /** Copies the lists. */
   public NightTable {

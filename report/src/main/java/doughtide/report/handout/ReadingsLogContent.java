@@ -11,7 +11,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Fills a readings log, in the words by which a file of readings is read. */
-public final class ReadingsLogContent {
+final class ReadingsLogContent {
 
   static final String ROOM_TO_WRITE = "\u00a0".repeat(16);
 

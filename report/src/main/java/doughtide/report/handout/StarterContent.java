@@ -15,7 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 
 /** Computes the ripe windows of a starter. */
-public final class StarterContent {
+final class StarterContent {
 
   private final Words words;
   private final FeedingPlanner planner;

@@ -17,7 +17,7 @@ import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 
 /** Computes what happens unseen in one dough. */
-public final class WhyContent {
+final class WhyContent {
 
   private static final int POINTS = 121;
   private static final double PAST_BEST = 1.15;

@@ -8,7 +8,7 @@ import java.util.List;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 
 /** The kinds of {@link PageBlock}, one record each. */
-public final class PageBlocks {
+final class PageBlocks {
 
   private PageBlocks() {}
 

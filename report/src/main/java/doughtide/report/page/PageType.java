@@ -7,7 +7,7 @@ import java.util.List;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 
 /** The type of a page: its faces, size and line spacing. */
-public record PageType(PdfFonts fonts, double sizePt) {
+record PageType(PdfFonts fonts, double sizePt) {
 
   double lineHeightPt() {
     return sizePt * 1.32;

@@ -8,7 +8,7 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
 /**
  * Shares the width of a table among its columns: by weight, but no word is cut while room is left.
  */
-public final class TableWidths {
+final class TableWidths {
 
   private TableWidths() {}
 

@@ -101,7 +101,7 @@ public record PhoneDough(
    * @param shape when the jar is likely to show it, hours since mixing
    * @param steps of the day, ascending
    */
-  public record Plan(TimeWindow shape, List<Step> steps) {
+  record Plan(TimeWindow shape, List<Step> steps) {
     /** Copies the list. */
     public Plan {
       steps = List.copyOf(steps);
@@ -116,7 +116,7 @@ public record PhoneDough(
    * @param detail what it needs; may be empty
    * @param atShape whether it waits for the jar
    */
-  public record Step(String name, double hours, String detail, boolean atShape) {}
+  record Step(String name, double hours, String detail, boolean atShape) {}
 
   /**
    * A dough whose rise alone is asked for, in a jar that nobody knows, without readings.

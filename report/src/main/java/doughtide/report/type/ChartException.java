@@ -1,7 +1,7 @@
 package doughtide.report.type;
 
 /** A chart that cannot be drawn on this machine. The message is one line that says what to do. */
-public final class ChartException extends RuntimeException {
+final class ChartException extends RuntimeException {
   private static final long serialVersionUID = 1L;
 
   public ChartException(String message, Throwable cause) {

@@ -52,7 +52,7 @@ public record PlanFile(
    * @param to when it is over
    * @param done whether it was done then
    */
-  public record Written(
+  record Written(
       BakeStep.Kind kind, int number, OffsetDateTime from, OffsetDateTime to, boolean done) {}
 
   /** Reads a file. */
