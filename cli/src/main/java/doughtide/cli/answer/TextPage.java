@@ -2,7 +2,6 @@ package doughtide.cli.answer;
 
 import doughtide.cli.text.OneLine;
 import doughtide.cli.text.Paragraph;
-import doughtide.cli.text.Understood;
 import java.util.ArrayList;
 import java.util.List;
 
@@ -38,22 +37,6 @@ final class TextPage {
     int lead = Math.min(hanging, text.length());
     Paragraph.lines(text.substring(0, lead), text.substring(lead)).forEach(this::line);
     return this;
-  }
-
-  /** What was understood, label by label. */
-  public TextPage understood(Understood understood) {
-    for (String each : understood.lines()) {
-      int text = each.indexOf(GAP_TEXT);
-      int hanging = text < 0 ? 0 : text + each.substring(text).length() - stripped(each, text);
-      sentence(each, hanging);
-    }
-    return this;
-  }
-
-  private static final String GAP_TEXT = "  ";
-
-  private static int stripped(String line, int from) {
-    return line.substring(from).stripLeading().length();
   }
 
   /** Rows whose cells stand below each other; the last cell of a row may be long. */

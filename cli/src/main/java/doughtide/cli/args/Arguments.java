@@ -15,7 +15,6 @@ import doughtide.core.quantity.Share;
 import doughtide.core.quantity.ShellWord;
 import doughtide.core.quantity.Shorten;
 import doughtide.core.quantity.Temperature;
-import doughtide.core.thermal.VesselForm;
 import java.util.Arrays;
 import java.util.Collection;
 import java.util.HashSet;
@@ -203,10 +202,6 @@ public final class Arguments implements TypedValues {
 
   public Optional<PieceForm> form(String option) {
     return text(option).map(text -> catalogue.form(typed(option), text));
-  }
-
-  public Optional<VesselForm> vessel(String option) {
-    return text(option).map(text -> catalogue.vessel(typed(option), text));
   }
 
   public Optional<StarterCondition> condition(String option) {

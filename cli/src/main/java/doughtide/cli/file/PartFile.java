@@ -8,7 +8,6 @@ import java.nio.ByteBuffer;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.channels.OverlappingFileLockException;
-import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
@@ -116,11 +115,6 @@ public final class PartFile implements Closeable {
 
   public Path path() {
     return path;
-  }
-
-  /** Removes the file. */
-  public void delete() throws IOException {
-    Files.deleteIfExists(path);
   }
 
   @Override

@@ -6,7 +6,6 @@ import doughtide.core.feeding.FeedAmounts;
 import doughtide.core.feeding.FeedChoice;
 import doughtide.core.feeding.Feeding;
 import doughtide.core.forecast.TimeWindow;
-import doughtide.core.loaf.PieceForm;
 import doughtide.core.loaf.Proof;
 import doughtide.core.loaf.ShapeForecast;
 import doughtide.core.loaf.StrengthPlan;
@@ -168,11 +167,6 @@ public final class BakePlan {
     return draft.proof(day);
   }
 
-  /** Form of the loaves. */
-  public PieceForm form() {
-    return day.form();
-  }
-
   /** Rise of the sample jar that ends bulk fermentation. */
   public Rise shapeRise() {
     return new Rise(draft.shapeRise());
@@ -181,16 +175,6 @@ public final class BakePlan {
   /** When the jar is there: one dough in ten before, half, nine in ten. */
   public TimeWindow shapeWindow() {
     return weighed.shape();
-  }
-
-  /** Rise at the oven. */
-  public ShapeForecast.RiseRange riseAtBake() {
-    return weighed.riseAtBake();
-  }
-
-  /** Until when the loaves are good to bake. */
-  public TimeWindow bakeUntil() {
-    return weighed.bakeUntil();
   }
 
   /** Share of doughs that come out right if all goes by the plan, 0…1. */

@@ -23,9 +23,4 @@ public record BenchInterval(double fromHour, double toHour) implements Serializa
           "bench-hours.order", "bench hours must end after they begin: put the earlier hour first");
     }
   }
-
-  /** Length, hours. */
-  public double hours() {
-    return toHour - fromHour;
-  }
 }

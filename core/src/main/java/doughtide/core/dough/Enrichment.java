@@ -39,11 +39,6 @@ public record Enrichment(Kind kind, double share) implements Serializable {
     public String key() {
       return key;
     }
-
-    /** Water in it that counts as the dough's, mass fraction. */
-    public double water() {
-      return water;
-    }
   }
 
   /**

@@ -225,9 +225,4 @@ public record Flour(
   public Flour withComposition(Composition newComposition) {
     return new Flour(name, parts, newComposition, retention, gluten, targetRise, cereals);
   }
-
-  /** The same flour with another target rise at the oven. */
-  public Flour withTargetRise(Rise rise) {
-    return new Flour(name, parts, composition, retention, gluten, rise, cereals);
-  }
 }

@@ -71,13 +71,6 @@ public record OverallFormula(List<Stage> stages) implements Serializable {
     /**
      * @param grams more than 0
      */
-    public static Item yeast(double grams) {
-      return new Item(Kind.YEAST, Mass.ofGrams(grams));
-    }
-
-    /**
-     * @param grams more than 0
-     */
     public static Item other(double grams) {
       return new Item(Kind.OTHER, Mass.ofGrams(grams));
     }

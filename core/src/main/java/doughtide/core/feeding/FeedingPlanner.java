@@ -57,11 +57,6 @@ public final class FeedingPlanner {
     this.forecaster = forecaster;
   }
 
-  /** For a starter nobody knows. */
-  public static FeedingPlanner standard() {
-    return with(RiseForecaster.standard());
-  }
-
   /** With another belief, other parameters or another number of members. */
   public static FeedingPlanner with(RiseForecaster forecaster) {
     return new FeedingPlanner(Checks.given("forecaster", forecaster));

@@ -115,14 +115,4 @@ public final class StagedForecast {
         ? OptionalDouble.empty()
         : steps.get(steps.size() - 1).toHours();
   }
-
-  /**
-   * What each member of the ensemble brings to a dough that takes the last stage when it is handed
-   * on; for {@link doughtide.core.forecast.RiseForecaster#forecast}.
-   */
-  public List<SeedState> seeds() {
-    Step last = steps.get(steps.size() - 1);
-    double at = last.hours().orElse(0);
-    return last.forecast().rise().curves().stream().map(curve -> curve.seedAt(at)).toList();
-  }
 }

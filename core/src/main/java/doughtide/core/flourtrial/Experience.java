@@ -1,8 +1,5 @@
 package doughtide.core.flourtrial;
 
-import doughtide.core.quantity.InputException;
-import java.util.Arrays;
-import java.util.Locale;
 
 /** How far below the limit of the flour a baker works (common practice, no source). */
 public enum Experience {
@@ -29,21 +26,5 @@ public enum Experience {
   /** Points of hydration below the limit. */
   public double pointsBelowLimit() {
     return pointsBelowLimit;
-  }
-
-  /**
-   * Finds an experience by its word, upper or lower case.
-   *
-   * @throws InputException if there is no such word; the message lists them
-   */
-  public static Experience named(String text) {
-    String wanted = text.strip().toLowerCase(Locale.ROOT);
-    return Arrays.stream(values())
-        .filter(each -> each.words.equals(wanted))
-        .findFirst()
-        .orElseThrow(
-            () ->
-                InputException.unknown(
-                    "experience", text, Arrays.stream(values()).map(Experience::words).toList()));
   }
 }

@@ -4,7 +4,6 @@ import doughtide.core.quantity.InputException;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 
 /**
  * How a bowl feels after its rest, from the driest to the wettest. More water moves a dough down
@@ -70,10 +69,5 @@ public enum Grade {
             () ->
                 InputException.unknown(
                     "grade", text, Arrays.stream(values()).map(Grade::words).toList()));
-  }
-
-  /** All grades from dry to wet, separated by commas. */
-  public static String names() {
-    return Arrays.stream(values()).map(Grade::words).collect(Collectors.joining(", "));
   }
 }

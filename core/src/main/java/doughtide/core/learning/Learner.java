@@ -46,16 +46,6 @@ public final class Learner {
     return new Learner(parameters, newPrior, noise);
   }
 
-  /** The same with another error of the readings. */
-  public Learner with(ReadingNoise newNoise) {
-    return new Learner(parameters, prior, newNoise);
-  }
-
-  /** What is believed before any reading. */
-  public LearningPrior prior() {
-    return prior;
-  }
-
   /**
    * Learns.
    *

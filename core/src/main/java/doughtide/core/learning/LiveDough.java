@@ -190,11 +190,6 @@ public final class LiveDough {
     return before;
   }
 
-  /** The readings so far, in order. */
-  public List<Reading> readings() {
-    return readings;
-  }
-
   /** Whether a larger ensemble had to be run because few members explained the readings. */
   public boolean isRefitted() {
     return refitted;

@@ -121,11 +121,6 @@ public final class Conduction {
     return new EigenDecomposition(main, beside);
   }
 
-  /** Slab, cylinder or sphere. */
-  public BodyForm form() {
-    return form;
-  }
-
   /** Half thickness or radius, m. */
   public double lengthMetres() {
     return lengthMetres;

@@ -160,11 +160,6 @@ public final class CoolingPiece {
     return conduction;
   }
 
-  /** Share of the volume in each shell, from the centre outward. */
-  public double[] volumeFractions() {
-    return conduction.volumeFractions();
-  }
-
   /**
    * Mean temperature of a shell.
    *

@@ -102,11 +102,6 @@ public final class FactorRule extends Value {
     return starter == null ? 3 : 4;
   }
 
-  /** The convention in use. */
-  public Convention convention() {
-    return convention;
-  }
-
   /** Temperature of the flour. */
   public Temperature flour() {
     return flour;

@@ -38,9 +38,4 @@ public record Warming(double kelvin) implements Serializable {
   public static Warming ofFahrenheitDegrees(double degrees) {
     return new Warming(degrees / 1.8);
   }
-
-  /** Fahrenheit degrees. */
-  public double fahrenheitDegrees() {
-    return kelvin * 1.8;
-  }
 }

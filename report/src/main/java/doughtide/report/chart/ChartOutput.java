@@ -1,8 +1,6 @@
 package doughtide.report.chart;
 
 import java.awt.image.BufferedImage;
-import java.io.IOException;
-import java.io.OutputStream;
 
 /**
  * Writes a chart as a PDF, SVG or PNG. Same input gives the same bytes; in PDF and SVG text stays
@@ -16,31 +14,6 @@ public final class ChartOutput {
   public static byte[] bytes(
       PrintedChart chart, ChartFormat format, ChartSize size, ChartCaption caption) {
     return format.writer().write(chart, size, caption);
-  }
-
-  /**
-   * Writes the file into a stream, which stays open.
-   *
-   * @throws IOException when the stream fails
-   */
-  public static void write(
-      PrintedChart chart,
-      ChartFormat format,
-      ChartSize size,
-      ChartCaption caption,
-      OutputStream out)
-      throws IOException {
-    out.write(bytes(chart, format, size, caption));
-  }
-
-  /**
-   * The bytes of a PNG at another resolution than the 300 dots per inch of {@link ChartFormat#PNG}.
-   *
-   * @param dotsPerInch 36 to 1200
-   */
-  public static byte[] png(
-      PrintedChart chart, ChartSize size, ChartCaption caption, int dotsPerInch) {
-    return new PngChartWriter(checked(dotsPerInch)).write(chart, size, caption);
   }
 
   /**
