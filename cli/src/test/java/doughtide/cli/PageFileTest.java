@@ -183,6 +183,29 @@ class PageFileTest {
     assertThat(Files.readString(folder.resolve("c.svg"))).contains(shapeAt, jar);
   }
 
+  /** Of a starter that is fed: when it is ripe and the hour to plan for. */
+  @Test
+  void aFedStarterIsToldAsTheCommandTellsIt() throws IOException {
+    String call =
+        "feed --ratio 1:5:5 --starter-temp 22C --fed-at 2027-03-05T21:30 --zone Europe/Berlin"
+            + " --amount 120g --page x.html";
+    JsonAnswer json = JsonAnswer.of(run(call + " --format json"));
+    try (WebClient client = new WebClient(BrowserVersion.CHROME)) {
+      HtmlPage page = opened(client);
+      assertSame(page, "doubled", json, "doubled");
+      assertSame(page, "ripe", json, "ripe");
+      assertSame(page, "falls", json, "beginsToFall");
+      assertSame(page, "fallen", json, "fallen");
+      assertThat(page.querySelector(".answer").getTextContent())
+          .startsWith("Plan to use it about ")
+          .contains(fives(json.text("readyAt")), fives(json.text("ripe.clockLikely")));
+    }
+    assertThat(Files.size(folder.resolve("x.html"))).isLessThan(400_000);
+    assertThat(run("feed --ratio 1:5:5 --starter-temp 22C --page y.html").refusal())
+        .contains("--fed-at 21:30");
+    assertThat(run(call + " --overwrite").out()).contains("Page: x.html");
+  }
+
   /** The clock of a time as people are told it, to five minutes. */
   private static String fives(String clock) {
     ZonedDateTime time = ZonedDateTime.parse(clock);

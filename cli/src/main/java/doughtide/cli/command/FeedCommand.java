@@ -9,6 +9,7 @@ import doughtide.cli.file.OutputFile;
 import doughtide.cli.options.FeedClock;
 import doughtide.cli.options.FeedOptions;
 import doughtide.cli.options.OutputOptions;
+import doughtide.cli.options.PageOptions;
 import doughtide.cli.options.StageOptions;
 import doughtide.cli.options.StarterOptions;
 import doughtide.cli.options.WordsOptions;
@@ -20,9 +21,12 @@ import doughtide.core.feeding.RatioAnswer;
 import doughtide.core.feeding.RefreshmentPlan;
 import doughtide.core.feeding.StagedBuild;
 import doughtide.core.feeding.StagedForecast;
+import doughtide.core.learning.JarError;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Mass;
 import doughtide.core.thermal.TemperatureTrace;
+import doughtide.report.phone.PhonePage;
+import doughtide.report.phone.PhoneStarter;
 import doughtide.report.words.Words;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
@@ -47,7 +51,8 @@ public final class FeedCommand implements Command {
                 "starter-condition",
                 "refreshments",
                 "format",
-                "chart")
+                "chart",
+                "page")
             .options(FeedOptions.specs())
             .options(StageOptions.specs())
             .options(StarterOptions.file())
@@ -55,6 +60,7 @@ public final class FeedCommand implements Command {
             .options(WordsOptions.specs())
             .options(
                 OutputOptions.format(), OutputOptions.chart("feed.pdf"), OutputOptions.overwrite())
+            .options(PageOptions.spec("starter.html"))
             .example("When is it ripe", "--ratio", "1:5:5", "--starter-temp", "22C")
             .example(
                 "What to feed tonight for the morning",
@@ -106,6 +112,16 @@ public final class FeedCommand implements Command {
                 "full sour, 1:1, dough yield 185, 30C, 3h",
                 "--amount",
                 "1kg")
+            .example(
+                "A page for the telephone",
+                "--ratio",
+                "1:5:5",
+                "--starter-temp",
+                "22C",
+                "--fed-at",
+                "21:30",
+                "--page",
+                "starter.html")
             .note(
                 "Ripe: within 5 % of its greatest height and not yet falling. Ready is planned for"
                     + " the middle of the likely ripe time.");
@@ -125,9 +141,13 @@ public final class FeedCommand implements Command {
     Optional<OutputFile> chart = OutputOptions.chart(arguments, environment);
     Words words = WordsOptions.ofChart(arguments);
     FeedOptions options = FeedOptions.read(arguments, environment);
+    Optional<PageOptions> page = PageOptions.read(arguments, environment);
     FeedClock clock = FeedClock.read(arguments, environment);
     FeedResult result = result(options, clock, arguments, environment);
     chart.ifPresent(file -> FeedPicture.write(result, words, file));
+    JarError jar = StarterOptions.jar(arguments, environment);
+    page.ifPresent(
+        each -> each.write(with -> PhonePage.of(forPhone(result, jar, with), with).html()));
     switch (format) {
       case TEXT -> {
         FeedSections.of(result).text(session.out());
@@ -136,6 +156,17 @@ public final class FeedCommand implements Command {
       case JSON -> FeedSections.of(result).fromKitchen(arguments.fromKitchen()).json(session.out());
       case CSV -> FeedSections.of(result).csv(session.out());
     }
+    page.ifPresent(each -> each.say(format, session.out()));
+  }
+
+  private static PhoneStarter forPhone(FeedResult result, JarError jar, Words words) {
+    ClockTimes clock =
+        result
+            .clock()
+            .orElseThrow(
+                () ->
+                    new InputException("--page shows clock times: add for example --fed-at 21:30"));
+    return PhoneStarter.of(result.plan(), result.amounts(), clock.start(), jar, words);
   }
 
   private static Answer staged(StagedBuild build, Arguments arguments, Environment environment) {

@@ -268,6 +268,21 @@ public final class RiseForecast {
     return runs.each(MemberSummary::over);
   }
 
+  /** {@link #ripe} in each member, in the order of {@link #ensemble()}. */
+  public double[] ripeOfMembers() {
+    return runs.each(MemberSummary::ripe);
+  }
+
+  /** {@link #beginsToFall} in each member, in the order of {@link #ensemble()}. */
+  public double[] peakOfMembers() {
+    return runs.each(MemberSummary::peak);
+  }
+
+  /** {@link #fallen} in each member, in the order of {@link #ensemble()}. */
+  public double[] fallenOfMembers() {
+    return runs.each(MemberSummary::fallen);
+  }
+
   /**
    * The rise of each member at an hour, as a fraction, in the order of {@link #ensemble()}.
    *

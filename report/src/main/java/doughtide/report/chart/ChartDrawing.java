@@ -163,7 +163,7 @@ final class ChartDrawing {
             .sorted()
             .mapToObj(each -> new ChartFrame.Place(each, px(each)))
             .toList();
-    return new ChartFrame(plot.getY(), plot.getMaxY(), picture.y().max(), xs);
+    return new ChartFrame(plot.getY(), plot.getMaxY(), picture.y().min(), picture.y().max(), xs);
   }
 
   /** Finds the plot's place between what stands above and below it. */

@@ -7,11 +7,12 @@ import java.util.List;
  * drawn over it later.
  *
  * @param top edge of the plot
- * @param bottom edge of the plot, where y is 0
+ * @param bottom edge of the plot
+ * @param yLeast the value at the lower edge
  * @param yMost the value at the upper edge
  * @param xs places on the level axis, ascending; it is even between one and the next
  */
-public record ChartFrame(double top, double bottom, double yMost, List<Place> xs) {
+public record ChartFrame(double top, double bottom, double yLeast, double yMost, List<Place> xs) {
 
   /** Copies the list. */
   public ChartFrame {

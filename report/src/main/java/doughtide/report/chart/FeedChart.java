@@ -42,6 +42,21 @@ public final class FeedChart {
       FeedingForecast forecast,
       Optional<ZonedDateTime> fedAt,
       Words words) {
+    return body(forecast, fedAt, words).title(title).subtitle(subtitle).chart();
+  }
+
+  /**
+   * The same chart without title, for a page that has said it already.
+   *
+   * @throws InputException if the forecast gives no hours
+   */
+  public static PrintedChart withoutHead(
+      FeedingForecast forecast, Optional<ZonedDateTime> fedAt, Words words) {
+    return body(forecast, fedAt, words).chart();
+  }
+
+  private static ChartPicture.Builder body(
+      FeedingForecast forecast, Optional<ZonedDateTime> fedAt, Words words) {
     if (!forecast.rise().isPossible()) {
       InputException why = TemperatureWarnings.refusal(forecast.warnings().get(0));
       throw why.inWords("there is nothing to draw: " + why.getMessage());
@@ -66,16 +81,13 @@ public final class FeedChart {
     ChartPicture.Builder picture = ChartPicture.on(fedAt.map(axes::clock).orElse(elapsed), up);
     fedAt.ifPresent(zero -> picture.under(elapsed).uprights(RiseChart.midnights(axes, zero)));
     return picture
-        .title(title)
-        .subtitle(subtitle)
         .bands(List.of(new ChartPicture.Band(words.say("chart.band"), x, late, early)))
         .curves(
             List.of(
                 new ChartPicture.Curve(
                     words.say("chart.likely"), x, likely, ChartPicture.Pen.BOLD, false)))
         .lanes(lanes(forecast, fedAt, words))
-        .notes(List.of(words.say("chart.feedKey")))
-        .chart();
+        .notes(List.of(words.say("chart.feedKey")));
   }
 
   /** Title and a description in a sentence. */

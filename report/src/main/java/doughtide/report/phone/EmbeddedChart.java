@@ -1,15 +1,14 @@
 package doughtide.report.phone;
 
-import doughtide.report.chart.ChartCaption;
 import doughtide.report.chart.ChartFormat;
 import doughtide.report.chart.ChartFrame;
 import doughtide.report.chart.ChartOutput;
 import doughtide.report.chart.ChartSize;
-import doughtide.report.chart.PrintedChart;
 import java.io.ByteArrayInputStream;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.util.Locale;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.Stream;
 import javax.xml.parsers.DocumentBuilder;
@@ -48,11 +47,12 @@ final class EmbeddedChart {
    *
    * @param place a class of the page's style, which also keeps the names inside apart
    */
-  static Markup of(PrintedChart chart, ChartSize size, ChartCaption caption, String place) {
-    Document svg = parsed(ChartOutput.bytes(chart, ChartFormat.SVG, size, caption));
+  static Markup of(PhoneSubject.Chart chart, ChartSize size, String place) {
+    Document svg = parsed(ChartOutput.bytes(chart.drawn(), ChartFormat.SVG, size, chart.caption()));
     return new EmbeddedChart(svg, place)
         .markup(
-            chart.frame(size.widthPt(), size.heightPt()), place.substring(place.indexOf('-') + 1));
+            numbers(chart.drawn().frame(size.widthPt(), size.heightPt()), chart.isInTimes()),
+            place.substring(place.indexOf('-') + 1));
   }
 
   private static Document parsed(byte[] svg) {
@@ -68,7 +68,7 @@ final class EmbeddedChart {
     }
   }
 
-  private Markup markup(ChartFrame frame, String style) {
+  private Markup markup(String frame, String style) {
     Element root = document.getDocumentElement();
     NodeList all = root.getElementsByTagName("*");
     for (int i = 0; i < all.getLength(); i++) {
@@ -81,14 +81,20 @@ final class EmbeddedChart {
     root.setAttribute("class", style);
     Element layer = document.createElementNS(NAMESPACE, "g");
     layer.setAttribute("class", "over");
-    layer.setAttribute("data-frame", numbers(frame));
+    layer.setAttribute("data-frame", frame);
     root.appendChild(layer);
     return new Markup(written());
   }
 
-  private static String numbers(ChartFrame frame) {
+  /** The upright axis in per cent of rise. */
+  private static String numbers(ChartFrame frame, boolean isInTimes) {
+    DoubleUnaryOperator percent = isInTimes ? times -> 100 * (times - 1) : same -> same;
     return Stream.concat(
-            Stream.of(frame.top(), frame.bottom(), frame.yMost()),
+            Stream.of(
+                frame.top(),
+                frame.bottom(),
+                percent.applyAsDouble(frame.yLeast()),
+                percent.applyAsDouble(frame.yMost())),
             frame.xs().stream().flatMap(each -> Stream.of(each.value(), each.at())))
         .map(each -> String.format(Locale.ROOT, "%.3f", each))
         .collect(Collectors.joining(" "));

@@ -89,9 +89,9 @@ record PhoneClock(ZonedDateTime mixedAt, double hours, boolean namesEveryDay, Wo
   }
 
   /** What the page says of a window after its answer. */
-  String eightOfTen(TimeWindow window) {
+  String eightOfTen(TimeWindow window, PhoneWords say) {
     return window.late().isPresent()
-        ? words.say("phone.window", Map.of("early", at(window.early()), "late", at(window.late())))
-        : words.say("phone.open", Map.of("early", at(window.early())));
+        ? say.say("window", Map.of("early", at(window.early()), "late", at(window.late())))
+        : say.say("open", Map.of("early", at(window.early())));
   }
 }

@@ -4,7 +4,6 @@ import doughtide.core.day.BakePlan;
 import doughtide.core.day.BakeStep;
 import doughtide.core.day.DayPlan;
 import doughtide.core.day.DayStep;
-import doughtide.core.feeding.FeedAmounts;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
 import doughtide.report.words.DayWords;
@@ -14,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * The doughs of a planned day.
@@ -73,7 +73,8 @@ record PhoneDay(String title, DayPlan day, List<String> names, ZonedDateTime zer
 
   private String detail(DayStep each, BakePlan plan) {
     return switch (each.step().kind()) {
-      case FEED -> plan.feed().ratio().text() + ": " + feed(day.feedAmounts(each));
+      case FEED ->
+          new FeedWords(words).line(plan.feed().ratio(), Optional.of(day.feedAmounts(each)));
       case MIX ->
           words.say(
               "formula.temperature",
@@ -85,17 +86,5 @@ record PhoneDay(String title, DayPlan day, List<String> names, ZonedDateTime zer
       case LOAVES_INTO_COLD -> words.hours(plan.proofHours());
       default -> "";
     };
-  }
-
-  private String feed(FeedAmounts amounts) {
-    return grams(amounts.starterGrams())
-        + " + "
-        + grams(amounts.flourGrams())
-        + " + "
-        + grams(amounts.waterGrams());
-  }
-
-  private String grams(double grams) {
-    return words.number(grams, 0) + "\u00a0g";
   }
 }

@@ -1,6 +1,7 @@
 package doughtide.report.phone;
 
 import doughtide.core.forecast.TimeWindow;
+import java.util.Arrays;
 import java.util.Map;
 import java.util.OptionalDouble;
 
@@ -31,6 +32,11 @@ record PhoneEvent(
             Map.entry("late", Markup.text(clock.at(window.late()))),
             Map.entry(
                 "members", Markup.text(MemberNumbers.between(0, clock.hours(), hours).text()))));
+  }
+
+  /** Of the first members alone. */
+  PhoneEvent withMembers(int members) {
+    return new PhoneEvent(key, name, percent, window, Arrays.copyOf(hours, members));
   }
 
   static Markup number(OptionalDouble value) {

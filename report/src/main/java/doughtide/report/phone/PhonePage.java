@@ -26,6 +26,7 @@ public final class PhonePage {
       List.of(
           "shape",
           "risen",
+          "ready",
           "never",
           "window",
           "open",
@@ -54,17 +55,23 @@ public final class PhonePage {
           "doubt.MARK_MOVED",
           "doubt.OTHER_DOUGH");
 
-  private static final Map<String, String> SHARED = Map.of("shape", "sheet.answer");
-
   private final String title;
-  private final List<PhoneDough> doughs;
+  private final List<PhoneSubject> subjects;
   private final Words words;
 
-  private PhonePage(String title, List<PhoneDough> doughs, Words words) {
+  private PhonePage(String title, List<PhoneSubject> subjects, Words words) {
     this.title = title;
-    this.doughs = List.copyOf(doughs);
+    this.subjects = List.copyOf(subjects);
     this.words = words;
-    doughs.forEach(dough -> Refusal.ifImpossible(dough.forecast()));
+  }
+
+  private static PhonePage ofDoughs(String title, List<PhoneDough> doughs, Words words) {
+    List<PhoneSubject> subjects = new ArrayList<>();
+    for (PhoneDough dough : doughs) {
+      Refusal.ifImpossible(dough.forecast());
+      subjects.add(new DoughSubject(dough, words));
+    }
+    return new PhonePage(title, subjects, words);
   }
 
   /**
@@ -73,7 +80,7 @@ public final class PhonePage {
    * @throws doughtide.core.quantity.InputException if no hours can be given for it
    */
   public static PhonePage of(PhoneDough dough, Words words) {
-    return new PhonePage(dough.name(), List.of(dough), words);
+    return ofDoughs(dough.name(), List.of(dough), words);
   }
 
   /**
@@ -87,7 +94,17 @@ public final class PhonePage {
    */
   public static PhonePage of(
       String title, DayPlan day, List<String> names, ZonedDateTime zero, Words words) {
-    return new PhonePage(title, new PhoneDay(title, day, names, zero, words).doughs(), words);
+    return ofDoughs(title, new PhoneDay(title, day, names, zero, words).doughs(), words);
+  }
+
+  /**
+   * The page of a starter that is fed, with at most 512 members of its forecast.
+   *
+   * @throws doughtide.core.quantity.InputException if no hours can be given for it
+   */
+  public static PhonePage of(PhoneStarter starter, Words words) {
+    Refusal.ifImpossible(starter.forecast().rise());
+    return new PhonePage(starter.name(), List.of(new StarterSubject(starter, words)), words);
   }
 
   /**
@@ -126,8 +143,8 @@ public final class PhonePage {
 
   private Markup doughs() {
     List<PhonePart> parts = new ArrayList<>();
-    for (PhoneDough dough : doughs) {
-      parts.add(new PhonePart(dough, words, parts.size() + 1, doughs.size()));
+    for (PhoneSubject subject : subjects) {
+      parts.add(new PhonePart(subject, words, parts.size() + 1, subjects.size()));
     }
     List<Markup> all = new ArrayList<>();
     if (parts.size() > 1) {
@@ -145,6 +162,7 @@ public final class PhonePage {
 
   private Markup spoken() {
     Template word = Template.of("word.html");
+    PhoneWords say = subjects.get(0).say();
     return Markup.all(
         WORDS.stream()
             .map(
@@ -152,7 +170,7 @@ public final class PhonePage {
                     word.fill(
                         Map.of(
                             "key", Markup.text(key),
-                            "text", say(SHARED.getOrDefault(key, "phone." + key)))))
+                            "text", Markup.text(say.say(key)))))
             .toList());
   }
 

@@ -93,6 +93,7 @@ function Dough(article) {
     members: numbers(row.dataset.members, 0, dough.hours)
   }));
   const answer = events.filter(each => each.key === data.answer)[0];
+  const until = events.filter(each => each.key === data.until)[0];
   const given = data.readings ? data.readings.split(' ').map(each => ({ hours: Number(each.split(':')[0]), rise: Number(each.split(':')[1]) })) : [];
   const printed = new Map();
   article.querySelectorAll('.answer, [data-step] .clock').forEach(each => printed.set(each, each.textContent));
@@ -146,6 +147,11 @@ function Dough(article) {
     }
     return windows[event.key];
   }
+  // The hour to plan for: the likely one, or the middle of a time that has an end.
+  function planned() {
+    const from = windowOf(answer)[1];
+    return until ? (from + windowOf(until)[1]) / 2 : from;
+  }
   function time(hours) {
     return isFinite(hours) ? clock.at(hours) : '–';
   }
@@ -153,15 +159,15 @@ function Dough(article) {
     return 100 * quantile(distribution(highest(dough, hours), weights), 0.5);
   }
   function answerWords(at) {
-    if (!isFinite(at[1])) { return say('never', { rise: percent(answer.percent) }); }
-    const main = answer.key === 'shape'
+    if (!isFinite(planned())) { return say('never', { rise: percent(answer.percent) }); }
+    const main = until ? say('ready', { time: time(planned()), from: time(at[1]), until: time(windowOf(until)[1]) }) : answer.key === 'shape'
       ? say('shape', { time: time(at[1]), rise: percent(shown(at[1])) })
       : say(answer.percent ? 'risen' : answer.key, { time: time(at[1]), rise: percent(answer.percent) });
     return main + ' ' + (isFinite(at[2]) ? say('window', { early: time(at[0]), late: time(at[2]) }) : say('open', { early: time(at[0]) }));
   }
   function countDown() {
     const now = clock.hoursNow();
-    const at = windowOf(answer)[1];
+    const at = planned();
     const left = at - now;
     find('.left').textContent = !isFinite(at) ? ''
       : Math.abs(left) < 1 / 24 ? words.about
@@ -199,19 +205,19 @@ function Dough(article) {
     if (now > start && now < end) { draw(svg, 'line', { x1: x(now), x2: x(now), y1: 2, y2: 52, 'class': 'now' }); }
     find('.dots-left').textContent = say('left', { left: times.filter(at => at > now).length });
   }
-  // Where the plot lies: top, bottom, highest rise, then hours and places of the level axis.
+  // Where the plot lies: top, bottom, lowest and highest rise, then hours and places of the level axis.
   function frame(over) {
     const f = list(over.getAttribute('data-frame'));
     const last = f.length - 2;
     return {
       right: f[last + 1], top: f[0], bottom: f[1], most: f[last],
       x: hours => {
-        let i = 3;
+        let i = 4;
         while (i < last - 2 && f[i + 2] < hours) { i += 2; }
         const part = Math.min(Math.max((hours - f[i]) / (f[i + 2] - f[i]), 0), 1);
         return f[i + 1] + part * (f[i + 3] - f[i + 1]);
       },
-      y: rise => f[1] - (f[1] - f[0]) * Math.min(Math.max(rise / f[2], 0), 1)
+      y: rise => f[1] - (f[1] - f[0]) * Math.min(Math.max((rise - f[2]) / (f[3] - f[2]), 0), 1)
     };
   }
   function nowLine(over, now) {
@@ -257,6 +263,9 @@ function Dough(article) {
         const of = windowOf(event);
         at = of[1];
         write(step.querySelector('.clock'), () => time(of[1]) + ' (' + time(of[0]) + '–' + time(of[2]) + ')');
+      } else if (step.dataset.event === 'ready') {
+        at = planned();
+        write(step.querySelector('.clock'), () => time(at));
       } else if (step.dataset.event === 'after') {
         at += moved;
         write(step.querySelector('.clock'), () => time(at));
