@@ -6,6 +6,8 @@ import static org.junit.jupiter.params.provider.Arguments.arguments;
 
 import doughtide.cli.command.RiseCommandTest;
 import doughtide.cli.text.Paragraph;
+import doughtide.core.document.Refrigerator;
+import doughtide.core.document.Vocabulary;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -131,6 +133,50 @@ class RiseNightTest {
     assertThat(width(probed.out())).isLessThan(0.7 * width(dial.out()));
     assertThat(number(kept.out(), "hoursLikely", "coreAt10C"))
         .isCloseTo(number(probed.out(), "hoursLikely", "coreAt10C"), within(0.05));
+  }
+
+  /** Readings of the core in a file teach the same as the option, and learn keeps the same. */
+  @Test
+  void aColumnOfTheCoreTeachesWhatTheOptionTeaches() throws IOException {
+    String dough = "rise --dough-temp 24C --hydration 72% --cold 4C --hold 12h --members 256";
+    CliRun typed =
+        CliRun.in(TestEnvironment.in(folder), words(dough + " --core 3h:16C,8h:7C --save a.txt"));
+    assertThat(typed.err()).isEmpty();
+    double inCold =
+        number(CliRun.of(words(dough + " --format json")).out(), "intoColdHours", "cold");
+    Files.createDirectory(folder.resolve("bakes"));
+    Files.writeString(
+        folder.resolve("bakes/night.csv"),
+        "starter: 20%\nhydration: 72%\nflour: white\nsalt: 2%\ndough temp: 24C\n"
+            + "mixed at: 2027-03-06T12:00\ncold: 4C\nhold: 12h\ninto cold: "
+            + inCold
+            + "h\ntime;core temp C\n"
+            + (inCold + 3)
+            + "h;16\n"
+            + (inCold + 8)
+            + "h;7\n");
+    CliRun read =
+        CliRun.in(
+            TestEnvironment.in(folder), words("rise --readings bakes/night.csv --save b.txt"));
+    CliRun learned = CliRun.in(TestEnvironment.in(folder), words("learn bakes --save-cold c.txt"));
+
+    assertThat(read.err()).isEmpty();
+    assertThat(learned.err()).isEmpty();
+    assertThat(read.out()).contains("its air likely at");
+    assertThat(learned.out()).contains("Your refrigerator", "Saved in 'c.txt'");
+    Refrigerator option = kept("a.txt");
+    assertThat(kept("b.txt").airOffsetCelsius()).isCloseTo(option.airOffsetCelsius(), within(0.15));
+    assertThat(kept("b.txt").filmLogFactor()).isCloseTo(option.filmLogFactor(), within(0.05));
+    assertThat(kept("c.txt")).isEqualTo(kept("b.txt"));
+    CliRun without =
+        CliRun.in(
+            TestEnvironment.in(folder), words("rise --readings bakes/night.csv --core 3h:12C"));
+    assertThat(without.refusal()).contains("--core", "the file describes the dough");
+  }
+
+  private Refrigerator kept(String name) throws IOException {
+    return Refrigerator.read(
+        Files.readString(folder.resolve(name)).lines().iterator(), Vocabulary.KEYS_ONLY);
   }
 
   private static double width(String json) {

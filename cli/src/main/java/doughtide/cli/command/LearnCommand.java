@@ -5,12 +5,16 @@ import doughtide.cli.answer.Answer;
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.CommandSpec;
 import doughtide.cli.args.OptionSpec;
+import doughtide.cli.file.DocumentFile;
 import doughtide.cli.file.FileNames;
 import doughtide.cli.file.FileProblem;
 import doughtide.cli.file.OutputFile;
 import doughtide.cli.file.ReadingsFile;
 import doughtide.cli.file.StarterFile;
+import doughtide.cli.hand.DoughInHand;
+import doughtide.cli.options.ColdOptions;
 import doughtide.cli.options.KeepOptions;
+import doughtide.cli.options.KitchenOptions;
 import doughtide.cli.options.OutputOptions;
 import doughtide.cli.session.Environment;
 import doughtide.cli.session.Session;
@@ -19,6 +23,7 @@ import doughtide.core.learning.Learned;
 import doughtide.core.learning.Learner;
 import doughtide.core.learning.LearningPrior;
 import doughtide.core.learning.StarterRoutine;
+import doughtide.core.loaf.Cold;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Rise;
 import java.io.BufferedReader;
@@ -34,6 +39,7 @@ import java.util.stream.Stream;
 public final class LearnCommand implements Command {
 
   private static final String SAVE = "save";
+  private static final String SAVE_COLD = "save-cold";
   private static final String ROUTINE = "starter-routine";
   private static final int MOST_FILES = 1000;
   private static final Rise HALF = Rise.ofPercent(50);
@@ -45,6 +51,12 @@ public final class LearnCommand implements Command {
         .options(
             OptionSpec.value(
                 SAVE, "FILE", "starter.txt", "Keeps what was learned, for rise --starter-file."),
+            OptionSpec.value(
+                SAVE_COLD,
+                "FILE",
+                "fridge.txt",
+                "Keeps what readings of the core taught of your refrigerator, for rise"
+                    + " --cold-file."),
             OptionSpec.value(
                     ROUTINE,
                     "WORD",
@@ -62,7 +74,9 @@ public final class LearnCommand implements Command {
             "The folder holds one .csv or .txt file a bake: lines such as 'starter: 20%',"
                 + " 'hydration: 72%', 'dough temp: 25C', 'mixed at: 09:30', then a table with the"
                 + " heading 'time;rise %;dough temp C;pH;note'. A column 'height mm' instead of"
-                + " 'rise %' needs a line 'start height: 52 mm'.")
+                + " 'rise %' needs a line 'start height: 52 mm'. A column 'core temp C' is a probe"
+                + " in the middle of the loaf in the cold; it needs lines 'cold: 4C' and 'hold:"
+                + " 12h', and better 'into cold: 21:30', too.")
         .note("Leave a sample jar's lid loose: a closed jar of rising dough can burst.")
         .build();
   }
@@ -96,13 +110,45 @@ public final class LearnCommand implements Command {
         KeepOptions.keepFile(arguments, session.environment(), "starter-file", save.get());
       }
     }
-    Answer answer = LearnSections.of(learned, files, windows, HALF);
+    Optional<Cold> cold = cold(files, arguments, session.environment());
+    Optional<OutputFile> saveCold = saveCold(cold, arguments, session.environment());
+    Answer answer = LearnSections.of(learned, files, windows, HALF, cold);
     if (format == OutputOptions.Format.JSON) {
       answer.fromKitchen(arguments.fromKitchen()).json(session.out());
       return;
     }
     answer.text(session.out());
-    save.ifPresent(file -> session.out().println("\nSaved in " + FileProblem.quoted(file.shown())));
+    Stream.of(save, saveCold)
+        .flatMap(Optional::stream)
+        .forEach(file -> session.out().println("\nSaved in " + FileProblem.quoted(file.shown())));
+  }
+
+  /** What is known of the refrigerator after the nights whose core was read, one after another. */
+  private static Optional<Cold> cold(
+      List<ReadingsFile> files, Arguments arguments, Environment environment) {
+    Arguments asked = arguments.as(KitchenOptions.added(new NowCommand().spec()));
+    Optional<Cold> known = Optional.empty();
+    for (ReadingsFile file : files) {
+      if (!file.document().head().core().readings().isEmpty()) {
+        DoughInHand dough =
+            DocumentFile.named(file.bake().name(), () -> DoughInHand.of(file, asked, environment));
+        Optional<Cold> before = known;
+        known = Optional.of(DocumentFile.named(file.bake().name(), () -> dough.taught(before)));
+      }
+    }
+    return known;
+  }
+
+  private static Optional<OutputFile> saveCold(
+      Optional<Cold> cold, Arguments arguments, Environment environment) {
+    Optional<OutputFile> named = OutputOptions.file(SAVE_COLD, arguments, environment);
+    if (named.isPresent() && cold.isEmpty()) {
+      throw new InputException(
+          "--save-cold keeps what a probe taught: no file of readings has a column 'core temp C'");
+    }
+    boolean keeps = KeepOptions.asked(arguments);
+    cold.ifPresent(each -> ColdOptions.write(arguments, environment, each, named, keeps));
+    return named;
   }
 
   /** By its name; other texts that this program keeps are told by their first line. */

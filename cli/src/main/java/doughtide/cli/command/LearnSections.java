@@ -14,6 +14,7 @@ import doughtide.core.learning.LearnedParameter;
 import doughtide.core.learning.LoafResult;
 import doughtide.core.learning.Outlier;
 import doughtide.core.learning.TargetBelief;
+import doughtide.core.loaf.Cold;
 import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Rise;
 import doughtide.report.words.Advice;
@@ -34,10 +35,16 @@ final class LearnSections {
   private final List<ReadingsFile> files;
   private final Learned.Narrowing windows;
   private final Rise rise;
+  private final Optional<Cold> cold;
   private final Section.Builder body = Section.loose(TIMELINE);
 
   private LearnSections(
-      Learned learned, List<ReadingsFile> files, Learned.Narrowing windows, Rise rise) {
+      Learned learned,
+      List<ReadingsFile> files,
+      Learned.Narrowing windows,
+      Rise rise,
+      Optional<Cold> cold) {
+    this.cold = cold;
     this.learned = learned;
     this.files = files;
     this.windows = windows;
@@ -50,12 +57,18 @@ final class LearnSections {
    * @param files the bakes read
    * @param windows the hours to a rise for a dough like the last bake
    * @param rise that rise
+   * @param cold what is known of the refrigerator, if a probe was read
    */
   public static Answer of(
-      Learned learned, List<ReadingsFile> files, Learned.Narrowing windows, Rise rise) {
-    LearnSections sections = new LearnSections(learned, files, windows, rise);
+      Learned learned,
+      List<ReadingsFile> files,
+      Learned.Narrowing windows,
+      Rise rise,
+      Optional<Cold> cold) {
+    LearnSections sections = new LearnSections(learned, files, windows, rise, cold);
     sections.narrowing();
     sections.target();
+    sections.cold.ifPresent(sections::cold);
     sections.outliers();
     sections.parameters();
     sections.bakes();
@@ -118,6 +131,25 @@ final class LearnSections {
                 + " %. To keep it: doughtide kitchen set target "
                 + Words.rounded(hers.percent(), 0)
                 + "%");
+  }
+
+  private void cold(Cold known) {
+    body.section("cold", "Your refrigerator")
+        .number("airOffsetKelvin", "", known.offsetCelsius(), Unit.KELVIN)
+        .number("airDeviationKelvin", "", known.deviationCelsius(), Unit.KELVIN)
+        .number("filmFactor", "", Math.exp(known.filmLogFactor()), Unit.NONE)
+        .say(
+            "its air is likely "
+                + Words.rounded(Math.abs(known.offsetCelsius()), 1)
+                + " °C "
+                + (known.offsetCelsius() < 0 ? "colder" : "warmer")
+                + " than stated, ± "
+                + Words.rounded(known.deviationCelsius(), 1)
+                + " °C; it cools a loaf "
+                + Words.rounded(Math.exp(known.filmLogFactor()), 2)
+                + " times as fast as usual, ± "
+                + Words.rounded(100 * known.filmLogDeviation(), 0)
+                + " %");
   }
 
   private void outliers() {

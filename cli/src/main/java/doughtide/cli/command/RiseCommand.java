@@ -66,7 +66,8 @@ public final class RiseCommand implements Command {
         .options(TemperatureOptions.specs())
         .options(ProofOptions.specs())
         .options(ColdOptions.specs())
-        .options(ColdOptions.probe())
+        .options(ColdOptions.core())
+        .options(ColdOptions.keeping())
         .options(ClockOptions.specs())
         .options(StarterOptions.specs())
         .options(FormulaOptions.loaves())
@@ -263,10 +264,11 @@ public final class RiseCommand implements Command {
     SortedSet<Rise> rises = rises(arguments);
     List<OptionSpec> described = new ArrayList<>(DoughOptions.specs());
     described.addAll(TemperatureOptions.specs());
-    described.addAll(ColdOptions.probe());
+    described.add(ColdOptions.core());
     described.addAll(ClockOptions.specs());
     described.add(FormulaOptions.loaves());
     DoughInHand dough = DoughInHand.read(arguments, described, session);
+    dough.keepCold(arguments);
     NowCommand.print(NowSections.of(dough, rises), dough, format, session);
     if (chart.isPresent()) {
       TodayChart drawn = TodayChart.of(dough);

@@ -19,6 +19,7 @@ import doughtide.core.learning.LearnedStarter;
 import doughtide.core.learning.LiveDough;
 import doughtide.core.learning.Reading;
 import doughtide.core.learning.ReadingDoubt;
+import doughtide.core.loaf.Cold;
 import doughtide.core.loaf.Proof;
 import doughtide.core.loaf.ShapeForecast;
 import doughtide.core.loaf.ShapeForecaster;
@@ -278,10 +279,56 @@ public final class DoughInHand {
     planned =
         planned.or(
             () -> ProofOptions.read(arguments, clock()).map(options -> planned(options.ways())));
+    if (planned.isEmpty() && !core().readings().isEmpty()) {
+      throw withoutCold();
+    }
     return planned;
   }
 
+  /**
+   * What is known of its refrigerator after the readings of its probe.
+   *
+   * @param known of the same refrigerator before; empty for what its file says
+   * @throws InputException if its file does not say what cold it went into
+   */
+  public Cold taught(Optional<Cold> known) {
+    Proof proof = planned().orElseThrow(DoughInHand::withoutCold).proof();
+    Cold cold = proof.coldPlace().orElseThrow(DoughInHand::withoutCold);
+    if (known.isEmpty()) {
+      return cold;
+    }
+    Proof before = proof.withCold(cold.asKnown(known.get()));
+    return ColdOptions.taught(core(), forecast(), before).coldPlace().orElseThrow();
+  }
+
+  /** Keeps what the readings of its probe taught, where that is asked for. */
+  public void keepCold(Arguments asked) {
+    ColdOptions.keep(asked, environment, core(), planned().map(Planned::proof));
+  }
+
+  private ReadingsDocument.Core core() {
+    return file.document().head().core();
+  }
+
+  private static InputException withoutCold() {
+    return new InputException(
+        "'core temp C' says nothing without a cold: add lines such as 'cold: 4C' and 'hold: 12h' at"
+            + " the top of the file, or --cold 4C --hold 12h");
+  }
+
+  /** With what the readings of its probe teach of the cold. */
   private Planned planned(List<Proof> ways) {
+    Planned chosen = chosen(ways);
+    if (core().readings().isEmpty()) {
+      return chosen;
+    }
+    if (chosen.proof().coldPlace().isEmpty()) {
+      throw withoutCold();
+    }
+    return Planned.of(ColdOptions.taught(core(), forecast(), chosen.proof()), first);
+  }
+
+  private Planned chosen(List<Proof> ways) {
     List<Planned> tried = new ArrayList<>();
     for (Proof way : ways) {
       Planned planned = Planned.of(ColdOptions.kept(arguments, environment, way), first);

@@ -41,6 +41,7 @@ public record DoughNote(String text, ReadingsDocument document, String said) {
   private static final DateTimeFormatter CLOCK = DateTimeFormatter.ofPattern("HH:mm", Locale.ROOT);
   private static final DateTimeFormatter CLOCK_TO_SECONDS =
       DateTimeFormatter.ofPattern("HH:mm:ss", Locale.ROOT);
+  private static final String INTO_COLD = "into the cold";
   private static final Duration MAY_BE_AHEAD = Duration.ofMinutes(15);
 
   /**
@@ -60,10 +61,17 @@ public record DoughNote(String text, ReadingsDocument document, String said) {
             time(before, at),
             rise(before, words),
             words.celsius(),
+            words.core(),
             words.ph(),
-            words.folded() ? "fold" : "");
+            words.intoCold() ? INTO_COLD : words.folded() ? "fold" : "");
     String text = text(name, environment);
-    String noted = DocumentFile.named(name, () -> DoughNotes.with(text, line, setting));
+    String noted =
+        DocumentFile.named(
+            name,
+            () ->
+                words.intoCold()
+                    ? DoughNotes.intoCold(text, line, setting)
+                    : DoughNotes.with(text, line, setting));
     ReadingsDocument after = ReadingsDocument.read(noted.lines().iterator(), setting);
     return new DoughNote(noted, after, said(before, at, line));
   }
@@ -185,6 +193,8 @@ public record DoughNote(String text, ReadingsDocument document, String said) {
     line.rise().ifPresent(rise -> parts.add("risen " + Words.percent(rise.percent())));
     line.celsius()
         .ifPresent(celsius -> parts.add(Words.temperature(Temperature.ofCelsius(celsius))));
+    line.core()
+        .ifPresent(core -> parts.add("middle " + Words.temperature(Temperature.ofCelsius(core))));
     line.ph().ifPresent(ph -> parts.add("pH " + Words.rounded(ph, 2)));
     if (!line.remark().isEmpty()) {
       parts.add(line.remark());

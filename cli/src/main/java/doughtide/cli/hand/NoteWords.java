@@ -24,7 +24,9 @@ public final class NoteWords {
     RISE,
     HEIGHT,
     TEMPERATURE,
+    CORE,
     PH,
+    COLD,
     FOLD,
     RESULT,
     NUMBER
@@ -33,8 +35,8 @@ public final class NoteWords {
   private static final String NUMBER = "[0-9]{1,4}(?:[.,][0-9]{1,3})?";
   private static final Pattern UNIT =
       Pattern.compile("(?i)%|percent|mm|cm|in|°?[cf]|am|pm|a\\.m\\.|p\\.m\\.|uhr|o'clock");
-  private static final Pattern BEFORE_UNIT = Pattern.compile("[0-9][0-9.,:h]*");
-  private static final List<String> WORDS = List.of("now", "fold", "result");
+  private static final Pattern BEFORE_UNIT = Pattern.compile("(core ?)?[0-9][0-9.,:h]*");
+  private static final List<String> WORDS = List.of("now", "fold", "core", "into-cold", "result");
 
   private final Optional<String> name;
   private final Map<Kind, String> given;
@@ -95,7 +97,10 @@ public final class NoteWords {
               && UNIT.matcher(clean).matches()
               && BEFORE_UNIT.matcher(words.get(last)).matches();
       boolean ph = last >= 0 && words.get(last).equalsIgnoreCase("ph") && clean.matches(NUMBER);
-      if (unit || ph) {
+      boolean core = last >= 0 && words.get(last).equalsIgnoreCase("core");
+      if (core && clean.matches("(?i)" + NUMBER + " ?(°?[cf])?")) {
+        words.set(last, "core " + clean);
+      } else if (unit || ph) {
         words.set(last, words.get(last) + (clean.startsWith("o") ? " " : "") + clean);
       } else {
         words.add(clean);
@@ -126,7 +131,8 @@ public final class NoteWords {
             + " is not understood: "
             + Nearest.to(word.toLowerCase(Locale.ROOT), WORDS)
                 .map(near -> "did you mean " + near + "?")
-                .orElse("write for example 13:30 44% 24C, 78mm, fold or result under"));
+                .orElse(
+                    "write for example 13:30 44% 24C, 78mm" + ", fold, core 12C or result under"));
   }
 
   private static Optional<Kind> kind(String word) {
@@ -136,6 +142,8 @@ public final class NoteWords {
         return Optional.of(Kind.NOW);
       case "fold", "folded":
         return Optional.of(Kind.FOLD);
+      case "into-cold":
+        return Optional.of(Kind.COLD);
       case "result":
         return Optional.of(Kind.RESULT);
       default:
@@ -149,6 +157,9 @@ public final class NoteWords {
     }
     if (lower.matches(NUMBER + " ?°?[cf]")) {
       return Optional.of(Kind.TEMPERATURE);
+    }
+    if (lower.matches("core( ?" + NUMBER + " ?°?[cf])?")) {
+      return Optional.of(Kind.CORE);
     }
     if (lower.matches("ph ?[:=]?" + NUMBER)) {
       return Optional.of(Kind.PH);
@@ -207,6 +218,20 @@ public final class NoteWords {
     return text.isEmpty()
         ? OptionalDouble.empty()
         : OptionalDouble.of(Quantities.temperature("dough temp", text.get()).celsius());
+  }
+
+  /** The temperature in the middle of the loaf, °C. */
+  public OptionalDouble core() {
+    Optional<String> text = text(Kind.CORE);
+    return text.isEmpty()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(
+            Quantities.temperature("core", text.get().substring("core".length())).celsius());
+  }
+
+  /** Whether the loaf went into the cold. */
+  public boolean intoCold() {
+    return given.containsKey(Kind.COLD);
   }
 
   /** The pH. */

@@ -5,22 +5,20 @@ import doughtide.cli.args.OptionSpec;
 import doughtide.cli.file.DocumentFile;
 import doughtide.cli.file.OutputFile;
 import doughtide.cli.session.Environment;
+import doughtide.core.document.ReadingsDocument;
 import doughtide.core.document.Refrigerator;
 import doughtide.core.document.Vocabulary;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.loaf.Cold;
 import doughtide.core.loaf.ColdFit;
-import doughtide.core.loaf.LoafModel;
-import doughtide.core.loaf.LoafSettings;
 import doughtide.core.loaf.Proof;
-import doughtide.core.loaf.ShapeForecast;
-import doughtide.core.loaf.ShapeForecaster;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.ShellWord;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** The baker's refrigerator, kept in a file and taught by a probe in the middle of one loaf. */
 public final class ColdOptions {
@@ -43,20 +41,24 @@ public final class ColdOptions {
             "With --cold: what a probe taught about this refrigerator, kept by rise --save."));
   }
 
-  /** For the command that learns from a probe. */
-  public static List<OptionSpec> probe() {
+  /** For the command that learns from a probe without a file of readings. */
+  public static OptionSpec core() {
+    return OptionSpec.value(
+        CORE,
+        "READINGS",
+        "3h:12C,7h:6C",
+        "With --cold: a probe in the middle of such a loaf, hours since it went into the cold and"
+            + " temperature; narrows the refrigerator. A file of --readings has a column for it.");
+  }
+
+  /** For the command that keeps what a probe taught. */
+  public static List<OptionSpec> keeping() {
     return List.of(
-        OptionSpec.value(
-            CORE,
-            "READINGS",
-            "3h:12C,7h:6C",
-            "With --cold: a probe in the middle of such a loaf, hours since it went into the cold"
-                + " and temperature; narrows the refrigerator."),
         OptionSpec.value(
             SAVE,
             "FILE",
             "fridge.txt",
-            "With --core: keeps what the probe taught, for --cold-file."),
+            "With --core, or readings of the core: keeps what the probe taught, for --cold-file."),
         KeepOptions.spec());
   }
 
@@ -91,31 +93,49 @@ public final class ColdOptions {
    */
   public static Proof taught(Arguments arguments, RiseForecast bulk, Proof proof) {
     if (!arguments.has(CORE)) {
-      if (KeepOptions.asked(arguments)) {
-        throw new InputException(
-            "--keep-in-kitchen keeps what a probe taught: add for example --core 3h:12C");
-      }
-      if (arguments.has(SAVE)) {
-        throw new InputException("--save keeps what a probe taught: add for example --core 3h:12C");
-      }
+      refuseKeeping(arguments, "--core 3h:12C");
       return proof;
     }
-    Cold cold = proof.coldPlace().orElseThrow(() -> alone(CORE));
-    List<ColdFit.Reading> readings = readings(arguments.text(CORE).orElseThrow());
-    ShapeForecast.Night night =
-        ShapeForecaster.of(bulk, proof)
-            .forecast()
-            .likely()
-            .orElseThrow(
-                () -> new InputException("--core needs a loaf that can be shaped: see without it"));
-    return proof.withCold(
-        ColdFit.of(
-            LoafModel.of(bulk.formula(), proof, LoafSettings.FULL),
-            cold,
-            night.bulk(),
-            night.proofFromHours(),
-            proof.roomHours(),
-            readings));
+    if (proof.coldPlace().isEmpty()) {
+      throw alone(CORE);
+    }
+    String text = arguments.text(CORE).orElseThrow();
+    List<ColdFit.Reading> readings = readings(text);
+    return Quantities.named(
+        "--" + CORE,
+        text,
+        () -> ColdFit.taught(bulk, proof, OptionalDouble.empty(), inCold -> readings));
+  }
+
+  /** The same by the column of a file of readings. */
+  public static Proof taught(ReadingsDocument.Core core, RiseForecast bulk, Proof proof) {
+    return core.readings().isEmpty()
+        ? proof
+        : ColdFit.taught(bulk, proof, core.intoColdHours(), core::since);
+  }
+
+  /** Refuses to keep what no probe taught. */
+  private static void refuseKeeping(Arguments arguments, String probe) {
+    boolean keeps = KeepOptions.asked(arguments);
+    if (keeps || arguments.has(SAVE)) {
+      throw new InputException(
+          "--"
+              + (keeps ? KeepOptions.NAME : SAVE)
+              + " keeps what a probe taught: add for example "
+              + probe);
+    }
+  }
+
+  /** Keeps what a probe of a dough in hand taught, where that is asked for. */
+  public static void keep(
+      Arguments arguments,
+      Environment environment,
+      ReadingsDocument.Core core,
+      Optional<Proof> proof) {
+    if (core.readings().isEmpty()) {
+      refuseKeeping(arguments, "a column 'core temp C' to the table of readings");
+    }
+    proof.ifPresent(each -> keep(arguments, environment, each));
   }
 
   private static List<ColdFit.Reading> readings(String text) {
@@ -141,14 +161,27 @@ public final class ColdOptions {
   public static void keep(Arguments arguments, Environment environment, Proof proof) {
     boolean keeps = KeepOptions.asked(arguments);
     Optional<OutputFile> named = OutputOptions.file(SAVE, arguments, environment);
-    if (proof.coldPlace().isEmpty() || (named.isEmpty() && !keeps)) {
+    proof.coldPlace().ifPresent(cold -> write(arguments, environment, cold, named, keeps));
+  }
+
+  /**
+   * Writes what is known of a refrigerator.
+   *
+   * @param named the file asked for, if one is
+   * @param keeps whether it is kept in the kitchen, too
+   */
+  public static void write(
+      Arguments arguments,
+      Environment environment,
+      Cold cold,
+      Optional<OutputFile> named,
+      boolean keeps) {
+    if (named.isEmpty() && !keeps) {
       return;
     }
     OutputFile file =
-        named.isPresent()
-            ? named.get()
-            : KeepOptions.besideKitchen(arguments, environment, "refrigerator.txt");
-    Cold cold = proof.coldPlace().get();
+        named.orElseGet(
+            () -> KeepOptions.besideKitchen(arguments, environment, "refrigerator.txt"));
     file.write(
         new Refrigerator(
                 rounded(cold.offsetCelsius()),

@@ -13,22 +13,23 @@ import java.util.Optional;
 /** Puts what a command teaches into the baker's kitchen, where that is asked for. */
 public final class KeepOptions {
 
-  private static final String KEEP = "keep-in-kitchen";
+  /** The name of the option. */
+  static final String NAME = "keep-in-kitchen";
 
   private KeepOptions() {}
 
   /** The option of a command that teaches something. */
   public static OptionSpec spec() {
     return OptionSpec.flag(
-        KEEP, "Keeps what this teaches in the kitchen file, for every later call.");
+        NAME, "Keeps what this teaches in the kitchen file, for every later call.");
   }
 
   /** Whether it is asked for. */
   public static boolean asked(Arguments arguments) {
-    if (arguments.has(KEEP)) {
-      arguments.exclusive(KEEP, KitchenOptions.NO_KITCHEN);
+    if (arguments.has(NAME)) {
+      arguments.exclusive(NAME, KitchenOptions.NO_KITCHEN);
     }
-    return arguments.has(KEEP);
+    return arguments.has(NAME);
   }
 
   /**
@@ -66,7 +67,7 @@ public final class KeepOptions {
     } catch (IOException e) {
       throw FileProblem.of(kitchen.shown(), e);
     }
-    return OutputFile.of("--" + KEEP, kitchen.beside(name), OutputFile.Existing.RENEW, environment);
+    return OutputFile.of("--" + NAME, kitchen.beside(name), OutputFile.Existing.RENEW, environment);
   }
 
   private static KitchenFile kitchen(Arguments arguments, Environment environment) {

@@ -243,6 +243,15 @@ public record ProofOptions(List<Proof> ways) {
         .orElse(ways.get(0));
   }
 
+  /** How well the cold is known, and what its air likely is where that is not as stated. */
+  private static String howWell(Cold cold) {
+    double air = cold.stated().celsius() + cold.offsetCelsius();
+    String known = " ± " + Words.rounded(cold.deviationCelsius(), 1) + " °C";
+    return Math.abs(cold.offsetCelsius()) < 0.05
+        ? known
+        : ", its air likely at " + Words.rounded(air, 1) + known;
+  }
+
   /** The proof in words, for the page. */
   public static String words(Proof proof) {
     StringBuilder words = new StringBuilder();
@@ -267,10 +276,7 @@ public record ProofOptions(List<Proof> ways) {
                 words.append(Words.duration(proof.holdHours())).append(' ');
               }
               words.append("in the cold at ").append(Words.temperature(cold));
-              proof
-                  .coldPlace()
-                  .map(place -> " ± " + Words.rounded(place.deviationCelsius(), 1) + " °C")
-                  .ifPresent(words::append);
+              proof.coldPlace().map(ProofOptions::howWell).ifPresent(words::append);
             });
     return words.toString();
   }

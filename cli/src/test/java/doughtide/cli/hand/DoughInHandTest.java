@@ -66,6 +66,20 @@ class DoughInHandTest {
             line -> assertThat(line.codePointCount(0, line.length())).isLessThanOrEqualTo(80));
   }
 
+  @Test
+  void aProbeInTheLoafIsNotedAndTeachesTheCold() throws IOException {
+    at("09:30", NIGHT);
+    assertThat(at("15:00", "note into-cold").out()).contains("15:00, into the cold.");
+    CliRun noted = at("18:00", "note core 14 C");
+    assertThat(noted.err()).isEmpty();
+    assertThat(noted.out()).contains("Sat 18:00, middle 14 \u00b0C (57 \u00b0F).");
+    assertThat(kept("saturday.txt"))
+        .contains("into cold: 2027-03-06 15:00\n", ";note;core temp C\n")
+        .endsWith("2027-03-06 18:00;;;;;14\n");
+    assertThat(at("18:10", "now").out()).contains("its air likely at");
+    assertThat(at("18:10", "note core").refusal()).contains("core");
+  }
+
   /** The same dough, the same figures, whichever command reads its file. */
   @Test
   void riseAndNowSayTheSame() {

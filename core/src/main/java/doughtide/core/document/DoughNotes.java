@@ -4,10 +4,13 @@ import doughtide.core.learning.LoafResult;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Rise;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /**
  * Writes readings into their text while a dough is in hand: every line that was there stays as it
@@ -16,7 +19,8 @@ import java.util.OptionalDouble;
  * <pre>{@code
  * String text = DoughNotes.started(Map.of("mixed-at", "2027-03-06T09:30", "dough-temp", "25C"), false);
  * String later = DoughNotes.with(text, new DoughNotes.Line("2027-03-06 13:30", Optional.of(
- *     Rise.ofPercent(44)), OptionalDouble.of(24), OptionalDouble.empty(), ""), setting);
+ *     Rise.ofPercent(44)), OptionalDouble.of(24), OptionalDouble.empty(),
+ *     OptionalDouble.empty(), ""), setting);
  * }</pre>
  */
 public final class DoughNotes {
@@ -31,11 +35,17 @@ public final class DoughNotes {
    * @param time as the table writes it
    * @param rise of the sample
    * @param celsius of the dough
+   * @param core temperature in the middle of the loaf, °C
    * @param ph of the dough
    * @param remark in words, or empty
    */
   public record Line(
-      String time, Optional<Rise> rise, OptionalDouble celsius, OptionalDouble ph, String remark) {}
+      String time,
+      Optional<Rise> rise,
+      OptionalDouble celsius,
+      OptionalDouble core,
+      OptionalDouble ph,
+      String remark) {}
 
   /**
    * The text of a dough just mixed, without readings.
@@ -75,15 +85,29 @@ public final class DoughNotes {
     ReadingsDocument before = read(text, setting);
     Vocabulary vocabulary = setting.catalogue().vocabulary();
     List<String> lines = lines(text);
-    ReadingsColumns columns = ReadingsColumns.of(lines.get(heading(lines, vocabulary)), vocabulary);
+    String plain = lines.get(heading(lines, vocabulary));
+    String heading =
+        line.core().isPresent() ? ReadingsColumns.of(plain, vocabulary).withCore(plain) : plain;
+    String headed =
+        text.replaceFirst("(?m)^" + Pattern.quote(plain) + "$", Matcher.quoteReplacement(heading));
     String end = ending(text);
-    String whole = text.endsWith("\n") || text.endsWith("\r") ? text : text + end;
+    String whole = headed.endsWith("\n") || headed.endsWith("\r") ? headed : headed + end;
+    ReadingsColumns columns = ReadingsColumns.of(heading, vocabulary);
     String noted = whole + columns.line(line, before.head().startMm()) + end;
     ReadingsDocument.Refused refused = read(noted, setting).refused();
     if (refused.count() > before.refused().count()) {
       throw new InputException(refused.first().get(refused.first().size() - 1).what());
     }
     return noted;
+  }
+
+  /**
+   * The same for the moment at which the loaf goes into the cold, which then stands in the head,
+   * too.
+   */
+  public static String intoCold(String text, Line line, ReadingsDocument.Setting setting) {
+    Map<String, String> head = Map.of(ReadingsDocument.INTO_COLD, line.time());
+    return with(with(text, line, setting), head, setting);
   }
 
   /**
@@ -96,12 +120,19 @@ public final class DoughNotes {
    */
   public static String with(
       String text, LoafResult result, Map<String, String> words, ReadingsDocument.Setting setting) {
+    Map<String, String> all = new LinkedHashMap<>();
+    all.put("result", Vocabulary.plain(result.name()));
+    all.putAll(words);
+    return with(text, all, setting);
+  }
+
+  private static String with(
+      String text, Map<String, String> values, ReadingsDocument.Setting setting) {
     read(text, setting);
     String end = ending(text);
     Vocabulary vocabulary = setting.catalogue().vocabulary();
     List<String> lines = new ArrayList<>(lines(text));
-    put(lines, "result", Vocabulary.plain(result.name()), vocabulary);
-    words.forEach((key, value) -> put(lines, key, value, vocabulary));
+    values.forEach((key, value) -> put(lines, key, value, vocabulary));
     String noted = String.join(end, lines) + end;
     read(noted, setting);
     return noted;
@@ -109,7 +140,7 @@ public final class DoughNotes {
 
   private static void put(List<String> lines, String key, String value, Vocabulary vocabulary) {
     int heading = heading(lines, vocabulary);
-    String line = DocumentText.line(key, value, "");
+    String line = DocumentText.line(DocumentReader.words(key), value, "");
     for (int i = 0; i < heading; i++) {
       if (DocumentReader.keyOf(lines.get(i), vocabulary, ReadingsDocument.keys().keySet())
           .equals(key)) {

@@ -22,12 +22,16 @@ final class ReadingsColumns {
   static final String LAYOUT =
       "the table begins with a line such as 'time;rise %;dough temp C;pH;note'";
 
+  /** The heading of a column for a probe in the middle of the loaf. */
+  static final String CORE = "core temp C";
+
   /** What a column holds. */
   enum Kind {
     TIME,
     RISE,
     HEIGHT,
     TEMPERATURE,
+    CORE,
     PH,
     NOTE
   }
@@ -67,14 +71,15 @@ final class ReadingsColumns {
     for (String cell : CsvCells.of(heading, separator)) {
       columns.add(column(cell, vocabulary));
     }
-    for (Kind kind : List.of(Kind.TIME, Kind.RISE, Kind.HEIGHT, Kind.TEMPERATURE, Kind.PH)) {
+    for (Kind kind : EnumSet.complementOf(EnumSet.of(Kind.NOTE))) {
       if (columns.stream().filter(each -> each.kind() == kind).count() > 1) {
         throw new InputException("the table has two columns for one thing: leave one out");
       }
     }
     boolean rise = columns.stream().anyMatch(each -> each.kind() == Kind.RISE);
     boolean height = columns.stream().anyMatch(each -> each.kind() == Kind.HEIGHT);
-    if (rise == height) {
+    boolean core = columns.stream().anyMatch(each -> each.kind() == Kind.CORE);
+    if (rise == height && (rise || !core)) {
       throw new InputException(
           rise
               ? "the table has both rise and height: leave one out"
@@ -114,11 +119,20 @@ final class ReadingsColumns {
       case "height" -> Optional.of(Kind.HEIGHT);
       case "dough temp", "dough temperature", "temp", "temperature" ->
           Optional.of(Kind.TEMPERATURE);
+      case "core temp", "core temperature", "core" -> Optional.of(Kind.CORE);
       case "ph" -> Optional.of(Kind.PH);
       case "note", "notes", "" -> Optional.of(Kind.NOTE);
       default -> Optional.empty();
     };
   }
+
+  /**
+   * What a line of the table tells.
+   *
+   * @param dough of the dough and its sample, if it tells something of them
+   * @param core of a probe in the middle of the loaf, if it tells that
+   */
+  record Told(Optional<Reading> dough, Optional<Reading> core) {}
 
   /**
    * What a line of the table tells; nothing if it holds a note alone.
@@ -127,7 +141,7 @@ final class ReadingsColumns {
    * @param startMm height at the start, if it is known
    * @throws InputException if it cannot be used
    */
-  Optional<Reading> reading(String line, ReadingsClock clock, OptionalDouble startMm) {
+  Told reading(String line, ReadingsClock clock, OptionalDouble startMm) {
     List<String> cells = CsvCells.of(line, separator);
     for (int i = columns.size(); i < cells.size(); i++) {
       if (!cells.get(i).isBlank()) {
@@ -137,15 +151,25 @@ final class ReadingsColumns {
       }
     }
     Optional<Rise> rise = rise(cells, startMm);
-    OptionalDouble celsius = celsius(cells);
+    OptionalDouble celsius = celsius(cells, Kind.TEMPERATURE, "dough temp");
+    OptionalDouble core = celsius(cells, Kind.CORE, "core temp");
     OptionalDouble ph = ph(cells);
     boolean tellsNothing = rise.isEmpty() && celsius.isEmpty() && ph.isEmpty();
-    if (tellsNothing && cell(cells, Kind.NOTE).isEmpty()) {
+    if (tellsNothing && core.isEmpty() && cell(cells, Kind.NOTE).isEmpty()) {
       throw new InputException("the line tells neither rise nor temperature nor pH");
     }
-    new Reading(0, rise, celsius, ph);
+    Reading dough = new Reading(0, rise, celsius, ph);
+    Reading middle = new Reading(0, Optional.empty(), core, OptionalDouble.empty());
     double hours = clock.hours(cell(cells, Kind.TIME));
-    return tellsNothing ? Optional.empty() : Optional.of(new Reading(hours, rise, celsius, ph));
+    return new Told(
+        Optional.of(dough.at(hours)).filter(told -> !tellsNothing),
+        Optional.of(middle.at(hours)).filter(told -> told.celsius().isPresent()));
+  }
+
+  /** The heading with a column for a probe, if it has none. */
+  String withCore(String heading) {
+    boolean has = columns.stream().anyMatch(each -> each.kind() == Kind.CORE);
+    return has ? heading : heading + separator + CORE;
   }
 
   /**
@@ -159,6 +183,7 @@ final class ReadingsColumns {
     boolean rises = columns.stream().anyMatch(each -> each.kind() == Kind.RISE);
     needs(line.ph().isPresent(), Kind.PH, "pH");
     needs(line.celsius().isPresent(), Kind.TEMPERATURE, "dough temp C");
+    needs(line.core().isPresent(), Kind.CORE, CORE);
     needs(!line.remark().isEmpty(), Kind.NOTE, "note");
     if (line.rise().isPresent() && !rises) {
       start(startMm);
@@ -185,6 +210,7 @@ final class ReadingsColumns {
       case HEIGHT ->
           line.rise().map(rise -> height(start(startMm) * rise.heightTimes(), column)).orElse("");
       case TEMPERATURE -> temperature(line.celsius(), column.unit());
+      case CORE -> temperature(line.core(), column.unit());
       case PH -> line.ph().isPresent() ? Checks.plain(line.ph().getAsDouble()) : "";
       case NOTE -> line.remark();
     };
@@ -293,10 +319,10 @@ final class ReadingsColumns {
     };
   }
 
-  /** The dough temperature a line tells, °C. */
-  private OptionalDouble celsius(List<String> cells) {
-    String cell = cell(cells, Kind.TEMPERATURE);
-    String unit = unit(Kind.TEMPERATURE);
+  /** A temperature a line tells, °C. */
+  private OptionalDouble celsius(List<String> cells, Kind kind, String name) {
+    String cell = cell(cells, kind);
+    String unit = unit(kind);
     if (cell.isEmpty()) {
       return OptionalDouble.empty();
     }
@@ -304,7 +330,7 @@ final class ReadingsColumns {
     if (plain.isPresent() && unit.equals("c")) {
       return plain;
     }
-    Temperature given = Quantities.temperature("dough temp", withUnit("dough temp", cell, unit));
+    Temperature given = Quantities.temperature(name, withUnit(name, cell, unit));
     return OptionalDouble.of(given.celsius());
   }
 

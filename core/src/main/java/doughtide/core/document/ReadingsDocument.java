@@ -8,6 +8,7 @@ import doughtide.core.flourtrial.FlourRecord;
 import doughtide.core.learning.Bake;
 import doughtide.core.learning.LoafResult;
 import doughtide.core.learning.Reading;
+import doughtide.core.loaf.ColdFit;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.ClockText;
 import doughtide.core.quantity.InputException;
@@ -23,12 +24,14 @@ import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
+import java.util.HashSet;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Supplier;
 import java.util.stream.Collectors;
@@ -39,7 +42,9 @@ import java.util.stream.Collectors;
  * command line without dashes. A line {@code feed: 1:5:5} makes the dough a starter that was fed
  * so, in parts of starter, flour and water; a line {@code occasion: …} with the same words in
  * several files says that these doughs share what differs from bake to bake, such as jars fed from
- * one starter in one evening. Memory does not grow with the table.
+ * one starter in one evening. A column {@code core temp C} holds what a probe in the middle of the
+ * loaf shows in the cold, a line {@code into cold: 21:30} when the loaf went there. Memory does not
+ * grow with the table.
  *
  * <pre>{@code
  * String text = "starter: 20%\ndough temp: 25C\nmixed at: 09:30\ntime;rise %\n11:30;12";
@@ -71,6 +76,10 @@ public record ReadingsDocument(
   private static final String DOUGH_MASS = "dough-mass";
   private static final String START_HEIGHT = "start-height";
   private static final String RESULT = "result";
+
+  /** When the loaf went into the cold. */
+  static final String INTO_COLD = "into-cold";
+
   private static final List<String> PLAN =
       List.of(
           "cold",
@@ -119,6 +128,7 @@ public record ReadingsDocument(
    * @param lastHours hours since mixing of the last line of the table; negative if there is none
    * @param plan how the loaf goes on, as typed, by keys that are names of options
    * @param result how the loaf came out, once it is known
+   * @param core a probe in the middle of the loaf
    */
   public record Head(
       Optional<DoughTemperature> planned,
@@ -126,10 +136,55 @@ public record ReadingsDocument(
       boolean dated,
       double lastHours,
       Map<String, String> plan,
-      Optional<LoafResult> result) {
+      Optional<LoafResult> result,
+      Core core) {
     /** Copies the map. */
     public Head {
       plan = Collections.unmodifiableMap(new LinkedHashMap<>(plan));
+    }
+  }
+
+  /**
+   * A probe in the middle of the loaf.
+   *
+   * @param intoColdHours from mixing until the loaf went into the cold, if the head tells it
+   * @param readings its temperatures, hours since mixing
+   */
+  public record Core(OptionalDouble intoColdHours, List<Reading> readings) {
+    private static final int MOST_AS_THEY_ARE = 48;
+    private static final double SOONEST_HOURS = 0.1;
+
+    /** Copies the list. */
+    public Core {
+      readings = List.copyOf(readings);
+    }
+
+    /**
+     * As readings of the cold; of more than 48 the first of each hour.
+     *
+     * @param inColdHours from mixing until the loaf went into the cold
+     * @throws InputException if none was read in the cold
+     */
+    public List<ColdFit.Reading> since(double inColdHours) {
+      Set<Long> hours = new HashSet<>();
+      boolean few = readings.size() <= MOST_AS_THEY_ARE;
+      List<ColdFit.Reading> found =
+          readings.stream()
+              .filter(each -> each.hours() - inColdHours >= SOONEST_HOURS)
+              .filter(each -> few || hours.add((long) each.hours()))
+              .map(each -> reading(each, inColdHours))
+              .toList();
+      if (found.isEmpty()) {
+        throw new InputException(
+            "core-readings.before-cold",
+            "no reading of the core lies after the loaf went into the cold: add a line such as"
+                + " 'into cold: 21:30' at the top");
+      }
+      return found;
+    }
+
+    private static ColdFit.Reading reading(Reading core, double inColdHours) {
+      return new ColdFit.Reading(core.hours() - inColdHours, core.celsius().orElseThrow());
     }
   }
 
@@ -203,6 +258,7 @@ public record ReadingsDocument(
     keys.put(MIXED_AT, Use.ONCE);
     keys.put(ZONE, Use.ONCE);
     keys.put(START_HEIGHT, Use.ONCE);
+    keys.put(INTO_COLD, Use.ONCE);
     RoomText.keys().forEach(key -> keys.put(key, Use.ONCE));
     PLAN.forEach(key -> keys.put(key, Use.ONCE));
     keys.put(RESULT, Use.ONCE);
@@ -282,6 +338,7 @@ public record ReadingsDocument(
     private final DocumentReader reader;
     private final Setting setting;
     private final ReadingGrid grid = new ReadingGrid();
+    private final ReadingGrid core = new ReadingGrid();
     private final List<LineException> refused = new ArrayList<>();
     private long refusedCount;
 
@@ -305,6 +362,7 @@ public record ReadingsDocument(
       Optional<LoafResult> result = problems.tried(() -> reader.value(RESULT, TextReader::result));
       Optional<ReadingsClock> clock = problems.tried(() -> Optional.of(clock()));
       Optional<Double> startMm = problems.tried(this::startMm);
+      Optional<Double> intoCold = problems.tried(this::intoCold);
       Optional<ReadingsColumns> columns =
           problems.tried(() -> Optional.of(columns(heading, vocabulary)));
       if (clock.isPresent() && columns.isPresent()) {
@@ -317,7 +375,12 @@ public record ReadingsDocument(
           room,
           result,
           clock.orElseThrow(),
-          optional(startMm));
+          optional(startMm),
+          new Core(optional(intoCold), core.readings()));
+    }
+
+    private Optional<Double> intoCold() {
+      return reader.value(INTO_COLD, text -> clock().hours(text));
     }
 
     private static OptionalDouble optional(Optional<Double> value) {
@@ -343,8 +406,10 @@ public record ReadingsDocument(
         Optional<Room> room,
         Optional<LoafResult> result,
         ReadingsClock clock,
-        OptionalDouble startMm) {
-      if (grid.count() == 0 && refusedCount == 0 && setting.now().isEmpty()) {
+        OptionalDouble startMm,
+        Core probe) {
+      long count = grid.count() + core.count();
+      if (count == 0 && refusedCount == 0 && setting.now().isEmpty()) {
         throw new InputException("there is no reading below the heading of the table");
       }
       Bake bake =
@@ -362,7 +427,8 @@ public record ReadingsDocument(
               reader.value(MIXED_AT, ClockText::isDated).orElse(false),
               clock.lastHours(),
               plan(),
-              result));
+              result,
+              probe));
     }
 
     private Optional<Quantities.FeedRatio> ratio() {
@@ -490,7 +556,9 @@ public record ReadingsDocument(
     private void take(
         Line line, ReadingsColumns columns, ReadingsClock clock, OptionalDouble startMm) {
       try {
-        columns.reading(line.text(), clock, startMm).ifPresent(grid::add);
+        ReadingsColumns.Told told = columns.reading(line.text(), clock, startMm);
+        told.dough().ifPresent(grid::add);
+        told.core().ifPresent(core::add);
       } catch (InputException e) {
         refusedCount++;
         if (refused.size() < MOST_NAMED) {

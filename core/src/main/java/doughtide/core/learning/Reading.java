@@ -41,6 +41,15 @@ public record Reading(double hours, Optional<Rise> rise, OptionalDouble celsius,
   }
 
   /**
+   * The same reading at another time.
+   *
+   * @param other since mixing, 0…240 h
+   */
+  public Reading at(double other) {
+    return new Reading(other, rise, celsius, ph);
+  }
+
+  /**
    * The same reading with the dough's temperature.
    *
    * @param degrees −2…45 °C

@@ -71,6 +71,12 @@ public record Cold(
     return new Cold(stated, offset, deviation, air, film, filmDeviation);
   }
 
+  /** The same place with what is known of another, stated alike. */
+  public Cold asKnown(Cold other) {
+    return known(
+        other.offsetCelsius, other.deviationCelsius, other.filmLogFactor, other.filmLogDeviation);
+  }
+
   /** The same, warmer than believed. */
   public Cold warmer(double celsius) {
     return known(

@@ -1,5 +1,6 @@
 package doughtide.core.loaf;
 
+import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.Unknown;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
@@ -7,6 +8,8 @@ import doughtide.core.rise.PieceCurve;
 import doughtide.core.rise.RiseCurve;
 import java.io.Serializable;
 import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
 
 /**
  * What a probe in one loaf teaches about the refrigerator: its air and its film, by Bayes' rule on
@@ -32,6 +35,49 @@ public final class ColdFit {
       Checks.inRange("time of the probe in the cold", hours, 0.1, 96, "h");
       Checks.inRange("temperature of the probe", celsius, -30, 45, "°C");
     }
+  }
+
+  /**
+   * A proof whose cold is known as after the readings. The loaf is taken to have been shaped at the
+   * likely shape point, unless it is known when it went into the cold.
+   *
+   * @param bulk the dough
+   * @param proof with a cold
+   * @param intoColdHours from mixing until the loaf went into the cold, if that is known
+   * @param readings of the probe, for the hour at which the loaf went into the cold
+   * @throws InputException if there is no cold, no shape point where one is needed, or no reading
+   */
+  public static Proof taught(
+      RiseForecast bulk,
+      Proof proof,
+      OptionalDouble intoColdHours,
+      DoubleFunction<List<Reading>> readings) {
+    Cold cold =
+        proof
+            .coldPlace()
+            .orElseThrow(
+                () ->
+                    new InputException(
+                        "core-readings.no-cold", "a probe in the cold needs the cold, 4 °C say"));
+    ShapeForecast.Night night =
+        ShapeForecaster.of(bulk, proof)
+            .forecast()
+            .likely()
+            .orElseThrow(
+                () ->
+                    new InputException(
+                        "core-readings.no-shape",
+                        "a probe needs a loaf that can be shaped: see without its readings"));
+    double inCold = intoColdHours.orElse(night.proofFromHours() + proof.roomHours());
+    double from = Math.max(0, Math.min(inCold - proof.roomHours(), night.bulk().endHours()));
+    return proof.withCold(
+        of(
+            LoafModel.of(bulk.formula(), proof, LoafSettings.FULL),
+            cold,
+            night.bulk(),
+            from,
+            proof.roomHours(),
+            readings.apply(inCold)));
   }
 
   /**

@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import doughtide.core.document.ReadingsDocument.Setting;
 import doughtide.core.learning.LoafResult;
 import doughtide.core.learning.Reading;
+import doughtide.core.loaf.ColdFit;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Rise;
 import java.time.ZoneOffset;
@@ -43,12 +44,18 @@ class DoughNotesTest {
         Optional.of(Rise.ofPercent(percent)),
         OptionalDouble.of(celsius),
         OptionalDouble.empty(),
+        OptionalDouble.empty(),
         "");
   }
 
   private static DoughNotes.Line fold(String time) {
     return new DoughNotes.Line(
-        time, Optional.empty(), OptionalDouble.empty(), OptionalDouble.empty(), "fold");
+        time,
+        Optional.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        OptionalDouble.empty(),
+        "fold");
   }
 
   private static ReadingsDocument read(String text) {
@@ -88,6 +95,42 @@ class DoughNotesTest {
     assertThat(text).endsWith("00:30;89.3;24;;\n");
     assertThat(read(text).bake().readings().get(0).rise().orElseThrow().percent())
         .isCloseTo(44, within(0.1));
+  }
+
+  @Test
+  void aProbeInTheColdGetsItsColumnAndTheHourOfTheCold() {
+    OptionalDouble none = OptionalDouble.empty();
+    DoughNotes.Line cold =
+        new DoughNotes.Line("2027-03-06 21:30", Optional.empty(), none, none, none, "into");
+    DoughNotes.Line probe =
+        new DoughNotes.Line(
+            "2027-03-07 00:30", Optional.empty(), none, OptionalDouble.of(12), none, "");
+
+    String text =
+        DoughNotes.with(DoughNotes.intoCold(started(false), cold, SETTING), probe, SETTING);
+    ReadingsDocument.Core core = read(text).head().core();
+
+    assertThat(text)
+        .contains("into cold: 2027-03-06 21:30\ntime;rise %;dough temp C;pH;note;core temp C\n")
+        .endsWith("2027-03-06 21:30;;;;into\n2027-03-07 00:30;;;;;12\n");
+    double inCold = core.intoColdHours().orElseThrow();
+    assertThat(core.since(inCold)).containsExactly(new ColdFit.Reading(3, 12));
+    assertThatThrownBy(() -> core.since(inCold + 3)).hasMessageContaining("into cold: 21:30");
+    assertThat(read(text).bake().readings()).isEmpty();
+  }
+
+  /** A logger in the loaf: the first of each hour is taken. */
+  @Test
+  void manyReadingsOfTheCoreAreThinnedToOneAnHour() {
+    StringBuilder text =
+        new StringBuilder("dough temp: 25C\nmixed at: 12:00\ncold: 4C\ntime;core temp F\n");
+    for (int minutes = 600; minutes < 1200; minutes += 5) {
+      text.append(minutes).append("min;50\n");
+    }
+
+    assertThat(read(text.toString()).head().core().since(9.9))
+        .hasSize(10)
+        .allSatisfy(each -> assertThat(each.celsius()).isCloseTo(10, within(1e-9)));
   }
 
   /** A file typed by hand: commas, other columns, line ends of another system, no date. */
