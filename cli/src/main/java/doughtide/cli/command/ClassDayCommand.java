@@ -8,6 +8,7 @@ import doughtide.cli.command.roster.JarSections;
 import doughtide.cli.file.ReadingsFile;
 import doughtide.cli.hand.Cautions;
 import doughtide.cli.options.OutputOptions;
+import doughtide.cli.options.PagesOptions;
 import doughtide.cli.options.StarterOptions;
 import doughtide.cli.session.Session;
 import doughtide.core.forecast.RiseForecaster;
@@ -35,9 +36,11 @@ public final class ClassDayCommand implements Command {
             "zone",
             "calendar",
             "chart",
+            "pages",
             "format")
         .options(DayOptions.specsBesideFile())
         .options(DayReport.specs("class"))
+        .options(PagesOptions.specs())
         .options(
             OptionSpec.value(
                 JARS,
@@ -62,7 +65,7 @@ public final class ClassDayCommand implements Command {
             "--zone",
             "Europe/Berlin")
         .example(
-            "Each student's grams and times",
+            "Each student's grams and times, printed",
             "class.csv",
             "--roster",
             "roster.txt",
@@ -75,7 +78,9 @@ public final class ClassDayCommand implements Command {
             "--oven-capacity",
             "6",
             "--hands",
-            "2")
+            "2",
+            "--pages",
+            "class-pages.pdf")
         .example("Afterwards, all jars", "--jars", "quayside-bakes")
         .note(
             "FILE is a CSV file with a line for each dough, 1 to 16. Its columns are named like the"

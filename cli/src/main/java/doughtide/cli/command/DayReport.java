@@ -4,10 +4,12 @@ import doughtide.cli.answer.Answer;
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.OptionSpec;
 import doughtide.cli.command.again.DayCalendar;
+import doughtide.cli.command.roster.RosterGroup;
 import doughtide.cli.file.FileProblem;
 import doughtide.cli.file.OutputFile;
 import doughtide.cli.options.OutputOptions;
 import doughtide.cli.options.PageOptions;
+import doughtide.cli.options.PagesOptions;
 import doughtide.cli.options.WordsOptions;
 import doughtide.cli.session.Environment;
 import doughtide.cli.session.Session;
@@ -20,6 +22,7 @@ import doughtide.report.chart.ChartFormat;
 import doughtide.report.chart.ChartOutput;
 import doughtide.report.chart.ChartSize;
 import doughtide.report.chart.DayChart;
+import doughtide.report.handout.ClassDayPages;
 import doughtide.report.phone.PhonePage;
 import doughtide.report.words.Words;
 import java.time.Duration;
@@ -89,6 +92,7 @@ final class DayReport {
     Words words = WordsOptions.ofChart(arguments);
     Optional<OutputFile> calendar = calendar(arguments, environment);
     Optional<PageOptions> page = PageOptions.read(arguments, environment);
+    Optional<PagesOptions> pages = PagesOptions.read(arguments, environment);
     Optional<Duration> limit = limit(arguments);
     DayOptions options = read.apply(arguments, environment);
     DayAnswer found = plan(options, limit, session);
@@ -99,13 +103,27 @@ final class DayReport {
             new DayCalendar(options.planId(), 0, text.times())
                 .write(text.entries(), command, file, environment.now()));
     page.ifPresent(each -> each.write(with -> page(text, with)));
-    Answer answer = new DaySections(command, options, found).answer();
+    Optional<String> printed =
+        pages.map(
+            each -> each.write(pages(text, each.words()), options.clock().readyAt().toLocalDate()));
+    Answer answer = new DaySections(command, options, found, words).answer();
     switch (format) {
       case TEXT -> answer.text(session.out());
       case JSON -> answer.fromKitchen(arguments.fromKitchen()).json(session.out());
       case CSV -> answer.csv(session.out());
     }
     page.ifPresent(each -> each.say(format, session.out()));
+    PagesOptions.say(printed, format, session.out());
+  }
+
+  private static ClassDayPages pages(DayText text, Words words) {
+    DayOptions options = text.options();
+    return new ClassDayPages(
+        title(options, words),
+        text.day(),
+        options.names(),
+        options.clock().times().start(),
+        RosterGroup.students(options.groups()));
   }
 
   private static String page(DayText text, Words words) {

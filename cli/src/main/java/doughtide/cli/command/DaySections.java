@@ -45,11 +45,17 @@ final class DaySections {
   private final DayAnswer found;
   private final List<DayText> texts;
   private final ClockTimes times;
+  private final doughtide.report.words.Words language;
 
-  DaySections(String command, DayOptions options, DayAnswer found) {
+  /**
+   * @param language of students for whom the roster names none
+   */
+  DaySections(
+      String command, DayOptions options, DayAnswer found, doughtide.report.words.Words language) {
     this.command = command;
     this.options = options;
     this.found = found;
+    this.language = language;
     this.texts = found.days().stream().map(day -> new DayText(options, day)).toList();
     this.times = options.clock().times();
   }
@@ -69,7 +75,7 @@ final class DaySections {
       data(texts.get(i), plans.row());
       page(i, body);
     }
-    StudentSections.add(options.groups(), best(), times, body);
+    StudentSections.add(options.groups(), best(), times, language, body);
     if (!found.complete()) {
       body.paragraph().say("Note: the search was ended by its limit; there may be better plans.");
     }

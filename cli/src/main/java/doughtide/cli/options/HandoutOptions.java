@@ -86,7 +86,7 @@ public record HandoutOptions(
     return new HandoutOptions(
         kind,
         out,
-        pageFormat(arguments),
+        pageFormat(arguments.text(PAPER), arguments.has(LARGE_PRINT)),
         WordsOptions.read(arguments),
         date(arguments, environment),
         arguments.choice(CHARTS_AS, ChartsAs.class).map(HandoutOptions::chartFormat));
@@ -110,12 +110,12 @@ public record HandoutOptions(
     return HandoutKind.values()[index];
   }
 
-  private static PageFormat pageFormat(Arguments arguments) {
-    PaperSize paper = arguments.text(PAPER).map(PaperSize::of).orElse(PaperSize.A4);
+  /** An upright sheet, A4 unless another is named. */
+  static PageFormat pageFormat(Optional<String> paper, boolean large) {
     return new PageFormat(
-        paper,
+        paper.map(PaperSize::of).orElse(PaperSize.A4),
         PageFormat.Orientation.UPRIGHT,
-        arguments.has(LARGE_PRINT) ? PageFormat.TextSize.LARGE : PageFormat.TextSize.STANDARD);
+        large ? PageFormat.TextSize.LARGE : PageFormat.TextSize.STANDARD);
   }
 
   private static ChartFormat chartFormat(ChartsAs form) {

@@ -94,13 +94,17 @@ public final class OutputOptions {
 
   /** Refuses an option that shapes a chart or a page where there is neither. */
   public static void onlyWithPicture(String option, Arguments arguments) {
-    boolean page = arguments.offers(PageOptions.PAGE) && arguments.has(PageOptions.PAGE);
+    boolean page = has(PageOptions.PAGE, arguments) || has(PagesOptions.PAGES, arguments);
     if (arguments.offers(CHART) && !page) {
       onlyWithChart(option, arguments);
     } else if (arguments.has(option) && !page) {
       throw new InputException(
           "--" + option + " says nothing without --page: add for example --page dough.html");
     }
+  }
+
+  private static boolean has(String option, Arguments arguments) {
+    return arguments.offers(option) && arguments.has(option);
   }
 
   /** The file of the chart, checked before anything is computed. */

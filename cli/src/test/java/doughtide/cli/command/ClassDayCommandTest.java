@@ -6,16 +6,23 @@ import static org.assertj.core.api.Assertions.within;
 import doughtide.cli.CliRun;
 import doughtide.cli.JsonAnswer;
 import doughtide.cli.TestEnvironment;
+import doughtide.report.words.Language;
+import doughtide.report.words.Words;
 import java.io.IOException;
 import java.io.StringReader;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.OffsetDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import net.fortuna.ical4j.data.CalendarBuilder;
 import net.fortuna.ical4j.model.Calendar;
+import org.apache.pdfbox.Loader;
+import org.apache.pdfbox.pdmodel.PDDocument;
+import org.apache.pdfbox.text.PDFTextStripper;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -110,7 +117,9 @@ class ClassDayCommandTest {
                 "name;loaves;language\n<b>Ann</b>;2;en\nBjörn;1;de\n",
                 "class.csv",
                 "--format",
-                "json"));
+                "json",
+                "--pages",
+                "class.pdf"));
 
     assertThat(answer.text("students.0.name")).isEqualTo("<b>Ann</b>");
     assertThat(answer.number("plans.0.doughs.0.loaves")).isEqualTo(3);
@@ -126,6 +135,65 @@ class ClassDayCommandTest {
         .isEqualTo(answer.text("plans.0.steps.0.from"));
     assertThat(answer.number("students.0.steps.size"))
         .isEqualTo(answer.number("plans.0.steps.size"));
+    saysTheSame(page(1), answer, 0, Words.in(Language.ENGLISH));
+    saysTheSame(page(2), answer, 1, Words.in(Language.GERMAN));
+    assertThat(page(1)).startsWith("<b>Ann</b>");
+    saysWhenAndWhat(page(3), answer);
+  }
+
+  private String page(int number) throws IOException {
+    try (PDDocument document = Loader.loadPDF(folder.resolve("class.pdf").toFile())) {
+      PDFTextStripper stripper = new PDFTextStripper();
+      stripper.setStartPage(number);
+      stripper.setEndPage(number);
+      return stripper.getText(document).replaceAll("[\\s\u00a0]+", " ");
+    }
+  }
+
+  /** The page of a student has the grams and every hour of the answer. */
+  private static void saysTheSame(String page, JsonAnswer answer, int student, Words words) {
+    String key = "students." + student;
+    for (String mass : List.of("flourGrams", "waterGrams", "starterGrams")) {
+      assertThat(page).contains(words.number(answer.number(key + "." + mass), 0) + " g");
+    }
+    assertThat(page).contains(words.number(answer.number(key + ".saltGrams"), 1) + " g");
+    for (int i = 0; i < answer.number(key + ".steps.size"); i++) {
+      String step = key + ".steps." + i;
+      assertThat(page)
+          .contains(clock(answer.text(step + ".from")))
+          .contains(answer.text(step + ".step").replaceAll("fold.* \\d|dehnen.* \\d", ""));
+    }
+  }
+
+  /** The timetable of the one person has every step with hands on. */
+  private static void saysWhenAndWhat(String page, JsonAnswer answer) {
+    for (int i = 0; i < answer.number("plans.0.steps.size"); i++) {
+      String step = "plans.0.steps." + i;
+      if (answer.text(step + ".handsOn").equals("true")) {
+        String time = clock(answer.text(step + ".from"));
+        assertThat(page).contains(time + " " + answer.text(step + ".step"));
+      }
+    }
+  }
+
+  /** To five minutes, as it is printed. */
+  private static String clock(String iso) {
+    OffsetDateTime at = OffsetDateTime.parse(iso);
+    long minutes = Math.round(at.getMinute() / 5.0) * 5;
+    return at.truncatedTo(ChronoUnit.HOURS).plusMinutes(minutes).toLocalTime().toString();
+  }
+
+  @Test
+  void pagesAreNotWrittenOverAFileUnasked() throws IOException {
+    Files.writeString(folder.resolve("class.pdf"), "mine");
+
+    assertThat(roster("name\nAnn\n", "--pages", "class.pdf").refusal())
+        .contains("class.pdf", "exists already");
+    assertThat(roster("name\nAnn\n", "--pages", "class.html").refusal())
+        .contains("must end in .pdf");
+    assertThat(roster("name\nAnn\n", "--large-print").refusal())
+        .contains("--large-print says nothing without --pages");
+    assertThat(Files.readString(folder.resolve("class.pdf"))).isEqualTo("mine");
   }
 
   @Test

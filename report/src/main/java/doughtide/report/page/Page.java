@@ -180,16 +180,16 @@ public final class Page {
       Page longer = side.copy().add(block);
       if (longer.fits()) {
         side = longer;
+      } else if (!block.halves().isEmpty() && !empty().add(block).fits()) {
+        left.addFirst(block.halves().get(1));
+        left.addFirst(block.halves().get(0));
       } else if (side.blocks.size() > 1) {
         left.addFirst(block);
         takeHeadings(side, left);
         sides.add(side);
         side = empty();
-      } else if (block.halves().isEmpty()) {
-        side = longer;
       } else {
-        left.addFirst(block.halves().get(1));
-        left.addFirst(block.halves().get(0));
+        side = longer;
       }
     }
     sides.add(side);
@@ -245,6 +245,8 @@ public final class Page {
     PdfSheet sheet = file.sheet(format.widthPt(), format.heightPt());
     long growing = blocks.stream().filter(PageBlock::grows).count();
     double y = MARGIN_PT;
+    sheet.begin("Sect");
+    sheet.speak(words.language());
     for (PageBlock block : blocks) {
       double tall =
           block.heightPt(type, width) + (block.grows() ? spare / Math.max(1, growing) : 0);
@@ -252,6 +254,7 @@ public final class Page {
       y += tall;
     }
     foot(sheet, type, number, count);
+    sheet.end();
   }
 
   private double spareHeight(PageType type, double width, double room) {

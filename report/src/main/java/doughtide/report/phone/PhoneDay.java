@@ -3,7 +3,6 @@ package doughtide.report.phone;
 import doughtide.core.day.BakePlan;
 import doughtide.core.day.BakeStep;
 import doughtide.core.day.DayPlan;
-import doughtide.core.day.DayStep;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
 import doughtide.report.words.DayWords;
@@ -12,8 +11,6 @@ import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
-import java.util.Map;
-import java.util.Optional;
 
 /**
  * The doughs of a planned day.
@@ -66,25 +63,8 @@ record PhoneDay(String title, DayPlan day, List<String> names, ZonedDateTime zer
                 new PhoneDough.Step(
                     say.step(each.step()),
                     each.step().fromHour() - plan.mixHour(),
-                    detail(each, plan),
+                    say.detail(day, each),
                     each.step().kind() == BakeStep.Kind.SHAPE))
         .toList();
-  }
-
-  private String detail(DayStep each, BakePlan plan) {
-    return switch (each.step().kind()) {
-      case FEED ->
-          new FeedWords(words).line(plan.feed().ratio(), Optional.of(day.feedAmounts(each)));
-      case MIX ->
-          words.say(
-              "formula.temperature",
-              Map.of("temperature", words.temperature(plan.doughTemperature().celsius())));
-      case SHAPE ->
-          words.say(
-              "sheet.rise",
-              Map.of("rise", words.percent(Math.rint(plan.shapeRise().percent()), 0)));
-      case LOAVES_INTO_COLD -> words.hours(plan.proofHours());
-      default -> "";
-    };
   }
 }

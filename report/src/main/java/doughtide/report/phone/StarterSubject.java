@@ -11,6 +11,7 @@ import doughtide.core.quantity.Rise;
 import doughtide.report.chart.FeedChart;
 import doughtide.report.handout.FormulaWords;
 import doughtide.report.words.Advice;
+import doughtide.report.words.FeedWords;
 import doughtide.report.words.TimeSpan;
 import doughtide.report.words.Words;
 import java.time.ZonedDateTime;

@@ -1,6 +1,7 @@
 package doughtide.report.type;
 
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
+import doughtide.report.words.Language;
 import java.io.IOException;
 import org.apache.pdfbox.cos.COSArray;
 import org.apache.pdfbox.cos.COSDictionary;
@@ -51,6 +52,11 @@ public final class PdfSheet {
     PDStructureElement element = new PDStructureElement(type, open);
     open.appendKid(element);
     open = element;
+  }
+
+  /** The language of the element that is open and of all in it. */
+  public void speak(Language language) {
+    open.setLanguage(language.tag());
   }
 
   public void end() {

@@ -1,14 +1,20 @@
 package doughtide.report.words;
 
 import doughtide.core.day.Adjustment;
+import doughtide.core.day.BakePlan;
 import doughtide.core.day.BakeStep;
 import doughtide.core.day.DayAnswer;
+import doughtide.core.day.DayPlan;
+import doughtide.core.day.DayStep;
 import doughtide.core.day.ProofKind;
 import doughtide.core.day.StepMargin;
 import doughtide.core.day.question.LeaveOption;
+import doughtide.core.thermal.Mixing;
+import doughtide.core.thermal.WaterAnswer;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.stream.Collectors;
 
@@ -31,6 +37,34 @@ public final class DayWords {
   /** What is done. */
   public String step(BakeStep.Kind kind) {
     return say("dayStep", kind);
+  }
+
+  /** What a step needs beside its name; empty where that is all. */
+  public String detail(DayPlan day, DayStep each) {
+    BakePlan plan = day.plans().get(each.doughs().get(0));
+    return switch (each.step().kind()) {
+      case FEED ->
+          new FeedWords(words).line(plan.feed().ratio(), Optional.of(day.feedAmounts(each)));
+      case MIX ->
+          words.say(
+                  "formula.temperature",
+                  Map.of("temperature", words.temperature(plan.doughTemperature().celsius())))
+              + " "
+              + water(plan.water(Mixing.BY_HAND));
+      case SHAPE ->
+          words.say(
+              "sheet.rise",
+              Map.of("rise", words.percent(Math.rint(plan.shapeRise().percent()), 0)));
+      case LOAVES_INTO_COLD -> words.hours(plan.proofHours());
+      default -> "";
+    };
+  }
+
+  private String water(WaterAnswer answer) {
+    double celsius = Math.rint(answer.waterCelsius());
+    return celsius < 0
+        ? words.say("dayDetail.ice")
+        : words.say("dayDetail.water", Map.of("temperature", words.temperature(celsius)));
   }
 
   /** Where loaves wait for the oven. */

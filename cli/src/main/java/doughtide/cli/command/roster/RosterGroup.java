@@ -5,6 +5,8 @@ import doughtide.core.document.RosterDocument;
 import doughtide.core.document.RosterEntry;
 import doughtide.core.dough.Flour;
 import doughtide.core.quantity.Shorten;
+import doughtide.report.handout.ClassDayPages;
+import doughtide.report.words.Language;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.LinkedHashMap;
@@ -62,6 +64,19 @@ public record RosterGroup(
       name = Shorten.to(whole, LONGEST_NAME - 3) + " " + number;
     }
     return name;
+  }
+
+  /** All students, those of one dough together. */
+  public static List<ClassDayPages.Student> students(List<RosterGroup> groups) {
+    List<ClassDayPages.Student> students = new ArrayList<>();
+    for (int dough = 0; dough < groups.size(); dough++) {
+      for (RosterEntry each : groups.get(dough).students()) {
+        students.add(
+            new ClassDayPages.Student(
+                each.name(), dough, each.loaves(), each.language().map(Language::of)));
+      }
+    }
+    return students;
   }
 
   /** Loaves of all its students. */

@@ -8,10 +8,9 @@ import doughtide.cli.args.ClockTimes;
 import doughtide.core.day.BakePlan;
 import doughtide.core.day.DayPlan;
 import doughtide.core.day.DayStep;
-import doughtide.core.document.RosterEntry;
 import doughtide.core.dough.Ingredients;
+import doughtide.report.handout.ClassDayPages;
 import doughtide.report.words.DayWords;
-import doughtide.report.words.Language;
 import doughtide.report.words.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -24,10 +23,12 @@ public final class StudentSections {
 
   private final DayPlan day;
   private final ClockTimes times;
+  private final Words language;
 
-  private StudentSections(DayPlan day, ClockTimes times) {
+  private StudentSections(DayPlan day, ClockTimes times, Words language) {
     this.day = day;
     this.times = times;
+    this.language = language;
   }
 
   /**
@@ -35,33 +36,28 @@ public final class StudentSections {
    *
    * @param groups one a dough of the day, in its order
    * @param times from hour 0 of the day
+   * @param language of students for whom the roster names none
    */
   public static void add(
-      List<RosterGroup> groups, DayPlan day, ClockTimes times, Section.Builder to) {
+      List<RosterGroup> groups, DayPlan day, ClockTimes times, Words language, Section.Builder to) {
     if (groups.isEmpty()) {
       return;
     }
-    StudentSections sections = new StudentSections(day, times);
+    StudentSections sections = new StudentSections(day, times, language);
     Listing.Builder students = to.listing("students", "");
-    for (int dough = 0; dough < groups.size(); dough++) {
-      for (RosterEntry student : groups.get(dough).students()) {
-        sections.data(student, dough, groups.get(dough), students.row());
-        sections.page(student, dough, groups.get(dough), to);
-      }
+    for (ClassDayPages.Student student : RosterGroup.students(groups)) {
+      String dough = groups.get(student.dough()).name();
+      sections.data(student, dough, students.row());
+      sections.page(student, dough, to);
     }
   }
 
-  /** What one student weighs: her part of the dough by her loaves. */
-  static Ingredients weigh(RosterEntry student, BakePlan plan) {
-    return plan.ingredients().times((double) student.loaves() / plan.day().loaves());
-  }
-
-  private void data(RosterEntry student, int dough, RosterGroup group, Section.Builder row) {
-    BakePlan plan = day.plans().get(dough);
+  private void data(ClassDayPages.Student student, String dough, Section.Builder row) {
+    BakePlan plan = day.plans().get(student.dough());
     Words words = words(student);
-    Ingredients weigh = weigh(student, plan);
+    Ingredients weigh = student.weighs(day);
     row.word("name", "", student.name())
-        .word("dough", "", group.name())
+        .word("dough", "", dough)
         .word("flour", "", plan.dough().flour().name())
         .word("language", "", words.language().tag())
         .number("loaves", "", student.loaves(), Unit.COUNT);
@@ -69,7 +65,7 @@ public final class StudentSections {
     IngredientItems.additions(weigh, row);
     Listing.Builder steps = row.listing("steps", "");
     DayWords said = new DayWords(words);
-    for (DayStep step : hers(dough)) {
+    for (DayStep step : hers(student.dough())) {
       steps
           .row()
           .word("step", "", said.step(step.step()))
@@ -83,14 +79,13 @@ public final class StudentSections {
     return day.steps().stream().filter(step -> step.doughs().contains(dough)).toList();
   }
 
-  private void page(RosterEntry student, int dough, RosterGroup group, Section.Builder to) {
+  private void page(ClassDayPages.Student student, String dough, Section.Builder to) {
     Words words = words(student);
     DayWords said = new DayWords(words);
-    Section.Builder page =
-        to.section("", student.name() + ": " + group.name() + " × " + student.loaves());
-    page.say(grams(weigh(student, day.plans().get(dough)), words));
+    Section.Builder page = to.section("", student.name() + ": " + dough + " × " + student.loaves());
+    page.say(grams(student.weighs(day), words));
     Listing.Builder rows = page.listing("", "");
-    for (DayStep step : hers(dough)) {
+    for (DayStep step : hers(student.dough())) {
       rows.row()
           .say(" ", words.dayAndClock(times.after(step.step().fromHour())))
           .say(" ", plain(said.step(step.step())));
@@ -118,7 +113,7 @@ public final class StudentSections {
     return text.replace('\u00a0', ' ');
   }
 
-  private Words words(RosterEntry student) {
-    return Words.in(student.language().map(Language::of).orElse(Language.ENGLISH));
+  private Words words(ClassDayPages.Student student) {
+    return student.language().map(language::of).orElse(language);
   }
 }

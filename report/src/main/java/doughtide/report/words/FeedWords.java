@@ -1,8 +1,7 @@
-package doughtide.report.phone;
+package doughtide.report.words;
 
 import doughtide.core.feeding.FeedAmounts;
 import doughtide.core.feeding.FeedRatio;
-import doughtide.report.words.Words;
 import java.util.Optional;
 
 /**
@@ -10,10 +9,10 @@ import java.util.Optional;
  *
  * @param words of the language
  */
-record FeedWords(Words words) {
+public record FeedWords(Words words) {
 
   /** The ratio, and what to weigh where that is known: starter, flour and water. */
-  String line(FeedRatio ratio, Optional<FeedAmounts> amounts) {
+  public String line(FeedRatio ratio, Optional<FeedAmounts> amounts) {
     return ratio.text() + amounts.map(each -> ": " + weighed(each)).orElse("");
   }
 
@@ -26,6 +25,6 @@ record FeedWords(Words words) {
   }
 
   private String grams(double grams) {
-    return words.number(grams, 0) + "\u00a0g";
+    return words.number(grams, grams < 10 ? 1 : 0) + "\u00a0g";
   }
 }
