@@ -5,15 +5,19 @@ import doughtide.cli.args.Arguments;
 import doughtide.cli.args.CommandSpec;
 import doughtide.cli.args.OptionSpec;
 import doughtide.cli.command.roster.JarSections;
+import doughtide.cli.file.OutputFile;
 import doughtide.cli.file.ReadingsFile;
 import doughtide.cli.hand.Cautions;
 import doughtide.cli.options.OutputOptions;
 import doughtide.cli.options.PagesOptions;
 import doughtide.cli.options.StarterOptions;
+import doughtide.cli.options.WordsOptions;
 import doughtide.cli.session.Session;
 import doughtide.core.forecast.RiseForecaster;
+import doughtide.report.words.Words;
 import java.io.IOException;
 import java.util.List;
+import java.util.Optional;
 
 /** Plans several doughs on one day that share one oven and some pairs of hands. */
 public final class ClassDayCommand implements Command {
@@ -47,7 +51,7 @@ public final class ClassDayCommand implements Command {
                 "FOLDER",
                 "readings",
                 "Afterwards, instead of a plan: the jars of the class against their forecasts, one"
-                    + " file of readings a jar as for doughtide learn."))
+                    + " file of readings a jar as for doughtide learn; --chart draws them all."))
         .options(ReadingsFile.skipOption(), ReadingsFile.skipFilesOption())
         .example(
             "The doughs of a class, two persons, six loaves in the oven",
@@ -81,7 +85,7 @@ public final class ClassDayCommand implements Command {
             "2",
             "--pages",
             "class-pages.pdf")
-        .example("Afterwards, all jars", "--jars", "quayside-bakes")
+        .example("Afterwards, all jars", "--jars", "quayside-bakes", "--chart", "jars.pdf")
         .note(
             "FILE is a CSV file with a line for each dough, 1 to 16. Its columns are named like the"
                 + " options of bake-day, with units in the cells: "
@@ -107,6 +111,9 @@ public final class ClassDayCommand implements Command {
   private static void jars(Arguments arguments, Session session) throws IOException {
     OutputOptions.Format format = OutputOptions.format(arguments);
     String folder = arguments.text(JARS).orElseThrow();
+    Optional<OutputFile> chart = OutputOptions.chart(arguments, session.environment());
+    OutputOptions.Paper paper = OutputOptions.paper(arguments);
+    Words words = WordsOptions.ofChart(arguments);
     RiseForecaster forecaster =
         StarterOptions.forecaster(arguments, session.environment()).withMembers(MEMBERS);
     List<ReadingsFile> files =
@@ -116,7 +123,9 @@ public final class ClassDayCommand implements Command {
             arguments,
             session);
     arguments.refuseUnasked("--" + JARS);
-    Answer answer = JarSections.of(files, forecaster, List.of(Cautions.RAW));
+    JarSections jars = new JarSections(files, forecaster);
+    chart.ifPresent(file -> DayReport.write(jars.chart(words), file, paper));
+    Answer answer = jars.answer(List.of(Cautions.RAW));
     switch (format) {
       case TEXT -> answer.text(session.out());
       case JSON -> answer.json(session.out());

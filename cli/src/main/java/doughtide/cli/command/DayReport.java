@@ -19,9 +19,9 @@ import doughtide.core.day.DayPlanner;
 import doughtide.core.day.SearchControl;
 import doughtide.core.quantity.InputException;
 import doughtide.report.chart.ChartFormat;
-import doughtide.report.chart.ChartOutput;
 import doughtide.report.chart.ChartSize;
-import doughtide.report.chart.DayChart;
+import doughtide.report.chart.Charts;
+import doughtide.report.chart.DrawnChart;
 import doughtide.report.handout.ClassDayPages;
 import doughtide.report.phone.PhonePage;
 import doughtide.report.words.Words;
@@ -184,16 +184,15 @@ final class DayReport {
   private static void draw(DayText text, Words words, OutputFile file, OutputOptions.Paper paper) {
     DayOptions options = text.options();
     DayPlan day = text.day();
+    var zero = options.clock().times().start();
+    write(Charts.in(words).day(title(options, words), day, options.names(), zero), file, paper);
+  }
+
+  /** Writes a chart into a file of its kind. */
+  static void write(DrawnChart chart, OutputFile file, OutputOptions.Paper paper) {
     ChartSize size =
         paper == OutputOptions.Paper.A4 ? ChartSize.A4_LANDSCAPE : ChartSize.A5_LANDSCAPE;
-    var zero = options.clock().times().start();
-    String title = title(options, words);
-    byte[] bytes =
-        ChartOutput.bytes(
-            DayChart.of(title, day, options.names(), zero, words),
-            ChartFormat.ofFileName(file.shown()),
-            size,
-            DayChart.caption(title, day, options.names(), zero, words));
+    byte[] bytes = chart.bytes(ChartFormat.ofFileName(file.shown()), size);
     file.write(out -> out.write(bytes));
   }
 

@@ -18,6 +18,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import net.fortuna.ical4j.data.CalendarBuilder;
 import net.fortuna.ical4j.model.Calendar;
 import org.apache.pdfbox.Loader;
@@ -230,6 +231,41 @@ class ClassDayCommandTest {
     assertThat(answer.text("jars.5.verdict")).isEqualTo("earlier");
     assertThat(answer.number("jars.5.readHours"))
         .isLessThan(answer.number("jars.5.forecast.hoursEarly"));
+  }
+
+  @Test
+  void allJarsStandInOneChartAsInTheAnswer() throws IOException {
+    JsonAnswer answer =
+        JsonAnswer.of(
+            CliRun.in(
+                TestEnvironment.in(folder),
+                "class-day",
+                "--jars",
+                System.getProperty("doughtide.testdata") + "/quayside-bakes",
+                "--format",
+                "json",
+                "--chart",
+                "jars.svg",
+                "--language",
+                "de"));
+
+    String chart = Files.readString(folder.resolve("jars.svg"));
+    Words german = Words.in(Language.GERMAN);
+    assertThat(chart)
+        .contains(
+            german.say(
+                "jars.inside",
+                Map.of("inside", german.number(answer.number("inside"), 0), "all", "6")))
+        .contains(german.hours(answer.number("middleAheadHours")) + " früher");
+    for (int i = 0; i < 6; i++) {
+      String jar = "jars." + i;
+      assertThat(chart)
+          .contains(
+              answer.text(jar + ".name")
+                  + " "
+                  + german.percent(Math.rint(answer.number(jar + ".readPercent")), 0))
+          .contains(german.hours(answer.number(jar + ".forecast.hoursLikely")) + " (");
+    }
   }
 
   @Test

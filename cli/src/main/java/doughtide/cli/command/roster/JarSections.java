@@ -14,6 +14,8 @@ import doughtide.core.forecast.Warning;
 import doughtide.core.learning.Bake;
 import doughtide.core.learning.Reading;
 import doughtide.core.quantity.Rise;
+import doughtide.report.chart.DrawnChart;
+import doughtide.report.chart.JarsChart;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -99,18 +101,37 @@ public final class JarSections {
     }
   }
 
-  private JarSections() {}
+  private final List<Jar> jars;
+
+  /**
+   * @param files one a jar
+   * @param forecaster belief and parameters before the readings
+   */
+  public JarSections(List<ReadingsFile> files, RiseForecaster forecaster) {
+    this.jars = files.stream().map(file -> Jar.of(file.bake(), forecaster)).toList();
+  }
+
+  /** All jars that were forecast, in one picture. */
+  public DrawnChart chart(doughtide.report.words.Words words) {
+    List<JarsChart.Jar> rows = new ArrayList<>();
+    for (Jar jar : jars) {
+      jar.forecast()
+          .ifPresent(
+              window -> {
+                Reading last = jar.last().orElseThrow();
+                double percent = last.rise().orElseThrow().percent();
+                rows.add(new JarsChart.Jar(jar.name(), percent, last.hours(), window));
+              });
+    }
+    return JarsChart.of(rows, words);
+  }
 
   /**
    * The answer.
    *
-   * @param files one a jar
-   * @param forecaster belief and parameters before the readings
    * @param cautions what to be careful with
    */
-  public static Answer of(
-      List<ReadingsFile> files, RiseForecaster forecaster, List<String> cautions) {
-    List<Jar> jars = files.stream().map(file -> Jar.of(file.bake(), forecaster)).toList();
+  public Answer answer(List<String> cautions) {
     Section.Builder body = Section.loose(SINCE_MIXING);
     body.number("inside", "", count(jars, Verdict.INSIDE), Unit.COUNT)
         .number("earlier", "", count(jars, Verdict.EARLIER), Unit.COUNT)
