@@ -70,6 +70,7 @@ final class DaySections {
     body.word("planId", "", options.planId()).number("replanned", "", 0, Unit.COUNT);
     Section.Builder typed = body.section("options", "");
     options.typed().forEach((option, text) -> typed.word(option, "", text));
+    found.choice().ifPresent(choice -> reason(choice, body.section("reason", "")));
     Listing.Builder plans = body.listing("plans", "");
     for (int i = 0; i < texts.size(); i++) {
       data(texts.get(i), plans.row());
@@ -86,6 +87,17 @@ final class DaySections {
     understood(body.section("", "Understood"));
     body.paragraph().cautions(List.of(Cautions.OVEN));
     return Answer.of(command, VERSION, headline(), body).withTable(this::table);
+  }
+
+  private static void reason(DayAnswer.Choice choice, Section.Builder row) {
+    row.word("criterion", "", Arguments.word(choice.criterion()))
+        .number("value", "", choice.value(), Unit.NONE)
+        .number("other", "", choice.other(), Unit.NONE)
+        .word("text", "", DayText.choice(choice));
+  }
+
+  private void saysWhy(Section.Builder to) {
+    found.choice().ifPresent(choice -> to.say(DayText.choice(choice)));
   }
 
   /** What the model does not cover of what is kneaded in. */
@@ -249,6 +261,7 @@ final class DaySections {
       doughs(text, body);
       weigh(text, body.listing("", "Weigh (starter in per cent of the flour added)"));
       body.paragraph().say(text.tight());
+      saysWhy(body.paragraph());
     }
     bench(text, body);
   }
@@ -274,6 +287,9 @@ final class DaySections {
                 + DayText.right(plan).replace(" in 10", " doughs in 10")
                 + " come out right. "
                 + text.tight());
+    if (number == 0) {
+      saysWhy(body.paragraph());
+    }
     timeline(text, body.paragraph().listing("", ""));
     Section.Builder rest = body.paragraph();
     rest.say(

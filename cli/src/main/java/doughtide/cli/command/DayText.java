@@ -190,6 +190,11 @@ record DayText(DayOptions options, DayPlan day) {
             : "What would loosen it: " + loosening + ".");
   }
 
+  /** Why the first plan comes first. */
+  static String choice(DayAnswer.Choice choice) {
+    return plain(WORDS.choice(choice));
+  }
+
   static String strength(BakePlan plan) {
     StrengthPlan strength = plan.strength();
     return "Strength: "

@@ -28,7 +28,8 @@ import org.jspecify.annotations.Nullable;
 /**
  * What is given when a day is planned backward from the bread: when it must be ready, when the
  * baker is at the bench, kitchen, cold, oven, dough and loaves. Immutable; hours count along an
- * axis whose zero is the caller's choice.
+ * axis whose zero is a midnight of the caller's choice (only nights, which the ranking of plans
+ * avoids, are counted by it).
  *
  * <pre>{@code
  * BakeDay day = BakeDay.builder()

@@ -1,5 +1,6 @@
 package doughtide.core.day;
 
+import java.io.Serializable;
 import java.util.List;
 import java.util.Optional;
 
@@ -8,12 +9,46 @@ import java.util.Optional;
  *
  * @param days best first; they differ in where a dough waits or in when it is mixed
  * @param obstacle why there is no plan, and what would make one possible; empty if there is one
+ * @param choice why the first plan comes first; empty if there is none
  * @param complete whether the search came to its end; otherwise this is the best found by then
  */
-public record DayAnswer(List<DayPlan> days, Optional<Obstacle> obstacle, boolean complete) {
+public record DayAnswer(
+    List<DayPlan> days, Optional<Obstacle> obstacle, Optional<Choice> choice, boolean complete) {
   /** Keeps its own copy. */
   public DayAnswer {
     days = List.copyOf(days);
+  }
+
+  /**
+   * Why the first plan comes first.
+   *
+   * @param criterion what put it before the next best
+   * @param value its own; hours, share or number by the criterion
+   * @param other that of the next best; of {@link Criterion#ALONE} the age of the oldest bread when
+   *     it is wanted, hours
+   */
+  public record Choice(Criterion criterion, double value, double other) implements Serializable {}
+
+  /** What plans are ranked by, the weightiest first. */
+  public enum Criterion {
+    /** It is shaped where its jar says; the other by so many hours before or after. */
+    POINT,
+    /** Its least margin, hours. */
+    MARGIN,
+    /** Share of doughs that come out right, 0…1. */
+    RIGHT,
+    /** Age of the bread when it is wanted, hours. */
+    FRESH,
+    /** Steps with hands on between 23:00 and 06:00. */
+    NIGHT,
+    /** From the first step to the bread, hours. */
+    LENGTH,
+    /**
+     * What is not ordinary: a dough far from the room's temperature, a very small or large share.
+     */
+    ORDINARY,
+    /** No other plan was weighed against it: its least margin, hours. */
+    ALONE
   }
 
   /**

@@ -1,5 +1,6 @@
 package doughtide.core.day;
 
+import doughtide.core.day.DayAnswer.Criterion;
 import doughtide.core.day.DayAnswer.Obstacle;
 import doughtide.core.day.DayAnswer.Reason;
 import doughtide.core.quantity.Checks;
@@ -23,7 +24,9 @@ import java.util.stream.IntStream;
  * the bench, nobody has to do two things at once, and never more loaves are in the oven than it
  * holds. Loaves of several doughs go into the oven together where they fit, and a feeding may serve
  * several doughs. Plans are ranked by their least margin: how much later each step may be until one
- * dough in ten more is spoiled. The same doughs give the same plans, unless a search is stopped.
+ * dough in ten more is spoiled; then by how fresh the bread is, the hours that a person keeps, the
+ * length of the day and the ordinary. The same doughs give the same plans, unless a search is
+ * stopped.
  *
  * <pre>{@code
  * DayAnswer answer = DayPlanner.plan(List.of(white, rye), 1, SearchControl.none());
@@ -103,7 +106,8 @@ public final class DayPlanner {
     List<DayPlan> days = attempt.isComplete() ? days(attempt.placed()) : List.of();
     boolean stopped = control.stopped();
     if (!days.isEmpty()) {
-      return new DayAnswer(days, Optional.empty(), !stopped);
+      List<DayPlan> wanted = days.subList(0, Math.min(days.size(), doughs.get(0).plans()));
+      return new DayAnswer(wanted, Optional.empty(), Optional.of(choice(days)), !stopped);
     }
     int dough = attempt.withoutPlace().orElse(0);
     Optional<DayAnswer.Remedy> remedy =
@@ -111,7 +115,24 @@ public final class DayPlanner {
     return new DayAnswer(
         List.of(),
         Optional.of(new Obstacle(reason(dough, attempt), dough, remedy)),
+        Optional.empty(),
         !control.stopped());
+  }
+
+  private DayAnswer.Choice choice(List<DayPlan> days) {
+    if (doughs.size() == 1 && days.size() > 1) {
+      return candidates.get(0).choice(draft(days.get(0)), draft(days.get(1)));
+    }
+    double oldest =
+        days.get(0).plans().stream()
+            .mapToDouble(plan -> PlanWorth.ageHours(plan.day(), plan.draft()))
+            .max()
+            .orElseThrow();
+    return new DayAnswer.Choice(Criterion.ALONE, days.get(0).marginHours(), oldest);
+  }
+
+  private static Draft draft(DayPlan day) {
+    return day.plans().get(0).draft();
   }
 
   private Reason reason(int dough, Attempt attempt) {
@@ -225,7 +246,8 @@ public final class DayPlanner {
       placed.put(number, better(number, first, placed));
     }
     List<DayPlan> days = new ArrayList<>();
-    List<Draft> best = candidates.get(hardest).best(others(hardest, placed), doughs.get(0).plans());
+    int wanted = doughs.size() > 1 ? doughs.get(0).plans() : Math.max(2, doughs.get(0).plans());
+    List<Draft> best = candidates.get(hardest).best(others(hardest, placed), wanted);
     Draft before = Objects.requireNonNull(placed.get(hardest));
     boolean keeps = best.isEmpty() && doughs.size() > 1;
     for (Draft each : keeps ? List.of(candidates.get(hardest).asItIs(before)) : best) {
@@ -240,9 +262,7 @@ public final class DayPlanner {
   private Draft better(int number, Draft first, SortedMap<Integer, Draft> placed) {
     DoughCandidates own = candidates.get(number);
     List<Draft> best = control.stopped() ? List.of() : own.best(others(number, placed), 1);
-    boolean better =
-        !best.isEmpty()
-            && (!own.isGood(first) || own.marginHours(best.get(0)) > own.marginHours(first));
+    boolean better = !best.isEmpty() && (!own.isGood(first) || own.isBetter(best.get(0), first));
     return better ? best.get(0) : own.asItIs(first);
   }
 

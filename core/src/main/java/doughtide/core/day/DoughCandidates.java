@@ -52,7 +52,8 @@ final class DoughCandidates {
   private final ShapePoint point;
   private final SearchControl control;
   private final DraftSearch.Found found;
-  private final List<Draft> drafts;
+  private final List<Draft> drafts; // by rough worth
+  private final List<Draft> roomiest; // by rough margin: they part doughs of a full day better
   private final List<Unknowns> members;
   private final Map<Draft, BakePlan.Weighed> weighedByFew = new ConcurrentHashMap<>();
   private final Map<Draft, BakePlan.Weighed> weighedByMany = new ConcurrentHashMap<>();
@@ -73,6 +74,11 @@ final class DoughCandidates {
     this.control = control;
     this.found = found;
     this.drafts = diverse(found.fitting());
+    this.roomiest =
+        diverse(
+            found.fitting().stream()
+                .sorted(Comparator.comparingDouble(each -> -each.margin()))
+                .toList());
     this.members = day.forecaster().withMembers(MEMBERS).ensemble().members();
   }
 
@@ -123,7 +129,7 @@ final class DoughCandidates {
   /** A plan that goes with the other doughs, found quickly. */
   Optional<Draft> first(OtherDoughs others) {
     Set<Draft> tried = new LinkedHashSet<>();
-    for (Draft draft : drafts.subList(0, Math.min(drafts.size(), MOST_MOVED))) {
+    for (Draft draft : roomiest.subList(0, Math.min(roomiest.size(), MOST_MOVED))) {
       Optional<Draft> moved = others.moved(draft, search);
       if (moved.isPresent() && tried.add(moved.get())) {
         Optional<Draft> good = goodQuickly(moved.get()).filter(others::fit);
@@ -178,8 +184,12 @@ final class DoughCandidates {
   }
 
   private boolean isAtItsPoint(Draft draft) {
+    return offPointHours(draft) <= AT_POINT_HOURS;
+  }
+
+  private double offPointHours(Draft draft) {
     double point = atShapePoint(draft, POINT_MEMBERS).shapedHours();
-    return Math.abs(point - draft.shapedHours()) <= AT_POINT_HOURS;
+    return Math.abs(point - draft.shapedHours());
   }
 
   /** Each at its shape point, or as near to it as the hours at the bench and the others allow. */
@@ -279,8 +289,7 @@ final class DoughCandidates {
 
   /** The best of every kind first, then the next best; at last all by worth. */
   private List<Draft> different(List<Draft> candidates, int number, int fromMembers) {
-    Comparator<Draft> byWorth =
-        Comparator.comparing(draft -> new PlanWorth(day, draft, weigh(draft, fromMembers)));
+    Comparator<Draft> byWorth = Comparator.comparing(draft -> worth(draft, fromMembers));
     Map<String, Integer> counts = new HashMap<>();
     Map<Draft, Integer> place = new IdentityHashMap<>();
     List<Draft> sorted = candidates.stream().sorted(byWorth).toList();
@@ -297,9 +306,20 @@ final class DoughCandidates {
     return draft.proof() + " " + draft.route().coldFrom().isPresent() + " " + interval;
   }
 
-  /** The least margin of a plan, hours. */
-  double marginHours(Draft draft) {
-    return weigh(draft, MEMBERS).marginHours();
+  /** Whether a plan is worth more than another. */
+  boolean isBetter(Draft draft, Draft other) {
+    return worth(draft, MEMBERS).compareTo(worth(other, MEMBERS)) < 0;
+  }
+
+  /** What put a plan of a dough alone before another. */
+  DayAnswer.Choice choice(Draft draft, Draft other) {
+    return isAtItsPoint(draft) && !isAtItsPoint(other)
+        ? new DayAnswer.Choice(DayAnswer.Criterion.POINT, 0, offPointHours(other))
+        : worth(draft, MEMBERS).over(worth(other, MEMBERS));
+  }
+
+  private PlanWorth worth(Draft draft, int fromMembers) {
+    return new PlanWorth(day, draft, weigh(draft, fromMembers));
   }
 
   /** Whether enough of all members come out right. */

@@ -25,6 +25,9 @@ final class DraftSearch {
 
   static final double LONGEST_COLD_HOURS = 24; // common practice, no source
 
+  private static final double ENOUGH_MARGIN_HOURS = 1.5;
+  private static final double MORE_MARGIN_WEIGHT = 0.2;
+  private static final double TROUBLE_WEIGHT = 0.06; // rough margin given up for an hour of trouble
   private static final double LOOK_BACK_HOURS = 56;
   private static final double FIVE_MINUTES = 1.0 / 12;
   private static final double[] ROOM_PROOF_HOURS = {1, 1.5, 2, 3, 4};
@@ -51,8 +54,13 @@ final class DraftSearch {
    */
   record Found(List<Scored> fitting, List<Miss> near, long fed) {}
 
-  /** A draft with its rough worth: more is better. */
-  record Scored(Draft draft, double score) {}
+  /**
+   * A draft with its rough worth: more is better.
+   *
+   * @param margin rough margin, hours
+   * @param score that margin and what a baker keeps
+   */
+  record Scored(Draft draft, double margin, double score) {}
 
   /** A draft that does not fit, and by how much. */
   record Miss(Draft draft, double hours) {}
@@ -87,7 +95,7 @@ final class DraftSearch {
     for (Draft draft : drafts) {
       double miss = miss(draft);
       if (miss == 0) {
-        fitting.add(new Scored(draft, score(draft)));
+        fitting.add(scored(draft));
       } else if (miss <= NEAR_MISS_HOURS) {
         near.add(new Miss(draft, miss));
       }
@@ -238,11 +246,22 @@ final class DraftSearch {
     return possible ? miss : miss + 2 * NEAR_MISS_HOURS;
   }
 
+  /** Rough worth: a margin counts less once it is long enough, then what a baker keeps counts. */
+  private Scored scored(Draft draft) {
+    double margin = roughMargin(draft);
+    double enough = Math.min(margin, ENOUGH_MARGIN_HOURS);
+    double score =
+        enough
+            + MORE_MARGIN_WEIGHT * (margin - enough)
+            - TROUBLE_WEIGHT * PlanWorth.troubleHours(day, draft);
+    return new Scored(draft, margin, score);
+  }
+
   /**
    * Rough margin in hours: room at the bench around the likely moment of shaping less the spread to
    * be expected, the pace of the dough then, and the room for mixing, feeding and baking.
    */
-  double score(Draft draft) {
+  private double roughMargin(Draft draft) {
     double rest = day.restHours();
     double bulkEnd = draft.basketHour() - rest;
     double spread = 0.16 * draft.shapedHours();

@@ -1,26 +1,35 @@
 package doughtide.core.day;
 
+import doughtide.core.day.DayAnswer.Choice;
+import doughtide.core.day.DayAnswer.Criterion;
 import java.util.Comparator;
+import java.util.List;
 
 /**
- * What a plan is worth to a baker, the best first: by its least margin in quarters of an hour, up
- * to two hours; by whole tenths of right doughs; by how old the bread is when it is wanted, in
- * steps of three hours; by how ordinary dough and starter are. All steps are starting values.
+ * What a plan is worth to a baker, the best first: by its least margin in three steps (a quarter of
+ * an hour, half an hour, an hour), by fifths of right doughs, then by what a baker would rather not
+ * have, counted in hours: bread that lies, steps in the night, a long way from the first step to
+ * the bread, and what is not ordinary in dough and starter. All numbers are starting values.
  */
 final class PlanWorth implements Comparable<PlanWorth> {
-  private static final double MARGIN_STEPS_PER_HOUR = 4;
-  private static final double MOST_MARGIN_HOURS = 2;
-  private static final double FRESH_STEP_HOURS = 3;
+  private static final double[] MARGIN_STEPS_HOURS = {0.25, 0.5, 1};
+  private static final double SHARE_STEPS = 5;
   private static final double USUAL_KELVIN = 4; // of the dough over or under the room
   private static final double LEAST_USUAL_PERCENT = 5; // starter of the flour added
   private static final double MOST_USUAL_PERCENT = 25;
 
+  private static final double NIGHT_FROM_CLOCK_HOUR = 23;
+  private static final double NIGHT_TO_CLOCK_HOUR = 6;
+  private static final double NIGHT_STEP_COST_HOURS = 3;
+  private static final double ODD_COST_HOURS = 4;
+  private static final double USUAL_LENGTH_HOURS = 12;
+  private static final double LENGTH_COST_HOURS = 0.15; // for each hour over the usual
+
   private static final Comparator<PlanWorth> ORDER =
       Comparator.comparingLong(PlanWorth::marginSteps)
-          .thenComparingLong(PlanWorth::tenthsRight)
+          .thenComparingLong(PlanWorth::sharesRight)
           .reversed()
-          .thenComparingLong(PlanWorth::ageSteps)
-          .thenComparingInt(PlanWorth::oddities)
+          .thenComparingLong(each -> Math.round(each.troubleHours()))
           .thenComparing(each -> -each.weighed.marginHours())
           .thenComparing(each -> -each.weighed.goodShare());
 
@@ -40,27 +49,112 @@ final class PlanWorth implements Comparable<PlanWorth> {
   }
 
   private long marginSteps() {
-    double hours = Math.min(weighed.marginHours(), MOST_MARGIN_HOURS);
-    return (long) Math.floor(hours * MARGIN_STEPS_PER_HOUR + 1e-9);
+    long steps = 0;
+    for (double hours : MARGIN_STEPS_HOURS) {
+      steps += weighed.marginHours() >= hours - 1e-9 ? 1 : 0;
+    }
+    return steps;
   }
 
-  private long tenthsRight() {
-    return (long) Math.floor(weighed.goodShare() * 10 + 1e-9);
+  private long sharesRight() {
+    return (long) Math.floor(weighed.goodShare() * SHARE_STEPS + 1e-9);
   }
 
-  private long ageSteps() {
-    double ready = draft.ovenHour() + Draft.ovenBusyHours(day) + day.oven().coolHours();
-    return (long) Math.floor((day.readyHour() - ready) / FRESH_STEP_HOURS + 1e-9);
+  private double troubleHours() {
+    return troubleHours(day, draft);
   }
 
-  /** A dough much warmer or colder than its room, and very little or very much starter. */
-  private int oddities() {
-    double room = day.kitchen().celsius(draft.mixHour());
-    boolean forced =
-        day.bulkPlace() == BakeDay.BulkPlace.KITCHEN
-            && Math.abs(draft.route().doughCelsius() - room) > USUAL_KELVIN;
-    double percent = draft.route().starterPercent();
-    boolean unusual = percent < LEAST_USUAL_PERCENT || percent > MOST_USUAL_PERCENT;
-    return (forced ? 1 : 0) + (unusual ? 1 : 0);
+  /** What a baker would rather not have, in hours of old bread; 0 or more where it is in time. */
+  static double troubleHours(BakeDay day, Draft draft) {
+    return Criteria.of(day, draft).troubleHours();
+  }
+
+  /** What put this before another that is worth less. */
+  Choice over(PlanWorth other) {
+    if (marginSteps() != other.marginSteps()) {
+      return choice(Criterion.MARGIN, weighed.marginHours(), other.weighed.marginHours());
+    }
+    if (sharesRight() != other.sharesRight()) {
+      return choice(Criterion.RIGHT, weighed.goodShare(), other.weighed.goodShare());
+    }
+    Criteria own = Criteria.of(day, draft);
+    Criteria others = Criteria.of(other.day, other.draft);
+    return Math.round(own.troubleHours()) == Math.round(others.troubleHours())
+        ? choice(Criterion.MARGIN, weighed.marginHours(), other.weighed.marginHours())
+        : own.over(others);
+  }
+
+  private static Choice choice(Criterion criterion, double own, double other) {
+    return new Choice(criterion, own, other);
+  }
+
+  /** How old the bread is when it is wanted, hours. */
+  static double ageHours(BakeDay day, Draft draft) {
+    double busy = Draft.ovenBusyHours(day) + day.oven().coolHours();
+    return day.readyHour() - draft.ovenHour() - busy;
+  }
+
+  /**
+   * What is looked at where margins are alike.
+   *
+   * @param ageHours of the bread when it is wanted
+   * @param nightSteps steps with hands on between 23:00 and 06:00
+   * @param lengthHours from the first step to the bread
+   * @param oddities of dough and starter
+   */
+  private record Criteria(double ageHours, int nightSteps, double lengthHours, int oddities) {
+
+    static Criteria of(BakeDay day, Draft draft) {
+      List<BakeStep> steps = draft.steps(day);
+      double length = steps.get(steps.size() - 1).toHour() - steps.get(0).fromHour();
+      long night = steps.stream().filter(Criteria::isInTheNight).count();
+      return new Criteria(PlanWorth.ageHours(day, draft), (int) night, length, odd(day, draft));
+    }
+
+    private static boolean isInTheNight(BakeStep step) {
+      double clock = (step.fromHour() % 24 + 24) % 24;
+      boolean night = clock < NIGHT_TO_CLOCK_HOUR - 1e-6 || clock > NIGHT_FROM_CLOCK_HOUR + 1e-6;
+      return step.kind().handsOn() && night;
+    }
+
+    /** A dough much warmer or colder than its room, and very little or very much starter. */
+    private static int odd(BakeDay day, Draft draft) {
+      double room = day.kitchen().celsius(draft.mixHour());
+      boolean forced =
+          day.bulkPlace() == BakeDay.BulkPlace.KITCHEN
+              && Math.abs(draft.route().doughCelsius() - room) > USUAL_KELVIN;
+      double percent = draft.route().starterPercent();
+      boolean unusual = percent < LEAST_USUAL_PERCENT || percent > MOST_USUAL_PERCENT;
+      return (forced ? 1 : 0) + (unusual ? 1 : 0);
+    }
+
+    private double lengthCost() {
+      return LENGTH_COST_HOURS * Math.max(0, lengthHours - USUAL_LENGTH_HOURS);
+    }
+
+    double troubleHours() {
+      return ageHours
+          + NIGHT_STEP_COST_HOURS * nightSteps
+          + lengthCost()
+          + ODD_COST_HOURS * oddities;
+    }
+
+    /** The largest part of the difference. */
+    Choice over(Criteria other) {
+      double fresh = other.ageHours - ageHours;
+      double night = NIGHT_STEP_COST_HOURS * (other.nightSteps - nightSteps);
+      double length = other.lengthCost() - lengthCost();
+      double ordinary = ODD_COST_HOURS * (other.oddities - oddities);
+      double most = Math.max(Math.max(fresh, night), Math.max(length, ordinary));
+      if (most == fresh) {
+        return choice(Criterion.FRESH, ageHours, other.ageHours);
+      }
+      if (most == night) {
+        return choice(Criterion.NIGHT, nightSteps, other.nightSteps);
+      }
+      return most == length
+          ? choice(Criterion.LENGTH, lengthHours, other.lengthHours)
+          : choice(Criterion.ORDINARY, oddities, other.oddities);
+    }
   }
 }

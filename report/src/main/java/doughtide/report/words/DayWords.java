@@ -95,6 +95,19 @@ public final class DayWords {
     };
   }
 
+  /** Why the first plan of a day comes first, a sentence. */
+  public String choice(DayAnswer.Choice choice) {
+    DoubleFunction<String> inWords =
+        switch (choice.criterion()) {
+          case RIGHT -> share -> words.number(Math.floor(share * 10 + 1e-9), 0);
+          case NIGHT, ORDINARY -> number -> words.number(number, 0);
+          case POINT, MARGIN, FRESH, LENGTH, ALONE -> hours -> words.hours(Math.max(0, hours));
+        };
+    return words.say(
+        "choice." + key(choice.criterion()),
+        Map.of("own", inWords.apply(choice.value()), "other", inWords.apply(choice.other())));
+  }
+
   /** Why a day has no plan. */
   public String reason(DayAnswer.Reason reason) {
     return say("obstacle", reason);
