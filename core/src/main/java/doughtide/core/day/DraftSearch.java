@@ -270,11 +270,10 @@ final class DraftSearch {
     double early = bulkEnd - at.fromHour() - spread;
     double pace = 0.25 * day.target().fraction() / draft.risePerHour();
     double mix = day.bench().slackHours(draft.mixHour(), draft.mixHour() + HandsOnTime.MIX_HOURS);
+    double unloaded = draft.ovenHour() + Draft.ovenBusyHours(day) + HandsOnTime.UNLOAD_HOURS;
     double bake =
-        day.bench()
-            .slackHours(
-                draft.ovenHour(),
-                draft.ovenHour() + Draft.ovenBusyHours(day) + HandsOnTime.UNLOAD_HOURS);
+        Math.min(
+            day.bench().slackHours(draft.ovenHour(), unloaded), PlanWorth.ageHours(day, draft));
     double feed = draft.feed().slackHours() * 0.5;
     double least = Math.min(Math.min(late, early + 0.5 * spread + 1), Math.min(pace, mix));
     return Math.min(least, Math.min(bake + 0.5, feed)) + 0.02 * pace;
