@@ -268,17 +268,11 @@ public final class DoughInHand {
     static Planned of(Proof proof, RiseForecast first) {
       return new Planned(proof, ShapeForecaster.of(first, proof).point());
     }
-
-    private boolean isPossible() {
-      return first.hours().likely().isPresent();
-    }
   }
 
   /** The proof that is planned: of several mornings the first for which a loaf could be ready. */
   Optional<Planned> planned() {
-    planned =
-        planned.or(
-            () -> ProofOptions.read(arguments, clock()).map(options -> planned(options.ways())));
+    planned = planned.or(() -> ProofOptions.read(arguments, clock()).map(this::planned));
     if (planned.isEmpty() && !core().readings().isEmpty()) {
       throw withoutCold();
     }
@@ -317,27 +311,21 @@ public final class DoughInHand {
   }
 
   /** With what the readings of its probe teach of the cold. */
-  private Planned planned(List<Proof> ways) {
-    Planned chosen = chosen(ways);
+  private Planned planned(ProofOptions options) {
+    Proof chosen = chosen(options);
     if (core().readings().isEmpty()) {
-      return chosen;
+      return Planned.of(chosen, first);
     }
-    if (chosen.proof().coldPlace().isEmpty()) {
+    if (chosen.coldPlace().isEmpty()) {
       throw withoutCold();
     }
-    return Planned.of(ColdOptions.taught(core(), forecast(), chosen.proof()), first);
+    return Planned.of(ColdOptions.taught(core(), forecast(), chosen), first);
   }
 
-  private Planned chosen(List<Proof> ways) {
-    List<Planned> tried = new ArrayList<>();
-    for (Proof way : ways) {
-      Planned planned = Planned.of(ColdOptions.kept(arguments, environment, way), first);
-      if (planned.isPossible()) {
-        return planned;
-      }
-      tried.add(planned);
-    }
-    return tried.get(0);
+  private Proof chosen(ProofOptions options) {
+    List<Proof> kept =
+        options.ways().stream().map(way -> ColdOptions.kept(arguments, environment, way)).toList();
+    return new ProofOptions(kept).chosen(first);
   }
 
   /**

@@ -238,7 +238,7 @@ public record ProofOptions(List<Proof> ways) {
    */
   public Proof chosen(RiseForecast bulk) {
     return ways.stream()
-        .filter(way -> ways.size() == 1 || ShapeForecaster.of(bulk, way).forecast().isPossible())
+        .filter(way -> ways.size() == 1 || ShapeForecaster.of(bulk, way).isPossible())
         .findFirst()
         .orElse(ways.get(0));
   }

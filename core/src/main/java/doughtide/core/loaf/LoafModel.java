@@ -20,7 +20,6 @@ import doughtide.core.thermal.TemperatureTrace;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
-import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 
 /**
@@ -142,12 +141,38 @@ public final class LoafModel {
    * @param hours how long it is followed, more than 0
    */
   public PieceCurve run(RiseCurve bulk, double fromHours, LoafScores scores, double hours) {
-    Optional<Cold> cold = proof.coldPlace();
-    PieceBody body = body(cold.map(each -> each.filmFactor(scores.film())).orElse(1.0));
-    double shift =
-        cold.map(each -> each.airCelsius(scores.air()) - each.stated().celsius()).orElse(0.0);
     return PieceCurve.of(
-        bulk, fromHours, body, shift, losses(fromHours, scores), hours, settings.stepHours());
+        bulk,
+        fromHours,
+        body(scores),
+        shift(scores),
+        losses(fromHours, scores),
+        hours,
+        settings.stepHours());
+  }
+
+  /** The rise of such a loaf at the end alone. */
+  Rise riseAtEnd(RiseCurve bulk, double fromHours, LoafScores scores, double hours) {
+    return PieceCurve.riseAtEnd(
+        bulk,
+        fromHours,
+        body(scores),
+        shift(scores),
+        losses(fromHours, scores),
+        hours,
+        settings.stepHours());
+  }
+
+  private PieceBody body(LoafScores scores) {
+    return body(proof.coldPlace().map(each -> each.filmFactor(scores.film())).orElse(1.0));
+  }
+
+  /** How much warmer the cold is than stated, K. */
+  private double shift(LoafScores scores) {
+    return proof
+        .coldPlace()
+        .map(each -> each.airCelsius(scores.air()) - each.stated().celsius())
+        .orElse(0.0);
   }
 
   private GasLosses losses(double fromHours, LoafScores scores) {

@@ -29,6 +29,7 @@ public final class ShapeForecaster {
   /** How much warmer than believed a cold is tried, K. */
   public static final double WARMER_CELSIUS = 2;
 
+  private static final int CHOOSING_MEMBERS = 64;
   private static final double FOLLOW_HOURS = 72;
   private static final double WARMER_STEP_CELSIUS = 0.5;
   private static final int WARMER_STEPS = 8;
@@ -90,6 +91,17 @@ public final class ShapeForecaster {
     return whyMissing(solved) == ShapeSearch.Missing.NOTHING
         ? point(solved)
         : new Point(TimeWindow.NEVER, ShapeForecast.RiseRange.NONE);
+  }
+
+  /**
+   * Whether half of such doughs have a shape point, worked out coarsely: for a choice among proofs.
+   */
+  public boolean isPossible() {
+    return with(LoafSettings.SEARCH.withMembers(CHOOSING_MEMBERS))
+        .point()
+        .hours()
+        .likely()
+        .isPresent();
   }
 
   /** Solves for the shape point. */
@@ -351,8 +363,7 @@ public final class ShapeForecaster {
       double off =
           Math.abs(curve.riseAt(from - proof.restHours()).percent() - jar.percent())
               + Math.abs(
-                  loaf.run(curve, from, LoafScores.of(i), hours).riseAtEnd().percent()
-                      - likelyPercent);
+                  loaf.riseAtEnd(curve, from, LoafScores.of(i), hours).percent() - likelyPercent);
       if (off < least) {
         least = off;
         best = i;

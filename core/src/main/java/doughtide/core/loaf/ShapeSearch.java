@@ -1,6 +1,5 @@
 package doughtide.core.loaf;
 
-import doughtide.core.rise.PieceCurve;
 import doughtide.core.rise.RiseCurve;
 import java.util.OptionalDouble;
 import org.apache.commons.math3.analysis.solvers.BrentSolver;
@@ -75,12 +74,16 @@ final class ShapeSearch {
   }
 
   private double miss(double from) {
-    return piece(from).riseAtEnd().fraction() - loaf.target().fraction();
+    return loaf.riseAtEnd(bulk, from, scores, hoursToOven(from)).fraction()
+        - loaf.target().fraction();
   }
 
-  private PieceCurve piece(double from) {
-    double hours = Math.max(proof.hoursToOven(from), SHORTEST_PROOF_HOURS);
-    return loaf.run(bulk, from, scores, hours);
+  private double hoursToOven(double from) {
+    return Math.max(proof.hoursToOven(from), SHORTEST_PROOF_HOURS);
+  }
+
+  private boolean isOverByOven(double from) {
+    return loaf.run(bulk, from, scores, hoursToOven(from)).hoursToOver().isPresent();
   }
 
   private OptionalDouble none(Missing why) {
@@ -120,7 +123,7 @@ final class ShapeSearch {
       return none(Missing.PAST_TARGET);
     }
     if (miss(high) < 0) {
-      return none(piece(low).hoursToOver().isPresent() ? Missing.PAST_BEST : Missing.OUT_OF_REACH);
+      return none(isOverByOven(low) ? Missing.PAST_BEST : Missing.OUT_OF_REACH);
     }
     return OptionalDouble.of(
         new BrentSolver(HOURS_ACCURACY).solve(BRENT_STEPS, this::miss, low, high));

@@ -6,6 +6,7 @@ import doughtide.core.quantity.Temperature;
 import doughtide.core.thermal.CoolingSteps;
 import java.util.Arrays;
 import java.util.OptionalDouble;
+import org.jspecify.annotations.Nullable;
 
 /**
  * A piece of dough from the hour it is taken from the bulk: every shell has its own temperature and
@@ -65,6 +66,20 @@ public final class PieceCurve {
     }
     kernel.run(curve, after);
     return curve;
+  }
+
+  /** Its {@link #riseAtEnd} alone, without what is kept on the way. */
+  public static Rise riseAtEnd(
+      RiseCurve bulk,
+      double fromHours,
+      PieceBody body,
+      double shiftCelsius,
+      GasLosses losses,
+      double hours,
+      double stepHours) {
+    Kernel kernel = new Kernel(bulk, fromHours, body, shiftCelsius, losses);
+    kernel.run(null, mesh(body.changesFromHours(), hours, stepHours));
+    return new Rise(kernel.rise());
   }
 
   private static double[] mesh(double change, double hours, double stepHours) {
@@ -132,45 +147,67 @@ public final class PieceCurve {
       return taken;
     }
 
-    void run(PieceCurve curve, double[] after) {
+    void run(@Nullable PieceCurve curve, double[] after) {
       cooling.shellCelsius(now);
-      for (int i = 0; ; i++) {
-        double warming = record(curve, i);
-        if (i == after.length - 1) {
-          return;
-        }
-        step(after[i], after[i + 1], warming);
+      for (int shell = 0; shell < state.length; shell++) {
+        look(shell, curve, 0);
+      }
+      for (int i = 1; i < after.length; i++) {
+        step(after[i - 1], after[i], curve, i);
       }
     }
 
-    /** The state of the shells now, and how fast their fermentation warms the piece, K per hour. */
-    private double record(PieceCurve curve, int i) {
+    /** How a shell goes on from here; its part of what the curve keeps. */
+    private void look(int shell, @Nullable PieceCurve curve, int i) {
+      dynamics.derivatives(now[shell], state[shell], k1[shell]);
+      if (curve != null) {
+        record(shell, curve, i);
+      }
+    }
+
+    private void record(int shell, PieceCurve curve, int i) {
+      double[] s = state[shell];
+      double share = fractions[shell];
+      curve.rise[i] += share * dynamics.rise(now[shell], s);
+      curve.strength[i] += share * Math.exp(s[RiseDynamics.STRENGTH]);
+      curve.netGas[i] += share * (k1[shell][RiseDynamics.MADE] - k1[shell][RiseDynamics.LOST]);
+      curve.full[i] += share * dynamics.fullRise(s);
+      curve.made[i] += share * s[RiseDynamics.MADE];
+      curve.lost[i] += share * s[RiseDynamics.LOST];
+      curve.cells[i] += share * dynamics.inCellsMol(now[shell], s);
+      if (shell == 0) {
+        curve.core[i] = cooling.coreCelsius();
+      }
+    }
+
+    double rise() {
+      double rise = 0;
+      for (int shell = 0; shell < state.length; shell++) {
+        rise += fractions[shell] * dynamics.rise(now[shell], state[shell]);
+      }
+      return rise;
+    }
+
+    /** How fast the fermentation of all shells warms the piece, K per hour. */
+    private double warming() {
       double heat = 0;
       for (int shell = 0; shell < state.length; shell++) {
-        double[] s = state[shell];
-        double share = fractions[shell];
-        dynamics.derivatives(now[shell], s, k1[shell]);
-        curve.rise[i] += share * dynamics.rise(now[shell], s);
-        curve.strength[i] += share * Math.exp(s[RiseDynamics.STRENGTH]);
-        curve.netGas[i] += share * (k1[shell][RiseDynamics.MADE] - k1[shell][RiseDynamics.LOST]);
-        curve.full[i] += share * dynamics.fullRise(s);
-        curve.made[i] += share * s[RiseDynamics.MADE];
-        curve.lost[i] += share * s[RiseDynamics.LOST];
-        curve.cells[i] += share * dynamics.inCellsMol(now[shell], s);
-        heat += share * k1[shell][RiseDynamics.CELSIUS];
+        heat += fractions[shell] * k1[shell][RiseDynamics.CELSIUS];
       }
-      curve.core[i] = cooling.coreCelsius();
       return heat / body.heatCapacityPerKgFlourJPerK();
     }
 
-    private void step(double from, double to, double warming) {
+    /** A shell goes on where it has just arrived, at the temperature that was last looked up. */
+    private void step(double from, double to, @Nullable PieceCurve curve, int i) {
       double h = to - from;
+      double warming = warming();
       cooling.step(h / 2, body.airCelsius(from + h / 4, shift), warming);
       cooling.shellCelsius(middle);
       cooling.step(h / 2, body.airCelsius(to - h / 4, shift), warming);
       cooling.shellCelsius(now);
       for (int shell = 0; shell < state.length; shell++) {
         step(state[shell], k1[shell], h, middle[shell], now[shell]);
+        look(shell, curve, i);
       }
     }
 
