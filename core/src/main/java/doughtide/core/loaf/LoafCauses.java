@@ -107,7 +107,7 @@ public final class LoafCauses {
 
   private static double logHeight(
       RiseCurve curve, LoafModel loaf, int member, double from, double toOven) {
-    double rise = loaf.run(curve, from, LoafScores.of(member), toOven).riseAtEnd().fraction();
+    double rise = loaf.riseAtEnd(curve, from, LoafScores.of(member), toOven).fraction();
     return Math.log(Math.max(rise, LEAST_HEIGHT));
   }
 

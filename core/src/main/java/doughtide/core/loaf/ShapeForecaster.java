@@ -104,6 +104,11 @@ public final class ShapeForecaster {
         .isPresent();
   }
 
+  /** The rise wanted at the oven. */
+  public Rise target() {
+    return target;
+  }
+
   /** Solves for the shape point. */
   public ShapeForecast forecast() {
     List<Warning> warnings = new ArrayList<>(ProofWarnings.of(bulk, proof));

@@ -70,7 +70,7 @@ public final class BulkEnd extends Value {
   /** When it comes, hours since mixing, and the rise that shows it. */
   public Moment in(RiseForecast forecast) {
     if (proof != null) {
-      ShapeForecast shape = ShapeForecaster.of(forecast, proof).forecast();
+      ShapeForecaster.Point shape = ShapeForecaster.of(forecast, proof).point();
       return new Moment(shape.hours(), shape.rise());
     }
     OptionalDouble percent = OptionalDouble.of(rise().orElseThrow().percent());
@@ -114,19 +114,18 @@ public final class BulkEnd extends Value {
     RiseForecast few =
         forecaster.keepingCurves().withMembers(LIKELY_MEMBERS).forecast(formula, temperature);
     ShapeForecaster shaper = ShapeForecaster.of(few, proof().orElseThrow());
-    ShapeForecast shape = shaper.forecast();
-    if (shape.likely().isPresent()) {
-      return shape.likely().get().bulkEndHours();
-    }
-    return shaper.nightIfShapedAt(0).filter(night -> isTooFar(night, shape)).isPresent()
-        ? 0
-        : NEVER_HOURS;
+    OptionalDouble likely = shaper.point().hours().likely();
+    return likely.isPresent()
+        ? likely.getAsDouble()
+        : shaper.nightIfShapedAt(0).filter(night -> isTooFar(night, shaper.target())).isPresent()
+            ? 0
+            : NEVER_HOURS;
   }
 
-  private static boolean isTooFar(ShapeForecast.Night night, ShapeForecast shape) {
+  private static boolean isTooFar(ShapeForecast.Night night, Rise target) {
     double reached = night.riseAtBake().likely().orElse(0);
     boolean over = night.over().window().likely().orElse(NEVER_HOURS) <= night.ovenHours();
-    return over || reached >= shape.target().percent();
+    return over || reached >= target.percent();
   }
 
   @Override
