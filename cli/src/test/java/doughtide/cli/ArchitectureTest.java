@@ -19,6 +19,7 @@ import com.tngtech.archunit.core.importer.ImportOption;
 import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
+import doughtide.core.Internal;
 import java.io.Serializable;
 import java.time.ZoneId;
 import java.util.Arrays;
@@ -271,6 +272,7 @@ class ArchitectureTest {
         .should()
         .onlyDependOnClassesThat(
             resideInAnyPackage(allowed)
+                .or(equivalentTo(Internal.class))
                 .or(not(resideInAPackage(module + ".")))
                 .as("of " + String.join(", ", usable) + " or outside"))
         .allowEmptyShould(true);

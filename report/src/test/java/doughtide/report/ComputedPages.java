@@ -86,23 +86,25 @@ public final class ComputedPages {
   }
 
   public static NightTable nightTable(Words words) {
-    return handouts(words)
-        .nightTable(
-            formula(),
-            celsius(20, 24.5, 28),
-            DoubleStream.of(5, 20, 30)
-                .mapToObj(percent -> StarterShare.ofAddedFlour(Share.ofPercent(percent)))
-                .toList(),
-            Proof.inCold(Temperature.ofCelsius(4), 12));
+    return (NightTable)
+        handouts(words)
+            .nightTable(
+                formula(),
+                celsius(20, 24.5, 28),
+                DoubleStream.of(5, 20, 30)
+                    .mapToObj(percent -> StarterShare.ofAddedFlour(Share.ofPercent(percent)))
+                    .toList(),
+                Proof.inCold(Temperature.ofCelsius(4), 12));
   }
 
   public static JarStrip jarStrip(Words words) {
-    return handouts(words)
-        .jarStrip(
-            dough(),
-            Optional.of(ZonedDateTime.parse("2026-05-01T14:00+02:00[Europe/Berlin]")),
-            Optional.of(Proof.inCold(Temperature.ofCelsius(4), 12)),
-            Rise.ofPercent(50),
-            62);
+    return (JarStrip)
+        handouts(words)
+            .jarStrip(
+                dough(),
+                Optional.of(ZonedDateTime.parse("2026-05-01T14:00+02:00[Europe/Berlin]")),
+                Optional.of(Proof.inCold(Temperature.ofCelsius(4), 12)),
+                Rise.ofPercent(50),
+                62);
   }
 }

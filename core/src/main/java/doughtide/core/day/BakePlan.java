@@ -1,5 +1,6 @@
 package doughtide.core.day;
 
+import doughtide.core.Internal;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.Ingredients;
 import doughtide.core.feeding.FeedAmounts;
@@ -7,7 +8,6 @@ import doughtide.core.feeding.FeedChoice;
 import doughtide.core.feeding.Feeding;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.loaf.Proof;
-import doughtide.core.loaf.ShapeForecast;
 import doughtide.core.loaf.StrengthPlan;
 import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Rise;
@@ -51,16 +51,9 @@ public final class BakePlan {
    *
    * @param goodShare share of doughs that come out right
    * @param shape when the jar shows the moment, on the axis
-   * @param riseAtBake rise at the oven, per cent
-   * @param bakeUntil until when the loaves are good to bake, on the axis
    * @param margins of the steps that matter to the dough, in order
    */
-  record Weighed(
-      double goodShare,
-      TimeWindow shape,
-      ShapeForecast.RiseRange riseAtBake,
-      TimeWindow bakeUntil,
-      List<StepMargin> margins) {
+  record Weighed(double goodShare, TimeWindow shape, List<StepMargin> margins) {
     Weighed {
       margins = List.copyOf(margins);
     }
@@ -92,7 +85,12 @@ public final class BakePlan {
     return draft.steps(day);
   }
 
-  /** The feeding before. */
+  /**
+   * The feeding before.
+   *
+   * @hidden
+   */
+  @Internal
   public FeedChoice feed() {
     return draft.feed();
   }
@@ -182,7 +180,12 @@ public final class BakePlan {
     return weighed.goodShare();
   }
 
-  /** Margins of the steps that matter to the dough, in their order. */
+  /**
+   * Margins of the steps that matter to the dough, in their order.
+   *
+   * @hidden
+   */
+  @Internal
   public List<StepMargin> margins() {
     return weighed.margins();
   }
@@ -192,7 +195,12 @@ public final class BakePlan {
     return weighed.marginHours();
   }
 
-  /** The step with the least margin. */
+  /**
+   * The step with the least margin.
+   *
+   * @hidden
+   */
+  @Internal
   public StepMargin tight() {
     return weighed.tight();
   }
@@ -202,7 +210,12 @@ public final class BakePlan {
     return dough().forDough(day.allDough());
   }
 
-  /** What to weigh for the feeding, with 20 g kept back, more where the starter weighs little. */
+  /**
+   * What to weigh for the feeding, with 20 g kept back, more where the starter weighs little.
+   *
+   * @hidden
+   */
+  @Internal
   public FeedAmounts feedAmounts() {
     return feedAmounts(ingredients().starterGrams());
   }
@@ -221,7 +234,9 @@ public final class BakePlan {
    * Temperature of the water to pour, everything else at the kitchen's temperature.
    *
    * @param mixing what mixing does to the dough's temperature
+   * @hidden
    */
+  @Internal
   public WaterAnswer water(Mixing mixing) {
     Temperature kitchen = Temperature.ofCelsius(day.kitchen().celsius(mixHour()));
     return WaterTemperature.of(dough(), ingredients(), kitchen, kitchen)

@@ -1,5 +1,6 @@
 package doughtide.core.day;
 
+import doughtide.core.Internal;
 import doughtide.core.feeding.FeedAmounts;
 import java.util.Comparator;
 import java.util.List;
@@ -33,7 +34,9 @@ public record DayPlan(
    * What to weigh for a feeding, which may serve several doughs.
    *
    * @param step a feeding
+   * @hidden
    */
+  @Internal
   public FeedAmounts feedAmounts(DayStep step) {
     double use =
         step.doughs().stream()

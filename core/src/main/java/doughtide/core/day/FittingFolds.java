@@ -1,11 +1,17 @@
 package doughtide.core.day;
 
+import doughtide.core.Internal;
 import doughtide.core.loaf.StrengthPlan;
 import doughtide.core.quantity.Rise;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** As much of the wanted autolyse and folds as the hours at the bench and the dough allow. */
+/**
+ * As much of the wanted autolyse and folds as the hours at the bench and the dough allow.
+ *
+ * @hidden
+ */
+@Internal
 public final class FittingFolds {
   static final Rise LAST_RISE = new Rise(StrengthPlan.LAST_FOLD_RISE);
 

@@ -1,6 +1,13 @@
 package doughtide.core.day;
 
-/** How long hands are busy, hours (common practice, no source; starting values). */
+import doughtide.core.Internal;
+
+/**
+ * How long hands are busy, hours (common practice, no source; starting values).
+ *
+ * @hidden
+ */
+@Internal
 public final class HandsOnTime {
   static final double FEED_HOURS = 5.0 / 60;
   static final double AUTOLYSE_HOURS = 10.0 / 60;

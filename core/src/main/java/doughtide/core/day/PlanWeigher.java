@@ -4,7 +4,6 @@ import doughtide.core.day.BakeStep.Kind;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.loaf.LoafLimits;
 import doughtide.core.loaf.LoafScores;
-import doughtide.core.loaf.ShapeForecast;
 import doughtide.core.quantity.Rise;
 import doughtide.core.rise.PieceCurve;
 import doughtide.core.rise.RiseCurve;
@@ -12,7 +11,6 @@ import doughtide.core.rise.Unknowns;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
-import java.util.OptionalDouble;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
@@ -53,8 +51,6 @@ final class PlanWeigher {
     return new BakePlan.Weighed(
         good,
         window(outcomes, Outcome::bulkEndByJar),
-        range(outcomes),
-        window(outcomes, Outcome::usableUntil),
         good < DoughCandidates.LEAST_GOOD_SHARE ? List.of() : new Margins(replay, outcomes).all());
   }
 
@@ -65,21 +61,6 @@ final class PlanWeigher {
 
   private static TimeWindow window(List<Outcome> outcomes, ToDoubleFunction<Outcome> hour) {
     return TimeWindow.of(outcomes.stream().mapToDouble(hour).toArray());
-  }
-
-  private static ShapeForecast.RiseRange range(List<Outcome> outcomes) {
-    double[] sorted = outcomes.stream().mapToDouble(Outcome::risePercent).sorted().toArray();
-    return new ShapeForecast.RiseRange(
-        OptionalDouble.of(quantile(sorted, 0.1)),
-        OptionalDouble.of(quantile(sorted, 0.5)),
-        OptionalDouble.of(quantile(sorted, 0.9)));
-  }
-
-  private static double quantile(double[] sorted, double q) {
-    double place = q * (sorted.length - 1);
-    int low = (int) place;
-    int high = Math.min(low + 1, sorted.length - 1);
-    return sorted[low] + (place - low) * (sorted[high] - sorted[low]);
   }
 
   private static double share(List<Outcome> outcomes, Predicate<Outcome> condition) {
@@ -93,20 +74,16 @@ final class PlanWeigher {
    * @param bulkEnd when its bulk fermentation ends, in the hours at the bench
    * @param oven when its first batch is baked
    * @param lastOven when its last batch is baked
-   * @param risePercent at the oven
    * @param from when it becomes good to bake
    * @param until until when it is right
-   * @param usableUntil until when it is usable
    */
   private record Outcome(
       double bulkEndByJar,
       double bulkEnd,
       double oven,
       double lastOven,
-      double risePercent,
       double from,
-      double until,
-      double usableUntil) {
+      double until) {
     /** Whether all batches are good if the oven is late. */
     boolean isGood(double late) {
       return from <= oven + late && until >= lastOven + late;
@@ -154,17 +131,14 @@ final class PlanWeigher {
       PieceCurve piece =
           piece(curve, draft.route(), member, basket, oven + laterBatches + followHours);
       LoafLimits right = LoafLimits.right(day.target());
-      OptionalDouble usable = LoafLimits.usable(day.target()).until(piece);
       double mix = draft.mixHour();
       return new Outcome(
           mix + jarHours(curve),
           bulkEnd,
           oven,
           oven + laterBatches,
-          piece.riseAt(Math.min(oven - mix, piece.endHours())).percent(),
           mix + right.from(piece).orElse(Double.POSITIVE_INFINITY),
-          mix + right.until(piece).orElse(piece.endHours()),
-          mix + usable.orElse(piece.endHours()));
+          mix + right.until(piece).orElse(piece.endHours()));
     }
 
     /**

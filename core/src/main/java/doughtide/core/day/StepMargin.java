@@ -1,5 +1,6 @@
 package doughtide.core.day;
 
+import doughtide.core.Internal;
 import java.io.Serializable;
 
 /**
@@ -8,9 +9,16 @@ import java.io.Serializable;
  * @param kind the step
  * @param hours widest delay, 0 or more
  * @param limit what ends it
+ * @hidden
  */
+@Internal
 public record StepMargin(BakeStep.Kind kind, double hours, Limit limit) implements Serializable {
-  /** What ends a margin. */
+  /**
+   * What ends a margin.
+   *
+   * @hidden
+   */
+  @Internal
   public enum Limit {
     /** Later the loaf suffers, or the starter is not ripe. */
     DOUGH,

@@ -1,5 +1,6 @@
 package doughtide.core.document;
 
+import doughtide.core.Internal;
 import doughtide.core.document.DocumentReader.Line;
 import doughtide.core.document.DocumentReader.Use;
 import doughtide.core.flourtrial.AbsorptionFit;
@@ -26,7 +27,10 @@ import java.util.Optional;
  * String text = "trial;person;hydration %;grade\n6 March;Ann;72;thin window";
  * List<GradedBowl> bowls = BowlsDocument.read(text.lines().iterator(), Vocabulary.KEYS_ONLY);
  * }</pre>
+ *
+ * @hidden
  */
+@Internal
 public final class BowlsDocument {
 
   private static final List<String> COLUMNS = List.of("trial", "person", "hydration", "grade");

@@ -1,5 +1,6 @@
 package doughtide.core.document;
 
+import doughtide.core.Internal;
 import doughtide.core.dough.Flour;
 import doughtide.core.dough.FlourClass;
 import doughtide.core.dough.StarterCondition;
@@ -39,7 +40,9 @@ import java.util.stream.Collectors;
  * @param vessels what a dough may stand in
  * @param curves rate curves beside those of the standard model; one is used only for a starter that
  *     was learned with it
+ * @hidden
  */
+@Internal
 public record Catalogue(
     Vocabulary vocabulary,
     List<Flour> flours,

@@ -1,10 +1,16 @@
 package doughtide.core.document;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.InputException;
 import java.util.ArrayList;
 import java.util.List;
 
-/** The cells of one line of CSV (RFC 4180), whatever separates them. */
+/**
+ * The cells of one line of CSV (RFC 4180), whatever separates them.
+ *
+ * @hidden
+ */
+@Internal
 public final class CsvCells {
 
   private final String line;

@@ -1,5 +1,6 @@
 package doughtide.core.document;
 
+import doughtide.core.Internal;
 import doughtide.core.learning.LoafResult;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Rise;
@@ -22,7 +23,10 @@ import java.util.regex.Pattern;
  *     Rise.ofPercent(44)), OptionalDouble.of(24), OptionalDouble.empty(),
  *     OptionalDouble.empty(), ""), setting);
  * }</pre>
+ *
+ * @hidden
  */
+@Internal
 public final class DoughNotes {
   private static final String BY_RISE = "time;rise %;dough temp C;pH;note";
   private static final String BY_HEIGHT = "time;height mm;dough temp C;pH;note";
@@ -38,7 +42,9 @@ public final class DoughNotes {
    * @param core temperature in the middle of the loaf, °C
    * @param ph of the dough
    * @param remark in words, or empty
+   * @hidden
    */
+  @Internal
   public record Line(
       String time,
       Optional<Rise> rise,

@@ -1,5 +1,6 @@
 package doughtide.core.document;
 
+import doughtide.core.Internal;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.Flour;
 import doughtide.core.dough.Starter;
@@ -22,7 +23,12 @@ import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/** A dough as typed, one value a key, in options and in the head of readings alike. */
+/**
+ * A dough as typed, one value a key, in options and in the head of readings alike.
+ *
+ * @hidden
+ */
+@Internal
 public final class DoughText {
 
   private static final String STARTER = "starter";

@@ -1,5 +1,6 @@
 package doughtide.core.document;
 
+import doughtide.core.Internal;
 import doughtide.core.document.DocumentReader.Use;
 import doughtide.core.flourtrial.FlourRecord;
 import doughtide.core.flourtrial.GradedBowl;
@@ -23,7 +24,10 @@ import java.util.OptionalDouble;
  * hydration: 71%
  * bowl: 6 March; Ann; 72%; thin window
  * }</pre>
+ *
+ * @hidden
  */
+@Internal
 public final class FlourDocument {
 
   private static final String NAME = "name";

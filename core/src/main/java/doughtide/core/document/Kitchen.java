@@ -1,5 +1,6 @@
 package doughtide.core.document;
 
+import doughtide.core.Internal;
 import doughtide.core.document.DocumentReader.Entry;
 import doughtide.core.document.DocumentReader.Use;
 import doughtide.core.dough.Flour;
@@ -32,7 +33,9 @@ import java.util.function.BiFunction;
  * }</pre>
  *
  * @param values by key, in the order in which they are written
+ * @hidden
  */
+@Internal
 public record Kitchen(Map<String, String> values) implements Serializable {
 
   private static final int LONGEST_TEXT = 200;

@@ -1,5 +1,6 @@
 package doughtide.core.document;
 
+import doughtide.core.Internal;
 import doughtide.core.document.DocumentReader.Line;
 import doughtide.core.document.DocumentReader.Use;
 import doughtide.core.forecast.Warning;
@@ -24,7 +25,7 @@ import java.util.Optional;
  * <pre>{@code
  * String text = "hours,temperature C\n0,25\n2,23";
  * LoggerDocument logger =
- *     LoggerDocument.read(text.lines().iterator(), Optional.empty(), Vocabulary.KEYS_ONLY);
+ *     LoggerDocument.read(text.lines().iterator(), Optional.empty());
  * DoughTemperature measured = DoughTemperature.following(logger.readings().trace());
  * }</pre>
  *
@@ -39,15 +40,33 @@ public record LoggerDocument(LoggedReadings readings, List<Warning> warnings) {
   }
 
   /**
-   * Reads the table.
+   * Reads a table whose columns are named in English: {@code time}, {@code hours}, {@code
+   * temperature} and the like.
+   *
+   * @param lines the text, without line endings
+   * @param mixed when the dough was mixed; without it the first reading is taken at mixing where
+   *     the table has times instead of hours
+   * @return the readings and warnings
+   * @throws InputException with the number of the line if a line cannot be used, or if there are
+   *     fewer than two readings
+   */
+  public static LoggerDocument read(Iterator<String> lines, Optional<ZonedDateTime> mixed) {
+    return read(lines, mixed, Vocabulary.KEYS_ONLY);
+  }
+
+  /**
+   * Reads the table with words of a language for its columns.
    *
    * @param lines the text, without line endings
    * @param mixed when the dough was mixed; without it the first reading is taken at mixing where
    *     the table has times instead of hours
    * @param vocabulary words for the columns
+   * @return the readings and warnings
    * @throws InputException with the number of the line if a line cannot be used, or if there are
    *     fewer than two readings
+   * @hidden
    */
+  @Internal
   public static LoggerDocument read(
       Iterator<String> lines, Optional<ZonedDateTime> mixed, Vocabulary vocabulary) {
     return new TextReader(lines, mixed, vocabulary).read();

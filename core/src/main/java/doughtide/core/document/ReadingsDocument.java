@@ -1,5 +1,6 @@
 package doughtide.core.document;
 
+import doughtide.core.Internal;
 import doughtide.core.document.DocumentReader.Entry;
 import doughtide.core.document.DocumentReader.Line;
 import doughtide.core.document.DocumentReader.Use;
@@ -201,11 +202,16 @@ public record ReadingsDocument(
   public record Setting(
       String name,
       ZoneId zone,
-      Catalogue catalogue,
-      Function<String, FlourRecord> records,
+      @Internal Catalogue catalogue,
+      @Internal Function<String, FlourRecord> records,
       Optional<ZonedDateTime> now) {
 
-    /** Of a bake that is over. */
+    /**
+     * Of a bake that is over.
+     *
+     * @hidden
+     */
+    @Internal
     public Setting(
         String name, ZoneId zone, Catalogue catalogue, Function<String, FlourRecord> records) {
       this(name, zone, catalogue, records, Optional.empty());

@@ -1,5 +1,6 @@
 package doughtide.core.document;
 
+import doughtide.core.Internal;
 import doughtide.core.document.DocumentReader.Use;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
@@ -23,7 +24,9 @@ import java.util.Map;
  * @param filmLogFactor natural logarithm of the coefficient of the air's film over the usual one,
  *     mean, −2…2
  * @param filmLogDeviation its standard deviation, 0…2
+ * @hidden
  */
+@Internal
 public record Refrigerator(
     double airOffsetCelsius,
     double airOffsetDeviationCelsius,

@@ -1,5 +1,6 @@
 package doughtide.core.document;
 
+import doughtide.core.Internal;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Mass;
@@ -15,7 +16,12 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 
-/** What a dough stands in as typed, one value a key, in options and in the head of readings. */
+/**
+ * What a dough stands in as typed, one value a key, in options and in the head of readings.
+ *
+ * @hidden
+ */
+@Internal
 public final class RoomText {
 
   /** The temperature around the dough. */

@@ -1,5 +1,6 @@
 package doughtide.core.document;
 
+import doughtide.core.Internal;
 import doughtide.core.document.DocumentReader.Entry;
 import doughtide.core.document.DocumentReader.Line;
 import doughtide.core.document.DocumentReader.Use;
@@ -31,7 +32,9 @@ import java.util.Optional;
  *
  * @param className what the class is called, as typed; empty if the roster does not say
  * @param entries the students in the order of the lines; no two have one name
+ * @hidden
  */
+@Internal
 public record RosterDocument(Optional<String> className, List<RosterEntry> entries)
     implements Serializable {
 

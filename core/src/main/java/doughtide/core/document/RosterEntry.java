@@ -1,5 +1,6 @@
 package doughtide.core.document;
 
+import doughtide.core.Internal;
 import doughtide.core.dough.Flour;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
@@ -17,7 +18,9 @@ import java.util.Optional;
  * @param loaves how many loaves she makes, 1…50
  * @param language two letters of the language of her pages, such as {@code en}; empty where it is
  *     that of the class
+ * @hidden
  */
+@Internal
 public record RosterEntry(
     String name, String dough, Optional<Flour> flour, int loaves, Optional<String> language)
     implements Serializable {

@@ -1,5 +1,6 @@
 package doughtide.core.document;
 
+import doughtide.core.Internal;
 import doughtide.core.document.DocumentReader.Entry;
 import doughtide.core.document.DocumentReader.Use;
 import doughtide.core.dough.Flour;
@@ -36,7 +37,10 @@ import java.util.regex.Pattern;
  *     + "stage: full sour, 1:1:1, rye, 30C, until ripe";
  * StagedBuild build = StagesDocument.read(text.lines().iterator(), Catalogue.standard());
  * }</pre>
+ *
+ * @hidden
  */
+@Internal
 public final class StagesDocument {
 
   private static final String STAGE = "stage";

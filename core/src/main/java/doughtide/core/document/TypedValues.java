@@ -1,11 +1,17 @@
 package doughtide.core.document;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.Checks;
 import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 
-/** Values as typed, by key, wherever they were typed: in options or in a document. */
+/**
+ * Values as typed, by key, wherever they were typed: in options or in a document.
+ *
+ * @hidden
+ */
+@Internal
 public interface TypedValues {
 
   /** The value of a key, if there is one. */

@@ -1,5 +1,6 @@
 package doughtide.core.document;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.Quantities;
 import java.util.Collection;
 import java.util.Locale;
@@ -14,11 +15,19 @@ import java.util.Optional;
  *     kind == Vocabulary.Kind.KEY && word.equals("raum") ? Optional.of("room") : Optional.empty();
  * Kitchen kitchen = Kitchen.read("Raum: 19C".lines().iterator(), Catalogue.standard().in(german));
  * }</pre>
+ *
+ * @hidden
  */
+@Internal
 @FunctionalInterface
 public interface Vocabulary {
 
-  /** What a word is the name of. */
+  /**
+   * What a word is the name of.
+   *
+   * @hidden
+   */
+  @Internal
   enum Kind {
     /** The key of a line. */
     KEY,

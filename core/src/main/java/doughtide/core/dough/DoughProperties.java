@@ -1,11 +1,16 @@
 package doughtide.core.dough;
 
+import doughtide.core.Internal;
+
 /**
  * Physical properties of a dough from its composition, without gas unless a gas share is given.
  *
  * <p>Sources: Choi &amp; Okos 1986 for the parts (from memory, by way of the ASHRAE Handbook,
  * Refrigeration); salt is counted as ash; gas cells by the Maxwell equation for a dispersed phase.
+ *
+ * @hidden
  */
+@Internal
 public final class DoughProperties {
   private static final double AIR_CONDUCTIVITY_W_PER_M_K = 0.0257; // 20 °C, from memory
   private static final ComponentProperties[] PARTS = ComponentProperties.values();

@@ -1,5 +1,6 @@
 package doughtide.core.dough;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Share;
@@ -10,7 +11,9 @@ import java.io.Serializable;
  * per cent (a definition of the trade). A dough yield of 165 is a hydration of 65 %.
  *
  * @param value 100…600
+ * @hidden
  */
+@Internal
 public record DoughYield(double value) implements Serializable {
   /**
    * @throws InputException outside 100…600 or not a number

@@ -1,5 +1,6 @@
 package doughtide.core.dough;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Mass;
@@ -23,10 +24,17 @@ import java.util.List;
  * }</pre>
  *
  * @param stages in the order they are made; the last one is the final dough
+ * @hidden
  */
+@Internal
 public record OverallFormula(List<Stage> stages) implements Serializable {
 
-  /** What an ingredient counts as. */
+  /**
+   * What an ingredient counts as.
+   *
+   * @hidden
+   */
+  @Internal
   public enum Kind {
     /** Flour or meal of any cereal: the 100 % of baker's per cent. */
     FLOUR,
@@ -45,7 +53,9 @@ public record OverallFormula(List<Stage> stages) implements Serializable {
    *
    * @param kind what it counts as
    * @param amount how much
+   * @hidden
    */
+  @Internal
   public record Item(Kind kind, Mass amount) implements Serializable {
     /**
      * @param grams more than 0
@@ -81,7 +91,9 @@ public record OverallFormula(List<Stage> stages) implements Serializable {
    *
    * @param name as printed, for example {@code "starter"}
    * @param items what is weighed for this stage
+   * @hidden
    */
+  @Internal
   public record Stage(String name, List<Item> items) implements Serializable {
     /**
      * @throws InputException if the name is blank

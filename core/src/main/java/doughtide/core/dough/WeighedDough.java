@@ -1,5 +1,6 @@
 package doughtide.core.dough;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Mass;
@@ -26,7 +27,9 @@ import java.util.Optional;
  * @param saltGrams salt, 0 or more
  * @param enrichments what may change the fermentation in a way that is not modelled
  * @param inclusions what does not ferment
+ * @hidden
  */
+@Internal
 public record WeighedDough(
     List<Part> flours,
     double waterGrams,
@@ -43,7 +46,9 @@ public record WeighedDough(
    *
    * @param flour empty where the flour is said elsewhere
    * @param grams of it
+   * @hidden
    */
+  @Internal
   public record Part(Optional<Flour> flour, double grams) implements Serializable {
     /** Flour that is said elsewhere. */
     public static Part of(double grams) {
@@ -55,10 +60,20 @@ public record WeighedDough(
     }
   }
 
-  /** So many grams of an enrichment. */
+  /**
+   * So many grams of an enrichment.
+   *
+   * @hidden
+   */
+  @Internal
   public record Enriched(Enrichment.Kind kind, double grams) implements Serializable {}
 
-  /** So many grams of an inclusion, and of water poured on it before. */
+  /**
+   * So many grams of an inclusion, and of water poured on it before.
+   *
+   * @hidden
+   */
+  @Internal
   public record Included(String name, double grams, double soakGrams) implements Serializable {}
 
   /**

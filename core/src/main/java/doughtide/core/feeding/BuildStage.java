@@ -1,5 +1,6 @@
 package doughtide.core.feeding;
 
+import doughtide.core.Internal;
 import doughtide.core.dough.Flour;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
@@ -19,7 +20,9 @@ import java.util.OptionalDouble;
  * @param flour the flour given
  * @param temperature of what is in the tub, −2…45 °C
  * @param hours how long it stands, 0.5…120; empty: until it is ripe
+ * @hidden
  */
+@Internal
 public record BuildStage(
     Optional<String> name,
     FeedRatio ratio,

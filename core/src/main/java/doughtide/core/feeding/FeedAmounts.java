@@ -1,5 +1,6 @@
 package doughtide.core.feeding;
 
+import doughtide.core.Internal;
 import java.io.Serializable;
 
 /**
@@ -10,7 +11,9 @@ import java.io.Serializable;
  * @param waterGrams water to give
  * @param saltGrams salt to give, 0 for the usual unsalted starter
  * @param keepGrams what to keep back of the ripe starter for the next feed
+ * @hidden
  */
+@Internal
 public record FeedAmounts(
     double starterGrams, double flourGrams, double waterGrams, double saltGrams, double keepGrams)
     implements Serializable {

@@ -1,5 +1,6 @@
 package doughtide.core.feeding;
 
+import doughtide.core.Internal;
 import java.io.Serializable;
 
 /**
@@ -10,7 +11,9 @@ import java.io.Serializable;
  * @param ratio how it is fed
  * @param ripeHours likely hours from feeding to ripe
  * @param fallingHours likely hours from feeding until it begins to fall
+ * @hidden
  */
+@Internal
 public record FeedChoice(
     double feedHour, double mixHour, FeedRatio ratio, double ripeHours, double fallingHours)
     implements Serializable {

@@ -1,5 +1,6 @@
 package doughtide.core.feeding;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Share;
@@ -12,7 +13,9 @@ import java.io.Serializable;
  * @param starter parts of starter kept, 0.001…1000
  * @param flour parts of flour given, 0.001…1000
  * @param water parts of water given, 0…3000
+ * @hidden
  */
+@Internal
 public record FeedRatio(double starter, double flour, double water) implements Serializable {
   private static final int MOST_STARTER_PARTS = 10;
   private static final double NEAR_FLOUR = 0.1;

@@ -1,5 +1,6 @@
 package doughtide.core.feeding;
 
+import doughtide.core.Internal;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.Flour;
 import doughtide.core.dough.FlourClass;
@@ -28,7 +29,9 @@ import java.util.List;
  * @param flour the flour given
  * @param salt salt over the flour given, 0…4 %; the starter kept is taken as unsalted
  * @param altitude height of the kitchen
+ * @hidden
  */
+@Internal
 public record Feeding(Starter starter, FeedRatio ratio, Flour flour, Share salt, Altitude altitude)
     implements Serializable {
   private static final double LOWEST_HYDRATION_PERCENT = 45;

@@ -1,5 +1,6 @@
 package doughtide.core.feeding;
 
+import doughtide.core.Internal;
 import doughtide.core.forecast.Distribution;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.TimeWindow;
@@ -12,7 +13,10 @@ import java.util.OptionalDouble;
 
 /**
  * When a fed starter is ripe, how long it stays so and how high it gets. Hours count from feeding.
+ *
+ * @hidden
  */
+@Internal
 public final class FeedingForecast {
   private final Feeding feeding;
   private final RiseForecast rise;

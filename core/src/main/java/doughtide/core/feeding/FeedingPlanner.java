@@ -1,5 +1,6 @@
 package doughtide.core.feeding;
 
+import doughtide.core.Internal;
 import doughtide.core.dough.Starter;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
@@ -29,7 +30,10 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  * RatioAnswer answer = planner.ratioFor(9.5, Feeding.of(new FeedRatio(1, 1, 1)), 1, room);
  * String words = answer.ratio().words();
  * }</pre>
+ *
+ * @hidden
  */
+@Internal
 public final class FeedingPlanner {
   /** Least flour to one part of starter that {@link #ratioFor} gives (common practice). */
   public static final double LEAST_FLOUR_PARTS = 0.5;

@@ -1,5 +1,6 @@
 package doughtide.core.feeding;
 
+import doughtide.core.Internal;
 import java.io.Serializable;
 
 /**
@@ -8,5 +9,7 @@ import java.io.Serializable;
  * @param low one starter in ten stays below
  * @param likely half stay below
  * @param high one in ten rises higher
+ * @hidden
  */
+@Internal
 public record Heights(double low, double likely, double high) implements Serializable {}

@@ -1,14 +1,23 @@
 package doughtide.core.feeding;
 
+import doughtide.core.Internal;
+
 /**
  * The ratio for a wanted hour, or the nearest that is possible.
  *
  * @param wantedHours hours wanted from the first feeding to ready
  * @param reach whether the hour can be met
  * @param plan the feedings with the ratio found
+ * @hidden
  */
+@Internal
 public record RatioAnswer(double wantedHours, Reach reach, RefreshmentPlan plan) {
-  /** Whether a wanted hour can be met. */
+  /**
+   * Whether a wanted hour can be met.
+   *
+   * @hidden
+   */
+  @Internal
   public enum Reach {
     /** Ready at the wanted hour. */
     ON_TIME,

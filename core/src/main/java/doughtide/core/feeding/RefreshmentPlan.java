@@ -1,5 +1,6 @@
 package doughtide.core.feeding;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.Mass;
 import java.util.ArrayList;
 import java.util.List;
@@ -12,7 +13,9 @@ import java.util.OptionalDouble;
  * @param steps the feedings in order; fewer than asked for if one of them is not ripe within ten
  *     days
  * @param asked how many were asked for
+ * @hidden
  */
+@Internal
 public record RefreshmentPlan(List<Step> steps, int asked) {
   /** Keeps its own copy. */
   public RefreshmentPlan {
@@ -24,7 +27,9 @@ public record RefreshmentPlan(List<Step> steps, int asked) {
    *
    * @param fromHours when it is fed, hours since the first feeding
    * @param forecast hours count from this feeding
+   * @hidden
    */
+  @Internal
   public record Step(double fromHours, FeedingForecast forecast) {
     /** When it is ready, hours since the first feeding. */
     public OptionalDouble readyHours() {

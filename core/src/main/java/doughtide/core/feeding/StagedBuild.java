@@ -1,5 +1,6 @@
 package doughtide.core.feeding;
 
+import doughtide.core.Internal;
 import doughtide.core.dough.Ingredients;
 import doughtide.core.dough.OverallFormula;
 import doughtide.core.dough.Starter;
@@ -25,7 +26,9 @@ import java.util.stream.IntStream;
  * @param seed the starter that the first stage takes
  * @param stages 1 to 6, in order
  * @param altitude height of the kitchen
+ * @hidden
  */
+@Internal
 public record StagedBuild(Starter seed, List<BuildStage> stages, Altitude altitude)
     implements Serializable {
 

@@ -1,5 +1,6 @@
 package doughtide.core.feeding;
 
+import doughtide.core.Internal;
 import doughtide.core.forecast.Distribution;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.rise.RiseCurve;
@@ -18,7 +19,10 @@ import java.util.function.ToDoubleFunction;
  * StagedForecast forecast = FeedingPlanner.standard().build(build);
  * double hours = forecast.readyHours().orElseThrow();
  * }</pre>
+ *
+ * @hidden
  */
+@Internal
 public final class StagedForecast {
 
   private final StagedBuild build;
@@ -38,7 +42,9 @@ public final class StagedForecast {
    * @param forecast hours count from this stage
    * @param startPh pH just after it is made
    * @param endPh pH when it is handed on
+   * @hidden
    */
+  @Internal
   public record Step(
       BuildStage stage,
       double fromHours,

@@ -1,6 +1,13 @@
 package doughtide.core.feeding;
 
-/** Where a fed starter is on its way up and down. */
+import doughtide.core.Internal;
+
+/**
+ * Where a fed starter is on its way up and down.
+ *
+ * @hidden
+ */
+@Internal
 public enum StarterPhase {
   /** Still rising, more than 5 % below its greatest height. */
   YOUNG("young", "still rising, domed on top; mild"),

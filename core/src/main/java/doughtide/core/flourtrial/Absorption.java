@@ -1,5 +1,6 @@
 package doughtide.core.flourtrial;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Share;
@@ -8,7 +9,10 @@ import doughtide.core.quantity.Share;
  * Water absorption of a flour, referred to flour of 14 % moisture so that two lots can be compared.
  * All water of the dough, the flour's own included, is kept the same on the dry matter (the basis
  * of ICC Standard 115/1): WA14 = 86·(WA + 100)/(100 − M) − 100, everything in per cent.
+ *
+ * @hidden
  */
+@Internal
 public final class Absorption {
   private static final double BASIS_DRY_PERCENT = 86;
 

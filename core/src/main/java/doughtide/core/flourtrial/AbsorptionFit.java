@@ -1,5 +1,6 @@
 package doughtide.core.flourtrial;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Share;
@@ -25,7 +26,10 @@ import java.util.List;
  * <p>A trial graded wetter throughout was never seen to have a higher limit. A single wetter grade
  * that does not fit the others also changes the blur of the cut points and can raise the limit, in
  * simulated trials by less than a third of its interval.
+ *
+ * @hidden
  */
+@Internal
 public final class AbsorptionFit {
   /** The most grades one fit takes. */
   public static final int MOST_BOWLS = 5000;

@@ -1,5 +1,6 @@
 package doughtide.core.flourtrial;
 
+import doughtide.core.Internal;
 import doughtide.core.dough.Composition;
 import doughtide.core.dough.Flour;
 import doughtide.core.quantity.Checks;
@@ -13,7 +14,9 @@ import java.io.Serializable;
  *
  * @param limitPercent expected limit, 40…130 %
  * @param sdPoints standard deviation, 0.5…30 points
+ * @hidden
  */
+@Internal
 public record AbsorptionPrior(double limitPercent, double sdPoints) implements Serializable {
   /**
    * Limit of a soft white flour of 9 % protein, 66 %: its comfortable range then begins near 56 %,

@@ -1,5 +1,6 @@
 package doughtide.core.flourtrial;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Mass;
@@ -21,7 +22,9 @@ import java.util.List;
  * @param bowls in the order they are mixed
  * @param scale the scale the amounts are rounded to
  * @param restMinutes from mixing a bowl to judging it, 5…240 min
+ * @hidden
  */
+@Internal
 public record BowlPlan(List<Bowl> bowls, Scale scale, double restMinutes) implements Serializable {
   /** The most bowls one plan may have: more cannot be judged after the same rest. */
   public static final int MOST_BOWLS = 24;
@@ -38,7 +41,9 @@ public record BowlPlan(List<Bowl> bowls, Scale scale, double restMinutes) implem
    * @param wantedPercent hydration asked for, per cent
    * @param flourGrams flour, rounded to the scale
    * @param waterGrams water, rounded to the scale
+   * @hidden
    */
+  @Internal
   public record Bowl(int number, double wantedPercent, double flourGrams, double waterGrams)
       implements Serializable {
     /** Hydration after both amounts were rounded to the scale, per cent. */

@@ -1,7 +1,13 @@
 package doughtide.core.flourtrial;
 
+import doughtide.core.Internal;
 
-/** How far below the limit of the flour a baker works (common practice, no source). */
+/**
+ * How far below the limit of the flour a baker works (common practice, no source).
+ *
+ * @hidden
+ */
+@Internal
 public enum Experience {
   /** 5 points below the limit. */
   BEGINNER("beginner", 5),

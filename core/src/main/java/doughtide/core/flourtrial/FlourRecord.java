@@ -1,5 +1,6 @@
 package doughtide.core.flourtrial;
 
+import doughtide.core.Internal;
 import doughtide.core.dough.Composition;
 import doughtide.core.dough.Flour;
 import doughtide.core.dough.FlourClass;
@@ -34,7 +35,9 @@ import java.util.OptionalDouble;
  * @param ashPercent minerals of the flour as sold, 0…10 %
  * @param bowls grades of all trials
  * @param hydrationPercent the hydration chosen, 45…200 %
+ * @hidden
  */
+@Internal
 public record FlourRecord(
     String name,
     Optional<String> lot,

@@ -1,5 +1,6 @@
 package doughtide.core.flourtrial;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.InputException;
 import java.util.Arrays;
 import java.util.List;
@@ -9,7 +10,10 @@ import java.util.Locale;
  * How a bowl feels after its rest, from the driest to the wettest. More water moves a dough down
  * this list and never up; the places where one grade gives way to the next are the flour's cut
  * points (words and order: common practice, no source).
+ *
+ * @hidden
  */
+@Internal
 public enum Grade {
   /** Not enough water: dry, hard, cracks. */
   TOO_STIFF(

@@ -1,5 +1,6 @@
 package doughtide.core.flourtrial;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import java.io.Serializable;
@@ -11,7 +12,9 @@ import java.io.Serializable;
  * @param person who judged, 1…100 characters
  * @param hydrationPercent water over flour in the bowl, 30…150 %
  * @param grade what was found
+ * @hidden
  */
+@Internal
 public record GradedBowl(String trial, String person, double hydrationPercent, Grade grade)
     implements Serializable {
   private static final int LONGEST = 100;

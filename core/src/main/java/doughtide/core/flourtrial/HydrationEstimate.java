@@ -1,5 +1,6 @@
 package doughtide.core.flourtrial;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import java.io.Serializable;
@@ -10,7 +11,9 @@ import java.io.Serializable;
  * @param lowPercent one time in ten the true value lies below
  * @param likelyPercent the most probable value
  * @param highPercent one time in ten the true value lies above
+ * @hidden
  */
+@Internal
 public record HydrationEstimate(double lowPercent, double likelyPercent, double highPercent)
     implements Serializable {
   /**

@@ -1,5 +1,6 @@
 package doughtide.core.flourtrial;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import java.io.Serializable;
@@ -9,7 +10,9 @@ import java.io.Serializable;
  *
  * @param fromPercent 0…500
  * @param toPercent not below {@code fromPercent}, at most 500
+ * @hidden
  */
+@Internal
 public record HydrationRange(double fromPercent, double toPercent) implements Serializable {
   /**
    * @throws InputException if a value is out of range or they are not in order

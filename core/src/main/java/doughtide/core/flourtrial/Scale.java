@@ -1,5 +1,6 @@
 package doughtide.core.flourtrial;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import java.io.Serializable;
@@ -8,7 +9,9 @@ import java.io.Serializable;
  * A kitchen scale, by the smallest step it shows.
  *
  * @param resolutionGrams 0.01…10 g
+ * @hidden
  */
+@Internal
 public record Scale(double resolutionGrams) implements Serializable {
   /** Shows whole grams. */
   public static final Scale ONE_GRAM = new Scale(1);

@@ -1,5 +1,6 @@
 package doughtide.core.flourtrial;
 
+import doughtide.core.Internal;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Map;
@@ -12,12 +13,19 @@ import java.util.Map;
  * @param numbers by name; the end of a name is its unit
  * @param person whom it is about; empty if nobody
  * @param bowls the two bowls that contradict each other first, the drier one before; else empty
+ * @hidden
  */
+@Internal
 public record TrialNote(
     Kind kind, Map<String, Double> numbers, String person, List<GradedBowl> bowls)
     implements Serializable {
 
-  /** What a note is about. */
+  /**
+   * What a note is about.
+   *
+   * @hidden
+   */
+  @Internal
   public enum Kind {
     /** The prior has the greater say: {@code limitPercent}, {@code sdPoints}. */
     PRIOR_DECIDES,

@@ -1,5 +1,6 @@
 package doughtide.core.forecast;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Value;
@@ -294,7 +295,9 @@ public final class Belief extends Value {
    *
    * @param normal {@link #SIZE} independent standard normal scores
    * @param curves key of the rate curves
+   * @hidden
    */
+  @Internal
   public Unknowns unknowns(double[] normal, String curves) {
     Belief part = under(curves);
     double[] x = part.mean.clone();
@@ -311,7 +314,9 @@ public final class Belief extends Value {
    * alike: one run to look ahead with. It is no median where the kinds of yeast part ways.
    *
    * @param curves of the model
+   * @hidden
    */
+  @Internal
   public Unknowns middle(List<RateCurves> curves) {
     double[] shares = curveWeights(curves);
     int likeliest = 0;
@@ -327,7 +332,9 @@ public final class Belief extends Value {
    *
    * @param x {@link #SIZE} coordinates, or more, of which the first count
    * @param curves key of the rate curves
+   * @hidden
    */
+  @Internal
   public static Unknowns unknownsAt(double[] x, String curves) {
     return new Unknowns(
         at(Unknown.VIGOUR, x, 0.02, 20),

@@ -1,5 +1,6 @@
 package doughtide.core.forecast;
 
+import doughtide.core.Internal;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.DoughProperties;
 import doughtide.core.dough.Enrichment;
@@ -7,7 +8,12 @@ import doughtide.core.dough.StarterCondition;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What has to be said about the dough itself. */
+/**
+ * What has to be said about the dough itself.
+ *
+ * @hidden
+ */
+@Internal
 public final class DoughWarnings {
   private static final double LITTLE_STARTER = 0.01;
   private static final double MUCH_STARTER = 0.35;

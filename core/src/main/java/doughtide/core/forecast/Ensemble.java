@@ -1,5 +1,6 @@
 package doughtide.core.forecast;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InnerFault;
 import doughtide.core.rise.RiseParameters.RateCurves;
@@ -14,7 +15,10 @@ import org.apache.commons.math3.special.Erf;
 /**
  * A set of draws from a belief that fills it evenly: a Sobol sequence under a fixed random digital
  * shift, so that the same belief gives the same draws.
+ *
+ * @hidden
  */
+@Internal
 public final class Ensemble {
   /** Members unless asked otherwise. */
   public static final int USUAL_SIZE = 512;

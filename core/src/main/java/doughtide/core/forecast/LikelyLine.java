@@ -1,5 +1,6 @@
 package doughtide.core.forecast;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Value;
 import java.util.ArrayList;
@@ -18,7 +19,10 @@ import java.util.OptionalDouble;
  * LikelyLine line = LikelyLine.of(forecast);
  * double percent = line.percentAt(4.5);
  * }</pre>
+ *
+ * @hidden
  */
+@Internal
 public final class LikelyLine extends Value {
   private static final long serialVersionUID = 1;
 

@@ -1,5 +1,6 @@
 package doughtide.core.forecast;
 
+import doughtide.core.Internal;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Rise;
@@ -121,12 +122,20 @@ public final class RiseForecast {
    * One run to stand for all where a single one must be shown: of the members the one whose height
    * is nearest to the median, by the squares of the differences of the logarithms at twelve evenly
    * spaced hours. If no hours are given, the middle of the belief.
+   *
+   * @hidden
    */
+  @Internal
   public RiseModel typical() {
     return isPossible() ? member(runs.nearestMedian(hours)) : model;
   }
 
-  /** The draws behind the runs, in the order of {@link #curves()}, and their weights. */
+  /**
+   * The draws behind the runs, in the order of {@link #curves()}, and their weights.
+   *
+   * @hidden
+   */
+  @Internal
   public Ensemble ensemble() {
     return ensemble;
   }
@@ -135,7 +144,10 @@ public final class RiseForecast {
    * The runs, one a member; none if the dough is outside growth. Unless the forecaster was told to
    * {@linkplain RiseForecaster#keepingCurves keep} them, the first call runs them again; from then
    * on they are kept.
+   *
+   * @hidden
    */
+  @Internal
   public List<RiseCurve> curves() {
     List<RiseCurve> known = curves;
     if (known == null) {

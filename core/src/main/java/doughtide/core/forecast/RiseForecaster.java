@@ -1,5 +1,6 @@
 package doughtide.core.forecast;
 
+import doughtide.core.Internal;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.quantity.Value;
 import doughtide.core.rise.DoughTemperature;
@@ -99,7 +100,12 @@ public final class RiseForecaster extends Value {
     return parameters;
   }
 
-  /** The draws of this forecaster. */
+  /**
+   * The draws of this forecaster.
+   *
+   * @hidden
+   */
+  @Internal
   public Ensemble ensemble() {
     Ensemble ensemble = drawn;
     if (ensemble == null) {
@@ -109,7 +115,12 @@ public final class RiseForecaster extends Value {
     return ensemble;
   }
 
-  /** The middle of the belief, see {@link Belief#middle}. */
+  /**
+   * The middle of the belief, see {@link Belief#middle}.
+   *
+   * @hidden
+   */
+  @Internal
   public Unknowns middle() {
     return belief.middle(parameters.curves());
   }
@@ -117,7 +128,10 @@ public final class RiseForecaster extends Value {
   /**
    * A model of the dough at the middle of the belief, to look ahead with. It is no median; {@link
    * RiseForecast#typical} is near it.
+   *
+   * @hidden
    */
+  @Internal
   public RiseModel typical(DoughFormula formula, DoughTemperature temperature) {
     return RiseModel.of(formula, temperature).with(parameters).with(middle());
   }
@@ -142,7 +156,9 @@ public final class RiseForecaster extends Value {
    *
    * @param hours 0.001…240
    * @param seeds what each member of {@link #ensemble()} begins with, in their order
+   * @hidden
    */
+  @Internal
   public RiseForecast forecast(
       DoughFormula formula, DoughTemperature temperature, double hours, List<SeedState> seeds) {
     return RiseForecast.of(

@@ -1,12 +1,18 @@
 package doughtide.core.forecast;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.rise.DoughTemperature;
 import java.util.ArrayList;
 import java.util.List;
 
-/** What has to be said about the dough's temperature. */
+/**
+ * What has to be said about the dough's temperature.
+ *
+ * @hidden
+ */
+@Internal
 public final class TemperatureWarnings {
   /**
    * No hours are given from here on, whichever yeast rules the starter (starting value): one kind
@@ -62,8 +68,8 @@ public final class TemperatureWarnings {
         warning.kind() == Warning.Kind.FREEZING
             ? at + "the dough freezes and no hours are given: keep it above 0 °C"
             : at
-                + "the dough is too warm for one kind of sourdough yeast and at the edge of the other,"
-                + " and from 36 °C no hours are given: cool the dough below 30 °C");
+                + "the dough is too warm for one kind of sourdough yeast and at the edge of the"
+                + " other, and from 36 °C no hours are given: cool the dough below 30 °C");
   }
 
   public static Warning tooWarm(double high) {

@@ -1,9 +1,14 @@
 package doughtide.core.gas;
 
+import doughtide.core.Internal;
+
 /**
  * Where the carbon dioxide is: shared at every instant between the dough's water and its gas cells,
  * which also hold the air beaten in while mixing. Amounts in mol and litres per kg of all flour.
+ *
+ * @hidden
  */
+@Internal
 public final class GasCells {
   /** Molar gas constant, J/(mol K), CODATA 2018. */
   public static final double GAS_CONSTANT = 8.314462618;

@@ -1,5 +1,6 @@
 package doughtide.core.kinetics;
 
+import doughtide.core.Internal;
 import java.io.Serializable;
 
 /**
@@ -10,7 +11,9 @@ import java.io.Serializable;
  * @param start population at the start, more than 0, at most 1
  * @param ratePerHour greatest specific growth rate, per hour
  * @param workToDo h0, the lag times the rate (dimensionless), more than 0
+ * @hidden
  */
+@Internal
 public record BaranyiRoberts(double start, double ratePerHour, double workToDo)
     implements Serializable {
   /**

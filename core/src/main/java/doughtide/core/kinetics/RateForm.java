@@ -1,5 +1,7 @@
 package doughtide.core.kinetics;
 
+import doughtide.core.Internal;
+
 /**
  * The published forms of the rate curve, fitted in this project by least squares; {@code
  * RateFitPublishedTest} repeats the fits and prints their residuals.
@@ -20,7 +22,10 @@ package doughtide.core.kinetics;
  *
  * <p>Where data are thin (below 12 and above 30 °C) the forms differ; a forecast takes that
  * difference as one of its unknowns. A new form is one class and one line here.
+ *
+ * @hidden
  */
+@Internal
 public enum RateForm {
   /** Schoolfield, Sharpe &amp; Magnuson 1981. */
   SCHOOLFIELD(

@@ -1,5 +1,6 @@
 package doughtide.core.learning;
 
+import doughtide.core.Internal;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.Flour;
 import doughtide.core.dough.Starter;
@@ -31,7 +32,9 @@ import java.util.OptionalDouble;
  * @param smallFeedHours from feeding until the jar fed 1:1:1 stood half as high again, 0.1…48 h
  * @param largeFeedHours the same of the jar fed 1:10:10, 0.1…48 h
  * @param warmHours the same of the third jar, fed 1:1:1 at 33 °C, if there was one
+ * @hidden
  */
+@Internal
 public record FirstEvening(
     Starter starter,
     Flour flour,

@@ -1,5 +1,6 @@
 package doughtide.core.learning;
 
+import doughtide.core.Internal;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.forecast.Belief;
 import doughtide.core.forecast.RiseForecaster;
@@ -23,7 +24,7 @@ import java.util.OptionalDouble;
  * @param dataDigest SHA-256 of the bakes, 64 hexadecimal digits
  */
 public record Learned(
-    LearningPrior prior,
+    @Internal LearningPrior prior,
     Belief belief,
     JarError jar,
     List<Outlier> outliers,

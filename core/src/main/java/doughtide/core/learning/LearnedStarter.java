@@ -1,5 +1,6 @@
 package doughtide.core.learning;
 
+import doughtide.core.Internal;
 import doughtide.core.forecast.Belief;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
@@ -26,7 +27,7 @@ public record LearnedStarter(
     String dataDigest,
     int bakes,
     int readings,
-    LearningPrior prior,
+    @Internal LearningPrior prior,
     Belief posterior,
     JarError jar,
     Map<String, Double> mixerFrictionCelsius)

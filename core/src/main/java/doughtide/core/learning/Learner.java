@@ -1,5 +1,6 @@
 package doughtide.core.learning;
 
+import doughtide.core.Internal;
 import doughtide.core.forecast.Belief;
 import doughtide.core.rise.RiseParameters;
 import doughtide.core.rise.RiseParameters.RateCurves;
@@ -41,7 +42,12 @@ public final class Learner {
     return new Learner(newParameters, prior, noise);
   }
 
-  /** The same with another prior. */
+  /**
+   * The same with another prior.
+   *
+   * @hidden
+   */
+  @Internal
   public Learner with(LearningPrior newPrior) {
     return new Learner(parameters, newPrior, noise);
   }

@@ -1,5 +1,6 @@
 package doughtide.core.learning;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Rise;
 import java.io.Serializable;
@@ -17,7 +18,9 @@ import java.io.Serializable;
  * @param degreesOfFreedom of Student's t, 1…100: how often a reading is simply wrong (starting
  *     value 4, usual in robust regression: Lange, Little &amp; Taylor 1989, J Am Stat Assoc 84:881,
  *     from memory)
+ * @hidden
  */
+@Internal
 public record ReadingNoise(
     double heightShare, double risePoints, double ph, double degreesOfFreedom)
     implements Serializable {

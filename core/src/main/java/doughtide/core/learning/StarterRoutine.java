@@ -1,5 +1,6 @@
 package doughtide.core.learning;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.InputException;
 import java.util.Arrays;
 
@@ -8,7 +9,10 @@ import java.util.Arrays;
  * to 50 %, 0.12 is one baker's from bake to bake where the starter is fed on schedule and used at
  * its peak, 0.22 otherwise (starting values, after 17 feeds of one starter at irregular intervals
  * whose peak times scatter by 0.27; J. Lam 2021).
+ *
+ * @hidden
  */
+@Internal
 public enum StarterRoutine {
   /** Fed on schedule, used at its peak. */
   KEPT("kept", 0.26, 0.25, 0, 0.02),

@@ -1,5 +1,6 @@
 package doughtide.core.learning;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.SentRecord;
 import java.io.Serializable;
@@ -17,7 +18,9 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  *
  * @param factor her target over the one used, 0.5…2
  * @param loaves how many told it
+ * @hidden
  */
+@Internal
 public record TargetBelief(double factor, int loaves) implements Serializable {
   private static final double DEVIATION =
       0.15; // of the logarithm, from baker to baker: start value

@@ -1,5 +1,6 @@
 package doughtide.core.learning;
 
+import doughtide.core.Internal;
 import doughtide.core.forecast.Belief;
 import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.forecast.TimeWindow;
@@ -28,7 +29,10 @@ import org.apache.commons.math3.linear.RealMatrix;
  * TodayUpdate update = TodayUpdate.of(RiseForecaster.standard(), JarError.standard(), bake);
  * TimeWindow half = update.outlook(Rise.ofPercent(50)).now();
  * }</pre>
+ *
+ * @hidden
  */
+@Internal
 public final class TodayUpdate {
   private static final int SIZE = LearningPrior.SIZE;
 
@@ -192,7 +196,9 @@ public final class TodayUpdate {
    * @param aheadHours how much earlier than expected it is likely to be there; negative if later
    * @param nextLookHours the hour at which one more reading of the rise would narrow the window
    *     most, before the dough may be there; empty if it may be there already
+   * @hidden
    */
+  @Internal
   public record Outlook(
       TimeWindow before, TimeWindow now, OptionalDouble aheadHours, OptionalDouble nextLookHours)
       implements Serializable {

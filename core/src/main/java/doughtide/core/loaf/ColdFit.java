@@ -1,6 +1,7 @@
 package doughtide.core.loaf;
 
 import doughtide.core.forecast.RiseForecast;
+import doughtide.core.Internal;
 import doughtide.core.forecast.Unknown;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
@@ -15,7 +16,10 @@ import java.util.function.DoubleFunction;
  * What a probe in one loaf teaches about the refrigerator: its air and its film, by Bayes' rule on
  * a grid. The probe is taken to err by {@value #PROBE_CELSIUS} °C (starting value); the dough's
  * temperature when it went in by as much as any dough's, and that error is one for all readings.
+ *
+ * @hidden
  */
+@Internal
 public final class ColdFit {
   private static final double PROBE_CELSIUS = 0.5;
   private static final double WIDEST_SCORE = 3.2;
@@ -28,7 +32,9 @@ public final class ColdFit {
    *
    * @param hours since it went into the cold, 0.1…96
    * @param celsius −30…45 °C
+   * @hidden
    */
+  @Internal
   public record Reading(double hours, double celsius) implements Serializable {
     /** Checks the ranges. */
     public Reading {

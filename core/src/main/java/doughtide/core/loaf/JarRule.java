@@ -1,5 +1,6 @@
 package doughtide.core.loaf;
 
+import doughtide.core.Internal;
 import doughtide.core.rise.RiseCurve;
 import java.io.Serializable;
 import java.util.ArrayList;
@@ -12,7 +13,9 @@ import org.apache.commons.math3.stat.regression.SimpleRegression;
  * how much.
  *
  * @param looks hours at which to look, ascending; none where heights tell nothing
+ * @hidden
  */
+@Internal
 public record JarRule(List<AtHour> looks) implements Serializable {
   private static final double[] WAIT_HOURS = {0, 0.5, 1, 1.5};
   private static final double[] AROUND_HOURS = {-1, 0, 1};
@@ -30,7 +33,9 @@ public record JarRule(List<AtHour> looks) implements Serializable {
    *
    * @param hours since mixing
    * @param waits from shaping now on, the height falling
+   * @hidden
    */
+  @Internal
   public record AtHour(double hours, List<Wait> waits) implements Serializable {
     /** Copies the waits. */
     public AtHour {
@@ -43,7 +48,9 @@ public record JarRule(List<AtHour> looks) implements Serializable {
    *
    * @param risePercent of the jar
    * @param hours 0 for shape now
+   * @hidden
    */
+  @Internal
   public record Wait(double risePercent, double hours) implements Serializable {}
 
   /**

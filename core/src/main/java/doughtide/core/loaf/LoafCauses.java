@@ -1,5 +1,6 @@
 package doughtide.core.loaf;
 
+import doughtide.core.Internal;
 import doughtide.core.forecast.Distribution;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.quantity.Checks;
@@ -24,7 +25,10 @@ import org.apache.commons.math3.stat.regression.OLSMultipleLinearRegression;
  * <pre>{@code
  * List<LoafCauses.Likely> why = LoafCauses.ofUnder(forecast, proof, 5.5);
  * }</pre>
+ *
+ * @hidden
  */
+@Internal
 public final class LoafCauses {
   private static final double TAIL = 0.1; // where fewer came out so, this share of the members
   private static final double LEAST_HEIGHT = 0.05;
@@ -33,7 +37,12 @@ public final class LoafCauses {
 
   private LoafCauses() {}
 
-  /** What may have been otherwise than believed. */
+  /**
+   * What may have been otherwise than believed.
+   *
+   * @hidden
+   */
+  @Internal
   public enum Cause {
     /** How lively the starter was, how soon and how fast its culture worked. */
     STARTER,
@@ -52,7 +61,9 @@ public final class LoafCauses {
    *
    * @param cause what was otherwise than believed
    * @param share of the doughs that come out so and that it explains, 0…1
+   * @hidden
    */
+  @Internal
   public record Likely(Cause cause, double share) implements Serializable {
     /** Checks that the cause is given. */
     public Likely {

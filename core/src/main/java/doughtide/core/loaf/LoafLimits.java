@@ -1,5 +1,6 @@
 package doughtide.core.loaf;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.SentRecord;
@@ -15,7 +16,9 @@ import java.util.OptionalDouble;
  *
  * @param from rise from which it is good
  * @param until rise until which it is good; empty where its own greatest height decides
+ * @hidden
  */
+@Internal
 public record LoafLimits(Rise from, OptionalDouble until) implements Serializable {
   /** Refuses nothing where something is needed. */
   public LoafLimits {

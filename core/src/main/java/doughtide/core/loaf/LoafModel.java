@@ -1,5 +1,6 @@
 package doughtide.core.loaf;
 
+import doughtide.core.Internal;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.DoughProperties;
 import doughtide.core.quantity.Checks;
@@ -26,7 +27,10 @@ import java.util.concurrent.ConcurrentHashMap;
  * The one model of a piece of dough between the bench and the oven: it cools from its surface
  * inward, its own fermentation warms it, and every shell goes on rising at its own temperature. All
  * commands ask this one. Immutable.
+ *
+ * @hidden
  */
+@Internal
 public final class LoafModel {
   /** Mean rise of the loaf while it waits, as part of the target: its size (starting value). */
   private static final double MEAN_PART = 0.6;

@@ -1,5 +1,6 @@
 package doughtide.core.loaf;
 
+import doughtide.core.Internal;
 import doughtide.core.forecast.RadicalInverse;
 import java.io.Serializable;
 import org.apache.commons.math3.distribution.NormalDistribution;
@@ -12,7 +13,9 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  * @param air of the cold, standard normal
  * @param film of the air around it, standard normal
  * @param hands rank from the lightest, 0, to the heaviest, 1
+ * @hidden
  */
+@Internal
 public record LoafScores(double air, double film, double hands) implements Serializable {
   /** The middle of everything. */
   public static final LoafScores MIDDLE = new LoafScores(0, 0, 0.5);

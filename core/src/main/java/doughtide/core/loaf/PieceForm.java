@@ -1,5 +1,6 @@
 package doughtide.core.loaf;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.thermal.Material;
@@ -15,7 +16,8 @@ import java.util.List;
  * @param shape its geometry
  * @param wall what it lies against
  */
-public record PieceForm(String key, PieceShape shape, Wall wall) implements Serializable {
+public record PieceForm(String key, @Internal PieceShape shape, @Internal Wall wall)
+    implements Serializable {
 
   /** A round loaf in a cane basket. */
   public static final PieceForm ROUND =

@@ -1,5 +1,6 @@
 package doughtide.core.loaf;
 
+import doughtide.core.Internal;
 import doughtide.core.forecast.Distribution;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.TemperatureWarnings;
@@ -28,7 +29,9 @@ import java.util.OptionalDouble;
  * @param hours likely hour at which it happens
  * @param doughCelsius temperature of the dough then, °C
  * @param jarCelsius temperature in the jar then, °C
+ * @hidden
  */
+@Internal
 public record SampleJar(
     Rise point, ShapeForecast.RiseRange reads, double hours, double doughCelsius, double jarCelsius)
     implements Serializable {

@@ -1,5 +1,6 @@
 package doughtide.core.loaf;
 
+import doughtide.core.Internal;
 import doughtide.core.forecast.Distribution;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.forecast.Warning;
@@ -43,7 +44,7 @@ public record ShapeForecast(
     Rise target,
     Optional<Night> likely,
     Spoils spoils,
-    JarRule rule,
+    @Internal JarRule rule,
     List<Warning> warnings) {
 
   /** Copies the lists. */
@@ -131,9 +132,9 @@ public record ShapeForecast(
       Distribution bakeUntil,
       Distribution over,
       Optional<WarmerCold> warmer,
-      RiseCurve bulk,
-      PieceCurve piece,
-      List<PieceCurve> members,
+      @Internal RiseCurve bulk,
+      @Internal PieceCurve piece,
+      @Internal List<PieceCurve> members,
       List<Double> weights) {
 
     /** Copies the list. */

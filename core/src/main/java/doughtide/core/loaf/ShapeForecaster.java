@@ -1,5 +1,6 @@
 package doughtide.core.loaf;
 
+import doughtide.core.Internal;
 import doughtide.core.forecast.Distribution;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.TemperatureWarnings;
@@ -64,7 +65,12 @@ public final class ShapeForecaster {
     return new ShapeForecaster(bulk, proof, LoafSettings.FULL, StrengthPlan.of(bulk.formula()));
   }
 
-  /** The same, worked out more coarsely or more finely. */
+  /**
+   * The same, worked out more coarsely or more finely.
+   *
+   * @hidden
+   */
+  @Internal
   public ShapeForecaster with(LoafSettings newSettings) {
     return new ShapeForecaster(bulk, proof, newSettings, strength);
   }
@@ -255,7 +261,9 @@ public final class ShapeForecaster {
    *
    * @param shape what this forecaster gave
    * @return the hours; empty if there is no shape point
+   * @hidden
    */
+  @Internal
   public Optional<ShapeStages> stages(ShapeForecast shape) {
     return shape
         .likely()

@@ -1,5 +1,6 @@
 package doughtide.core.loaf;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.InnerFault;
 import doughtide.core.quantity.SentRecord;
 import java.io.Serializable;
@@ -14,7 +15,9 @@ import java.util.OptionalDouble;
  * @param rightUntil shaped later, the loaf has risen too far at the oven; empty if it never does
  * @param pastBest shaped later, the loaf has fallen or become weak by the oven; empty for beyond
  *     the time looked at
+ * @hidden
  */
+@Internal
 public record ShapeStages(double rightFrom, OptionalDouble rightUntil, OptionalDouble pastBest)
     implements Serializable {
 

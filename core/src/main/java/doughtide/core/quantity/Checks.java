@@ -1,11 +1,17 @@
 package doughtide.core.quantity;
 
+import doughtide.core.Internal;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
-/** Range checks that name the quantity, the value given and what is allowed. */
+/**
+ * Range checks that name the quantity, the value given and what is allowed.
+ *
+ * @hidden
+ */
+@Internal
 public final class Checks {
   private static final double WARMEST_KITCHEN = 45;
 

@@ -1,12 +1,18 @@
 package doughtide.core.quantity;
 
+import doughtide.core.Internal;
 import java.util.ArrayList;
 import java.util.Collection;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/** Finds the known name that was probably meant. */
+/**
+ * Finds the known name that was probably meant.
+ *
+ * @hidden
+ */
+@Internal
 public final class Nearest {
 
   /** Longer words are not names of anything; comparing them would only take time. */

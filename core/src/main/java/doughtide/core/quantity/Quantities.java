@@ -1,5 +1,6 @@
 package doughtide.core.quantity;
 
+import doughtide.core.Internal;
 import java.io.Serializable;
 import java.time.DateTimeException;
 import java.time.LocalDate;
@@ -13,7 +14,10 @@ import java.util.regex.Pattern;
 /**
  * Reads quantities as people write them: decimal point or comma, a space before the unit or none,
  * any digits Unicode knows. A number without its unit is refused with the line that would be right.
+ *
+ * @hidden
  */
+@Internal
 public final class Quantities {
 
   private static final int LONGEST = 60;
@@ -246,7 +250,9 @@ public final class Quantities {
    * @param starter parts of starter kept, more than 0
    * @param flour parts of flour, more than 0
    * @param water parts of water, 0 or more
+   * @hidden
    */
+  @Internal
   public record FeedRatio(double starter, double flour, double water) implements Serializable {}
 
   /** A feed as starter : flour : water, for example {@code 1:5:5}. */

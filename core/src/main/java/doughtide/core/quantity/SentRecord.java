@@ -1,5 +1,6 @@
 package doughtide.core.quantity;
 
+import doughtide.core.Internal;
 import java.io.Serializable;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.RecordComponent;
@@ -17,7 +18,10 @@ import org.jspecify.annotations.Nullable;
  *   return SentRecord.of(this);
  * }
  * }</pre>
+ *
+ * @hidden
  */
+@Internal
 public final class SentRecord implements Serializable {
   private static final long serialVersionUID = 1;
 

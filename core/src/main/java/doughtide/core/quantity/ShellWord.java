@@ -1,6 +1,13 @@
 package doughtide.core.quantity;
 
-/** A word as a person types it at a prompt: quoted where a space asks for it. */
+import doughtide.core.Internal;
+
+/**
+ * A word as a person types it at a prompt: quoted where a space asks for it.
+ *
+ * @hidden
+ */
+@Internal
 public final class ShellWord {
 
   private ShellWord() {}

@@ -1,6 +1,13 @@
 package doughtide.core.quantity;
 
-/** Cuts what a person typed to a length that fits in a message. */
+import doughtide.core.Internal;
+
+/**
+ * Cuts what a person typed to a length that fits in a message.
+ *
+ * @hidden
+ */
+@Internal
 public final class Shorten {
 
   private Shorten() {}

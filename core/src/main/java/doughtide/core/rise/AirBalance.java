@@ -1,5 +1,6 @@
 package doughtide.core.rise;
 
+import doughtide.core.Internal;
 import java.io.Serializable;
 
 /**
@@ -9,6 +10,8 @@ import java.io.Serializable;
  * @param mixedInMol when the dough was mixed
  * @param inCellsMol in the gas cells
  * @param lostMol taken out by hands
+ * @hidden
  */
+@Internal
 public record AirBalance(double mixedInMol, double inCellsMol, double lostMol)
     implements Serializable {}

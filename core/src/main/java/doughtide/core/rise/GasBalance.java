@@ -1,5 +1,6 @@
 package doughtide.core.rise;
 
+import doughtide.core.Internal;
 import java.io.Serializable;
 
 /**
@@ -9,6 +10,8 @@ import java.io.Serializable;
  * @param dissolvedMol in the dough's water
  * @param inCellsMol in the gas cells
  * @param lostMol escaped
+ * @hidden
  */
+@Internal
 public record GasBalance(double madeMol, double dissolvedMol, double inCellsMol, double lostMol)
     implements Serializable {}

@@ -1,5 +1,6 @@
 package doughtide.core.rise;
 
+import doughtide.core.Internal;
 import java.io.Serializable;
 import java.util.List;
 
@@ -9,7 +10,9 @@ import java.util.List;
  * @param foldHours hours of the folds, since mixing
  * @param foldShare of each fold, 0…1
  * @param shapeShare from dividing to the final shape, 0…1
+ * @hidden
  */
+@Internal
 public record GasLosses(List<Double> foldHours, double foldShare, double shapeShare)
     implements Serializable {
   /** Nothing taken out, as of an undisturbed jar. */

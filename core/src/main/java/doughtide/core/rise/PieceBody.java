@@ -1,5 +1,6 @@
 package doughtide.core.rise;
 
+import doughtide.core.Internal;
 import doughtide.core.thermal.Conduction;
 import doughtide.core.thermal.TemperatureTrace;
 
@@ -11,7 +12,9 @@ import doughtide.core.thermal.TemperatureTrace;
  * @param changesFromHours from this hour on the air may be warmer than stated (when the piece goes
  *     into the cold)
  * @param doughPerFlour mass of dough over mass of all flour
+ * @hidden
  */
+@Internal
 public record PieceBody(
     Conduction conduction, TemperatureTrace around, double changesFromHours, double doughPerFlour) {
 

@@ -1,5 +1,6 @@
 package doughtide.core.rise;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Rise;
 import java.util.Arrays;
@@ -18,7 +19,10 @@ import org.jspecify.annotations.Nullable;
  * RiseCurve curve = RiseModel.of(formula, DoughTemperature.steady(Temperature.ofCelsius(25))).run(12);
  * OptionalDouble hours = curve.hoursToRise(Rise.ofPercent(50));
  * }</pre>
+ *
+ * @hidden
  */
+@Internal
 public final class RiseCurve {
   /** Strength index below which a dough is sticky and does not hold a shape (starting value). */
   public static final double WEAK = 0.4;

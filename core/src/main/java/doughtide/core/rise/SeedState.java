@@ -1,5 +1,6 @@
 package doughtide.core.rise;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.Checks;
 import java.io.Serializable;
 
@@ -12,7 +13,9 @@ import java.io.Serializable;
  * @param lnReadiness ln q of Baranyi &amp; Roberts 1994
  * @param acidMol lactic and acetic acid, mol per kg of the starter's flour
  * @param gasMol CO2 dissolved in its water, mol per kg of the starter's flour
+ * @hidden
  */
+@Internal
 public record SeedState(
     double yeast, double bacteria, double lnReadiness, double acidMol, double gasMol)
     implements Serializable {

@@ -1,5 +1,6 @@
 package doughtide.core.thermal;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Temperature;
 import java.io.Serializable;
@@ -9,7 +10,9 @@ import java.io.Serializable;
  * room and flour are taken off is the water. The base holds the mixer's warming in itself.
  *
  * @param sumCelsius sum of the three temperatures in °C, 0…150
+ * @hidden
  */
+@Internal
 public record BaseTemperature(double sumCelsius) implements Serializable {
   private static final double THREE_ZEROS_FAHRENHEIT = 96;
 

@@ -1,6 +1,13 @@
 package doughtide.core.thermal;
 
-/** The three bodies in which heat runs in one direction only, from the centre to the surface. */
+import doughtide.core.Internal;
+
+/**
+ * The three bodies in which heat runs in one direction only, from the centre to the surface.
+ *
+ * @hidden
+ */
+@Internal
 public enum BodyForm {
   /** A wide plate cooled on both faces; its length is half the thickness. */
   SLAB(0),

@@ -1,5 +1,6 @@
 package doughtide.core.thermal;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.Checks;
 import java.util.Arrays;
 import org.apache.commons.math3.linear.EigenDecomposition;
@@ -30,7 +31,10 @@ import org.apache.commons.math3.linear.RealVector;
  *         ball, Temperature.ofCelsius(24), TemperatureTrace.steady(Temperature.ofCelsius(4)));
  * OptionalDouble hours = piece.hoursUntilCoreReaches(Temperature.ofCelsius(10));
  * }</pre>
+ *
+ * @hidden
  */
+@Internal
 public final class Conduction {
   /** Shells used when nothing else is asked for. */
   public static final int STANDARD_SHELLS = 12;

@@ -1,5 +1,6 @@
 package doughtide.core.thermal;
 
+import doughtide.core.Internal;
 import doughtide.core.dough.DoughProperties;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Share;
@@ -12,7 +13,9 @@ import java.io.Serializable;
  * @param densityKgPerM3 50…2000 kg/m³, gas cells included
  * @param heatCapacityJPerKgK 500…5000 J/(kg K)
  * @param conductivityWPerMK 0.01…5 W/(m K)
+ * @hidden
  */
+@Internal
 public record DoughHeat(
     double densityKgPerM3, double heatCapacityJPerKgK, double conductivityWPerMK)
     implements Serializable {

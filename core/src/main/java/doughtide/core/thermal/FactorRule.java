@@ -1,5 +1,6 @@
 package doughtide.core.thermal;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Temperature;
@@ -24,7 +25,10 @@ import org.jspecify.annotations.Nullable;
  *         .friction(Warming.ofFahrenheitDegrees(8));
  * double fahrenheit = rule.waterFahrenheit(Temperature.ofFahrenheit(75)); // 87
  * }</pre>
+ *
+ * @hidden
  */
+@Internal
 public final class FactorRule extends Value {
   private static final long serialVersionUID = 1;
 

@@ -1,5 +1,6 @@
 package doughtide.core.thermal;
 
+import doughtide.core.Internal;
 import doughtide.core.dough.Flour;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Temperature;
@@ -11,7 +12,9 @@ import java.io.Serializable;
  * @param flourJPerKgK flour as sold, 1000…3000
  * @param waterJPerKgK water, 4000…4400
  * @param saltJPerKgK salt, 500…1500
+ * @hidden
  */
+@Internal
 public record HeatCapacities(double flourJPerKgK, double waterJPerKgK, double saltJPerKgK)
     implements Serializable {
   /** Sodium chloride, J/(kg K): from memory. */

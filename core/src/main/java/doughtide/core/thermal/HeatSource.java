@@ -1,5 +1,6 @@
 package doughtide.core.thermal;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Value;
@@ -12,7 +13,10 @@ import java.util.stream.IntStream;
  * Heat set free evenly in the dough, per kilogram of dough, constant between steps; immutable.
  *
  * <p>Fermentation sets free 50.2 kJ per mol of CO2 ({@link #FERMENTATION_J_PER_MOL_CO2}).
+ *
+ * @hidden
  */
+@Internal
 public final class HeatSource extends Value {
   private static final long serialVersionUID = 1;
 

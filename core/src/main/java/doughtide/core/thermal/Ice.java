@@ -1,5 +1,6 @@
 package doughtide.core.thermal;
 
+import doughtide.core.Internal;
 import java.io.Serializable;
 
 /**
@@ -7,7 +8,9 @@ import java.io.Serializable;
  *
  * @param tapGrams water from the tap
  * @param iceGrams ice
+ * @hidden
  */
+@Internal
 public record Ice(double tapGrams, double iceGrams) implements Serializable {
   /** Heat of melting, J/kg (334 kJ/kg; Çengel &amp; Boles, Thermodynamics, table A-3). */
   public static final double HEAT_OF_MELTING_J_PER_KG = 334_000;

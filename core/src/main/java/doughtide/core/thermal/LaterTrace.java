@@ -1,9 +1,15 @@
 package doughtide.core.thermal;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.Checks;
 import java.util.Arrays;
 
-/** A trace seen from a later hour on. */
+/**
+ * A trace seen from a later hour on.
+ *
+ * @hidden
+ */
+@Internal
 public record LaterTrace(TemperatureTrace trace, double fromHours) implements TemperatureTrace {
   /** Refuses nothing where something is needed. */
   public LaterTrace {

@@ -1,5 +1,6 @@
 package doughtide.core.thermal;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.Checks;
 import java.io.Serializable;
 
@@ -8,7 +9,9 @@ import java.io.Serializable;
  *
  * @param warming the likely warming; negative where hands, bowl and air cool the dough
  * @param plusMinusKelvin half the width of the range that holds 8 of 10 mixes, 0…10 K
+ * @hidden
  */
+@Internal
 public record Mixing(Warming warming, double plusMinusKelvin) implements Serializable {
   /** Nothing is gained or lost, for certain. */
   public static final Mixing NONE = new Mixing(Warming.NONE, 0);

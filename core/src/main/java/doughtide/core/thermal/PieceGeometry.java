@@ -1,5 +1,6 @@
 package doughtide.core.thermal;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.Checks;
 import java.io.Serializable;
 
@@ -21,7 +22,9 @@ import java.io.Serializable;
  * @param sideM2 upright area, m²
  * @param bottomM2 area facing down, m²
  * @param form the body that stands for it
+ * @hidden
  */
+@Internal
 public record PieceGeometry(
     double volumeM3, double topM2, double sideM2, double bottomM2, BodyForm form)
     implements Serializable {

@@ -1,5 +1,6 @@
 package doughtide.core.thermal;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Mass;
 import java.io.Serializable;
@@ -17,7 +18,10 @@ import java.io.Serializable;
  *     loaf.surfaceWPerM2K(Air.REFRIGERATOR, Wall.of(Material.CANE_BASKET), Cover.COVERED);
  * Conduction conduction = loaf.conduction(new DoughHeat(800, 2850, 0.3), coefficient);
  * }</pre>
+ *
+ * @hidden
  */
+@Internal
 public interface PieceShape extends Serializable {
   /**
    * Volume and surface of a piece.

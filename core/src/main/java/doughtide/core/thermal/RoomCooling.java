@@ -1,5 +1,6 @@
 package doughtide.core.thermal;
 
+import doughtide.core.Internal;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.DoughProperties;
 import doughtide.core.quantity.Checks;
@@ -28,7 +29,9 @@ import java.io.Serializable;
  * @param tauHours time constant, hours, more than 0
  * @param heatCapacityPerKgFlourJPerK heat capacity of dough and vessel per kg of all flour, J/K,
  *     more than 0
+ * @hidden
  */
+@Internal
 public record RoomCooling(double tauHours, double heatCapacityPerKgFlourJPerK)
     implements Serializable {
   private static final double SECONDS_PER_HOUR = 3600;

@@ -1,5 +1,6 @@
 package doughtide.core.thermal;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.Checks;
 import java.io.Serializable;
 
@@ -10,7 +11,8 @@ import java.io.Serializable;
  * @param wall its wall at the sides and below
  * @param cover what lies over the top
  */
-public record Vessel(PieceShape shape, Wall wall, Cover cover) implements Serializable {
+public record Vessel(@Internal PieceShape shape, @Internal Wall wall, Cover cover)
+    implements Serializable {
   /** Refuses nothing where something is needed. */
   public Vessel {
     Checks.given("cover", cover);

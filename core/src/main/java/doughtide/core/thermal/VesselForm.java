@@ -1,5 +1,6 @@
 package doughtide.core.thermal;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import java.io.Serializable;
@@ -10,7 +11,9 @@ import java.util.List;
  *
  * @param key what it is called in options and documents, in English, small letters
  * @param shape form of the dough in it
+ * @hidden
  */
+@Internal
 public record VesselForm(String key, PieceShape shape) implements Serializable {
 
   /** Half a ball, flat on top. */

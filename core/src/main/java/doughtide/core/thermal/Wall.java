@@ -1,5 +1,6 @@
 package doughtide.core.thermal;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.Checks;
 import java.io.Serializable;
 
@@ -8,7 +9,9 @@ import java.io.Serializable;
  *
  * @param material what it is made of
  * @param millimetres thickness, 0…100 mm; 0 is no wall
+ * @hidden
  */
+@Internal
 public record Wall(Material material, double millimetres) implements Serializable {
   /** No wall: the dough lies free. */
   public static final Wall NONE = new Wall(Material.CANE_BASKET, 0);

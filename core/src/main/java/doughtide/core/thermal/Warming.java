@@ -1,5 +1,6 @@
 package doughtide.core.thermal;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.Checks;
 import java.io.Serializable;
 
@@ -7,7 +8,9 @@ import java.io.Serializable;
  * A difference of temperature: by how much mixing warms a dough.
  *
  * @param kelvin −30…60 K
+ * @hidden
  */
+@Internal
 public record Warming(double kelvin) implements Serializable {
   /** None. */
   public static final Warming NONE = new Warming(0);

@@ -1,5 +1,6 @@
 package doughtide.core.thermal;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.SentRecord;
 import java.io.Serializable;
 import java.util.List;
@@ -14,12 +15,19 @@ import java.util.Optional;
  *     the range that holds 8 in 10, K
  * @param ice tap water and ice to weigh, where the tap is too warm
  * @param cautions what to look out for
+ * @hidden
  */
+@Internal
 public record WaterAnswer(
     double waterCelsius, double plusMinusKelvin, Optional<Ice> ice, List<Caution> cautions)
     implements Serializable {
 
-  /** What to look out for; the sentences stand in the language bundles of {@code report}. */
+  /**
+   * What to look out for; the sentences stand in the language bundles of {@code report}.
+   *
+   * @hidden
+   */
+  @Internal
   public enum Caution {
     /** Above 45 °C: it kills the starter where they meet, and can scald. */
     HOT,

@@ -1,5 +1,6 @@
 package doughtide.core.thermal;
 
+import doughtide.core.Internal;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.Ingredients;
 import doughtide.core.quantity.Checks;
@@ -26,7 +27,10 @@ import java.util.Optional;
  *         .mixing(Warming.ofCelsiusDegrees(1));
  * double celsius = balance.waterFor(Temperature.ofCelsius(26)).waterCelsius(); // 22.847
  * }</pre>
+ *
+ * @hidden
  */
+@Internal
 public final class WaterTemperature extends Value {
   private static final long serialVersionUID = 1;
 

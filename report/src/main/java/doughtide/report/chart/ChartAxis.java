@@ -1,5 +1,6 @@
 package doughtide.report.chart;
 
+import doughtide.core.Internal;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -10,7 +11,9 @@ import java.util.function.DoubleFunction;
  *
  * @param rowNames what each row of labels holds, as long as the rows of the ticks
  * @param squeeze a stretch that is drawn narrower, if there is one
+ * @hidden
  */
+@Internal
 public record ChartAxis(
     double min,
     double max,

@@ -1,5 +1,6 @@
 package doughtide.report.chart;
 
+import doughtide.core.Internal;
 import doughtide.report.words.Language;
 
 /**
@@ -8,5 +9,7 @@ import doughtide.report.words.Language;
  * @param title title of the document
  * @param description the chart in a sentence, for those who do not see it
  * @param language language of the text
+ * @hidden
  */
+@Internal
 public record ChartCaption(String title, String description, Language language) {}

@@ -1,5 +1,6 @@
 package doughtide.report.chart;
 
+import doughtide.core.Internal;
 import java.util.List;
 
 /**
@@ -11,7 +12,9 @@ import java.util.List;
  * @param yLeast the value at the lower edge
  * @param yMost the value at the upper edge
  * @param xs places on the level axis, ascending; it is even between one and the next
+ * @hidden
  */
+@Internal
 public record ChartFrame(double top, double bottom, double yLeast, double yMost, List<Place> xs) {
 
   /** Copies the list. */
@@ -24,6 +27,8 @@ public record ChartFrame(double top, double bottom, double yLeast, double yMost,
    *
    * @param value on the axis
    * @param at points from the left edge of the sheet
+   * @hidden
    */
+  @Internal
   public record Place(double value, double at) {}
 }

@@ -1,5 +1,6 @@
 package doughtide.report.chart;
 
+import doughtide.core.Internal;
 import doughtide.core.day.DayPlan;
 import doughtide.core.feeding.FeedingForecast;
 import doughtide.core.flourtrial.AbsorptionFit;
@@ -68,7 +69,12 @@ public final class Charts {
         data(title, forecast).shape(forecast, proof, shape).warnings(lines(warnings)).build());
   }
 
-  /** A rise of which more is known: clock times, readings, lines of one's own. */
+  /**
+   * A rise of which more is known: clock times, readings, lines of one's own.
+   *
+   * @hidden
+   */
+  @Internal
   public DrawnChart rise(RiseChartData data) {
     return new DrawnChart(RiseChart.of(data, words), RiseChart.caption(data, words));
   }
@@ -79,7 +85,9 @@ public final class Charts {
    * @param title over the chart
    * @param forecast of the feeding
    * @param fedAt when it is fed; adds clock times
+   * @hidden
    */
+  @Internal
   public DrawnChart feeding(String title, FeedingForecast forecast, Optional<ZonedDateTime> fedAt) {
     return new DrawnChart(
         FeedChart.of(title, lines(forecast.warnings().stream()), forecast, fedAt, words),
@@ -100,7 +108,12 @@ public final class Charts {
         DayChart.caption(title, day, names, zero, words));
   }
 
-  /** How much water a flour takes, after its bowls. */
+  /**
+   * How much water a flour takes, after its bowls.
+   *
+   * @hidden
+   */
+  @Internal
   public DrawnChart flour(String title, AbsorptionFit fit) {
     return new DrawnChart(
         FlourTrialChart.of(title, List.of(), fit, words),

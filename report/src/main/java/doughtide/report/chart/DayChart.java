@@ -1,5 +1,6 @@
 package doughtide.report.chart;
 
+import doughtide.core.Internal;
 import doughtide.core.day.BakePlan;
 import doughtide.core.day.BakeStep;
 import doughtide.core.day.DayPlan;
@@ -24,7 +25,10 @@ import java.util.Optional;
  * <pre>{@code
  * PrintedChart chart = DayChart.of("Bread ready by Sun 12:00", day, names, zero, words);
  * }</pre>
+ *
+ * @hidden
  */
+@Internal
 public final class DayChart {
   private static final double HALF_BAR = 0.26;
   private static final double BELOW_BAR = 0.38;

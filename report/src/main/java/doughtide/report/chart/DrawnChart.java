@@ -1,5 +1,6 @@
 package doughtide.report.chart;
 
+import doughtide.core.Internal;
 import java.io.IOException;
 import java.io.OutputStream;
 
@@ -9,7 +10,7 @@ import java.io.OutputStream;
  * @param chart what is drawn
  * @param caption its title and a description in a sentence
  */
-public record DrawnChart(PrintedChart chart, ChartCaption caption) {
+public record DrawnChart(@Internal PrintedChart chart, @Internal ChartCaption caption) {
 
   /** The bytes of a file, on a sheet of A5 across. */
   public byte[] bytes(ChartFormat format) {

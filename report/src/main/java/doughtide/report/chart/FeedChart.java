@@ -1,5 +1,6 @@
 package doughtide.report.chart;
 
+import doughtide.core.Internal;
 import doughtide.core.feeding.FeedingForecast;
 import doughtide.core.forecast.LikelyLine;
 import doughtide.core.forecast.RiseForecast.BandPoint;
@@ -22,7 +23,10 @@ import java.util.function.ToDoubleFunction;
  * PrintedChart chart =
  *     FeedChart.of("Starter fed 1:5:5", List.of("22 °C"), forecast, Optional.empty(), words);
  * }</pre>
+ *
+ * @hidden
  */
+@Internal
 public final class FeedChart {
   private FeedChart() {}
 

@@ -1,5 +1,6 @@
 package doughtide.report.chart;
 
+import doughtide.core.Internal;
 import doughtide.core.flourtrial.AbsorptionFit;
 import doughtide.core.flourtrial.Grade;
 import doughtide.core.flourtrial.GradedBowl;
@@ -20,7 +21,10 @@ import java.util.TreeMap;
  * PrintedChart chart =
  *     FlourTrialChart.of("Harrow white", List.of(), fit, Words.in(Language.ENGLISH));
  * }</pre>
+ *
+ * @hidden
  */
+@Internal
 public final class FlourTrialChart {
   private static final int POINTS = 161;
   private static final double MARGIN_POINTS = 2;

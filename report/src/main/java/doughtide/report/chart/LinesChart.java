@@ -1,5 +1,6 @@
 package doughtide.report.chart;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.InputException;
 import doughtide.report.words.Words;
 import java.util.ArrayList;
@@ -8,7 +9,12 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 
-/** Several named lines over time, told apart by line style and by the name beside each. */
+/**
+ * Several named lines over time, told apart by line style and by the name beside each.
+ *
+ * @hidden
+ */
+@Internal
 public final class LinesChart {
 
   private static final int POINTS = 161;

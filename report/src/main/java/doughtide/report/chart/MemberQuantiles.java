@@ -1,5 +1,6 @@
 package doughtide.report.chart;
 
+import doughtide.core.Internal;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.quantity.Rise;
 import java.util.Optional;
@@ -13,7 +14,9 @@ import org.apache.commons.math3.stat.descriptive.rank.Percentile.EstimationType;
  *
  * @param low 10 % quantile
  * @param high 90 % quantile
+ * @hidden
  */
+@Internal
 public record MemberQuantiles(double low, double high) {
 
   /** Of finite values; absent for none. */

@@ -1,5 +1,6 @@
 package doughtide.report.chart;
 
+import doughtide.core.Internal;
 import java.util.OptionalDouble;
 
 /**
@@ -9,7 +10,9 @@ import java.util.OptionalDouble;
  * @param earlyHours hours after mixing, not negative
  * @param likelyHours hours after mixing, not before early
  * @param lateHours hours after mixing, not before likely
+ * @hidden
  */
+@Internal
 public record PassingPoint(
     double percent,
     OptionalDouble earlyHours,

@@ -1,5 +1,6 @@
 package doughtide.report.chart;
 
+import doughtide.core.Internal;
 import doughtide.report.type.Drawn;
 import doughtide.report.type.Fonts;
 import doughtide.report.type.TextWrap;
@@ -11,7 +12,10 @@ import java.util.OptionalDouble;
 /**
  * A chart in the print style of this program: black on white, direct labels instead of a legend,
  * words beside the axes as real text. Immutable.
+ *
+ * @hidden
  */
+@Internal
 public final class PrintedChart implements Drawn {
 
   /** Height of a line of the title in parts of the size of the text. */

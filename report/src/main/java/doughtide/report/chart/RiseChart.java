@@ -1,5 +1,6 @@
 package doughtide.report.chart;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.Hours;
 import doughtide.core.quantity.Temperature;
 import doughtide.report.words.TimeSpan;
@@ -21,7 +22,10 @@ import java.util.stream.Stream;
  * byte[] pdf = ChartOutput.bytes(chart, ChartFormat.PDF, ChartSize.A5_LANDSCAPE,
  *     RiseChart.caption(data, words));
  * }</pre>
+ *
+ * @hidden
  */
+@Internal
 public final class RiseChart {
 
   private static final int POINTS = 161;

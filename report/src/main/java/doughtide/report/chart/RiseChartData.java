@@ -1,5 +1,6 @@
 package doughtide.report.chart;
 
+import doughtide.core.Internal;
 import doughtide.core.forecast.Distribution;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.learning.Reading;
@@ -40,7 +41,9 @@ import java.util.OptionalDouble;
  * @param warnings lines for the foot of the chart
  * @param readings what was read in the jar, ascending by hours
  * @param today how far the dough in hand is
+ * @hidden
  */
+@Internal
 @SuppressWarnings("ArrayRecordComponent") // long number series, copied on the way in
 public record RiseChartData(
     String title,
@@ -100,7 +103,12 @@ public record RiseChartData(
     return new Builder(hours, earlyPercent, likelyPercent, latePercent);
   }
 
-  /** Collects the parts of a chart. */
+  /**
+   * Collects the parts of a chart.
+   *
+   * @hidden
+   */
+  @Internal
   public static final class Builder {
     private final double[] hours;
     private final double[] earlyPercent;
@@ -277,7 +285,9 @@ public record RiseChartData(
    * @param likelyPercent of the likely loaf
    * @param latePercent of a slow loaf
    * @param targetPercent wanted at the oven
+   * @hidden
    */
+  @Internal
   @SuppressWarnings("ArrayRecordComponent") // copied on the way in
   public record LoafSeries(
       double[] hours,
@@ -307,7 +317,9 @@ public record RiseChartData(
    * @param forShaping whether the loaf's shaping is meant; otherwise whether the dough has risen to
    *     {@code markPercent}
    * @param markPercent the rise asked for, where no loaf is
+   * @hidden
    */
+  @Internal
   public record Stages(
       double rightFrom,
       OptionalDouble rightUntil,
@@ -320,7 +332,9 @@ public record RiseChartData(
    *
    * @param hours those that get there within the time looked at, ascending
    * @param never how many of twenty do not
+   * @hidden
    */
+  @Internal
   @SuppressWarnings("ArrayRecordComponent") // copied on the way in
   public record Twenty(double[] hours, int never) {
     /** How many dots stand for all doughs. */
@@ -347,7 +361,9 @@ public record RiseChartData(
    *
    * @param hours after mixing, 0 or more
    * @param percent rise, % of the volume after mixing
+   * @hidden
    */
+  @Internal
   public record JarReading(double hours, double percent) {
     /** Of a reading that has a rise. */
     public static JarReading of(Reading reading) {
@@ -371,7 +387,9 @@ public record RiseChartData(
    * @param nextLook when to look again; empty for now
    * @param aheadHours how much earlier than expected the mark is likely reached; negative for
    *     later, empty if it is too early to say
+   * @hidden
    */
+  @Internal
   @SuppressWarnings("ArrayRecordComponent") // copied on the way in
   public record Today(
       double[] hours,
@@ -391,7 +409,9 @@ public record RiseChartData(
    *
    * @param hours ascending
    * @param celsius °C
+   * @hidden
    */
+  @Internal
   @SuppressWarnings("ArrayRecordComponent") // copied on the way in
   public record TemperatureSeries(double[] hours, double[] celsius) {
     /** Checks lengths and that every number is finite. */
@@ -406,7 +426,9 @@ public record RiseChartData(
    *
    * @param lateHours empty where one dough in ten is not there within the time looked at
    * @param risePercent likely rise at that time
+   * @hidden
    */
+  @Internal
   public record ShapePoint(
       double earlyHours, double likelyHours, OptionalDouble lateHours, double risePercent) {
     /** Checks the order. */
@@ -428,7 +450,12 @@ public record RiseChartData(
     }
   }
 
-  /** A stretch in the cold, in hours after mixing. */
+  /**
+   * A stretch in the cold, in hours after mixing.
+   *
+   * @hidden
+   */
+  @Internal
   public record ColdStretch(double fromHours, double toHours) {
     /** Checks the order. */
     public ColdStretch {

@@ -1,6 +1,13 @@
 package doughtide.report.chart;
 
-/** Checks of number series; each check returns a copy. */
+import doughtide.core.Internal;
+
+/**
+ * Checks of number series; each check returns a copy.
+ *
+ * @hidden
+ */
+@Internal
 public final class Series {
 
   private Series() {}

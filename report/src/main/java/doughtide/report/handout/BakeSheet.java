@@ -1,5 +1,6 @@
 package doughtide.report.handout;
 
+import doughtide.core.Internal;
 import doughtide.report.chart.RiseChart;
 import doughtide.report.chart.RiseChartData;
 import doughtide.report.page.Page;
@@ -23,7 +24,10 @@ import java.util.Optional;
  * @param cautions those that apply to this dough
  */
 public record BakeSheet(
-    Optional<String> answer, RiseChartData rise, List<Step> steps, List<String> cautions)
+    Optional<String> answer,
+    @Internal RiseChartData rise,
+    @Internal List<Step> steps,
+    List<String> cautions)
     implements Handout {
 
   /** Height of the chart, in sizes of the text. */
@@ -43,9 +47,12 @@ public record BakeSheet(
    * @param name what to do
    * @param when hours after mixing
    * @param forecast what is to be seen then, for example the rise; may be empty
+   * @hidden
    */
+  @Internal
   public record Step(String name, TimeSpan when, String forecast) {}
 
+  @Internal
   @Override
   public List<Page> pages(PageFormat format, Words words, LocalDate date) {
     for (int lines = TALLEST_LINES; lines >= LEAST_LINES; lines -= 2) {

@@ -1,5 +1,6 @@
 package doughtide.report.handout;
 
+import doughtide.core.Internal;
 import doughtide.core.dough.Flour;
 import doughtide.core.flourtrial.BowlPlan;
 import doughtide.core.flourtrial.Grade;
@@ -24,7 +25,9 @@ import java.util.Optional;
  * @param fields what to fill in once
  * @param tables one or more; the last is filled in line by line
  * @param cautions those that apply
+ * @hidden
  */
+@Internal
 public record BlankForm(
     String title,
     List<String> explanation,

@@ -1,5 +1,6 @@
 package doughtide.report.handout;
 
+import doughtide.core.Internal;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.Flour;
 import doughtide.core.dough.StarterShare;
@@ -19,7 +20,9 @@ import java.util.List;
  * @param subject what is changed
  * @param base the dough they have in common
  * @param doughs those compared, one to six
+ * @hidden
  */
+@Internal
 public record Comparison(Subject subject, HandoutDough base, List<HandoutDough> doughs) {
 
   /** What is changed. */

@@ -1,5 +1,6 @@
 package doughtide.report.handout;
 
+import doughtide.core.Internal;
 import doughtide.report.chart.ChartAxis;
 import doughtide.report.chart.ChartCaption;
 import doughtide.report.chart.LineSeries;
@@ -29,7 +30,9 @@ import java.util.Optional;
  * @param idea the answer in the numbers of this page
  * @param questions what a class is asked about the charts; printed by {@link #exercise} only
  * @param cautions those that apply
+ * @hidden
  */
+@Internal
 public record ComparisonPage(
     String title,
     List<String> notes,
@@ -48,7 +51,9 @@ public record ComparisonPage(
    *
    * @param name what was changed, short
    * @param mark when the rise passes the mark, absent when it never does
+   * @hidden
    */
+  @Internal
   public record Case(String name, RiseChartData rise, Optional<TimeSpan> mark) {}
 
   /**
@@ -56,10 +61,17 @@ public record ComparisonPage(
    *
    * @param text the question
    * @param answer in the numbers of this page
+   * @hidden
    */
+  @Internal
   public record Question(String text, String answer) {}
 
-  /** Who an exercise is for. */
+  /**
+   * Who an exercise is for.
+   *
+   * @hidden
+   */
+  @Internal
   public enum Edition {
     /** With the answers. */
     TEACHER,

@@ -1,5 +1,6 @@
 package doughtide.report.handout;
 
+import doughtide.core.Internal;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.loaf.Proof;
 import doughtide.core.loaf.ShapeForecast;
@@ -14,7 +15,12 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** The steps of a dough's day in the words of a language. */
+/**
+ * The steps of a dough's day in the words of a language.
+ *
+ * @hidden
+ */
+@Internal
 public final class DoughSteps {
 
   static final double[] MARKS = {30, 50, 75, 100};

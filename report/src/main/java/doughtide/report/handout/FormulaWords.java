@@ -1,5 +1,6 @@
 package doughtide.report.handout;
 
+import doughtide.core.Internal;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.Flour;
 import doughtide.core.dough.Inclusion;
@@ -14,7 +15,12 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/** A dough in the words of a language. */
+/**
+ * A dough in the words of a language.
+ *
+ * @hidden
+ */
+@Internal
 public final class FormulaWords {
 
   private static final double FEET_PER_METRE = 1 / 0.3048; // exact, international foot

@@ -1,5 +1,6 @@
 package doughtide.report.handout;
 
+import doughtide.core.Internal;
 import doughtide.report.page.Page;
 import doughtide.report.page.PageFormat;
 import doughtide.report.page.PlotBlock;
@@ -15,7 +16,9 @@ import java.util.List;
  * @param notes what the dough is, and what the lines are
  * @param plot the squared paper
  * @param cautions those that apply
+ * @hidden
  */
+@Internal
 public record HandSheet(
     String title, String answer, List<String> notes, PlotBlock plot, List<String> cautions)
     implements Handout {

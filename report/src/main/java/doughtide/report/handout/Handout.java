@@ -1,5 +1,6 @@
 package doughtide.report.handout;
 
+import doughtide.core.Internal;
 import doughtide.report.chart.ChartCaption;
 import doughtide.report.chart.PrintedChart;
 import doughtide.report.page.Page;
@@ -18,7 +19,9 @@ public interface Handout {
    * The pages in order: one side, or two where large print needs them.
    *
    * @param date printed at the foot
+   * @hidden
    */
+  @Internal
   List<Page> pages(PageFormat format, Words words, LocalDate date);
 
   /** The charts of the pages, to be shown or written on their own. */
@@ -53,5 +56,5 @@ public interface Handout {
    * @param chart the chart
    * @param caption its title and a description in a sentence
    */
-  record NamedChart(String name, PrintedChart chart, ChartCaption caption) {}
+  record NamedChart(String name, @Internal PrintedChart chart, @Internal ChartCaption caption) {}
 }

@@ -1,5 +1,6 @@
 package doughtide.report.handout;
 
+import doughtide.core.Internal;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.Flour;
 import doughtide.core.dough.Starter;
@@ -72,7 +73,9 @@ public final class Handouts {
    *
    * @param mark the rise whose hours are compared
    * @throws doughtide.core.quantity.InputException if no hours can be given for one of the doughs
+   * @hidden
    */
+  @Internal
   public ComparisonPage comparison(Comparison comparison, Rise mark) {
     return new ComparisonContent(words, forecaster, comparison, mark).page(title);
   }
@@ -85,7 +88,7 @@ public final class Handouts {
    * @param shares one to six, the columns
    * @throws doughtide.core.quantity.InputException for more rows or columns
    */
-  public HoursTable hoursTable(
+  public Handout hoursTable(
       DoughFormula formula, List<Temperature> temperatures, List<StarterShare> shares, Rise rise) {
     return new HoursContent(words, forecaster).table(title, formula, temperatures, shares, rise);
   }
@@ -97,7 +100,7 @@ public final class Handouts {
    * @param proof what happens after bulk fermentation
    * @throws doughtide.core.quantity.InputException for more rows or columns
    */
-  public NightTable nightTable(
+  public Handout nightTable(
       DoughFormula formula,
       List<Temperature> temperatures,
       List<StarterShare> shares,
@@ -111,7 +114,7 @@ public final class Handouts {
    * @param mark the rise at which the page counts where the gas is
    * @throws doughtide.core.quantity.InputException if no hours can be given for the dough
    */
-  public WhyItRisesPage whyItRises(HandoutDough dough, Rise mark) {
+  public Handout whyItRises(HandoutDough dough, Rise mark) {
     return new WhyContent(words, dough, forecast(dough)).page(mark);
   }
 
@@ -122,8 +125,10 @@ public final class Handouts {
    * @param temperatures one to ten, the rows
    * @param ratios one to six, the columns
    * @throws doughtide.core.quantity.InputException for more rows or columns
+   * @hidden
    */
-  public StarterPage starterPage(
+  @Internal
+  public Handout starterPage(
       Feeding feeding, List<Temperature> temperatures, List<FeedRatio> ratios) {
     return new StarterContent(words, forecaster).page(title, feeding, temperatures, ratios);
   }
@@ -138,7 +143,7 @@ public final class Handouts {
    * @param fedAt when they are fed; adds clock times
    * @throws doughtide.core.quantity.InputException if no hours can be given at the temperature
    */
-  public BlankForm firstEvening(
+  public Handout firstEvening(
       Starter starter, Flour flour, Temperature temperature, Optional<ZonedDateTime> fedAt) {
     return new FirstEveningContent(words, forecaster)
         .form(title, starter, flour, temperature, fedAt);
@@ -153,7 +158,7 @@ public final class Handouts {
    * @param startMm height of the dough in the jar right after mixing, 20…200 mm
    * @throws doughtide.core.quantity.InputException if there is no hour to shape, or no rise
    */
-  public JarStrip jarStrip(
+  public Handout jarStrip(
       HandoutDough dough,
       Optional<ZonedDateTime> mixedAt,
       Optional<Proof> proof,
@@ -174,7 +179,7 @@ public final class Handouts {
    * @param rise at which bulk ends where there is no proof
    * @throws doughtide.core.quantity.InputException if there is no hour to shape, or no rise
    */
-  public HandSheet handSheet(
+  public Handout handSheet(
       HandoutDough dough, Optional<ZonedDateTime> mixedAt, Optional<Proof> proof, Rise rise) {
     return new HandSheetContent(words, dough, forecast(dough), mixedAt).sheet(title, proof, rise);
   }

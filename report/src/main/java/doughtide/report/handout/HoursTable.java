@@ -1,5 +1,6 @@
 package doughtide.report.handout;
 
+import doughtide.core.Internal;
 import doughtide.report.page.Page;
 import doughtide.report.page.PageFormat;
 import doughtide.report.page.Table;
@@ -20,7 +21,9 @@ import java.util.Optional;
  * @param celsius dough temperatures of the rows, °C
  * @param cells by row, then by column; absent where the mark is not reached
  * @param cautions those that apply
+ * @hidden
  */
+@Internal
 public record HoursTable(
     String title,
     List<String> notes,

@@ -1,5 +1,6 @@
 package doughtide.report.handout;
 
+import doughtide.core.Internal;
 import doughtide.report.page.Page;
 import doughtide.report.page.PageFormat;
 import doughtide.report.page.StripBlock;
@@ -15,7 +16,9 @@ import java.util.Map;
  * @param notes what the dough is, and how to use the strip
  * @param marks in mm above the top of the dough right after mixing, from the lowest up
  * @param cautions those that apply
+ * @hidden
  */
+@Internal
 public record JarStrip(
     String title, List<String> notes, List<StripBlock.Mark> marks, List<String> cautions)
     implements Handout {

@@ -1,5 +1,6 @@
 package doughtide.report.handout;
 
+import doughtide.core.Internal;
 import doughtide.report.page.Page;
 import doughtide.report.page.PageFormat;
 import doughtide.report.page.Table;
@@ -19,7 +20,9 @@ import java.util.Optional;
  * @param celsius temperatures of the rows, °C
  * @param cells by row, then by column
  * @param cautions those that apply
+ * @hidden
  */
+@Internal
 public record StarterPage(
     String title,
     List<String> notes,
@@ -35,7 +38,9 @@ public record StarterPage(
    *
    * @param ripe when it becomes ripe, absent when it does not in the time looked at
    * @param falling when it begins to fall
+   * @hidden
    */
+  @Internal
   public record Cell(Optional<TimeSpan> ripe, Optional<TimeSpan> falling) {}
 
   /** Checks that there is a cell for every temperature and feed. */

@@ -1,5 +1,6 @@
 package doughtide.report.handout;
 
+import doughtide.core.Internal;
 import doughtide.core.dough.Ingredients;
 import doughtide.report.page.Page;
 import doughtide.report.page.PageFormat;
@@ -22,7 +23,9 @@ import java.util.stream.Collectors;
  * @param grams what to weigh for all of them
  * @param dough what its day says
  * @param own the words of the student's language
+ * @hidden
  */
+@Internal
 public record StudentPage(String name, int loaves, Ingredients grams, Dough dough, Words own)
     implements Handout {
 

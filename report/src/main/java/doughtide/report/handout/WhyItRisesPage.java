@@ -1,5 +1,6 @@
 package doughtide.report.handout;
 
+import doughtide.core.Internal;
 import doughtide.report.chart.ChartAxis;
 import doughtide.report.chart.ChartCaption;
 import doughtide.report.chart.LineSeries;
@@ -24,7 +25,9 @@ import java.util.List;
  * @param strength share of the strength after mixing, in percent
  * @param idea what the page shows, in its own numbers
  * @param cautions those that apply
+ * @hidden
  */
+@Internal
 public record WhyItRisesPage(
     List<String> notes,
     LineSeries rise,

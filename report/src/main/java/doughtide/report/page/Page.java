@@ -1,5 +1,6 @@
 package doughtide.report.page;
 
+import doughtide.core.Internal;
 import doughtide.report.chart.PrintedChart;
 import doughtide.report.type.PdfFile;
 import doughtide.report.type.PdfFonts;
@@ -27,7 +28,10 @@ import java.util.Map;
  *     .caution("Do not eat raw dough.")
  *     .bytes();
  * }</pre>
+ *
+ * @hidden
  */
+@Internal
 public final class Page {
 
   private static final double MARGIN_PT = 42.5; // 15 mm: home printers leave up to 6 mm blank

@@ -1,10 +1,16 @@
 package doughtide.report.page;
 
+import doughtide.core.Internal;
 import doughtide.report.type.PdfSheet;
 import java.io.IOException;
 import java.util.List;
 
-/** A piece of a page, as wide as the text. Implementations hold no state. */
+/**
+ * A piece of a page, as wide as the text. Implementations hold no state.
+ *
+ * @hidden
+ */
+@Internal
 public interface PageBlock {
 
   /** What it is, for the reason why a page does not fit. */

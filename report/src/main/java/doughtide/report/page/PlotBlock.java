@@ -1,5 +1,6 @@
 package doughtide.report.page;
 
+import doughtide.core.Internal;
 import doughtide.report.type.PdfSheet;
 import java.io.IOException;
 import java.util.List;
@@ -12,7 +13,9 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
  * @param up from bottom to top
  * @param lines printed on the squares; what lies outside is left out
  * @param leastPt least height in points
+ * @hidden
  */
+@Internal
 public record PlotBlock(Axis across, Axis up, List<Line> lines, double leastPt)
     implements PageBlock {
 
@@ -29,7 +32,9 @@ public record PlotBlock(Axis across, Axis up, List<Line> lines, double leastPt)
    * @param step between fine lines
    * @param labels of the values 0, {@code every}, twice {@code every} and so on
    * @param every distance of the labels
+   * @hidden
    */
+  @Internal
   public record Axis(String title, double end, double step, List<String> labels, double every) {
     /** Copies the labels. */
     public Axis {
@@ -44,7 +49,9 @@ public record PlotBlock(Axis across, Axis up, List<Line> lines, double leastPt)
    * @param y its values up
    * @param thicknessPt in points
    * @param grey 0 for black to 1 for white
+   * @hidden
    */
+  @Internal
   @SuppressWarnings("ArrayRecordComponent") // only read
   public record Line(double[] x, double[] y, double thicknessPt, double grey) {}
 

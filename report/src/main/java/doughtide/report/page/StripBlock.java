@@ -1,5 +1,6 @@
 package doughtide.report.page;
 
+import doughtide.core.Internal;
 import doughtide.report.type.PdfSheet;
 import java.io.IOException;
 import java.util.ArrayList;
@@ -13,7 +14,9 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
  * @param marks from the lowest up; the first at 0 mm
  * @param rulerMm length of the ruler
  * @param rulerText what the ruler is for
+ * @hidden
  */
+@Internal
 public record StripBlock(List<Mark> marks, double rulerMm, String rulerText) implements PageBlock {
 
   private static final double PT_PER_MM = 72 / 25.4;
@@ -32,7 +35,9 @@ public record StripBlock(List<Mark> marks, double rulerMm, String rulerText) imp
    * @param mm above the lower edge of the strip
    * @param text what to do there
    * @param isStrong whether it is the mark that matters most
+   * @hidden
    */
+  @Internal
   public record Mark(double mm, String text, boolean isStrong) {}
 
   @Override

@@ -1,5 +1,6 @@
 package doughtide.report.page;
 
+import doughtide.core.Internal;
 import java.util.List;
 
 /**
@@ -7,7 +8,9 @@ import java.util.List;
  *
  * @param columns at least one
  * @param rows each with one text per column; the text of columns to tick in is ignored
+ * @hidden
  */
+@Internal
 public record Table(List<Column> columns, List<List<String>> rows) {
 
   /** Checks that every row has a text for every column. */
@@ -35,7 +38,12 @@ public record Table(List<Column> columns, List<List<String>> rows) {
             new Table(columns, rows.subList(half, rows.size())));
   }
 
-  /** What a column is for. */
+  /**
+   * What a column is for.
+   *
+   * @hidden
+   */
+  @Internal
   public enum Kind {
     /** Printed text. */
     TEXT,
@@ -51,7 +59,9 @@ public record Table(List<Column> columns, List<List<String>> rows) {
    * A column.
    *
    * @param weight share of the width, above 0
+   * @hidden
    */
+  @Internal
   public record Column(String head, double weight, Kind kind) {
     /** Checks the weight. */
     public Column {

@@ -1,5 +1,6 @@
 package doughtide.report.phone;
 
+import doughtide.core.Internal;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.forecast.Unknown;
@@ -35,7 +36,9 @@ import java.util.OptionalDouble;
  * @param told what the program says with the readings it knows, for a dough in hand
  * @param widens what makes the window wide, largest first
  * @param warnings what the baker should know
+ * @hidden
  */
+@Internal
 public record PhoneDough(
     String name,
     ZonedDateTime mixedAt,
@@ -64,7 +67,9 @@ public record PhoneDough(
    *
    * @param proof what was asked
    * @param shape when to shape for it
+   * @hidden
    */
+  @Internal
   public record Loaf(Proof proof, ShapeForecast shape) {
     /** Whether there is an hour to shape. */
     boolean hasPoint() {
@@ -82,7 +87,9 @@ public record PhoneDough(
    * @param expectedHours when the answer of the page was likely before any reading, hours since
    *     mixing
    * @param nextLookHours when to look next, hours since mixing; empty for now
+   * @hidden
    */
+  @Internal
   public record Told(
       List<Reading> readings,
       RiseForecast forecast,

@@ -1,5 +1,6 @@
 package doughtide.report.phone;
 
+import doughtide.core.Internal;
 import doughtide.core.day.DayPlan;
 import doughtide.report.words.Refusal;
 import doughtide.report.words.Words;
@@ -18,7 +19,10 @@ import java.util.stream.Stream;
  * One HTML file for the telephone: the answer, how long until then, the chart, the steps to tick,
  * and weights for the readings that are typed into it. It loads nothing, and its policy forbids it
  * to. Immutable; the same dough gives the same file.
+ *
+ * @hidden
  */
+@Internal
 public final class PhonePage {
 
   /** Texts that the page fills in itself; the bundles have them under {@code phone.}. */

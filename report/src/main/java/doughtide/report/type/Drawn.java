@@ -1,8 +1,14 @@
 package doughtide.report.type;
 
+import doughtide.core.Internal;
 import java.awt.Graphics2D;
 
-/** Something that can be drawn at any size. */
+/**
+ * Something that can be drawn at any size.
+ *
+ * @hidden
+ */
+@Internal
 public interface Drawn {
 
   /**

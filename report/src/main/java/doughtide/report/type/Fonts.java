@@ -1,5 +1,6 @@
 package doughtide.report.type;
 
+import doughtide.core.Internal;
 import java.awt.Font;
 import java.awt.FontFormatException;
 import java.awt.font.FontRenderContext;
@@ -16,7 +17,10 @@ import java.util.Locale;
  *
  * <p>The font system of Java starts only when fontconfig answers; where it does not, it is given
  * the smallest configuration that lets it start, which suffices for fonts that are bundled.
+ *
+ * @hidden
  */
+@Internal
 public final class Fonts {
 
   public static final String FAMILY = "Liberation Sans";

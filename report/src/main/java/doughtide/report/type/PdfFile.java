@@ -1,5 +1,6 @@
 package doughtide.report.type;
 
+import doughtide.core.Internal;
 import doughtide.report.words.Language;
 import java.io.ByteArrayOutputStream;
 import java.io.IOException;
@@ -24,7 +25,12 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructur
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureTreeRoot;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 
-/** A tagged document (ISO 32000-1, 14.7 and 14.8) whose bytes depend on its content only. */
+/**
+ * A tagged document (ISO 32000-1, 14.7 and 14.8) whose bytes depend on its content only.
+ *
+ * @hidden
+ */
+@Internal
 public final class PdfFile implements AutoCloseable {
 
   /** Any fixed number serves: it replaces the clock in the file identifier. */

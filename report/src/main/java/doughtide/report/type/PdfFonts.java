@@ -2,6 +2,7 @@ package doughtide.report.type;
 
 import de.rototor.pdfbox.graphics2d.IPdfBoxGraphics2DFontTextDrawer;
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2DFontTextDrawer;
+import doughtide.core.Internal;
 import java.awt.Font;
 import java.io.IOException;
 import java.io.InputStream;
@@ -11,7 +12,12 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
-/** The two faces inside one PDF document, embedded as subsets. */
+/**
+ * The two faces inside one PDF document, embedded as subsets.
+ *
+ * @hidden
+ */
+@Internal
 public record PdfFonts(PDFont plain, PDFont bold) {
 
   /** One a thread, because a face keeps what it has measured. */

@@ -1,6 +1,7 @@
 package doughtide.report.type;
 
 import de.rototor.pdfbox.graphics2d.PdfBoxGraphics2D;
+import doughtide.core.Internal;
 import doughtide.report.words.Language;
 import java.io.IOException;
 import org.apache.pdfbox.cos.COSArray;
@@ -18,7 +19,10 @@ import org.apache.pdfbox.util.Matrix;
 /**
  * One page of a tagged document (ISO 32000-1, 14.7 and 14.8) whose bytes depend on its content
  * only. Coordinates run from the upper left corner, in points.
+ *
+ * @hidden
  */
+@Internal
 public final class PdfSheet {
 
   private final PDDocument document;

@@ -1,5 +1,6 @@
 package doughtide.report.type;
 
+import doughtide.core.Internal;
 import java.awt.Font;
 import java.util.ArrayList;
 import java.util.List;
@@ -8,7 +9,10 @@ import java.util.function.ToDoubleFunction;
 /**
  * Breaks text into lines; a word longer than a line is broken inside, behind a dash if it has one,
  * never left to stick out.
+ *
+ * @hidden
  */
+@Internal
 public final class TextWrap {
 
   private TextWrap() {}

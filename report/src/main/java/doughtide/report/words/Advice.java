@@ -1,5 +1,6 @@
 package doughtide.report.words;
 
+import doughtide.core.Internal;
 import doughtide.core.forecast.Unknown;
 import doughtide.core.forecast.Warning;
 import doughtide.core.learning.OutlierReason;
@@ -45,7 +46,9 @@ public record Advice(String text, String remedy) {
    * What may have made a loaf come out as it did, in a sentence.
    *
    * @param over whether it had risen too far, not too little
+   * @hidden
    */
+  @Internal
   public static String of(Words words, LoafCauses.Cause cause, boolean over) {
     return words.say("cause." + (over ? "over." : "under.") + cause.name());
   }

@@ -1,5 +1,6 @@
 package doughtide.report.words;
 
+import doughtide.core.Internal;
 import doughtide.core.day.Adjustment;
 import doughtide.core.day.BakePlan;
 import doughtide.core.day.BakeStep;
@@ -18,7 +19,12 @@ import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.stream.Collectors;
 
-/** What a day's plan says, in the words of a language. Immutable. */
+/**
+ * What a day's plan says, in the words of a language. Immutable.
+ *
+ * @hidden
+ */
+@Internal
 public final class DayWords {
   private final Words words;
 

@@ -1,5 +1,6 @@
 package doughtide.report.words;
 
+import doughtide.core.Internal;
 import doughtide.core.learning.LearnedParameter;
 import java.util.List;
 import java.util.Map;
@@ -11,7 +12,9 @@ import java.util.Map;
  * @param name for example {@code vigour}
  * @param unit for example {@code × typical}
  * @param meaning one sentence, without a full stop
+ * @hidden
  */
+@Internal
 public record LearnedWords(String name, String unit, String meaning) {
 
   /** The words for an English terminal. */

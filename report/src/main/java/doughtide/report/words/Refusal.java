@@ -1,9 +1,15 @@
 package doughtide.report.words;
 
+import doughtide.core.Internal;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.TemperatureWarnings;
 
-/** Refuses doughs for which no hours can be given: a page without them would mislead. */
+/**
+ * Refuses doughs for which no hours can be given: a page without them would mislead.
+ *
+ * @hidden
+ */
+@Internal
 public final class Refusal {
 
   private Refusal() {}

@@ -1,5 +1,6 @@
 package doughtide.report.words;
 
+import doughtide.core.Internal;
 import doughtide.core.loaf.StrengthPlan;
 import doughtide.core.quantity.Share;
 import java.util.ArrayList;
@@ -8,7 +9,12 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
-/** How a dough is folded, in the words of a language. */
+/**
+ * How a dough is folded, in the words of a language.
+ *
+ * @hidden
+ */
+@Internal
 public final class StrengthWords {
 
   private final Words words;

@@ -1,5 +1,6 @@
 package doughtide.report.words;
 
+import doughtide.core.Internal;
 import doughtide.core.forecast.TimeWindow;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -11,7 +12,9 @@ import java.util.OptionalDouble;
  * @param likelyHours inside the span; empty for a stretch of time without one, and where half never
  *     get there
  * @param lateHours not before early; infinite where one dough in ten never gets there
+ * @hidden
  */
+@Internal
 public record TimeSpan(double earlyHours, OptionalDouble likelyHours, double lateHours) {
   /** Checks the order. */
   public TimeSpan {

@@ -1,5 +1,6 @@
 package doughtide.report.words;
 
+import doughtide.core.Internal;
 import doughtide.core.document.Vocabulary;
 import java.util.EnumMap;
 import java.util.HashMap;
@@ -11,7 +12,10 @@ import java.util.Optional;
  * What the words of all languages mean, in options and documents: the words that pages print and
  * those that the bundles list under {@code read.}. They are read when the first word is asked for
  * that is no key.
+ *
+ * @hidden
  */
+@Internal
 public final class TradeVocabulary implements Vocabulary {
 
   private static final Map<String, Kind> GROUPS =

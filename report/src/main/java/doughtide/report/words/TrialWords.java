@@ -1,11 +1,17 @@
 package doughtide.report.words;
 
+import doughtide.core.Internal;
 import doughtide.core.flourtrial.GradedBowl;
 import doughtide.core.flourtrial.TrialNote;
 import java.util.Map;
 import java.util.TreeMap;
 
-/** The notes on a flour trial in the words of a language. */
+/**
+ * The notes on a flour trial in the words of a language.
+ *
+ * @hidden
+ */
+@Internal
 public final class TrialWords {
 
   private TrialWords() {}

@@ -1,5 +1,6 @@
 package doughtide.report.words;
 
+import doughtide.core.Internal;
 import doughtide.core.document.Catalogue;
 import doughtide.core.dough.Flour;
 import doughtide.core.quantity.Checks;
@@ -15,7 +16,10 @@ import java.util.stream.Collectors;
  * typed.key("dough-temp"); // Teigtemperatur
  * typed.columns("time", "height"); // Zeit;Höhe mm
  * }</pre>
+ *
+ * @hidden
  */
+@Internal
 public final class TypedWords {
 
   private final Words words;

@@ -1,11 +1,17 @@
 package doughtide.report.words;
 
+import doughtide.core.Internal;
 import doughtide.core.thermal.WaterAnswer;
 import doughtide.core.thermal.WaterTerm;
 import java.util.List;
 import java.util.Map;
 
-/** What there is to say about water, in the words of a language. */
+/**
+ * What there is to say about water, in the words of a language.
+ *
+ * @hidden
+ */
+@Internal
 public final class WaterWords {
 
   private final Words words;

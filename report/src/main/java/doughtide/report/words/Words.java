@@ -1,5 +1,6 @@
 package doughtide.report.words;
 
+import doughtide.core.Internal;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -236,7 +237,10 @@ public final class Words {
   /**
    * A span of hours, the likely hour first where there is one, for example {@code 5 h 20 min (4 h
    * 35 min–6 h 20 min)}; {@code from 4 h 35 min} where its end is open.
+   *
+   * @hidden
    */
+  @Internal
   public String hoursSpan(TimeSpan span) {
     String range =
         span.isClosed()
@@ -248,7 +252,10 @@ public final class Words {
   /**
    * A span of hours in quarters, the likely hour first where there is one, for example {@code 5¼ h
    * (4½–6¼)}; {@code from 4½ h} where its end is open.
+   *
+   * @hidden
    */
+  @Internal
   public String quarterHours(TimeSpan span) {
     if (span.isClosed()) {
       String range = quarterHours(span.earlyHours(), span.lateHours());

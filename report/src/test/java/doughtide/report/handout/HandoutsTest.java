@@ -181,9 +181,10 @@ class HandoutsTest {
   @Test
   void theSheetByHandHasTheExpectedRiseAndTheHeightToShapeAt() {
     HandSheet sheet =
-        ComputedPages.handouts(WORDS)
-            .handSheet(
-                ComputedPages.dough(), Optional.empty(), Optional.empty(), Rise.ofPercent(50));
+        (HandSheet)
+            ComputedPages.handouts(WORDS)
+                .handSheet(
+                    ComputedPages.dough(), Optional.empty(), Optional.empty(), Rise.ofPercent(50));
     PlotBlock.Line expected = sheet.plot().lines().get(0);
     PlotBlock.Line ahead = sheet.plot().lines().get(1);
     double likely = ComputedPages.forecast().hoursToRise(Rise.ofPercent(50)).likely().orElseThrow();

@@ -1,5 +1,6 @@
 package doughtide.core.day.again;
 
+import doughtide.core.Internal;
 import doughtide.core.day.BakeStep;
 import doughtide.core.day.ProofKind;
 import java.util.List;
@@ -14,7 +15,9 @@ import java.util.List;
  * @param ovenHour when the first go into the oven
  * @param goodShare share of doughs that come out right, 0…1
  * @param steps from shaping on, ascending, with those that are done
+ * @hidden
  */
+@Internal
 public record RestOfDay(
     double shapeHour,
     double shapeRisePercent,

@@ -1,5 +1,6 @@
 package doughtide.core.day.again;
 
+import doughtide.core.Internal;
 import doughtide.core.day.BakeDay;
 import doughtide.core.day.BakeStep;
 import doughtide.core.day.HandsOnTime;
@@ -30,7 +31,10 @@ import java.util.stream.Stream;
  * model; it is shaped at its shape point, or as near to it as the hours at the bench allow, and
  * baked at the hour nearest to the one that was meant among those that bring nearly the most doughs
  * right.
+ *
+ * @hidden
  */
+@Internal
 public final class RestPlanner {
   /** Doughs that are followed, each with its loaf. */
   private static final int MEMBERS = 64;

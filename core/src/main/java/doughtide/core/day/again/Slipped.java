@@ -1,5 +1,6 @@
 package doughtide.core.day.again;
 
+import doughtide.core.Internal;
 import doughtide.core.day.BakeRoute;
 import doughtide.core.day.ProofKind;
 import doughtide.core.quantity.Checks;
@@ -17,7 +18,9 @@ import java.util.OptionalDouble;
  * @param proof where the loaves were meant to wait
  * @param proofHours how long, hours
  * @param ovenHour when they were meant to be baked
+ * @hidden
  */
+@Internal
 public record Slipped(
     BakeRoute route,
     double nowHour,

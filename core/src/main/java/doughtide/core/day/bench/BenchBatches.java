@@ -1,5 +1,6 @@
 package doughtide.core.day.bench;
 
+import doughtide.core.Internal;
 import doughtide.core.day.BakePlan;
 import doughtide.core.day.DayPlan;
 import doughtide.core.day.OvenLoad;
@@ -27,7 +28,10 @@ import java.util.Optional;
  * double points = bench.riseAtOven(bench.last()).percent()
  *     - bench.riseAtOven(bench.first()).percent();
  * }</pre>
+ *
+ * @hidden
  */
+@Internal
 public final class BenchBatches {
 
   /** Dividing and shaping of one loaf, minutes (starting value). */

@@ -1,5 +1,6 @@
 package doughtide.core.day.bench;
 
+import doughtide.core.Internal;
 import java.io.Serializable;
 
 /**
@@ -11,7 +12,9 @@ import java.io.Serializable;
  * @param shapedHour when it is in its basket
  * @param ovenBatch which batch of the oven it is baked in, from 1
  * @param ovenHour when that goes into the oven
+ * @hidden
  */
+@Internal
 public record BenchLoaf(
     int number, int mixBatch, double mixedHour, double shapedHour, int ovenBatch, double ovenHour)
     implements Serializable {

@@ -1,5 +1,6 @@
 package doughtide.core.day.question;
 
+import doughtide.core.Internal;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
@@ -26,7 +27,10 @@ import org.jspecify.annotations.Nullable;
  * BulkEnd half = BulkEnd.atRise(Rise.ofPercent(50));
  * BulkEnd night = BulkEnd.before(Proof.inCold(Temperature.ofCelsius(4), 12));
  * }</pre>
+ *
+ * @hidden
  */
+@Internal
 public final class BulkEnd extends Value {
   private static final long serialVersionUID = 1;
 
@@ -84,7 +88,9 @@ public final class BulkEnd extends Value {
    *
    * @param hours since mixing
    * @param rise that the sample jar shows then
+   * @hidden
    */
+  @Internal
   public record Moment(TimeWindow hours, ShapeForecast.RiseRange rise) implements Serializable {}
 
   /** A forecaster for what is printed. */

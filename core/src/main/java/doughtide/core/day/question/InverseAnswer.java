@@ -1,5 +1,6 @@
 package doughtide.core.day.question;
 
+import doughtide.core.Internal;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.loaf.ShapeForecast;
@@ -14,7 +15,9 @@ import java.util.Optional;
  * @param nineInTen with it nine doughs in ten are; empty if so many are not with any value
  * @param forecast the dough with {@code half}
  * @param rise that the sample jar shows at the end of bulk fermentation then
+ * @hidden
  */
+@Internal
 public record InverseAnswer(
     Choice half,
     Optional<Choice> oneInTen,
@@ -22,7 +25,12 @@ public record InverseAnswer(
     RiseForecast forecast,
     ShapeForecast.RiseRange rise) {
 
-  /** Whether the wanted time can be had. */
+  /**
+   * Whether the wanted time can be had.
+   *
+   * @hidden
+   */
+  @Internal
   public enum Reach {
     /** It can. */
     ON_TIME,
@@ -39,7 +47,9 @@ public record InverseAnswer(
    *     cannot be had
    * @param reach whether the wanted time can be had
    * @param window when bulk fermentation ends with this value, hours since mixing
+   * @hidden
    */
+  @Internal
   public record Choice(double value, Reach reach, TimeWindow window)
       implements java.io.Serializable {}
 }

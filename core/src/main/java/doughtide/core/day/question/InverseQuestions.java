@@ -1,5 +1,6 @@
 package doughtide.core.day.question;
 
+import doughtide.core.Internal;
 import doughtide.core.day.question.InverseAnswer.Reach;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.StarterShare;
@@ -37,7 +38,10 @@ import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
  * InverseAnswer share = ask.starterShareFor(8, BulkEnd.atRise(Rise.ofPercent(60)), formula, temperature);
  * double percentOfAddedFlour = share.half().value();
  * }</pre>
+ *
+ * @hidden
  */
+@Internal
 public final class InverseQuestions {
   /** Least starter that is answered, per cent of the flour added. */
   public static final double LEAST_STARTER_PERCENT = 0.5;
@@ -156,7 +160,9 @@ public final class InverseQuestions {
    * @param bulk length of bulk fermentation
    * @param forecast the dough
    * @param rise that the sample jar shows at the end of bulk fermentation
+   * @hidden
    */
+  @Internal
   public record MixingTime(
       TimeWindow hours, TimeWindow bulk, RiseForecast forecast, ShapeForecast.RiseRange rise) {}
 

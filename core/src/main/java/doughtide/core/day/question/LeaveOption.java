@@ -1,5 +1,6 @@
 package doughtide.core.day.question;
 
+import doughtide.core.Internal;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.loaf.ShapeForecast;
 import doughtide.core.quantity.SentRecord;
@@ -18,7 +19,9 @@ import java.util.OptionalDouble;
  * @param bakeFrom when they become good to bake
  * @param bakeUntil until when they are
  * @param goodShare share of doughs that come out right at the oven hour, 0…1
+ * @hidden
  */
+@Internal
 public record LeaveOption(
     Kind kind,
     OptionalDouble tubIntoColdHours,
@@ -30,7 +33,12 @@ public record LeaveOption(
     TimeWindow bakeUntil,
     double goodShare)
     implements Serializable {
-  /** What is done. */
+  /**
+   * What is done.
+   *
+   * @hidden
+   */
+  @Internal
   public enum Kind {
     /** Shape at once. */
     SHAPE_NOW,
