@@ -138,7 +138,7 @@ public record ReadingsDocument(
       double lastHours,
       Map<String, String> plan,
       Optional<LoafResult> result,
-      Core core) {
+      @Internal Core core) {
     /** Copies the map. */
     public Head {
       plan = Collections.unmodifiableMap(new LinkedHashMap<>(plan));
@@ -150,7 +150,9 @@ public record ReadingsDocument(
    *
    * @param intoColdHours from mixing until the loaf went into the cold, if the head tells it
    * @param readings its temperatures, hours since mixing
+   * @hidden
    */
+  @Internal
   public record Core(OptionalDouble intoColdHours, List<Reading> readings) {
     private static final int MOST_AS_THEY_ARE = 48;
     private static final double SOONEST_HOURS = 0.1;

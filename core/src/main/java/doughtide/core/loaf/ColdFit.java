@@ -1,7 +1,7 @@
 package doughtide.core.loaf;
 
-import doughtide.core.forecast.RiseForecast;
 import doughtide.core.Internal;
+import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.Unknown;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;

@@ -1,5 +1,6 @@
 package doughtide.report.phone;
 
+import doughtide.core.Internal;
 import doughtide.core.feeding.FeedAmounts;
 import doughtide.core.feeding.FeedRatio;
 import doughtide.core.feeding.FeedingForecast;
@@ -26,7 +27,9 @@ import java.util.Optional;
  * @param forecast from the last feed on; hours must be possible
  * @param jar how the jar is misread
  * @param feeds all of them, ascending; the last is at hour 0
+ * @hidden
  */
+@Internal
 public record PhoneStarter(
     String name, ZonedDateTime fedAt, FeedingForecast forecast, JarError jar, List<Feed> feeds) {
 
@@ -41,7 +44,9 @@ public record PhoneStarter(
    * @param hours after the last feed, so 0 or negative
    * @param ratio parts of starter, flour and water
    * @param amounts what to weigh, if that is known
+   * @hidden
    */
+  @Internal
   public record Feed(double hours, FeedRatio ratio, Optional<FeedAmounts> amounts) {}
 
   /**
