@@ -8,11 +8,9 @@ import doughtide.core.day.DayAnswer.Criterion;
 import doughtide.core.feeding.FeedChoice;
 import doughtide.core.feeding.FeedRatio;
 import doughtide.core.forecast.TimeWindow;
-import doughtide.core.loaf.ShapeForecast;
 import doughtide.core.loaf.StrengthPlan;
 import doughtide.core.quantity.Share;
 import java.util.List;
-import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 /** Which of two plans a baker would take; bread for noon of the second day, hour 36. */
@@ -39,12 +37,8 @@ class PlanWorthTest {
 
   private static PlanWorth worth(Draft draft, double marginHours, double good) {
     TimeWindow window = TimeWindow.of(new double[] {1, 2, 3});
-    ShapeForecast.RiseRange range =
-        new ShapeForecast.RiseRange(
-            OptionalDouble.of(80), OptionalDouble.of(90), OptionalDouble.of(100));
     StepMargin margin = new StepMargin(BakeStep.Kind.SHAPE, marginHours, StepMargin.Limit.DOUGH);
-    return new PlanWorth(
-        DAY, draft, new BakePlan.Weighed(good, window, range, window, List.of(margin)));
+    return new PlanWorth(DAY, draft, new BakePlan.Weighed(good, window, List.of(margin)));
   }
 
   private static Choice over(PlanWorth better, PlanWorth worse) {

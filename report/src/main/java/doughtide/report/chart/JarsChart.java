@@ -1,5 +1,6 @@
 package doughtide.report.chart;
 
+import doughtide.core.Internal;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.quantity.InputException;
 import doughtide.report.words.TimeSpan;
@@ -15,7 +16,10 @@ import java.util.stream.Collectors;
 /**
  * The jars of a class against their forecasts, over hours since mixing: a row a jar with its rise,
  * a bar and a ring for when that rise was forecast, a cross for when it was read.
+ *
+ * @hidden
  */
+@Internal
 public final class JarsChart {
 
   /** As many rows can be read on one sheet. */
@@ -38,7 +42,9 @@ public final class JarsChart {
    * @param risePercent its highest reading, per cent over its start
    * @param readHours when it was read, hours since mixing
    * @param forecast when that rise was forecast, hours since mixing
+   * @hidden
    */
+  @Internal
   public record Jar(String name, double risePercent, double readHours, TimeWindow forecast) {
 
     /** How much sooner than likely it was there, hours; empty without a likely hour. */

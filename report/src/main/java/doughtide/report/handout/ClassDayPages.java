@@ -1,5 +1,6 @@
 package doughtide.report.handout;
 
+import doughtide.core.Internal;
 import doughtide.core.day.DayPlan;
 import doughtide.core.dough.Ingredients;
 import doughtide.core.quantity.Hours;
@@ -22,7 +23,9 @@ import java.util.Optional;
  * @param names of the doughs, in their order
  * @param zero the moment of hour 0 of the plan's axis
  * @param students may be none
+ * @hidden
  */
+@Internal
 public record ClassDayPages(
     String title, DayPlan day, List<String> names, ZonedDateTime zero, List<Student> students)
     implements Handout {
@@ -40,7 +43,9 @@ public record ClassDayPages(
    * @param dough its number in the day, from 0
    * @param loaves how many she makes
    * @param language of her page; empty for that of the class
+   * @hidden
    */
+  @Internal
   public record Student(String name, int dough, int loaves, Optional<Language> language) {
 
     /** What she weighs: her part of the dough by her loaves. */

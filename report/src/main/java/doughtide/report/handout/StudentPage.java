@@ -39,7 +39,9 @@ public record StudentPage(String name, int loaves, Ingredients grams, Dough doug
    * @param notes what it is made of and how it is kept
    * @param steps when to do what
    * @param cautions those that apply
+   * @hidden
    */
+  @Internal
   public record Dough(
       Optional<String> answer, List<String> notes, Table steps, List<String> cautions) {
     /** Copies the lists. */

@@ -1,5 +1,6 @@
 package doughtide.report.words;
 
+import doughtide.core.Internal;
 import doughtide.core.feeding.FeedAmounts;
 import doughtide.core.feeding.FeedRatio;
 import java.util.Optional;
@@ -8,7 +9,9 @@ import java.util.Optional;
  * A feed in a line.
  *
  * @param words of the language
+ * @hidden
  */
+@Internal
 public record FeedWords(Words words) {
 
   /** The ratio, and what to weigh where that is known: starter, flour and water. */
