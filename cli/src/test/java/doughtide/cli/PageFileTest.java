@@ -206,6 +206,51 @@ class PageFileTest {
     assertThat(run(call + " --overwrite").out()).contains("Page: x.html");
   }
 
+  /** Each dough of a lesson has the hours that the command gives for its values. */
+  @Test
+  void aLessonHasTheHoursOfEachDough() throws IOException {
+    String dough = "rise --dough-temp 25C --hydration 75% --members 64";
+    String call = dough + " --vary dough-temp:21C,28C --vary starter:10%,30% --page x.html";
+    assertThat(run(call).out()).contains("Page: x.html");
+    try (WebClient client = new WebClient(BrowserVersion.CHROME)) {
+      HtmlPage page = opened(client);
+      List<DomNode> cells = List.copyOf(page.querySelectorAll(".cells li"));
+      assertThat(cells).hasSize(9);
+      assertHours(cells.get(0), dough.replace("25C", "21C --starter 10%"));
+      assertHours(cells.get(4), dough);
+      assertHours(cells.get(8), dough.replace("25C", "28C --starter 30%"));
+    }
+    assertThat(run("rise --dough-temp 25C --vary starter:10%").refusal()).contains("--page x.html");
+    String page = " --page y.html";
+    assertThat(run("rise --dough-temp 25C --vary ratio:1:1:1" + page).refusal())
+        .contains("ratio", "hydration");
+    assertThat(
+            run("rise --dough-temp 25C --vary starter:5% --vary prefermented:5%" + page).refusal())
+        .contains("two different things");
+    assertThat(run("rise --dough-temp 25C,2h:20C --vary dough-temp:20C" + page).refusal())
+        .contains("--dough-temp 25C");
+  }
+
+  private void assertHours(DomNode cell, String call) {
+    JsonAnswer json = JsonAnswer.of(run(call + " --format json"));
+    String[] windows = ((DomElement) cell).getAttribute("data-windows").split(" ");
+    assertThat(windows).hasSize(6);
+    for (int i = 0; i < 6; i++) {
+      String path = i < 5 ? "rises." + i : "pastBest";
+      String[] hours = windows[i].split(",", -1);
+      List<String> ends = List.of("Early", "Likely", "Late");
+      for (int end = 0; end < 3; end++) {
+        String said = json.text(path + ".hours" + ends.get(end));
+        if (hours[end].isEmpty()) {
+          assertThat(said).isEqualTo("null");
+        } else {
+          assertThat(Double.parseDouble(hours[end]))
+              .isCloseTo(Double.parseDouble(said), within(0.0006));
+        }
+      }
+    }
+  }
+
   /** The clock of a time as people are told it, to five minutes. */
   private static String fives(String clock) {
     ZonedDateTime time = ZonedDateTime.parse(clock);

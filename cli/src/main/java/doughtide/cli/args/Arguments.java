@@ -105,6 +105,19 @@ public final class Arguments implements TypedValues {
     return beside.withDefaults(added.keySet());
   }
 
+  /**
+   * The same with other values.
+   *
+   * @param changed new values by option
+   * @param without options that are taken as not given, unless they are changed
+   */
+  public Arguments with(Map<String, String> changed, Collection<String> without) {
+    Map<String, List<String>> all = new LinkedHashMap<>(values);
+    all.keySet().removeAll(without);
+    changed.forEach((option, text) -> all.put(option, List.of(text)));
+    return new Arguments(spec, all, operands, catalogue, notes);
+  }
+
   /** The values of options that another command has as well, as if they were given to that. */
   public Arguments as(CommandSpec other) {
     Map<String, List<String>> shared = new LinkedHashMap<>();

@@ -5,6 +5,7 @@ import doughtide.cli.args.Arguments;
 import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.CommandSpec;
 import doughtide.cli.args.OptionSpec;
+import doughtide.cli.command.lesson.LessonGrid;
 import doughtide.cli.file.OutputFile;
 import doughtide.cli.hand.Cautions;
 import doughtide.cli.hand.DoughInHand;
@@ -29,6 +30,7 @@ import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Rise;
+import doughtide.report.phone.PhoneLesson;
 import doughtide.report.phone.PhonePage;
 import doughtide.report.words.Words;
 import java.util.ArrayList;
@@ -61,7 +63,8 @@ public final class RiseCommand implements Command {
             "readings",
             "format",
             "chart",
-            "page")
+            "page",
+            "vary")
         .options(DoughOptions.specs())
         .options(TemperatureOptions.specs())
         .options(ProofOptions.specs())
@@ -81,7 +84,7 @@ public final class RiseCommand implements Command {
                 TITLE, "TEXT", "Quayside bread class", "The heading of the chart and the page."),
             OutputOptions.overwrite())
         .options(WordsOptions.specs())
-        .options(PageOptions.spec("dough.html"))
+        .options(PageOptions.spec("dough.html"), LessonGrid.spec())
         .example(
             "A dough at 25 °C",
             "--dough-temp",
@@ -149,6 +152,16 @@ public final class RiseCommand implements Command {
             "--language",
             "de")
         .example(
+            "A lesson in a page: what warmth and starter change",
+            "--dough-temp",
+            "24C",
+            "--vary",
+            "dough-temp:20C,22C,24C,26C,28C",
+            "--vary",
+            "starter:10%,20%,30%",
+            "--page",
+            "lesson.html")
+        .example(
             "Your own starter, learned before",
             "--dough-temp",
             "25C",
@@ -189,7 +202,12 @@ public final class RiseCommand implements Command {
     Words words = WordsOptions.ofChart(arguments);
     Optional<OutputFile> chart = OutputOptions.chart(arguments, session.environment());
     Optional<PageOptions> page = PageOptions.read(arguments, session.environment());
-    if (page.isPresent() && clock.isEmpty()) {
+    Optional<LessonGrid> lesson = LessonGrid.read(arguments, dough, session.environment());
+    if (lesson.isPresent() && proof.isPresent()) {
+      throw new InputException(
+          "--vary tells of the rise alone: leave out the proof, for example --cold");
+    }
+    if (page.isPresent() && clock.isEmpty() && lesson.isEmpty()) {
       throw new InputException("--page shows clock times: add for example --mixed-at 09:30");
     }
     SortedSet<Rise> rises = rises(arguments);
@@ -210,11 +228,12 @@ public final class RiseCommand implements Command {
     print(RiseSections.of(answer).fromKitchen(arguments.fromKitchen()), format, session);
     offerFirstEvening(answer, arguments, format, session);
     chart.ifPresent(file -> draw(answer, words, file, paper, format, session));
-    page.ifPresent(each -> write(answer, each, format, arguments, session));
+    page.ifPresent(each -> write(answer, lesson, each, format, arguments, session));
   }
 
   private static void write(
       RiseAnswer answer,
+      Optional<LessonGrid> lesson,
       PageOptions page,
       OutputOptions.Format format,
       Arguments arguments,
@@ -225,9 +244,31 @@ public final class RiseCommand implements Command {
           .println("doughtide: no page is written, because no hours can be given for this dough");
       return;
     }
-    JarError jar = StarterOptions.jar(arguments, session.environment());
-    page.write(words -> PhonePage.of(answer.forPhone(jar, words), words).html());
+    if (lesson.isPresent()) {
+      write(answer, lesson.get(), page, arguments, session);
+    } else {
+      JarError jar = StarterOptions.jar(arguments, session.environment());
+      page.write(words -> PhonePage.of(answer.forPhone(jar, words), words).html());
+    }
     page.say(format, session.out());
+  }
+
+  private static void write(
+      RiseAnswer answer,
+      LessonGrid lesson,
+      PageOptions page,
+      Arguments arguments,
+      Session session) {
+    RiseForecaster forecaster = StarterOptions.forecaster(arguments, session.environment());
+    List<Rise> rises = answer.passings().stream().map(RiseAnswer.Passing::rise).toList();
+    page.write(
+        words -> {
+          String name = arguments.text(TITLE).orElseGet(() -> PhoneLesson.usualName(words));
+          return PhonePage.of(
+                  lesson.lesson(name, forecaster, answer.clock(), rises, answer.asked().rise()),
+                  words)
+              .html();
+        });
   }
 
   /** While nothing is known of the starter, an evening with it would tell the most. */
@@ -267,6 +308,7 @@ public final class RiseCommand implements Command {
     described.add(ColdOptions.core());
     described.addAll(ClockOptions.specs());
     described.add(FormulaOptions.loaves());
+    described.add(LessonGrid.spec());
     DoughInHand dough = DoughInHand.read(arguments, described, session);
     dough.keepCold(arguments);
     NowCommand.print(NowSections.of(dough, rises), dough, format, session);

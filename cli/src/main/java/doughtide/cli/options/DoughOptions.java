@@ -31,14 +31,14 @@ public record DoughOptions(
     DoughFormula formula, Optional<TemperatureSteps> temperature, StarterWord starterWord) {
 
   public static final String DOUGH_TEMP = "dough-temp";
-  private static final String STARTER = "starter";
-  private static final String PREFERMENTED = "prefermented";
+  public static final String STARTER = "starter";
+  public static final String PREFERMENTED = "prefermented";
   private static final String STARTER_HYDRATION = "starter-hydration";
   private static final String STARTER_CONDITION = "starter-condition";
   private static final String STARTER_FLOUR = "starter-flour";
-  private static final String FLOUR = "flour";
+  public static final String FLOUR = "flour";
   private static final String HYDRATION = "hydration";
-  private static final String DOUGH_YIELD = "dough-yield";
+  public static final String DOUGH_YIELD = "dough-yield";
   private static final String SALT = "salt";
   private static final String ALTITUDE = "altitude";
 

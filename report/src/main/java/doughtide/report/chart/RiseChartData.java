@@ -79,7 +79,7 @@ public record RiseChartData(
   }
 
   /** The last hour that was computed. */
-  double lastHour() {
+  public double lastHour() {
     return hours[hours.length - 1];
   }
 

@@ -80,7 +80,7 @@ public final class Series {
     return places;
   }
 
-  static double[] at(double[] x, double[] y, double[] places) {
+  public static double[] at(double[] x, double[] y, double[] places) {
     double[] values = new double[places.length];
     for (int i = 0; i < places.length; i++) {
       values[i] = at(x, y, places[i]);

@@ -13,6 +13,7 @@ import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /**
@@ -59,14 +60,40 @@ public final class PhonePage {
           "doubt.MARK_MOVED",
           "doubt.OTHER_DOUGH");
 
-  private final String title;
-  private final List<PhoneSubject> subjects;
-  private final Words words;
+  /** Texts that the page of a lesson fills in itself. */
+  private static final List<String> WORDS_OF_LESSON =
+      List.of(
+          "never",
+          "lesson.risen",
+          "lesson.window",
+          "lesson.open",
+          "lesson.isGiven",
+          "lesson.same",
+          "lesson.later",
+          "lesson.sooner");
 
-  private PhonePage(String title, List<PhoneSubject> subjects, Words words) {
+  private final String title;
+  private final PhoneWords say;
+  private final List<String> spoken;
+  private final List<String> scripts;
+  private final Markup body;
+
+  private PhonePage(
+      String title, PhoneWords say, List<String> spoken, List<String> scripts, Markup body) {
     this.title = title;
-    this.subjects = List.copyOf(subjects);
-    this.words = words;
+    this.say = say;
+    this.spoken = spoken;
+    this.scripts = scripts;
+    this.body = body;
+  }
+
+  private static PhonePage of(String title, List<PhoneSubject> subjects, Words words) {
+    return new PhonePage(
+        title,
+        subjects.get(0).say(),
+        WORDS,
+        List.of("common.js", "weights.js", "page.js"),
+        articles(subjects, words));
   }
 
   private static PhonePage ofDoughs(String title, List<PhoneDough> doughs, Words words) {
@@ -75,7 +102,7 @@ public final class PhonePage {
       Refusal.ifImpossible(dough.forecast());
       subjects.add(new DoughSubject(dough, words));
     }
-    return new PhonePage(title, subjects, words);
+    return of(title, subjects, words);
   }
 
   /**
@@ -108,7 +135,22 @@ public final class PhonePage {
    */
   public static PhonePage of(PhoneStarter starter, Words words) {
     Refusal.ifImpossible(starter.forecast().rise());
-    return new PhonePage(starter.name(), List.of(new StarterSubject(starter, words)), words);
+    return of(starter.name(), List.of(new StarterSubject(starter, words)), words);
+  }
+
+  /**
+   * The page of a dough in which one thing or two can be changed by sliders.
+   *
+   * @throws doughtide.core.quantity.InputException if no hours can be given for one of its doughs
+   */
+  public static PhonePage of(PhoneLesson lesson, Words words) {
+    lesson.doughs().forEach(Refusal::ifImpossible);
+    return new PhonePage(
+        lesson.name(),
+        new PhoneWords(words, false),
+        WORDS_OF_LESSON,
+        List.of("common.js", "lesson.js"),
+        new LessonBody(lesson, words).markup());
   }
 
   /**
@@ -123,11 +165,12 @@ public final class PhonePage {
   /** The file, as UTF-8 text. */
   public String html() {
     String style = Template.of("page.css").text();
-    String script = Template.of("weights.js").text() + "\n" + Template.of("page.js").text();
+    String script =
+        scripts.stream().map(each -> Template.of(each).text()).collect(Collectors.joining("\n"));
     return Template.of("page.html")
             .fill(
                 Map.ofEntries(
-                    Map.entry("language", Markup.text(words.language().tag())),
+                    Map.entry("language", Markup.text(words().language().tag())),
                     Map.entry("title", Markup.text(title)),
                     Map.entry("style", new Markup(style)),
                     Map.entry("script", new Markup(script)),
@@ -136,16 +179,16 @@ public final class PhonePage {
                     Map.entry("gap", Markup.text(gap())),
                     Map.entry("clock", Markup.text(is12Hours() ? "12" : "24")),
                     Map.entry("decimal", Markup.text(decimal())),
-                    Map.entry("noScript", say("phone.noScript")),
-                    Map.entry("made", say("phone.made")),
-                    Map.entry("awake", say("phone.awake")),
-                    Map.entry("doughs", doughs()),
+                    Map.entry("noScript", Markup.text(say.say("noScript"))),
+                    Map.entry("made", Markup.text(say.say("made"))),
+                    Map.entry("awake", Markup.text(say.say("awake"))),
+                    Map.entry("doughs", body),
                     Map.entry("words", spoken())))
             .html()
         + "\n";
   }
 
-  private Markup doughs() {
+  private static Markup articles(List<PhoneSubject> subjects, Words words) {
     List<PhonePart> parts = new ArrayList<>();
     for (PhoneSubject subject : subjects) {
       parts.add(new PhonePart(subject, words, parts.size() + 1, subjects.size()));
@@ -154,21 +197,21 @@ public final class PhonePage {
     if (parts.size() > 1) {
       Markup lines = Markup.all(parts.stream().map(PhonePart::line).toList());
       all.add(
-          Template.of("contents.html").fill(Map.of("what", say("phone.doughs"), "lines", lines)));
+          Template.of("contents.html")
+              .fill(Map.of("what", Markup.text(words.say("phone.doughs")), "lines", lines)));
     }
     parts.forEach(part -> all.add(part.markup()));
     return Markup.all(all);
   }
 
-  private Markup say(String key) {
-    return Markup.text(words.say(key));
+  private Words words() {
+    return say.words();
   }
 
   private Markup spoken() {
     Template word = Template.of("word.html");
-    PhoneWords say = subjects.get(0).say();
     return Markup.all(
-        WORDS.stream()
+        spoken.stream()
             .map(
                 key ->
                     word.fill(
@@ -180,17 +223,17 @@ public final class PhonePage {
 
   /** What stands between a number and its sign for per cent. */
   private String gap() {
-    return words.percent(1, 0).replace("1", "").replace("%", "");
+    return words().percent(1, 0).replace("1", "").replace("%", "");
   }
 
   private boolean is12Hours() {
     return Stream.of("am", "pm")
-        .anyMatch(words.clock(ZonedDateTime.parse("2000-01-01T01:00Z"))::endsWith);
+        .anyMatch(words().clock(ZonedDateTime.parse("2000-01-01T01:00Z"))::endsWith);
   }
 
   private String decimal() {
     return String.valueOf(
-        DecimalFormatSymbols.getInstance(words.language().locale()).getDecimalSeparator());
+        DecimalFormatSymbols.getInstance(words().language().locale()).getDecimalSeparator());
   }
 
   /** As a content-security policy names what it allows. */

@@ -1,13 +1,4 @@
 // Weights and quantiles over the members of a forecast, as the library's live dough has them.
-function numbers(base64, low, high) {
-  const bytes = atob(base64);
-  const values = [];
-  for (let i = 0; i + 1 < bytes.length; i += 2) {
-    const step = bytes.charCodeAt(i) + 256 * bytes.charCodeAt(i + 1);
-    values.push(step === 65535 ? Infinity : low + (high - low) * step / 65534);
-  }
-  return values;
-}
 function firstAfter(grid, hours) {
   let after = 1;
   while (after < grid.length - 1 && grid[after] <= hours) { after++; }

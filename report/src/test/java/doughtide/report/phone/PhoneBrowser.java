@@ -47,9 +47,14 @@ final class PhoneBrowser implements AutoCloseable {
   PhoneBrowser open(String name, String html, Instant now) {
     String then = html.replace("Date.now()", String.valueOf(now.toEpochMilli()));
     assertThat(then).isNotEqualTo(html);
+    return openStill(name, then);
+  }
+
+  /** Opens a page that has no clock. */
+  PhoneBrowser openStill(String name, String html) {
     try {
       var url = UrlUtils.toUrlUnsafe("https://dough.example/" + name);
-      web.setResponse(url, then, MimeType.TEXT_HTML, StandardCharsets.UTF_8);
+      web.setResponse(url, html, MimeType.TEXT_HTML, StandardCharsets.UTF_8);
       page = client.getPage(url);
       asked.add(web.getLastWebRequest().getUrl().getPath());
       return this;

@@ -1,0 +1,78 @@
+package doughtide.report.phone;
+
+import doughtide.core.forecast.RiseForecast;
+import doughtide.core.quantity.Rise;
+import doughtide.report.words.Words;
+import java.util.List;
+
+/**
+ * A dough with one thing or two changed, as a page to try out what that does.
+ *
+ * @param name as printed; anything, it stays text
+ * @param axes what is changed, one or two
+ * @param doughs one for each choice of values, the values of the last axis changing fastest; hours
+ *     must be possible
+ * @param rises whose times are shown, ascending
+ * @param asked the rise that the page tells of
+ */
+public record PhoneLesson(
+    String name, List<Axis> axes, List<RiseForecast> doughs, List<Rise> rises, Rise asked) {
+
+  /** Copies the lists. */
+  public PhoneLesson {
+    axes = List.copyOf(axes);
+    doughs = List.copyOf(doughs);
+    rises = List.copyOf(rises);
+  }
+
+  /** What can be changed. */
+  public enum Thing {
+    /** The dough's own temperature. */
+    DOUGH_TEMP,
+    /** Starter over the flour added. */
+    STARTER,
+    /** Flour in the starter over all flour. */
+    PREFERMENTED,
+    /** All water over all flour. */
+    HYDRATION,
+    /** All flour. */
+    FLOUR
+  }
+
+  /**
+   * One thing that is changed.
+   *
+   * @param thing what
+   * @param given which of its values, from 0, the dough has as it was given
+   * @param count how many values it has
+   */
+  public record Axis(Thing thing, int given, int count) {}
+
+  /** What a lesson without a name is called. */
+  public static String usualName(Words words) {
+    return words.say("phone.lesson.title");
+  }
+
+  /** The number of the dough as it was given. */
+  int given() {
+    int given = 0;
+    for (Axis axis : axes) {
+      given = given * axis.count() + axis.given();
+    }
+    return given;
+  }
+
+  /** How many doughs lie between two neighbouring values of an axis. */
+  int stride(int axis) {
+    int stride = 1;
+    for (Axis later : axes.subList(axis + 1, axes.size())) {
+      stride *= later.count();
+    }
+    return stride;
+  }
+
+  /** The dough with another value of an axis, otherwise as given. */
+  RiseForecast with(int axis, int value) {
+    return doughs.get(given() + (value - axes.get(axis).given()) * stride(axis));
+  }
+}

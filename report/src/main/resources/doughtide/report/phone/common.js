@@ -1,0 +1,45 @@
+const SVG = 'http://www.w3.org/2000/svg';
+const words = {};
+document.querySelectorAll('.words [data-word]').forEach(each => { words[each.dataset.word] = each.textContent; });
+function say(key, values) {
+  return words[key].replace(/\{([a-z]+)\}/g, (all, name) => values[name]);
+}
+function number(value, decimals) {
+  return value.toFixed(decimals).replace('.', document.body.dataset.decimal);
+}
+function percent(value) {
+  return number(Math.round(value), 0) + document.body.dataset.gap + '%';
+}
+function fives(hours) {
+  return Math.round(hours * 12) * 5;
+}
+function duration(hours) {
+  const minutes = fives(Math.abs(hours));
+  const rest = minutes % 60 + '\u00a0min';
+  const whole = Math.floor(minutes / 60) + '\u00a0h';
+  return minutes < 60 ? rest : minutes % 60 ? whole + '\u00a0' + rest : whole;
+}
+function two(value) {
+  return (value < 10 ? '0' : '') + value;
+}
+function typed(text) {
+  const clean = text.trim().replace(',', '.').replace(/ ?(%|mm|°?[CF])$/i, '');
+  return /^-?\d+(\.\d+)?$/.test(clean) ? Number(clean) : NaN;
+}
+function draw(parent, name, attributes, text) {
+  const element = document.createElementNS(SVG, name);
+  Object.keys(attributes).forEach(key => element.setAttribute(key, attributes[key]));
+  if (text) { element.textContent = text; }
+  parent.appendChild(element);
+  return element;
+}
+// Two bytes a number, the lower first; the largest code is infinite.
+function numbers(base64, low, high) {
+  const bytes = atob(base64);
+  const values = [];
+  for (let i = 0; i + 1 < bytes.length; i += 2) {
+    const step = bytes.charCodeAt(i) + 256 * bytes.charCodeAt(i + 1);
+    values.push(step === 65535 ? Infinity : low + (high - low) * step / 65534);
+  }
+  return values;
+}
