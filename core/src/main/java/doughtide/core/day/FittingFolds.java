@@ -6,11 +6,7 @@ import doughtide.core.quantity.Rise;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/**
- * As much of the wanted autolyse and folds as the hours at the bench and the dough allow.
- *
- * @hidden
- */
+/** As much of the wanted autolyse and folds as the hours at the bench and the dough allow. */
 @Internal
 public final class FittingFolds {
   static final Rise LAST_RISE = new Rise(StrengthPlan.LAST_FOLD_RISE);

@@ -2,11 +2,7 @@ package doughtide.core.day;
 
 import doughtide.core.Internal;
 
-/**
- * How long hands are busy, hours (common practice, no source; starting values).
- *
- * @hidden
- */
+/** How long hands are busy, hours (common practice, no source; starting values). */
 @Internal
 public final class HandsOnTime {
   static final double FEED_HOURS = 5.0 / 60;

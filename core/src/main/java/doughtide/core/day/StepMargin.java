@@ -9,15 +9,10 @@ import java.io.Serializable;
  * @param kind the step
  * @param hours widest delay, 0 or more
  * @param limit what ends it
- * @hidden
  */
 @Internal
 public record StepMargin(BakeStep.Kind kind, double hours, Limit limit) implements Serializable {
-  /**
-   * What ends a margin.
-   *
-   * @hidden
-   */
+  /** What ends a margin. */
   @Internal
   public enum Limit {
     /** Later the loaf suffers, or the starter is not ripe. */

@@ -27,8 +27,6 @@ import java.util.Optional;
  * String text = "trial;person;hydration %;grade\n6 March;Ann;72;thin window";
  * List<GradedBowl> bowls = BowlsDocument.read(text.lines().iterator(), Vocabulary.KEYS_ONLY);
  * }</pre>
- *
- * @hidden
  */
 @Internal
 public final class BowlsDocument {

@@ -40,7 +40,6 @@ import java.util.stream.Collectors;
  * @param vessels what a dough may stand in
  * @param curves rate curves beside those of the standard model; one is used only for a starter that
  *     was learned with it
- * @hidden
  */
 @Internal
 public record Catalogue(

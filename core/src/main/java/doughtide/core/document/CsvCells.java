@@ -5,11 +5,7 @@ import doughtide.core.quantity.InputException;
 import java.util.ArrayList;
 import java.util.List;
 
-/**
- * The cells of one line of CSV (RFC 4180), whatever separates them.
- *
- * @hidden
- */
+/** The cells of one line of CSV (RFC 4180), whatever separates them. */
 @Internal
 public final class CsvCells {
 

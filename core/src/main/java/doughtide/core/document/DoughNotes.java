@@ -23,8 +23,6 @@ import java.util.regex.Pattern;
  *     Rise.ofPercent(44)), OptionalDouble.of(24), OptionalDouble.empty(),
  *     OptionalDouble.empty(), ""), setting);
  * }</pre>
- *
- * @hidden
  */
 @Internal
 public final class DoughNotes {
@@ -42,7 +40,6 @@ public final class DoughNotes {
    * @param core temperature in the middle of the loaf, °C
    * @param ph of the dough
    * @param remark in words, or empty
-   * @hidden
    */
   @Internal
   public record Line(

@@ -23,11 +23,7 @@ import java.util.function.Function;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
-/**
- * A dough as typed, one value a key, in options and in the head of readings alike.
- *
- * @hidden
- */
+/** A dough as typed, one value a key, in options and in the head of readings alike. */
 @Internal
 public final class DoughText {
 

@@ -24,8 +24,6 @@ import java.util.OptionalDouble;
  * hydration: 71%
  * bowl: 6 March; Ann; 72%; thin window
  * }</pre>
- *
- * @hidden
  */
 @Internal
 public final class FlourDocument {

@@ -33,7 +33,6 @@ import java.util.function.BiFunction;
  * }</pre>
  *
  * @param values by key, in the order in which they are written
- * @hidden
  */
 @Internal
 public record Kitchen(Map<String, String> values) implements Serializable {

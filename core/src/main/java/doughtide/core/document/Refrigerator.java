@@ -24,7 +24,6 @@ import java.util.Map;
  * @param filmLogFactor natural logarithm of the coefficient of the air's film over the usual one,
  *     mean, −2…2
  * @param filmLogDeviation its standard deviation, 0…2
- * @hidden
  */
 @Internal
 public record Refrigerator(

@@ -16,11 +16,7 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 
-/**
- * What a dough stands in as typed, one value a key, in options and in the head of readings.
- *
- * @hidden
- */
+/** What a dough stands in as typed, one value a key, in options and in the head of readings. */
 @Internal
 public final class RoomText {
 

@@ -32,7 +32,6 @@ import java.util.Optional;
  *
  * @param className what the class is called, as typed; empty if the roster does not say
  * @param entries the students in the order of the lines; no two have one name
- * @hidden
  */
 @Internal
 public record RosterDocument(Optional<String> className, List<RosterEntry> entries)

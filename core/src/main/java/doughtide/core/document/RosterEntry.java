@@ -18,7 +18,6 @@ import java.util.Optional;
  * @param loaves how many loaves she makes, 1…50
  * @param language two letters of the language of her pages, such as {@code en}; empty where it is
  *     that of the class
- * @hidden
  */
 @Internal
 public record RosterEntry(

@@ -37,8 +37,6 @@ import java.util.regex.Pattern;
  *     + "stage: full sour, 1:1:1, rye, 30C, until ripe";
  * StagedBuild build = StagesDocument.read(text.lines().iterator(), Catalogue.standard());
  * }</pre>
- *
- * @hidden
  */
 @Internal
 public final class StagesDocument {

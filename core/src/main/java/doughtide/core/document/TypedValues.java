@@ -6,11 +6,7 @@ import java.util.Optional;
 import java.util.function.Function;
 import java.util.function.UnaryOperator;
 
-/**
- * Values as typed, by key, wherever they were typed: in options or in a document.
- *
- * @hidden
- */
+/** Values as typed, by key, wherever they were typed: in options or in a document. */
 @Internal
 public interface TypedValues {
 

@@ -15,18 +15,12 @@ import java.util.Optional;
  *     kind == Vocabulary.Kind.KEY && word.equals("raum") ? Optional.of("room") : Optional.empty();
  * Kitchen kitchen = Kitchen.read("Raum: 19C".lines().iterator(), Catalogue.standard().in(german));
  * }</pre>
- *
- * @hidden
  */
 @Internal
 @FunctionalInterface
 public interface Vocabulary {
 
-  /**
-   * What a word is the name of.
-   *
-   * @hidden
-   */
+  /** What a word is the name of. */
   @Internal
   enum Kind {
     /** The key of a line. */

@@ -7,8 +7,6 @@ import doughtide.core.Internal;
  *
  * <p>Sources: Choi &amp; Okos 1986 for the parts (from memory, by way of the ASHRAE Handbook,
  * Refrigeration); salt is counted as ash; gas cells by the Maxwell equation for a dispersed phase.
- *
- * @hidden
  */
 @Internal
 public final class DoughProperties {

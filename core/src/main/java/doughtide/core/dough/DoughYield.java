@@ -11,7 +11,6 @@ import java.io.Serializable;
  * per cent (a definition of the trade). A dough yield of 165 is a hydration of 65 %.
  *
  * @param value 100…600
- * @hidden
  */
 @Internal
 public record DoughYield(double value) implements Serializable {

@@ -24,16 +24,11 @@ import java.util.List;
  * }</pre>
  *
  * @param stages in the order they are made; the last one is the final dough
- * @hidden
  */
 @Internal
 public record OverallFormula(List<Stage> stages) implements Serializable {
 
-  /**
-   * What an ingredient counts as.
-   *
-   * @hidden
-   */
+  /** What an ingredient counts as. */
   @Internal
   public enum Kind {
     /** Flour or meal of any cereal: the 100 % of baker's per cent. */
@@ -53,7 +48,6 @@ public record OverallFormula(List<Stage> stages) implements Serializable {
    *
    * @param kind what it counts as
    * @param amount how much
-   * @hidden
    */
   @Internal
   public record Item(Kind kind, Mass amount) implements Serializable {
@@ -91,7 +85,6 @@ public record OverallFormula(List<Stage> stages) implements Serializable {
    *
    * @param name as printed, for example {@code "starter"}
    * @param items what is weighed for this stage
-   * @hidden
    */
   @Internal
   public record Stage(String name, List<Item> items) implements Serializable {

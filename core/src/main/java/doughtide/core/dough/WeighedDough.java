@@ -27,7 +27,6 @@ import java.util.Optional;
  * @param saltGrams salt, 0 or more
  * @param enrichments what may change the fermentation in a way that is not modelled
  * @param inclusions what does not ferment
- * @hidden
  */
 @Internal
 public record WeighedDough(
@@ -46,7 +45,6 @@ public record WeighedDough(
    *
    * @param flour empty where the flour is said elsewhere
    * @param grams of it
-   * @hidden
    */
   @Internal
   public record Part(Optional<Flour> flour, double grams) implements Serializable {
@@ -60,19 +58,11 @@ public record WeighedDough(
     }
   }
 
-  /**
-   * So many grams of an enrichment.
-   *
-   * @hidden
-   */
+  /** So many grams of an enrichment. */
   @Internal
   public record Enriched(Enrichment.Kind kind, double grams) implements Serializable {}
 
-  /**
-   * So many grams of an inclusion, and of water poured on it before.
-   *
-   * @hidden
-   */
+  /** So many grams of an inclusion, and of water poured on it before. */
   @Internal
   public record Included(String name, double grams, double soakGrams) implements Serializable {}
 

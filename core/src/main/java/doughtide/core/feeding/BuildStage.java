@@ -20,7 +20,6 @@ import java.util.OptionalDouble;
  * @param flour the flour given
  * @param temperature of what is in the tub, −2…45 °C
  * @param hours how long it stands, 0.5…120; empty: until it is ripe
- * @hidden
  */
 @Internal
 public record BuildStage(

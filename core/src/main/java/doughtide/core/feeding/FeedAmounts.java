@@ -11,7 +11,6 @@ import java.io.Serializable;
  * @param waterGrams water to give
  * @param saltGrams salt to give, 0 for the usual unsalted starter
  * @param keepGrams what to keep back of the ripe starter for the next feed
- * @hidden
  */
 @Internal
 public record FeedAmounts(

@@ -11,7 +11,6 @@ import java.io.Serializable;
  * @param ratio how it is fed
  * @param ripeHours likely hours from feeding to ripe
  * @param fallingHours likely hours from feeding until it begins to fall
- * @hidden
  */
 @Internal
 public record FeedChoice(

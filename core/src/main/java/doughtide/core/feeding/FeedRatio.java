@@ -13,7 +13,6 @@ import java.io.Serializable;
  * @param starter parts of starter kept, 0.001…1000
  * @param flour parts of flour given, 0.001…1000
  * @param water parts of water given, 0…3000
- * @hidden
  */
 @Internal
 public record FeedRatio(double starter, double flour, double water) implements Serializable {

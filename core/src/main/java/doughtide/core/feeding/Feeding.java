@@ -29,7 +29,6 @@ import java.util.List;
  * @param flour the flour given
  * @param salt salt over the flour given, 0…4 %; the starter kept is taken as unsalted
  * @param altitude height of the kitchen
- * @hidden
  */
 @Internal
 public record Feeding(Starter starter, FeedRatio ratio, Flour flour, Share salt, Altitude altitude)

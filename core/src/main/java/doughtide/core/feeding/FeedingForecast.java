@@ -13,8 +13,6 @@ import java.util.OptionalDouble;
 
 /**
  * When a fed starter is ripe, how long it stays so and how high it gets. Hours count from feeding.
- *
- * @hidden
  */
 @Internal
 public final class FeedingForecast {

@@ -30,8 +30,6 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  * RatioAnswer answer = planner.ratioFor(9.5, Feeding.of(new FeedRatio(1, 1, 1)), 1, room);
  * String words = answer.ratio().words();
  * }</pre>
- *
- * @hidden
  */
 @Internal
 public final class FeedingPlanner {

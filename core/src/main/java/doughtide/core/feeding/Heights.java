@@ -9,7 +9,6 @@ import java.io.Serializable;
  * @param low one starter in ten stays below
  * @param likely half stay below
  * @param high one in ten rises higher
- * @hidden
  */
 @Internal
 public record Heights(double low, double likely, double high) implements Serializable {}

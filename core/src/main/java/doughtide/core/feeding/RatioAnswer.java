@@ -8,15 +8,10 @@ import doughtide.core.Internal;
  * @param wantedHours hours wanted from the first feeding to ready
  * @param reach whether the hour can be met
  * @param plan the feedings with the ratio found
- * @hidden
  */
 @Internal
 public record RatioAnswer(double wantedHours, Reach reach, RefreshmentPlan plan) {
-  /**
-   * Whether a wanted hour can be met.
-   *
-   * @hidden
-   */
+  /** Whether a wanted hour can be met. */
   @Internal
   public enum Reach {
     /** Ready at the wanted hour. */

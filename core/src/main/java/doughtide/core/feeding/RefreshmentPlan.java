@@ -13,7 +13,6 @@ import java.util.OptionalDouble;
  * @param steps the feedings in order; fewer than asked for if one of them is not ripe within ten
  *     days
  * @param asked how many were asked for
- * @hidden
  */
 @Internal
 public record RefreshmentPlan(List<Step> steps, int asked) {
@@ -27,7 +26,6 @@ public record RefreshmentPlan(List<Step> steps, int asked) {
    *
    * @param fromHours when it is fed, hours since the first feeding
    * @param forecast hours count from this feeding
-   * @hidden
    */
   @Internal
   public record Step(double fromHours, FeedingForecast forecast) {

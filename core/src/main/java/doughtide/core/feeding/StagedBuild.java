@@ -26,7 +26,6 @@ import java.util.stream.IntStream;
  * @param seed the starter that the first stage takes
  * @param stages 1 to 6, in order
  * @param altitude height of the kitchen
- * @hidden
  */
 @Internal
 public record StagedBuild(Starter seed, List<BuildStage> stages, Altitude altitude)

@@ -19,8 +19,6 @@ import java.util.function.ToDoubleFunction;
  * StagedForecast forecast = FeedingPlanner.standard().build(build);
  * double hours = forecast.readyHours().orElseThrow();
  * }</pre>
- *
- * @hidden
  */
 @Internal
 public final class StagedForecast {
@@ -42,7 +40,6 @@ public final class StagedForecast {
    * @param forecast hours count from this stage
    * @param startPh pH just after it is made
    * @param endPh pH when it is handed on
-   * @hidden
    */
   @Internal
   public record Step(

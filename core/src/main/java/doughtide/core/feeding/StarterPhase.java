@@ -2,11 +2,7 @@ package doughtide.core.feeding;
 
 import doughtide.core.Internal;
 
-/**
- * Where a fed starter is on its way up and down.
- *
- * @hidden
- */
+/** Where a fed starter is on its way up and down. */
 @Internal
 public enum StarterPhase {
   /** Still rising, more than 5 % below its greatest height. */

@@ -9,8 +9,6 @@ import doughtide.core.quantity.Share;
  * Water absorption of a flour, referred to flour of 14 % moisture so that two lots can be compared.
  * All water of the dough, the flour's own included, is kept the same on the dry matter (the basis
  * of ICC Standard 115/1): WA14 = 86·(WA + 100)/(100 − M) − 100, everything in per cent.
- *
- * @hidden
  */
 @Internal
 public final class Absorption {

@@ -26,8 +26,6 @@ import java.util.List;
  * <p>A trial graded wetter throughout was never seen to have a higher limit. A single wetter grade
  * that does not fit the others also changes the blur of the cut points and can raise the limit, in
  * simulated trials by less than a third of its interval.
- *
- * @hidden
  */
 @Internal
 public final class AbsorptionFit {

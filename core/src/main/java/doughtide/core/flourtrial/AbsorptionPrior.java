@@ -14,7 +14,6 @@ import java.io.Serializable;
  *
  * @param limitPercent expected limit, 40…130 %
  * @param sdPoints standard deviation, 0.5…30 points
- * @hidden
  */
 @Internal
 public record AbsorptionPrior(double limitPercent, double sdPoints) implements Serializable {

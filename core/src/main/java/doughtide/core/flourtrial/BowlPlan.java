@@ -22,7 +22,6 @@ import java.util.List;
  * @param bowls in the order they are mixed
  * @param scale the scale the amounts are rounded to
  * @param restMinutes from mixing a bowl to judging it, 5…240 min
- * @hidden
  */
 @Internal
 public record BowlPlan(List<Bowl> bowls, Scale scale, double restMinutes) implements Serializable {
@@ -41,7 +40,6 @@ public record BowlPlan(List<Bowl> bowls, Scale scale, double restMinutes) implem
    * @param wantedPercent hydration asked for, per cent
    * @param flourGrams flour, rounded to the scale
    * @param waterGrams water, rounded to the scale
-   * @hidden
    */
   @Internal
   public record Bowl(int number, double wantedPercent, double flourGrams, double waterGrams)

@@ -2,11 +2,7 @@ package doughtide.core.flourtrial;
 
 import doughtide.core.Internal;
 
-/**
- * How far below the limit of the flour a baker works (common practice, no source).
- *
- * @hidden
- */
+/** How far below the limit of the flour a baker works (common practice, no source). */
 @Internal
 public enum Experience {
   /** 5 points below the limit. */

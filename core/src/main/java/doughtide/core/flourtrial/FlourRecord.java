@@ -35,7 +35,6 @@ import java.util.OptionalDouble;
  * @param ashPercent minerals of the flour as sold, 0…10 %
  * @param bowls grades of all trials
  * @param hydrationPercent the hydration chosen, 45…200 %
- * @hidden
  */
 @Internal
 public record FlourRecord(

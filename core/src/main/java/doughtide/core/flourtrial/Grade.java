@@ -10,8 +10,6 @@ import java.util.Locale;
  * How a bowl feels after its rest, from the driest to the wettest. More water moves a dough down
  * this list and never up; the places where one grade gives way to the next are the flour's cut
  * points (words and order: common practice, no source).
- *
- * @hidden
  */
 @Internal
 public enum Grade {

@@ -12,7 +12,6 @@ import java.io.Serializable;
  * @param person who judged, 1…100 characters
  * @param hydrationPercent water over flour in the bowl, 30…150 %
  * @param grade what was found
- * @hidden
  */
 @Internal
 public record GradedBowl(String trial, String person, double hydrationPercent, Grade grade)

@@ -11,7 +11,6 @@ import java.io.Serializable;
  * @param lowPercent one time in ten the true value lies below
  * @param likelyPercent the most probable value
  * @param highPercent one time in ten the true value lies above
- * @hidden
  */
 @Internal
 public record HydrationEstimate(double lowPercent, double likelyPercent, double highPercent)

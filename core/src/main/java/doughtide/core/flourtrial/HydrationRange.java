@@ -10,7 +10,6 @@ import java.io.Serializable;
  *
  * @param fromPercent 0…500
  * @param toPercent not below {@code fromPercent}, at most 500
- * @hidden
  */
 @Internal
 public record HydrationRange(double fromPercent, double toPercent) implements Serializable {

@@ -9,7 +9,6 @@ import java.io.Serializable;
  * A kitchen scale, by the smallest step it shows.
  *
  * @param resolutionGrams 0.01…10 g
- * @hidden
  */
 @Internal
 public record Scale(double resolutionGrams) implements Serializable {

@@ -13,18 +13,13 @@ import java.util.Map;
  * @param numbers by name; the end of a name is its unit
  * @param person whom it is about; empty if nobody
  * @param bowls the two bowls that contradict each other first, the drier one before; else empty
- * @hidden
  */
 @Internal
 public record TrialNote(
     Kind kind, Map<String, Double> numbers, String person, List<GradedBowl> bowls)
     implements Serializable {
 
-  /**
-   * What a note is about.
-   *
-   * @hidden
-   */
+  /** What a note is about. */
   @Internal
   public enum Kind {
     /** The prior has the greater say: {@code limitPercent}, {@code sdPoints}. */

@@ -8,11 +8,7 @@ import doughtide.core.dough.StarterCondition;
 import java.util.ArrayList;
 import java.util.List;
 
-/**
- * What has to be said about the dough itself.
- *
- * @hidden
- */
+/** What has to be said about the dough itself. */
 @Internal
 public final class DoughWarnings {
   private static final double LITTLE_STARTER = 0.01;

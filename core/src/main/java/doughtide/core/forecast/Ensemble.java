@@ -15,8 +15,6 @@ import org.apache.commons.math3.special.Erf;
 /**
  * A set of draws from a belief that fills it evenly: a Sobol sequence under a fixed random digital
  * shift, so that the same belief gives the same draws.
- *
- * @hidden
  */
 @Internal
 public final class Ensemble {

@@ -19,8 +19,6 @@ import java.util.OptionalDouble;
  * LikelyLine line = LikelyLine.of(forecast);
  * double percent = line.percentAt(4.5);
  * }</pre>
- *
- * @hidden
  */
 @Internal
 public final class LikelyLine extends Value {

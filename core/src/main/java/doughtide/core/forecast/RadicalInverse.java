@@ -5,8 +5,6 @@ import doughtide.core.Internal;
 /**
  * Numbers in 0…1 that fill it evenly however many of them are taken: the digits of a whole number
  * mirrored at the point (van der Corput 1935). Different prime bases are independent of each other.
- *
- * @hidden
  */
 @Internal
 public final class RadicalInverse {

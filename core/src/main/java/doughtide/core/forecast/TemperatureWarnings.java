@@ -7,11 +7,7 @@ import doughtide.core.rise.DoughTemperature;
 import java.util.ArrayList;
 import java.util.List;
 
-/**
- * What has to be said about the dough's temperature.
- *
- * @hidden
- */
+/** What has to be said about the dough's temperature. */
 @Internal
 public final class TemperatureWarnings {
   /**

@@ -8,8 +8,6 @@ import doughtide.core.Internal;
  * <p>Solubility: CRC Handbook of Chemistry and Physics, p. 8-90, 0–40 °C, accuracy about 2 %,
  * interpolated by a cubic spline in its logarithm; the two-parameter form of Sander 2023 (Atmos
  * Chem Phys 23:10901) is 7 % low at 0 °C.
- *
- * @hidden
  */
 @Internal
 public final class CarbonDioxide {

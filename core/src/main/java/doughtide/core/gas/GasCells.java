@@ -5,8 +5,6 @@ import doughtide.core.Internal;
 /**
  * Where the carbon dioxide is: shared at every instant between the dough's water and its gas cells,
  * which also hold the air beaten in while mixing. Amounts in mol and litres per kg of all flour.
- *
- * @hidden
  */
 @Internal
 public final class GasCells {

@@ -15,8 +15,6 @@ import java.util.List;
  * pH against acid cannot. B of white flour is fitted to those three lines; that it grows with ash
  * is published (Martínez-Anaya et al. 1994), by how much is a starting value. The pH of unfermented
  * dough, 6.0, is from memory. Uncertainty of a computed pH: about ±0.2.
- *
- * @hidden
  */
 @Internal
 public final class AcidBuffer extends Value {

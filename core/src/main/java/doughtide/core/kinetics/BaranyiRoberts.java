@@ -11,7 +11,6 @@ import java.io.Serializable;
  * @param start population at the start, more than 0, at most 1
  * @param ratePerHour greatest specific growth rate, per hour
  * @param workToDo h0, the lag times the rate (dimensionless), more than 0
- * @hidden
  */
 @Internal
 public record BaranyiRoberts(double start, double ratePerHour, double workToDo)

@@ -22,8 +22,6 @@ import doughtide.core.Internal;
  *
  * <p>Where data are thin (below 12 and above 30 °C) the forms differ; a forecast takes that
  * difference as one of its unknowns. A new form is one class and one line here.
- *
- * @hidden
  */
 @Internal
 public enum RateForm {

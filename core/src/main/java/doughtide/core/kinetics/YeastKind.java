@@ -5,8 +5,6 @@ import doughtide.core.Internal;
 /**
  * The two kinds of yeast that rule sourdoughs. They grow alike at 25 °C and part ways in the warm:
  * one is fastest near 28 °C and stops at 35, the other is fastest near 32 to 34 °C.
- *
- * @hidden
  */
 @Internal
 public enum YeastKind {

@@ -32,7 +32,6 @@ import java.util.OptionalDouble;
  * @param smallFeedHours from feeding until the jar fed 1:1:1 stood half as high again, 0.1…48 h
  * @param largeFeedHours the same of the jar fed 1:10:10, 0.1…48 h
  * @param warmHours the same of the third jar, fed 1:1:1 at 33 °C, if there was one
- * @hidden
  */
 @Internal
 public record FirstEvening(

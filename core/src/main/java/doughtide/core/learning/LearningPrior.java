@@ -18,8 +18,6 @@ import java.util.List;
  * StarterRoutine}; the deviations are starting values, set so that the hours to 50 % scatter as
  * stated there. The rate belongs to culture and flour and changes little. Temperature 0.5 °C: where
  * the probe sits, this time. Jar 1.5 %: 1 mm on a starting height of 65 mm; 3 % between bakers.
- *
- * @hidden
  */
 @Internal
 public final class LearningPrior extends Value {

@@ -18,7 +18,6 @@ import java.io.Serializable;
  * @param degreesOfFreedom of Student's t, 1…100: how often a reading is simply wrong (starting
  *     value 4, usual in robust regression: Lange, Little &amp; Taylor 1989, J Am Stat Assoc 84:881,
  *     from memory)
- * @hidden
  */
 @Internal
 public record ReadingNoise(

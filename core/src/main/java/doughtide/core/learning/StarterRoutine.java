@@ -9,8 +9,6 @@ import java.util.Arrays;
  * to 50 %, 0.12 is one baker's from bake to bake where the starter is fed on schedule and used at
  * its peak, 0.22 otherwise (starting values, after 17 feeds of one starter at irregular intervals
  * whose peak times scatter by 0.27; J. Lam 2021).
- *
- * @hidden
  */
 @Internal
 public enum StarterRoutine {

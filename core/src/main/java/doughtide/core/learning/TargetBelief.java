@@ -18,7 +18,6 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  *
  * @param factor her target over the one used, 0.5…2
  * @param loaves how many told it
- * @hidden
  */
 @Internal
 public record TargetBelief(double factor, int loaves) implements Serializable {

@@ -29,8 +29,6 @@ import org.apache.commons.math3.linear.RealMatrix;
  * TodayUpdate update = TodayUpdate.of(RiseForecaster.standard(), JarError.standard(), bake);
  * TimeWindow half = update.outlook(Rise.ofPercent(50)).now();
  * }</pre>
- *
- * @hidden
  */
 @Internal
 public final class TodayUpdate {
@@ -196,7 +194,6 @@ public final class TodayUpdate {
    * @param aheadHours how much earlier than expected it is likely to be there; negative if later
    * @param nextLookHours the hour at which one more reading of the rise would narrow the window
    *     most, before the dough may be there; empty if it may be there already
-   * @hidden
    */
   @Internal
   public record Outlook(

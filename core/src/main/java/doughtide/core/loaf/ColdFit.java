@@ -16,8 +16,6 @@ import java.util.function.DoubleFunction;
  * What a probe in one loaf teaches about the refrigerator: its air and its film, by Bayes' rule on
  * a grid. The probe is taken to err by {@value #PROBE_CELSIUS} °C (starting value); the dough's
  * temperature when it went in by as much as any dough's, and that error is one for all readings.
- *
- * @hidden
  */
 @Internal
 public final class ColdFit {
@@ -32,7 +30,6 @@ public final class ColdFit {
    *
    * @param hours since it went into the cold, 0.1…96
    * @param celsius −30…45 °C
-   * @hidden
    */
   @Internal
   public record Reading(double hours, double celsius) implements Serializable {

@@ -13,7 +13,6 @@ import org.apache.commons.math3.stat.regression.SimpleRegression;
  * how much.
  *
  * @param looks hours at which to look, ascending; none where heights tell nothing
- * @hidden
  */
 @Internal
 public record JarRule(List<AtHour> looks) implements Serializable {
@@ -33,7 +32,6 @@ public record JarRule(List<AtHour> looks) implements Serializable {
    *
    * @param hours since mixing
    * @param waits from shaping now on, the height falling
-   * @hidden
    */
   @Internal
   public record AtHour(double hours, List<Wait> waits) implements Serializable {
@@ -48,7 +46,6 @@ public record JarRule(List<AtHour> looks) implements Serializable {
    *
    * @param risePercent of the jar
    * @param hours 0 for shape now
-   * @hidden
    */
   @Internal
   public record Wait(double risePercent, double hours) implements Serializable {}

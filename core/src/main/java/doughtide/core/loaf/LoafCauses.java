@@ -25,8 +25,6 @@ import org.apache.commons.math3.stat.regression.OLSMultipleLinearRegression;
  * <pre>{@code
  * List<LoafCauses.Likely> why = LoafCauses.ofUnder(forecast, proof, 5.5);
  * }</pre>
- *
- * @hidden
  */
 @Internal
 public final class LoafCauses {
@@ -37,11 +35,7 @@ public final class LoafCauses {
 
   private LoafCauses() {}
 
-  /**
-   * What may have been otherwise than believed.
-   *
-   * @hidden
-   */
+  /** What may have been otherwise than believed. */
   @Internal
   public enum Cause {
     /** How lively the starter was, how soon and how fast its culture worked. */
@@ -61,7 +55,6 @@ public final class LoafCauses {
    *
    * @param cause what was otherwise than believed
    * @param share of the doughs that come out so and that it explains, 0…1
-   * @hidden
    */
   @Internal
   public record Likely(Cause cause, double share) implements Serializable {

@@ -16,7 +16,6 @@ import java.util.OptionalDouble;
  *
  * @param from rise from which it is good
  * @param until rise until which it is good; empty where its own greatest height decides
- * @hidden
  */
 @Internal
 public record LoafLimits(Rise from, OptionalDouble until) implements Serializable {

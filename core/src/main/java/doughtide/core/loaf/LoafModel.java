@@ -27,8 +27,6 @@ import java.util.concurrent.ConcurrentHashMap;
  * The one model of a piece of dough between the bench and the oven: it cools from its surface
  * inward, its own fermentation warms it, and every shell goes on rising at its own temperature. All
  * commands ask this one. Immutable.
- *
- * @hidden
  */
 @Internal
 public final class LoafModel {

@@ -13,7 +13,6 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  * @param air of the cold, standard normal
  * @param film of the air around it, standard normal
  * @param hands rank from the lightest, 0, to the heaviest, 1
- * @hidden
  */
 @Internal
 public record LoafScores(double air, double film, double hands) implements Serializable {

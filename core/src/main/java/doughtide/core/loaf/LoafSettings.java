@@ -11,7 +11,6 @@ import java.io.Serializable;
  * @param stepHours longest step in time, 0.01…1 h
  * @param members of a forecast that look for their shape point, 1…65536
  * @param followed members that are followed to the oven and beyond, 1…65536
- * @hidden
  */
 @Internal
 public record LoafSettings(int shells, double stepHours, int members, int followed)

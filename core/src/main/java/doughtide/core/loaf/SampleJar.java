@@ -29,7 +29,6 @@ import java.util.OptionalDouble;
  * @param hours likely hour at which it happens
  * @param doughCelsius temperature of the dough then, °C
  * @param jarCelsius temperature in the jar then, °C
- * @hidden
  */
 @Internal
 public record SampleJar(

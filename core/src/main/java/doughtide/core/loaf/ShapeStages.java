@@ -15,7 +15,6 @@ import java.util.OptionalDouble;
  * @param rightUntil shaped later, the loaf has risen too far at the oven; empty if it never does
  * @param pastBest shaped later, the loaf has fallen or become weak by the oven; empty for beyond
  *     the time looked at
- * @hidden
  */
 @Internal
 public record ShapeStages(double rightFrom, OptionalDouble rightUntil, OptionalDouble pastBest)

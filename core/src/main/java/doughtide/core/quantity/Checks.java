@@ -6,11 +6,7 @@ import java.math.RoundingMode;
 import java.util.Locale;
 import org.jspecify.annotations.Nullable;
 
-/**
- * Range checks that name the quantity, the value given and what is allowed.
- *
- * @hidden
- */
+/** Range checks that name the quantity, the value given and what is allowed. */
 @Internal
 public final class Checks {
   private static final double WARMEST_KITCHEN = 45;

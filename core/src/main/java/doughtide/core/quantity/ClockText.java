@@ -19,8 +19,6 @@ import java.util.regex.Pattern;
  * {@code 7am}, {@code 1:30 pm}, {@code 0930}, {@code 12}, and with a date before it as ISO 8601 has
  * it, such as {@code 2027-03-06T12:00} or {@code 2027-03-06T11:00Z}. What can be read in two ways
  * is refused with both readings, and so is a time that the clocks of its place skip.
- *
- * @hidden
  */
 @Internal
 public final class ClockText {

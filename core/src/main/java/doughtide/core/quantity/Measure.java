@@ -9,7 +9,6 @@ import java.io.Serializable;
  * @param number the number as typed, with a decimal point
  * @param value its value
  * @param unit the unit as typed, empty if there is none
- * @hidden
  */
 @Internal
 public record Measure(String number, double value, String unit) implements Serializable {}

@@ -7,11 +7,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 
-/**
- * Finds the known name that was probably meant.
- *
- * @hidden
- */
+/** Finds the known name that was probably meant. */
 @Internal
 public final class Nearest {
 

@@ -14,8 +14,6 @@ import java.util.regex.Pattern;
 /**
  * Reads quantities as people write them: decimal point or comma, a space before the unit or none,
  * any digits Unicode knows. A number without its unit is refused with the line that would be right.
- *
- * @hidden
  */
 @Internal
 public final class Quantities {
@@ -250,7 +248,6 @@ public final class Quantities {
    * @param starter parts of starter kept, more than 0
    * @param flour parts of flour, more than 0
    * @param water parts of water, 0 or more
-   * @hidden
    */
   @Internal
   public record FeedRatio(double starter, double flour, double water) implements Serializable {}

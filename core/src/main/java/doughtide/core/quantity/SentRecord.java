@@ -18,8 +18,6 @@ import org.jspecify.annotations.Nullable;
  *   return SentRecord.of(this);
  * }
  * }</pre>
- *
- * @hidden
  */
 @Internal
 public final class SentRecord implements Serializable {

@@ -2,11 +2,7 @@ package doughtide.core.quantity;
 
 import doughtide.core.Internal;
 
-/**
- * A word as a person types it at a prompt: quoted where a space asks for it.
- *
- * @hidden
- */
+/** A word as a person types it at a prompt: quoted where a space asks for it. */
 @Internal
 public final class ShellWord {
 

@@ -2,11 +2,7 @@ package doughtide.core.quantity;
 
 import doughtide.core.Internal;
 
-/**
- * Cuts what a person typed to a length that fits in a message.
- *
- * @hidden
- */
+/** Cuts what a person typed to a length that fits in a message. */
 @Internal
 public final class Shorten {
 

@@ -10,7 +10,6 @@ import java.io.Serializable;
  * @param mixedInMol when the dough was mixed
  * @param inCellsMol in the gas cells
  * @param lostMol taken out by hands
- * @hidden
  */
 @Internal
 public record AirBalance(double mixedInMol, double inCellsMol, double lostMol)

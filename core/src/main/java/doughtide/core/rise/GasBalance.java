@@ -10,7 +10,6 @@ import java.io.Serializable;
  * @param dissolvedMol in the dough's water
  * @param inCellsMol in the gas cells
  * @param lostMol escaped
- * @hidden
  */
 @Internal
 public record GasBalance(double madeMol, double dissolvedMol, double inCellsMol, double lostMol)

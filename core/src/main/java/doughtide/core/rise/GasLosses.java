@@ -10,7 +10,6 @@ import java.util.List;
  * @param foldHours hours of the folds, since mixing
  * @param foldShare of each fold, 0…1
  * @param shapeShare from dividing to the final shape, 0…1
- * @hidden
  */
 @Internal
 public record GasLosses(List<Double> foldHours, double foldShare, double shapeShare)

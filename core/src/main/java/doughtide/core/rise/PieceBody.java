@@ -12,7 +12,6 @@ import doughtide.core.thermal.TemperatureTrace;
  * @param changesFromHours from this hour on the air may be warmer than stated (when the piece goes
  *     into the cold)
  * @param doughPerFlour mass of dough over mass of all flour
- * @hidden
  */
 @Internal
 public record PieceBody(

@@ -13,8 +13,6 @@ import org.jspecify.annotations.Nullable;
  * A piece of dough from the hour it is taken from the bulk: every shell has its own temperature and
  * its own biology, and the piece's volume is the sum. Hours count from mixing. Rise is its own
  * volume over that of the dough after mixing. Immutable.
- *
- * @hidden
  */
 @Internal
 public final class PieceCurve {

@@ -19,8 +19,6 @@ import org.jspecify.annotations.Nullable;
  * RiseCurve curve = RiseModel.of(formula, DoughTemperature.steady(Temperature.ofCelsius(25))).run(12);
  * OptionalDouble hours = curve.hoursToRise(Rise.ofPercent(50));
  * }</pre>
- *
- * @hidden
  */
 @Internal
 public final class RiseCurve {

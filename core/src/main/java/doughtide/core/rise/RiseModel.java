@@ -20,8 +20,6 @@ import org.jspecify.annotations.Nullable;
  * curve of temperature and by the salt in the water; CO2 linked to growth and to maintenance
  * (Luedeking &amp; Piret 1959), shared between water and gas cells by Henry's law and the ideal
  * gas; leaking above a gas share that falls as acid accumulates.
- *
- * @hidden
  */
 @Internal
 public final class RiseModel implements Serializable {

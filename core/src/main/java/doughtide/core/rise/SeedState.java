@@ -13,7 +13,6 @@ import java.io.Serializable;
  * @param lnReadiness ln q of Baranyi &amp; Roberts 1994
  * @param acidMol lactic and acetic acid, mol per kg of the starter's flour
  * @param gasMol CO2 dissolved in its water, mol per kg of the starter's flour
- * @hidden
  */
 @Internal
 public record SeedState(

@@ -16,7 +16,6 @@ import java.io.Serializable;
  * @param strengthLoss how fast strength is lost against the model's, 0.1…10
  * @param curves key of the rate curves, for example {@code humilis/schoolfield}; a model with one
  *     pair only uses that one
- * @hidden
  */
 @Internal
 public record Unknowns(

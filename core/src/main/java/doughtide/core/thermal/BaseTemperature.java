@@ -10,7 +10,6 @@ import java.io.Serializable;
  * room and flour are taken off is the water. The base holds the mixer's warming in itself.
  *
  * @param sumCelsius sum of the three temperatures in °C, 0…150
- * @hidden
  */
 @Internal
 public record BaseTemperature(double sumCelsius) implements Serializable {

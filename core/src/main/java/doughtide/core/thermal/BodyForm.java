@@ -2,11 +2,7 @@ package doughtide.core.thermal;
 
 import doughtide.core.Internal;
 
-/**
- * The three bodies in which heat runs in one direction only, from the centre to the surface.
- *
- * @hidden
- */
+/** The three bodies in which heat runs in one direction only, from the centre to the surface. */
 @Internal
 public enum BodyForm {
   /** A wide plate cooled on both faces; its length is half the thickness. */

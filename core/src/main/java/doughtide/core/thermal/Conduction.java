@@ -31,8 +31,6 @@ import org.apache.commons.math3.linear.RealVector;
  *         ball, Temperature.ofCelsius(24), TemperatureTrace.steady(Temperature.ofCelsius(4)));
  * OptionalDouble hours = piece.hoursUntilCoreReaches(Temperature.ofCelsius(10));
  * }</pre>
- *
- * @hidden
  */
 @Internal
 public final class Conduction {

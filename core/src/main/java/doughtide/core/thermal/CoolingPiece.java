@@ -19,8 +19,6 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  * they change smoothly (a logger's readings) they are followed by straight lines of a quarter of an
  * hour, up to {@value #HORIZON_HOURS} h; later they keep their last value. Before hour 0 the piece
  * is as it was at the start.
- *
- * @hidden
  */
 @Internal
 public final class CoolingPiece {

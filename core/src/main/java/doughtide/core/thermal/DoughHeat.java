@@ -13,7 +13,6 @@ import java.io.Serializable;
  * @param densityKgPerM3 50…2000 kg/m³, gas cells included
  * @param heatCapacityJPerKgK 500…5000 J/(kg K)
  * @param conductivityWPerMK 0.01…5 W/(m K)
- * @hidden
  */
 @Internal
 public record DoughHeat(

@@ -25,8 +25,6 @@ import org.jspecify.annotations.Nullable;
  *         .friction(Warming.ofFahrenheitDegrees(8));
  * double fahrenheit = rule.waterFahrenheit(Temperature.ofFahrenheit(75)); // 87
  * }</pre>
- *
- * @hidden
  */
 @Internal
 public final class FactorRule extends Value {

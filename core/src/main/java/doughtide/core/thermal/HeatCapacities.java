@@ -12,7 +12,6 @@ import java.io.Serializable;
  * @param flourJPerKgK flour as sold, 1000…3000
  * @param waterJPerKgK water, 4000…4400
  * @param saltJPerKgK salt, 500…1500
- * @hidden
  */
 @Internal
 public record HeatCapacities(double flourJPerKgK, double waterJPerKgK, double saltJPerKgK)

@@ -13,8 +13,6 @@ import java.util.stream.IntStream;
  * Heat set free evenly in the dough, per kilogram of dough, constant between steps; immutable.
  *
  * <p>Fermentation sets free 50.2 kJ per mol of CO2 ({@link #FERMENTATION_J_PER_MOL_CO2}).
- *
- * @hidden
  */
 @Internal
 public final class HeatSource extends Value {

@@ -8,7 +8,6 @@ import java.io.Serializable;
  *
  * @param tapGrams water from the tap
  * @param iceGrams ice
- * @hidden
  */
 @Internal
 public record Ice(double tapGrams, double iceGrams) implements Serializable {

@@ -4,11 +4,7 @@ import doughtide.core.Internal;
 import doughtide.core.quantity.Checks;
 import java.util.Arrays;
 
-/**
- * A trace seen from a later hour on.
- *
- * @hidden
- */
+/** A trace seen from a later hour on. */
 @Internal
 public record LaterTrace(TemperatureTrace trace, double fromHours) implements TemperatureTrace {
   /** Refuses nothing where something is needed. */

@@ -9,7 +9,6 @@ import java.io.Serializable;
  *
  * @param warming the likely warming; negative where hands, bowl and air cool the dough
  * @param plusMinusKelvin half the width of the range that holds 8 of 10 mixes, 0…10 K
- * @hidden
  */
 @Internal
 public record Mixing(Warming warming, double plusMinusKelvin) implements Serializable {

@@ -22,7 +22,6 @@ import java.io.Serializable;
  * @param sideM2 upright area, m²
  * @param bottomM2 area facing down, m²
  * @param form the body that stands for it
- * @hidden
  */
 @Internal
 public record PieceGeometry(

@@ -18,8 +18,6 @@ import java.io.Serializable;
  *     loaf.surfaceWPerM2K(Air.REFRIGERATOR, Wall.of(Material.CANE_BASKET), Cover.COVERED);
  * Conduction conduction = loaf.conduction(new DoughHeat(800, 2850, 0.3), coefficient);
  * }</pre>
- *
- * @hidden
  */
 @Internal
 public interface PieceShape extends Serializable {

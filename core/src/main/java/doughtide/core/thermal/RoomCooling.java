@@ -29,7 +29,6 @@ import java.io.Serializable;
  * @param tauHours time constant, hours, more than 0
  * @param heatCapacityPerKgFlourJPerK heat capacity of dough and vessel per kg of all flour, J/K,
  *     more than 0
- * @hidden
  */
 @Internal
 public record RoomCooling(double tauHours, double heatCapacityPerKgFlourJPerK)

@@ -11,7 +11,6 @@ import java.util.List;
  *
  * @param key what it is called in options and documents, in English, small letters
  * @param shape form of the dough in it
- * @hidden
  */
 @Internal
 public record VesselForm(String key, PieceShape shape) implements Serializable {

@@ -9,7 +9,6 @@ import java.io.Serializable;
  *
  * @param material what it is made of
  * @param millimetres thickness, 0…100 mm; 0 is no wall
- * @hidden
  */
 @Internal
 public record Wall(Material material, double millimetres) implements Serializable {

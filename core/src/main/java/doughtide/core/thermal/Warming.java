@@ -8,7 +8,6 @@ import java.io.Serializable;
  * A difference of temperature: by how much mixing warms a dough.
  *
  * @param kelvin −30…60 K
- * @hidden
  */
 @Internal
 public record Warming(double kelvin) implements Serializable {

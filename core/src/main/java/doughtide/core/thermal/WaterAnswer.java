@@ -15,18 +15,13 @@ import java.util.Optional;
  *     the range that holds 8 in 10, K
  * @param ice tap water and ice to weigh, where the tap is too warm
  * @param cautions what to look out for
- * @hidden
  */
 @Internal
 public record WaterAnswer(
     double waterCelsius, double plusMinusKelvin, Optional<Ice> ice, List<Caution> cautions)
     implements Serializable {
 
-  /**
-   * What to look out for; the sentences stand in the language bundles of {@code report}.
-   *
-   * @hidden
-   */
+  /** What to look out for; the sentences stand in the language bundles of {@code report}. */
   @Internal
   public enum Caution {
     /** Above 45 °C: it kills the starter where they meet, and can scald. */

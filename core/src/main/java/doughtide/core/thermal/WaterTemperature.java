@@ -27,8 +27,6 @@ import java.util.Optional;
  *         .mixing(Warming.ofCelsiusDegrees(1));
  * double celsius = balance.waterFor(Temperature.ofCelsius(26)).waterCelsius(); // 22.847
  * }</pre>
- *
- * @hidden
  */
 @Internal
 public final class WaterTemperature extends Value {

@@ -10,16 +10,11 @@ import java.io.Serializable;
  * @param kind the reason
  * @param balanceKelvin what it adds to the water's temperature in the heat balance, K
  * @param ruleKelvin what it adds in the factor rule, K; 0 where the rule leaves it out
- * @hidden
  */
 @Internal
 public record WaterTerm(Kind kind, double balanceKelvin, double ruleKelvin)
     implements Serializable {
-  /**
-   * The reasons.
-   *
-   * @hidden
-   */
+  /** The reasons. */
   @Internal
   public enum Kind {
     /** Flour: the rule counts it as heavy as the water; it holds about half as much heat. */

@@ -11,7 +11,6 @@ import java.util.function.DoubleFunction;
  *
  * @param rowNames what each row of labels holds, as long as the rows of the ticks
  * @param squeeze a stretch that is drawn narrower, if there is one
- * @hidden
  */
 @Internal
 public record ChartAxis(

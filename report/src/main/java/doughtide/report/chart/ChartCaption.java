@@ -9,7 +9,6 @@ import doughtide.report.words.Language;
  * @param title title of the document
  * @param description the chart in a sentence, for those who do not see it
  * @param language language of the text
- * @hidden
  */
 @Internal
 public record ChartCaption(String title, String description, Language language) {}

@@ -12,7 +12,6 @@ import java.util.List;
  * @param yLeast the value at the lower edge
  * @param yMost the value at the upper edge
  * @param xs places on the level axis, ascending; it is even between one and the next
- * @hidden
  */
 @Internal
 public record ChartFrame(double top, double bottom, double yLeast, double yMost, List<Place> xs) {
@@ -27,7 +26,6 @@ public record ChartFrame(double top, double bottom, double yLeast, double yMost,
    *
    * @param value on the axis
    * @param at points from the left edge of the sheet
-   * @hidden
    */
   @Internal
   public record Place(double value, double at) {}

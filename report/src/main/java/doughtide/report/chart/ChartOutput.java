@@ -6,8 +6,6 @@ import java.awt.image.BufferedImage;
 /**
  * Writes a chart as a PDF, SVG or PNG. Same input gives the same bytes; in PDF and SVG text stays
  * text.
- *
- * @hidden
  */
 @Internal
 public final class ChartOutput {

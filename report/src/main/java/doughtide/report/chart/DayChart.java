@@ -25,8 +25,6 @@ import java.util.Optional;
  * <pre>{@code
  * PrintedChart chart = DayChart.of("Bread ready by Sun 12:00", day, names, zero, words);
  * }</pre>
- *
- * @hidden
  */
 @Internal
 public final class DayChart {

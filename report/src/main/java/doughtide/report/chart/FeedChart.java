@@ -23,8 +23,6 @@ import java.util.function.ToDoubleFunction;
  * PrintedChart chart =
  *     FeedChart.of("Starter fed 1:5:5", List.of("22 °C"), forecast, Optional.empty(), words);
  * }</pre>
- *
- * @hidden
  */
 @Internal
 public final class FeedChart {

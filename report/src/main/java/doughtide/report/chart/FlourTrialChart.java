@@ -21,8 +21,6 @@ import java.util.TreeMap;
  * PrintedChart chart =
  *     FlourTrialChart.of("Harrow white", List.of(), fit, Words.in(Language.ENGLISH));
  * }</pre>
- *
- * @hidden
  */
 @Internal
 public final class FlourTrialChart {

@@ -16,8 +16,6 @@ import java.util.stream.Collectors;
 /**
  * The jars of a class against their forecasts, over hours since mixing: a row a jar with its rise,
  * a bar and a ring for when that rise was forecast, a cross for when it was read.
- *
- * @hidden
  */
 @Internal
 public final class JarsChart {
@@ -42,7 +40,6 @@ public final class JarsChart {
    * @param risePercent its highest reading, per cent over its start
    * @param readHours when it was read, hours since mixing
    * @param forecast when that rise was forecast, hours since mixing
-   * @hidden
    */
   @Internal
   public record Jar(String name, double risePercent, double readHours, TimeWindow forecast) {

@@ -8,7 +8,6 @@ import doughtide.core.Internal;
  * @param name written beside the line
  * @param hours ascending
  * @param values in the unit of the chart
- * @hidden
  */
 @Internal
 @SuppressWarnings("ArrayRecordComponent") // copied on the way in

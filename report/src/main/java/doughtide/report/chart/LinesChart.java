@@ -9,11 +9,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.function.DoubleFunction;
 
-/**
- * Several named lines over time, told apart by line style and by the name beside each.
- *
- * @hidden
- */
+/** Several named lines over time, told apart by line style and by the name beside each. */
 @Internal
 public final class LinesChart {
 

@@ -14,7 +14,6 @@ import org.apache.commons.math3.stat.descriptive.rank.Percentile.EstimationType;
  *
  * @param low 10 % quantile
  * @param high 90 % quantile
- * @hidden
  */
 @Internal
 public record MemberQuantiles(double low, double high) {

@@ -10,7 +10,6 @@ import java.util.OptionalDouble;
  * @param earlyHours hours after mixing, not negative
  * @param likelyHours hours after mixing, not before early
  * @param lateHours hours after mixing, not before likely
- * @hidden
  */
 @Internal
 public record PassingPoint(

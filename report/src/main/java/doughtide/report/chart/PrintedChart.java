@@ -12,8 +12,6 @@ import java.util.OptionalDouble;
 /**
  * A chart in the print style of this program: black on white, direct labels instead of a legend,
  * words beside the axes as real text. Immutable.
- *
- * @hidden
  */
 @Internal
 public final class PrintedChart implements Drawn {

@@ -22,8 +22,6 @@ import java.util.stream.Stream;
  * byte[] pdf = ChartOutput.bytes(chart, ChartFormat.PDF, ChartSize.A5_LANDSCAPE,
  *     RiseChart.caption(data, words));
  * }</pre>
- *
- * @hidden
  */
 @Internal
 public final class RiseChart {

@@ -41,7 +41,6 @@ import java.util.OptionalDouble;
  * @param warnings lines for the foot of the chart
  * @param readings what was read in the jar, ascending by hours
  * @param today how far the dough in hand is
- * @hidden
  */
 @Internal
 @SuppressWarnings("ArrayRecordComponent") // long number series, copied on the way in
@@ -103,11 +102,7 @@ public record RiseChartData(
     return new Builder(hours, earlyPercent, likelyPercent, latePercent);
   }
 
-  /**
-   * Collects the parts of a chart.
-   *
-   * @hidden
-   */
+  /** Collects the parts of a chart. */
   @Internal
   public static final class Builder {
     private final double[] hours;
@@ -285,7 +280,6 @@ public record RiseChartData(
    * @param likelyPercent of the likely loaf
    * @param latePercent of a slow loaf
    * @param targetPercent wanted at the oven
-   * @hidden
    */
   @Internal
   @SuppressWarnings("ArrayRecordComponent") // copied on the way in
@@ -317,7 +311,6 @@ public record RiseChartData(
    * @param forShaping whether the loaf's shaping is meant; otherwise whether the dough has risen to
    *     {@code markPercent}
    * @param markPercent the rise asked for, where no loaf is
-   * @hidden
    */
   @Internal
   public record Stages(
@@ -332,7 +325,6 @@ public record RiseChartData(
    *
    * @param hours those that get there within the time looked at, ascending
    * @param never how many of twenty do not
-   * @hidden
    */
   @Internal
   @SuppressWarnings("ArrayRecordComponent") // copied on the way in
@@ -361,7 +353,6 @@ public record RiseChartData(
    *
    * @param hours after mixing, 0 or more
    * @param percent rise, % of the volume after mixing
-   * @hidden
    */
   @Internal
   public record JarReading(double hours, double percent) {
@@ -387,7 +378,6 @@ public record RiseChartData(
    * @param nextLook when to look again; empty for now
    * @param aheadHours how much earlier than expected the mark is likely reached; negative for
    *     later, empty if it is too early to say
-   * @hidden
    */
   @Internal
   @SuppressWarnings("ArrayRecordComponent") // copied on the way in
@@ -409,7 +399,6 @@ public record RiseChartData(
    *
    * @param hours ascending
    * @param celsius °C
-   * @hidden
    */
   @Internal
   @SuppressWarnings("ArrayRecordComponent") // copied on the way in
@@ -426,7 +415,6 @@ public record RiseChartData(
    *
    * @param lateHours empty where one dough in ten is not there within the time looked at
    * @param risePercent likely rise at that time
-   * @hidden
    */
   @Internal
   public record ShapePoint(
@@ -450,11 +438,7 @@ public record RiseChartData(
     }
   }
 
-  /**
-   * A stretch in the cold, in hours after mixing.
-   *
-   * @hidden
-   */
+  /** A stretch in the cold, in hours after mixing. */
   @Internal
   public record ColdStretch(double fromHours, double toHours) {
     /** Checks the order. */

@@ -2,11 +2,7 @@ package doughtide.report.chart;
 
 import doughtide.core.Internal;
 
-/**
- * Checks of number series; each check returns a copy.
- *
- * @hidden
- */
+/** Checks of number series; each check returns a copy. */
 @Internal
 public final class Series {
 

@@ -25,7 +25,6 @@ import java.util.Optional;
  * @param fields what to fill in once
  * @param tables one or more; the last is filled in line by line
  * @param cautions those that apply
- * @hidden
  */
 @Internal
 public record BlankForm(

@@ -23,7 +23,6 @@ import java.util.Optional;
  * @param names of the doughs, in their order
  * @param zero the moment of hour 0 of the plan's axis
  * @param students may be none
- * @hidden
  */
 @Internal
 public record ClassDayPages(
@@ -43,7 +42,6 @@ public record ClassDayPages(
    * @param dough its number in the day, from 0
    * @param loaves how many she makes
    * @param language of her page; empty for that of the class
-   * @hidden
    */
   @Internal
   public record Student(String name, int dough, int loaves, Optional<Language> language) {

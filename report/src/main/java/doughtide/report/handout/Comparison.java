@@ -20,7 +20,6 @@ import java.util.List;
  * @param subject what is changed
  * @param base the dough they have in common
  * @param doughs those compared, one to six
- * @hidden
  */
 @Internal
 public record Comparison(Subject subject, HandoutDough base, List<HandoutDough> doughs) {

@@ -30,7 +30,6 @@ import java.util.Optional;
  * @param idea the answer in the numbers of this page
  * @param questions what a class is asked about the charts; printed by {@link #exercise} only
  * @param cautions those that apply
- * @hidden
  */
 @Internal
 public record ComparisonPage(
@@ -51,7 +50,6 @@ public record ComparisonPage(
    *
    * @param name what was changed, short
    * @param mark when the rise passes the mark, absent when it never does
-   * @hidden
    */
   @Internal
   public record Case(String name, RiseChartData rise, Optional<TimeSpan> mark) {}
@@ -61,16 +59,11 @@ public record ComparisonPage(
    *
    * @param text the question
    * @param answer in the numbers of this page
-   * @hidden
    */
   @Internal
   public record Question(String text, String answer) {}
 
-  /**
-   * Who an exercise is for.
-   *
-   * @hidden
-   */
+  /** Who an exercise is for. */
   @Internal
   public enum Edition {
     /** With the answers. */

@@ -15,11 +15,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/**
- * The steps of a dough's day in the words of a language.
- *
- * @hidden
- */
+/** The steps of a dough's day in the words of a language. */
 @Internal
 public final class DoughSteps {
 

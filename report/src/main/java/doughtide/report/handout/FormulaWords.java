@@ -15,11 +15,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 
-/**
- * A dough in the words of a language.
- *
- * @hidden
- */
+/** A dough in the words of a language. */
 @Internal
 public final class FormulaWords {
 

@@ -16,7 +16,6 @@ import java.util.List;
  * @param notes what the dough is, and what the lines are
  * @param plot the squared paper
  * @param cautions those that apply
- * @hidden
  */
 @Internal
 public record HandSheet(

@@ -21,7 +21,6 @@ import java.util.Optional;
  * @param celsius dough temperatures of the rows, °C
  * @param cells by row, then by column; absent where the mark is not reached
  * @param cautions those that apply
- * @hidden
  */
 @Internal
 public record HoursTable(

@@ -16,7 +16,6 @@ import java.util.Map;
  * @param notes what the dough is, and how to use the strip
  * @param marks in mm above the top of the dough right after mixing, from the lowest up
  * @param cautions those that apply
- * @hidden
  */
 @Internal
 public record JarStrip(

@@ -22,7 +22,6 @@ import java.util.Optional;
  * @param celsius dough temperatures of the rows, °C
  * @param cells by row, then by column; absent where there is no hour to shape
  * @param cautions those that apply
- * @hidden
  */
 @Internal
 public record NightTable(

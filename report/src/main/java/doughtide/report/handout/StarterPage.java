@@ -20,7 +20,6 @@ import java.util.Optional;
  * @param celsius temperatures of the rows, °C
  * @param cells by row, then by column
  * @param cautions those that apply
- * @hidden
  */
 @Internal
 public record StarterPage(
@@ -38,7 +37,6 @@ public record StarterPage(
    *
    * @param ripe when it becomes ripe, absent when it does not in the time looked at
    * @param falling when it begins to fall
-   * @hidden
    */
   @Internal
   public record Cell(Optional<TimeSpan> ripe, Optional<TimeSpan> falling) {}

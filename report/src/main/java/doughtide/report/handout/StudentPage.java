@@ -23,7 +23,6 @@ import java.util.stream.Collectors;
  * @param grams what to weigh for all of them
  * @param dough what its day says
  * @param own the words of the student's language
- * @hidden
  */
 @Internal
 public record StudentPage(String name, int loaves, Ingredients grams, Dough dough, Words own)
@@ -39,7 +38,6 @@ public record StudentPage(String name, int loaves, Ingredients grams, Dough doug
    * @param notes what it is made of and how it is kept
    * @param steps when to do what
    * @param cautions those that apply
-   * @hidden
    */
   @Internal
   public record Dough(

@@ -25,7 +25,6 @@ import java.util.List;
  * @param strength share of the strength after mixing, in percent
  * @param idea what the page shows, in its own numbers
  * @param cautions those that apply
- * @hidden
  */
 @Internal
 public record WhyItRisesPage(

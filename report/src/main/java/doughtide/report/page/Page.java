@@ -28,8 +28,6 @@ import java.util.Map;
  *     .caution("Do not eat raw dough.")
  *     .bytes();
  * }</pre>
- *
- * @hidden
  */
 @Internal
 public final class Page {

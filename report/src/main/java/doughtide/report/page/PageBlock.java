@@ -5,11 +5,7 @@ import doughtide.report.type.PdfSheet;
 import java.io.IOException;
 import java.util.List;
 
-/**
- * A piece of a page, as wide as the text. Implementations hold no state.
- *
- * @hidden
- */
+/** A piece of a page, as wide as the text. Implementations hold no state. */
 @Internal
 public interface PageBlock {
 

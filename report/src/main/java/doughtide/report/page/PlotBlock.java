@@ -13,7 +13,6 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
  * @param up from bottom to top
  * @param lines printed on the squares; what lies outside is left out
  * @param leastPt least height in points
- * @hidden
  */
 @Internal
 public record PlotBlock(Axis across, Axis up, List<Line> lines, double leastPt)
@@ -32,7 +31,6 @@ public record PlotBlock(Axis across, Axis up, List<Line> lines, double leastPt)
    * @param step between fine lines
    * @param labels of the values 0, {@code every}, twice {@code every} and so on
    * @param every distance of the labels
-   * @hidden
    */
   @Internal
   public record Axis(String title, double end, double step, List<String> labels, double every) {
@@ -49,7 +47,6 @@ public record PlotBlock(Axis across, Axis up, List<Line> lines, double leastPt)
    * @param y its values up
    * @param thicknessPt in points
    * @param grey 0 for black to 1 for white
-   * @hidden
    */
   @Internal
   @SuppressWarnings("ArrayRecordComponent") // only read

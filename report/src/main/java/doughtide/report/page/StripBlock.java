@@ -14,7 +14,6 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
  * @param marks from the lowest up; the first at 0 mm
  * @param rulerMm length of the ruler
  * @param rulerText what the ruler is for
- * @hidden
  */
 @Internal
 public record StripBlock(List<Mark> marks, double rulerMm, String rulerText) implements PageBlock {
@@ -35,7 +34,6 @@ public record StripBlock(List<Mark> marks, double rulerMm, String rulerText) imp
    * @param mm above the lower edge of the strip
    * @param text what to do there
    * @param isStrong whether it is the mark that matters most
-   * @hidden
    */
   @Internal
   public record Mark(double mm, String text, boolean isStrong) {}

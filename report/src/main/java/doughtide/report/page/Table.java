@@ -8,7 +8,6 @@ import java.util.List;
  *
  * @param columns at least one
  * @param rows each with one text per column; the text of columns to tick in is ignored
- * @hidden
  */
 @Internal
 public record Table(List<Column> columns, List<List<String>> rows) {
@@ -38,11 +37,7 @@ public record Table(List<Column> columns, List<List<String>> rows) {
             new Table(columns, rows.subList(half, rows.size())));
   }
 
-  /**
-   * What a column is for.
-   *
-   * @hidden
-   */
+  /** What a column is for. */
   @Internal
   public enum Kind {
     /** Printed text. */
@@ -59,7 +54,6 @@ public record Table(List<Column> columns, List<List<String>> rows) {
    * A column.
    *
    * @param weight share of the width, above 0
-   * @hidden
    */
   @Internal
   public record Column(String head, double weight, Kind kind) {

@@ -36,7 +36,6 @@ import java.util.OptionalDouble;
  * @param told what the program says with the readings it knows, for a dough in hand
  * @param widens what makes the window wide, largest first
  * @param warnings what the baker should know
- * @hidden
  */
 @Internal
 public record PhoneDough(
@@ -67,7 +66,6 @@ public record PhoneDough(
    *
    * @param proof what was asked
    * @param shape when to shape for it
-   * @hidden
    */
   @Internal
   public record Loaf(Proof proof, ShapeForecast shape) {
@@ -87,7 +85,6 @@ public record PhoneDough(
    * @param expectedHours when the answer of the page was likely before any reading, hours since
    *     mixing
    * @param nextLookHours when to look next, hours since mixing; empty for now
-   * @hidden
    */
   @Internal
   public record Told(

@@ -20,8 +20,6 @@ import java.util.stream.Stream;
  * One HTML file for the telephone: the answer, how long until then, the chart, the steps to tick,
  * and weights for the readings that are typed into it. It loads nothing, and its policy forbids it
  * to. Immutable; the same dough gives the same file.
- *
- * @hidden
  */
 @Internal
 public final class PhonePage {

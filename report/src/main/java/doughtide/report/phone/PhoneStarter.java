@@ -27,7 +27,6 @@ import java.util.Optional;
  * @param forecast from the last feed on; hours must be possible
  * @param jar how the jar is misread
  * @param feeds all of them, ascending; the last is at hour 0
- * @hidden
  */
 @Internal
 public record PhoneStarter(
@@ -44,7 +43,6 @@ public record PhoneStarter(
    * @param hours after the last feed, so 0 or negative
    * @param ratio parts of starter, flour and water
    * @param amounts what to weigh, if that is known
-   * @hidden
    */
   @Internal
   public record Feed(double hours, FeedRatio ratio, Optional<FeedAmounts> amounts) {}

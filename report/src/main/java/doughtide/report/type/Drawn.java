@@ -3,11 +3,7 @@ package doughtide.report.type;
 import doughtide.core.Internal;
 import java.awt.Graphics2D;
 
-/**
- * Something that can be drawn at any size.
- *
- * @hidden
- */
+/** Something that can be drawn at any size. */
 @Internal
 public interface Drawn {
 

@@ -17,8 +17,6 @@ import java.util.Locale;
  *
  * <p>The font system of Java starts only when fontconfig answers; where it does not, it is given
  * the smallest configuration that lets it start, which suffices for fonts that are bundled.
- *
- * @hidden
  */
 @Internal
 public final class Fonts {

@@ -25,11 +25,7 @@ import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructur
 import org.apache.pdfbox.pdmodel.documentinterchange.logicalstructure.PDStructureTreeRoot;
 import org.apache.pdfbox.pdmodel.interactive.viewerpreferences.PDViewerPreferences;
 
-/**
- * A tagged document (ISO 32000-1, 14.7 and 14.8) whose bytes depend on its content only.
- *
- * @hidden
- */
+/** A tagged document (ISO 32000-1, 14.7 and 14.8) whose bytes depend on its content only. */
 @Internal
 public final class PdfFile implements AutoCloseable {
 

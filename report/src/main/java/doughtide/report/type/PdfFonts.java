@@ -12,11 +12,7 @@ import org.apache.pdfbox.pdmodel.PDDocument;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 import org.apache.pdfbox.pdmodel.font.PDType0Font;
 
-/**
- * The two faces inside one PDF document, embedded as subsets.
- *
- * @hidden
- */
+/** The two faces inside one PDF document, embedded as subsets. */
 @Internal
 public record PdfFonts(PDFont plain, PDFont bold) {
 

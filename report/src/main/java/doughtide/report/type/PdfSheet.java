@@ -19,8 +19,6 @@ import org.apache.pdfbox.util.Matrix;
 /**
  * One page of a tagged document (ISO 32000-1, 14.7 and 14.8) whose bytes depend on its content
  * only. Coordinates run from the upper left corner, in points.
- *
- * @hidden
  */
 @Internal
 public final class PdfSheet {

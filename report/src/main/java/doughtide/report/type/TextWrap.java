@@ -9,8 +9,6 @@ import java.util.function.ToDoubleFunction;
 /**
  * Breaks text into lines; a word longer than a line is broken inside, behind a dash if it has one,
  * never left to stick out.
- *
- * @hidden
  */
 @Internal
 public final class TextWrap {

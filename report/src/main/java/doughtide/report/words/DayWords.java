@@ -19,11 +19,7 @@ import java.util.Optional;
 import java.util.function.DoubleFunction;
 import java.util.stream.Collectors;
 
-/**
- * What a day's plan says, in the words of a language. Immutable.
- *
- * @hidden
- */
+/** What a day's plan says, in the words of a language. Immutable. */
 @Internal
 public final class DayWords {
   private final Words words;

@@ -9,7 +9,6 @@ import java.util.Optional;
  * A feed in a line.
  *
  * @param words of the language
- * @hidden
  */
 @Internal
 public record FeedWords(Words words) {

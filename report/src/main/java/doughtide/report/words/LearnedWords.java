@@ -12,7 +12,6 @@ import java.util.Map;
  * @param name for example {@code vigour}
  * @param unit for example {@code × typical}
  * @param meaning one sentence, without a full stop
- * @hidden
  */
 @Internal
 public record LearnedWords(String name, String unit, String meaning) {

@@ -4,11 +4,7 @@ import doughtide.core.Internal;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.TemperatureWarnings;
 
-/**
- * Refuses doughs for which no hours can be given: a page without them would mislead.
- *
- * @hidden
- */
+/** Refuses doughs for which no hours can be given: a page without them would mislead. */
 @Internal
 public final class Refusal {
 

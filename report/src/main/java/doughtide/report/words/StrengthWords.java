@@ -9,11 +9,7 @@ import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
-/**
- * How a dough is folded, in the words of a language.
- *
- * @hidden
- */
+/** How a dough is folded, in the words of a language. */
 @Internal
 public final class StrengthWords {
 

@@ -12,7 +12,6 @@ import java.util.OptionalDouble;
  * @param likelyHours inside the span; empty for a stretch of time without one, and where half never
  *     get there
  * @param lateHours not before early; infinite where one dough in ten never gets there
- * @hidden
  */
 @Internal
 public record TimeSpan(double earlyHours, OptionalDouble likelyHours, double lateHours) {

@@ -12,8 +12,6 @@ import java.util.Optional;
  * What the words of all languages mean, in options and documents: the words that pages print and
  * those that the bundles list under {@code read.}. They are read when the first word is asked for
  * that is no key.
- *
- * @hidden
  */
 @Internal
 public final class TradeVocabulary implements Vocabulary {

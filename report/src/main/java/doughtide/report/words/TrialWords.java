@@ -6,11 +6,7 @@ import doughtide.core.flourtrial.TrialNote;
 import java.util.Map;
 import java.util.TreeMap;
 
-/**
- * The notes on a flour trial in the words of a language.
- *
- * @hidden
- */
+/** The notes on a flour trial in the words of a language. */
 @Internal
 public final class TrialWords {
 

@@ -16,8 +16,6 @@ import java.util.stream.Collectors;
  * typed.key("dough-temp"); // Teigtemperatur
  * typed.columns("time", "height"); // Zeit;Höhe mm
  * }</pre>
- *
- * @hidden
  */
 @Internal
 public final class TypedWords {

@@ -6,11 +6,7 @@ import doughtide.core.thermal.WaterTerm;
 import java.util.List;
 import java.util.Map;
 
-/**
- * What there is to say about water, in the words of a language.
- *
- * @hidden
- */
+/** What there is to say about water, in the words of a language. */
 @Internal
 public final class WaterWords {
 

@@ -15,7 +15,6 @@ import java.util.List;
  * @param ovenHour when the first go into the oven
  * @param goodShare share of doughs that come out right, 0…1
  * @param steps from shaping on, ascending, with those that are done
- * @hidden
  */
 @Internal
 public record RestOfDay(

@@ -31,8 +31,6 @@ import java.util.stream.Stream;
  * model; it is shaped at its shape point, or as near to it as the hours at the bench allow, and
  * baked at the hour nearest to the one that was meant among those that bring nearly the most doughs
  * right.
- *
- * @hidden
  */
 @Internal
 public final class RestPlanner {

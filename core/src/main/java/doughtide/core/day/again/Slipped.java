@@ -18,7 +18,6 @@ import java.util.OptionalDouble;
  * @param proof where the loaves were meant to wait
  * @param proofHours how long, hours
  * @param ovenHour when they were meant to be baked
- * @hidden
  */
 @Internal
 public record Slipped(

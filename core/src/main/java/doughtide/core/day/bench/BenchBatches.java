@@ -28,8 +28,6 @@ import java.util.Optional;
  * double points = bench.riseAtOven(bench.last()).percent()
  *     - bench.riseAtOven(bench.first()).percent();
  * }</pre>
- *
- * @hidden
  */
 @Internal
 public final class BenchBatches {

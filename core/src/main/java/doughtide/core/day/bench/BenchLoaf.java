@@ -12,7 +12,6 @@ import java.io.Serializable;
  * @param shapedHour when it is in its basket
  * @param ovenBatch which batch of the oven it is baked in, from 1
  * @param ovenHour when that goes into the oven
- * @hidden
  */
 @Internal
 public record BenchLoaf(

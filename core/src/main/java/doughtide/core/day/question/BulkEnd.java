@@ -27,8 +27,6 @@ import org.jspecify.annotations.Nullable;
  * BulkEnd half = BulkEnd.atRise(Rise.ofPercent(50));
  * BulkEnd night = BulkEnd.before(Proof.inCold(Temperature.ofCelsius(4), 12));
  * }</pre>
- *
- * @hidden
  */
 @Internal
 public final class BulkEnd extends Value {
@@ -88,7 +86,6 @@ public final class BulkEnd extends Value {
    *
    * @param hours since mixing
    * @param rise that the sample jar shows then
-   * @hidden
    */
   @Internal
   public record Moment(TimeWindow hours, ShapeForecast.RiseRange rise) implements Serializable {}

@@ -15,7 +15,6 @@ import java.util.Optional;
  * @param nineInTen with it nine doughs in ten are; empty if so many are not with any value
  * @param forecast the dough with {@code half}
  * @param rise that the sample jar shows at the end of bulk fermentation then
- * @hidden
  */
 @Internal
 public record InverseAnswer(
@@ -25,11 +24,7 @@ public record InverseAnswer(
     RiseForecast forecast,
     ShapeForecast.RiseRange rise) {
 
-  /**
-   * Whether the wanted time can be had.
-   *
-   * @hidden
-   */
+  /** Whether the wanted time can be had. */
   @Internal
   public enum Reach {
     /** It can. */
@@ -47,7 +42,6 @@ public record InverseAnswer(
    *     cannot be had
    * @param reach whether the wanted time can be had
    * @param window when bulk fermentation ends with this value, hours since mixing
-   * @hidden
    */
   @Internal
   public record Choice(double value, Reach reach, TimeWindow window)

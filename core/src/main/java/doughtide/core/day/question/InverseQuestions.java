@@ -38,8 +38,6 @@ import org.apache.commons.math3.analysis.solvers.BracketingNthOrderBrentSolver;
  * InverseAnswer share = ask.starterShareFor(8, BulkEnd.atRise(Rise.ofPercent(60)), formula, temperature);
  * double percentOfAddedFlour = share.half().value();
  * }</pre>
- *
- * @hidden
  */
 @Internal
 public final class InverseQuestions {
@@ -160,7 +158,6 @@ public final class InverseQuestions {
    * @param bulk length of bulk fermentation
    * @param forecast the dough
    * @param rise that the sample jar shows at the end of bulk fermentation
-   * @hidden
    */
   @Internal
   public record MixingTime(

@@ -19,7 +19,6 @@ import java.util.OptionalDouble;
  * @param bakeFrom when they become good to bake
  * @param bakeUntil until when they are
  * @param goodShare share of doughs that come out right at the oven hour, 0…1
- * @hidden
  */
 @Internal
 public record LeaveOption(
@@ -33,11 +32,7 @@ public record LeaveOption(
     TimeWindow bakeUntil,
     double goodShare)
     implements Serializable {
-  /**
-   * What is done.
-   *
-   * @hidden
-   */
+  /** What is done. */
   @Internal
   public enum Kind {
     /** Shape at once. */
