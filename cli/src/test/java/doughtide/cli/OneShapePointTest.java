@@ -11,7 +11,7 @@ import java.time.LocalDateTime;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.ValueSource;
+import org.junit.jupiter.params.provider.CsvSource;
 
 /**
  * The same dough has the same shape point whichever command is asked. Dough and room are equally
@@ -21,8 +21,9 @@ class OneShapePointTest {
   private static final double RISE_POINTS = 2;
   private static final double HOURS = 10.0 / 60;
   private static final String MIXED = "2027-03-06T09:00";
+  private static final String COLD = " --cold 4C";
   private static final String DAY =
-      " --ready-at 2027-03-07T10:30 --at-the-bench 07:00-22:00 --zone UTC --cold 4C --room 24C";
+      " --ready-at 2027-03-07T10:30 --at-the-bench 07:00-22:00 --zone UTC --room 24C";
 
   @TempDir Path folder;
 
@@ -43,9 +44,9 @@ class OneShapePointTest {
     return " --starter 20% --hydration 72% --zone UTC --dough-temp " + celsius;
   }
 
-  private Point rise(String celsius, String mixed, String oven) {
+  private Point rise(String celsius, String cold, String mixed, String oven) {
     JsonAnswer answer =
-        ask("rise" + dough(celsius) + " --cold 4C --mixed-at " + mixed + " --bake-at " + oven);
+        ask("rise" + dough(celsius) + cold + " --mixed-at " + mixed + " --bake-at " + oven);
     return new Point(answer.number("shape.hoursLikely"), answer.number("shape.risePercent"));
   }
 
@@ -58,10 +59,16 @@ class OneShapePointTest {
   }
 
   @ParameterizedTest
-  @ValueSource(strings = {"20C", "24C", "28C"})
-  void riseLeaveAndWantedAgree(String celsius) {
-    Point rise = rise(celsius, MIXED, "2027-03-07T07:00");
-    String leaving = " --now 09:05 --leave-at 20:30 --back-at 21:30 --cold 4C --bake-at 07:00";
+  @CsvSource({
+    "20C, --cold 4C",
+    "24C, --cold 4C",
+    "28C, --cold 4C",
+    "24C, --cold 5C --cold-measured --cold-air fan --shaping firm"
+  })
+  void riseLeaveAndWantedAgree(String celsius, String night) {
+    String cold = " " + night;
+    Point rise = rise(celsius, cold, MIXED, "2027-03-07T07:00");
+    String leaving = " --now 09:05 --leave-at 20:30 --back-at 21:30 --bake-at 07:00" + cold;
     JsonAnswer leave = ask("leave" + dough(celsius) + " --mixed-at " + MIXED + leaving);
     int option = optionOfKind(leave, "shape-at-point");
     double shaped = hours(MIXED, local(leave.text("options." + option + ".shapedAt")));
@@ -70,7 +77,9 @@ class OneShapePointTest {
         ask(
             "wanted"
                 + dough(celsius)
-                + " --shape-at 2027-03-06T17:00 --cold 4C --hold "
+                + " --shape-at 2027-03-06T17:00"
+                + cold
+                + " --hold "
                 + minutes
                 + "min");
 
@@ -92,14 +101,17 @@ class OneShapePointTest {
   @Test
   void everyPlanOfADayShapesWhereRiseWould() {
     JsonAnswer day =
-        ask("bake-day --dough-temp 24C --proofer --starter 20% --hydration 72% --plans 6" + DAY);
+        ask(
+            "bake-day --dough-temp 24C --proofer --starter 20% --hydration 72% --plans 6"
+                + DAY
+                + COLD);
     int compared = 0;
     for (int i = 0; i < day.number("plans.size"); i++) {
       String plan = "plans." + i;
       String dough = plan + ".doughs.0";
       boolean plain = day.text(dough + ".bulkPartlyCold").equals("false");
       if (plain && day.text(dough + ".proof").equals("cold")) {
-        Steps steps = new Steps(day, plan + ".steps.");
+        Steps steps = new Steps(day, plan + ".steps.", COLD);
         steps.point(day.number(dough + ".shapeRisePercent")).isLike(steps.byRise());
         compared++;
       }
@@ -107,13 +119,15 @@ class OneShapePointTest {
     assertThat(compared).isPositive();
   }
 
+  /** A cold that was measured and loaves that are shaped firmly, as the same options say. */
   @Test
   void aClassShapesWhereRiseWould() throws IOException {
     Files.writeString(
         folder.resolve("class.csv"),
-        "name,loaves,hydration,starter,dough_temp\nPlain,1,72%,20%,24C\n");
-    JsonAnswer day = ask("class-day class.csv" + DAY);
-    Steps steps = new Steps(day, "plans.0.steps.");
+        "name,loaves,hydration,starter,dough_temp,shaping\nPlain,1,72%,20%,24C,firm\n");
+    String cold = " --cold 5C --cold-measured";
+    JsonAnswer day = ask("class-day class.csv" + DAY + cold);
+    Steps steps = new Steps(day, "plans.0.steps.", cold + " --shaping firm");
 
     assertThat(day.text("plans.0.doughs.0.proof")).isEqualTo("cold");
     steps.point(day.number("plans.0.doughs.0.shapeRisePercent")).isLike(steps.byRise());
@@ -123,8 +137,10 @@ class OneShapePointTest {
   private final class Steps {
     private final JsonAnswer day;
     private final String path;
+    private final String cold;
 
-    Steps(JsonAnswer day, String path) {
+    Steps(JsonAnswer day, String path, String cold) {
+      this.cold = cold;
       this.day = day;
       this.path = path;
     }
@@ -143,7 +159,7 @@ class OneShapePointTest {
     }
 
     Point byRise() {
-      return rise("24C", at("mix the dough"), at("bake"));
+      return rise("24C", cold, at("mix the dough"), at("bake"));
     }
   }
 }

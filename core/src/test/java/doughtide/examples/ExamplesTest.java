@@ -184,7 +184,7 @@ class ExamplesTest {
         BakeDay.builder()
             .readyAt(36) // noon of the next day, counted from a midnight
             .bench(new BenchHours(List.of(new BenchInterval(6.5, 22), new BenchInterval(30, 37))))
-            .fridge(Temperature.ofCelsius(4))
+            .cold(Temperature.ofCelsius(4))
             .build();
     AtomicBoolean cancelled = new AtomicBoolean();
     SearchControl control = SearchControl.none().stoppingWhen(cancelled::get);

@@ -4,7 +4,9 @@ import doughtide.cli.args.Arguments;
 import doughtide.cli.args.OptionSpec;
 import doughtide.cli.file.FlourFile;
 import doughtide.cli.options.BenchOptions;
+import doughtide.cli.options.ColdOptions;
 import doughtide.cli.options.FormulaOptions;
+import doughtide.cli.options.ProofOptions;
 import doughtide.cli.options.StarterOptions;
 import doughtide.cli.options.TemperatureOptions;
 import doughtide.cli.session.Environment;
@@ -56,6 +58,8 @@ final class DayDough {
 
   static List<OptionSpec> specs() {
     List<OptionSpec> all = new ArrayList<>(own());
+    all.addAll(ProofOptions.coldAndShaping());
+    all.addAll(ColdOptions.specs());
     all.addAll(FormulaOptions.specs());
     all.addAll(BenchOptions.specs());
     return all;
@@ -159,7 +163,9 @@ final class DayDough {
     if (arguments.has(FormulaOptions.GRAMS)) {
       day.starterPercents(List.of(100 * dough.starterOfAddedFlour()));
     }
-    arguments.temperature(COLD).ifPresent(at -> named(arguments, COLD, () -> day.fridge(at)));
+    ColdOptions.read(arguments, environment)
+        .ifPresent(cold -> named(arguments, COLD, () -> day.cold(cold)));
+    ProofOptions.shaping(arguments).ifPresent(day::shaped);
     arguments.rise(TARGET).ifPresent(rise -> named(arguments, TARGET, () -> day.target(rise)));
     arguments
         .hours(STARTER_IN_COLD)

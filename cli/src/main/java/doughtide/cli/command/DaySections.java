@@ -12,6 +12,7 @@ import doughtide.cli.args.Words;
 import doughtide.cli.command.bench.BenchSections;
 import doughtide.cli.command.roster.StudentSections;
 import doughtide.cli.hand.Cautions;
+import doughtide.cli.options.ProofOptions;
 import doughtide.core.day.BakeDay;
 import doughtide.core.day.BakePlan;
 import doughtide.core.day.BenchInterval;
@@ -396,6 +397,7 @@ final class DaySections {
               + Words.grams(first.piece().grams())
               + ", "
               + first.form().key()
+              + first.shaping().map(how -> ", " + how.key()).orElse("")
               + "; "
               + first.dough().flour().name()
               + ", hydration "
@@ -415,9 +417,9 @@ final class DaySections {
             "Kitchen",
             PlanClock.kitchenInWords(options.kitchen())
                 + first
-                    .fridge()
-                    .map(at -> "; refrigerator " + Words.temperature(at))
-                    .orElse("; no refrigerator"))
+                    .cold()
+                    .map(cold -> "; cold " + ProofOptions.words(cold))
+                    .orElse("; no cold"))
         .say("At the bench", bench());
   }
 

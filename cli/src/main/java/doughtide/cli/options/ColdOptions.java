@@ -68,18 +68,33 @@ public final class ColdOptions {
       return proof;
     }
     Cold cold = proof.coldPlace().orElseThrow(() -> alone(FILE));
+    return proof.withCold(kept(arguments, environment, cold));
+  }
+
+  /** The cold that the options tell, with what the file knows of it. */
+  public static Optional<Cold> read(Arguments arguments, Environment environment) {
+    Optional<Cold> cold = ProofOptions.cold(arguments);
+    if (cold.isEmpty() && arguments.has(FILE)) {
+      throw alone(FILE);
+    }
+    return cold.map(place -> kept(arguments, environment, place));
+  }
+
+  private static Cold kept(Arguments arguments, Environment environment, Cold cold) {
+    if (!arguments.has(FILE)) {
+      return cold;
+    }
     Refrigerator kept =
         DocumentFile.read(
             "--" + FILE,
             arguments.text(FILE).orElseThrow(),
             environment,
             lines -> Refrigerator.read(lines, Vocabulary.KEYS_ONLY));
-    return proof.withCold(
-        cold.known(
-            kept.airOffsetCelsius(),
-            kept.airOffsetDeviationCelsius(),
-            kept.filmLogFactor(),
-            kept.filmLogDeviation()));
+    return cold.known(
+        kept.airOffsetCelsius(),
+        kept.airOffsetDeviationCelsius(),
+        kept.filmLogFactor(),
+        kept.filmLogDeviation());
   }
 
   private static InputException alone(String option) {

@@ -151,7 +151,7 @@ public final class KitchenOptions {
       case "language", "degrees", "clock-12h" -> hasPicture();
       case "paper" -> paper(kitchen.text(key).orElse(""));
       case "piece" -> has("loaves") || !takes("hold") || has("cold") || has("proof-temp");
-      case "form", "target" -> !takes("hold") || has("cold") || has("proof-temp");
+      case "form", "shaping", "target" -> !takes("hold") || has("cold") || has("proof-temp");
       case "flour" -> !has("flour-file") && kitchen.text("flour-file").isEmpty() && !namesFlours();
       case "flour-file" -> !has("flour") && !namesFlours();
       case "starter-file" -> !spec.name().equals("water") || has("mixer");

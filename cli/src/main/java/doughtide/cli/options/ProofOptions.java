@@ -50,16 +50,34 @@ public record ProofOptions(List<Proof> ways) {
     ways = List.copyOf(ways);
   }
 
-  public static List<OptionSpec> specs() {
+  /** How well a cold is known, and how a loaf is handled: for every command with --cold. */
+  public static List<OptionSpec> coldAndShaping() {
     return List.of(
-        OptionSpec.value(
-            COLD, "TEMP", "4C", "The loaf proofs in a refrigerator of this temperature."),
         OptionSpec.flag(
             COLD_MEASURED,
             "With --cold: measured with a thermometer in a glass of water on that shelf, not read"
                 + " from the dial: ± 0.5 °C instead of ± 2.5 °C."),
         OptionSpec.value(COLD_AIR, "WORD", "still", "With --cold: still air, or moved by a fan.")
             .withDefault("still"),
+        OptionSpec.value(
+                SHAPING,
+                "WORD",
+                "gentle",
+                "How firmly it is handled from dividing to its final shape: gentle, firm or"
+                    + " knocked-back.")
+            .withDefault("gentle; firm for rye and in a tin"));
+  }
+
+  public static List<OptionSpec> specs() {
+    List<OptionSpec> all = new ArrayList<>(ownSpecs());
+    all.addAll(1, coldAndShaping());
+    return all;
+  }
+
+  private static List<OptionSpec> ownSpecs() {
+    return List.of(
+        OptionSpec.value(
+            COLD, "TEMP", "4C", "The loaf proofs in a refrigerator of this temperature."),
         OptionSpec.value(HOLD, "TIME", "12h", "With --cold: how long, then into the oven."),
         OptionSpec.value(
             BAKE_AT,
@@ -82,13 +100,6 @@ public record ProofOptions(List<Proof> ways) {
                 FORM, "WORD", "round", "What it proofs as: round, oval, tin, baguette or tub.")
             .withDefault("round"),
         OptionSpec.value(
-                SHAPING,
-                "WORD",
-                "gentle",
-                "How firmly it is handled from dividing to its final shape: gentle, firm or"
-                    + " knocked-back.")
-            .withDefault("gentle; firm for rye and in a tin"),
-        OptionSpec.value(
                 TARGET,
                 "RISE",
                 "90%",
@@ -102,7 +113,7 @@ public record ProofOptions(List<Proof> ways) {
     needs(arguments, PROOF, PROOF_TEMP);
     needs(arguments, HOLD, COLD);
     needs(arguments, BAKE_AT, COLD);
-    OF_COLD.forEach(option -> needs(arguments, option, COLD));
+    needsCold(arguments);
     if (!arguments.has(COLD) && !arguments.has(PROOF_TEMP)) {
       for (String option : List.of(REST, FORM, SHAPING, TARGET)) {
         refuseAlone(arguments, option);
@@ -118,6 +129,10 @@ public record ProofOptions(List<Proof> ways) {
     }
     List<Proof> ways = cold(arguments, clock).stream().map(details).toList();
     return Optional.of(new ProofOptions(ways));
+  }
+
+  private static void needsCold(Arguments arguments) {
+    OF_COLD.forEach(option -> needs(arguments, option, COLD));
   }
 
   private static void needs(Arguments arguments, String option, String other) {
@@ -202,6 +217,12 @@ public record ProofOptions(List<Proof> ways) {
     };
   }
 
+  /** The cold of a temperature by the dial, with what else is said of it. */
+  public static Optional<Cold> cold(Arguments arguments) {
+    needsCold(arguments);
+    return arguments.temperature(COLD).map(at -> known(arguments, Cold.byDial(at)));
+  }
+
   private static Cold known(Arguments arguments, Cold cold) {
     Cold moved =
         FAN.equals(word(arguments, COLD_AIR, List.of("still", FAN)).orElse("still"))
@@ -210,7 +231,8 @@ public record ProofOptions(List<Proof> ways) {
     return arguments.has(COLD_MEASURED) ? moved.measured() : moved;
   }
 
-  private static Optional<Shaping> shaping(Arguments arguments) {
+  /** How firmly a loaf is handled, if that is said. */
+  public static Optional<Shaping> shaping(Arguments arguments) {
     List<String> words = Arrays.stream(Shaping.values()).map(Shaping::key).toList();
     return word(arguments, SHAPING, words).map(word -> Shaping.values()[words.indexOf(word)]);
   }
@@ -243,6 +265,11 @@ public record ProofOptions(List<Proof> ways) {
         .orElse(ways.get(0));
   }
 
+  /** A cold in words. */
+  public static String words(Cold cold) {
+    return Words.temperature(cold.stated()) + howWell(cold);
+  }
+
   /** How well the cold is known, and what its air likely is where that is not as stated. */
   private static String howWell(Cold cold) {
     double air = cold.stated().celsius() + cold.offsetCelsius();
@@ -268,15 +295,14 @@ public record ProofOptions(List<Proof> ways) {
                     .append(" in a room of ")
                     .append(Words.temperature(room)));
     proof
-        .cold()
+        .coldPlace()
         .ifPresent(
             cold -> {
               words.append("; ");
               if (proof.ovenHour().isEmpty()) {
                 words.append(Words.duration(proof.holdHours())).append(' ');
               }
-              words.append("in the cold at ").append(Words.temperature(cold));
-              proof.coldPlace().map(ProofOptions::howWell).ifPresent(words::append);
+              words.append("in the cold at ").append(words(cold));
             });
     return words.toString();
   }

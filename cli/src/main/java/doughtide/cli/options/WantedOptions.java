@@ -290,18 +290,7 @@ public record WantedOptions(
     if (hold < LEAST_HOLD_HOURS) {
       return Optional.empty();
     }
-    return Optional.of(bulk.isPresent() ? way : held(way, hold));
-  }
-
-  private static Proof held(Proof way, double hold) {
-    Proof plain =
-        Proof.inCold(way.cold().orElseThrow(), hold)
-            .withRest(way.restHours())
-            .withPiece(way.mass(), way.form());
-    Proof after = way.room().map(room -> plain.afterRoom(room, way.roomHours())).orElse(plain);
-    Proof handled = way.shaping().map(after::shaped).orElse(after);
-    Proof cold = way.coldPlace().map(handled::withCold).orElse(handled);
-    return way.target().map(cold::withTarget).orElse(cold);
+    return Optional.of(bulk.isPresent() ? way : way.held(hold));
   }
 
   private static void checkTemperatures(DoughOptions dough, Optional<TemperatureSteps> room) {

@@ -5,7 +5,10 @@ import doughtide.core.dough.StarterCondition;
 import doughtide.core.dough.StarterShare;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
+import doughtide.core.loaf.Cold;
 import doughtide.core.loaf.PieceForm;
+import doughtide.core.loaf.Proof;
+import doughtide.core.loaf.Shaping;
 import doughtide.core.loaf.StrengthPlan;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
@@ -37,7 +40,7 @@ import org.jspecify.annotations.Nullable;
  *     .bench(new BenchHours(List.of(new BenchInterval(-7, -1.5), new BenchInterval(6.5, 8.5),
  *         new BenchInterval(17, 22.5), new BenchInterval(30.5, 32.5))))
  *     .kitchen(TemperatureTrace.steady(Temperature.ofCelsius(21)))
- *     .fridge(Temperature.ofCelsius(4))
+ *     .cold(Temperature.ofCelsius(4))
  *     .build();
  * }</pre>
  */
@@ -61,8 +64,8 @@ public final class BakeDay extends Value {
   }
 
   /**
-   * A builder with a kitchen at 21 °C, no refrigerator, the usual oven, the usual dough and one
-   * loaf of 850 g; hours ready and at the bench must be given.
+   * A builder with a kitchen at 21 °C, no cold, the usual oven, the usual dough and one loaf of 850
+   * g; hours ready and at the bench must be given.
    */
   public static Builder builder() {
     return new Builder();
@@ -88,9 +91,9 @@ public final class BakeDay extends Value {
     return given.kitchen;
   }
 
-  /** The refrigerator, if there is one. */
-  public Optional<Temperature> fridge() {
-    return Optional.ofNullable(given.fridge);
+  /** The cold and how well it is known, if there is one. */
+  public Optional<Cold> cold() {
+    return Optional.ofNullable(given.cold);
   }
 
   /** The oven. */
@@ -142,6 +145,11 @@ public final class BakeDay extends Value {
   /** Form of a loaf. */
   public PieceForm form() {
     return given.form;
+  }
+
+  /** How firmly the loaves are handled; empty for as usual. */
+  public Optional<Shaping> shaping() {
+    return Optional.ofNullable(given.shaping);
   }
 
   /** Rise wanted at the oven. */
@@ -205,6 +213,12 @@ public final class BakeDay extends Value {
     return given.restHours > 0 ? given.restHours : usualRest(given.loaves);
   }
 
+  /** A proof of the loaves of this day. */
+  public Proof ofItsLoaves(Proof place) {
+    Proof loaves = place.withRest(restHours()).withPiece(piece(), form()).withTarget(target());
+    return shaping().map(loaves::shaped).orElse(loaves);
+  }
+
   /**
    * A dough of this day in its tub, with its curves.
    *
@@ -245,12 +259,13 @@ public final class BakeDay extends Value {
     private double readyHour = Double.NaN;
     private @Nullable BenchHours bench;
     private TemperatureTrace kitchen = TemperatureTrace.steady(Temperature.ofCelsius(21));
-    private @Nullable Temperature fridge;
+    private @Nullable Cold cold;
     private Oven oven = Oven.usual();
     private DoughFormula dough = DoughFormula.builder().build();
     private int loaves = 1;
     private Mass piece = Mass.ofGrams(850);
     private PieceForm form = PieceForm.ROUND;
+    private @Nullable Shaping shaping;
     private @Nullable Rise target;
     private RiseForecaster forecaster = RiseForecaster.standard();
     private @Nullable StrengthPlan strength;
@@ -268,12 +283,13 @@ public final class BakeDay extends Value {
       this.readyHour = from.readyHour;
       this.bench = from.bench;
       this.kitchen = from.kitchen;
-      this.fridge = from.fridge;
+      this.cold = from.cold;
       this.oven = from.oven;
       this.dough = from.dough;
       this.loaves = from.loaves;
       this.piece = from.piece;
       this.form = from.form;
+      this.shaping = from.shaping;
       this.target = from.target;
       this.forecaster = from.forecaster;
       this.strength = from.strength;
@@ -292,12 +308,13 @@ public final class BakeDay extends Value {
           readyHour,
           bench,
           kitchen,
-          fridge,
+          cold,
           oven,
           dough,
           loaves,
           piece,
           form,
+          shaping,
           target,
           forecaster,
           strength,
@@ -328,10 +345,21 @@ public final class BakeDay extends Value {
       return this;
     }
 
-    /** The refrigerator, 0…12 °C. */
-    public Builder fridge(Temperature temperature) {
-      Checks.inRange("refrigerator", temperature.celsius(), 0, 12, "°C");
-      this.fridge = temperature;
+    /** A cold of which only the dial is known, 0…12 °C. */
+    public Builder cold(Temperature byDial) {
+      return cold(Cold.byDial(byDial));
+    }
+
+    /** The cold and how well it is known, stated as 0…12 °C. */
+    public Builder cold(Cold place) {
+      Checks.inRange("temperature of the cold", place.stated().celsius(), 0, 12, "°C");
+      this.cold = place;
+      return this;
+    }
+
+    /** How firmly the loaves are handled from dividing to their final shape. */
+    public Builder shaped(Shaping how) {
+      this.shaping = how;
       return this;
     }
 

@@ -1,6 +1,7 @@
 package doughtide.core.day;
 
 import doughtide.core.dough.DoughFormula;
+import doughtide.core.loaf.Cold;
 import doughtide.core.loaf.LoafModel;
 import doughtide.core.loaf.LoafScores;
 import doughtide.core.loaf.LoafSettings;
@@ -65,7 +66,9 @@ final class DayModel {
     double tubs = Math.ceil(day.allDough().grams() / LARGEST_TUB_GRAMS);
     Mass inTub = Mass.ofGrams(day.allDough().grams() / tubs);
     this.room = RoomCooling.of(formula, inTub, day.vessel(), Air.STILL_ROOM);
-    this.cold = RoomCooling.of(formula, inTub, day.vessel(), Air.REFRIGERATOR);
+    this.cold =
+        RoomCooling.of(
+            formula, inTub, day.vessel(), day.cold().map(Cold::air).orElse(Air.REFRIGERATOR));
     this.members = day.forecaster().withMembers(LIKELY_MEMBERS).ensemble().members();
     this.middle = new LikelyMember(this, usualRoute()).of(members);
   }
@@ -144,8 +147,8 @@ final class DayModel {
     }
     double from = route.coldFrom().getAsDouble();
     double to = route.coldTo().orElseThrow();
-    TemperatureTrace fridge = TemperatureTrace.steady(day.fridge().orElseThrow());
-    return tub.then(from - route.mixHour(), fridge, tau(cold), heat(cold))
+    TemperatureTrace air = TemperatureTrace.steady(day.cold().orElseThrow().likelyAir());
+    return tub.then(from - route.mixHour(), air, tau(cold), heat(cold))
         .then(to - route.mixHour(), kitchenFrom(to), tau(room), heat(room));
   }
 
@@ -201,16 +204,10 @@ final class DayModel {
     Temperature kitchen = Temperature.ofCelsius(day.kitchen().celsius(0));
     Proof proof =
         waiting.proof() == ProofKind.COLD
-            ? Proof.inCold(day.fridge().orElseThrow(), 0)
+            ? Proof.inCold(day.cold().orElseThrow(), 0)
             : Proof.inRoom(kitchen, 0);
-    return LoafModel.of(day.dough(), piece(proof), LoafSettings.SEARCH).folded(waiting.folds());
-  }
-
-  private Proof piece(Proof proof) {
-    return proof
-        .withRest(day.restHours())
-        .withPiece(day.piece(), day.form())
-        .withTarget(day.target());
+    return LoafModel.of(day.dough(), day.ofItsLoaves(proof), LoafSettings.SEARCH)
+        .folded(waiting.folds());
   }
 
   /** Jar-equivalent rise at the oven, both hours from mixing. */

@@ -69,14 +69,11 @@ record Draft(
   Proof proof(BakeDay day) {
     Proof plain =
         proof == ProofKind.COLD
-            ? Proof.inColdUntil(day.fridge().orElseThrow(), ovenHours())
+            ? Proof.inColdUntil(day.cold().orElseThrow(), ovenHours())
             : Proof.inRoom(
                 Temperature.ofCelsius(day.kitchen().celsius(basketHour())),
                 ovenHour - basketHour());
-    return plain
-        .withRest(day.restHours())
-        .withPiece(day.piece(), day.form())
-        .withTarget(day.target());
+    return day.ofItsLoaves(plain);
   }
 
   /**

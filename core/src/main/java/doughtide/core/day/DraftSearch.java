@@ -129,7 +129,7 @@ final class DraftSearch {
 
   /** The tub into the cold after some hours, out when the baker is next at the bench. */
   private void addPartlyCold(List<BakeRoute> routes, BakeRoute route) {
-    if (day.fridge().isEmpty() || route.doughCelsius() < 23 || route.starterPercent() < 7) {
+    if (day.cold().isEmpty() || route.doughCelsius() < 23 || route.starterPercent() < 7) {
       return;
     }
     for (double after : COLD_BULK_AFTER_HOURS) {
@@ -188,7 +188,7 @@ final class DraftSearch {
 
   private List<Draft> drafts(Start start) {
     List<Draft> drafts = new ArrayList<>();
-    if (day.fridge().isPresent()) {
+    if (day.cold().isPresent()) {
       for (double oven : ovenHours) {
         start
             .dough()

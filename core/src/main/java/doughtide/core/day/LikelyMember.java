@@ -57,7 +57,7 @@ final class LikelyMember {
     Rise half = new Rise(model.day().target().fraction() / 2);
     hours.add(curve.hoursToRise(half).orElse(NEVER_HOURS));
     hours.add(shaped(bulk, ProofKind.ROOM, SHORT_PROOF_HOURS));
-    if (model.day().fridge().isPresent()) {
+    if (model.day().cold().isPresent()) {
       hours.add(shaped(bulk, ProofKind.COLD, NIGHT_HOURS));
     }
     return hours.stream().mapToDouble(each -> Math.log(Math.max(each, LEAST_HOURS))).toArray();

@@ -141,7 +141,7 @@ final class SmallestChange {
   }
 
   private static boolean isSameDough(BakeDay then, BakeDay now) {
-    return then.fridge().equals(now.fridge())
+    return then.cold().equals(now.cold())
         && then.starterInColdHours().equals(now.starterInColdHours());
   }
 
@@ -226,19 +226,19 @@ final class SmallestChange {
   }
 
   private void addRefrigerator(List<Trial> trials, Trial from) {
-    if (from.days().get(dough).fridge().isEmpty()) {
+    if (from.days().get(dough).cold().isEmpty()) {
       trials.add(
           everywhere(
               from,
               new Adjustment(Kind.REFRIGERATOR, REFRIGERATOR_CELSIUS, 0, Adjustment.EVERY_DOUGH),
               REFRIGERATOR_COST,
-              day -> day.fridge(Temperature.ofCelsius(REFRIGERATOR_CELSIUS))));
+              day -> day.cold(Temperature.ofCelsius(REFRIGERATOR_CELSIUS))));
     }
   }
 
   private void addStarterInCold(List<Trial> trials, Trial from) {
     BakeDay day = from.days().get(dough);
-    if (day.fridge().isPresent() && day.starterInColdHours().isEmpty()) {
+    if (day.cold().isPresent() && day.starterInColdHours().isEmpty()) {
       trials.add(
           everywhere(
               from,

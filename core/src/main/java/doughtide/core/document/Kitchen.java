@@ -4,6 +4,7 @@ import doughtide.core.Internal;
 import doughtide.core.document.DocumentReader.Entry;
 import doughtide.core.document.DocumentReader.Use;
 import doughtide.core.dough.Flour;
+import doughtide.core.loaf.Shaping;
 import doughtide.core.quantity.Altitude;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Mass;
@@ -12,6 +13,7 @@ import doughtide.core.quantity.Share;
 import doughtide.core.quantity.Temperature;
 import java.io.Serializable;
 import java.time.ZoneId;
+import java.util.Arrays;
 import java.util.Collections;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
@@ -73,6 +75,8 @@ public record Kitchen(Map<String, String> values) implements Serializable {
     rules.put("starter-routine", oneOf("kept", "irregular", "unknown"));
     rules.put("piece", asTyped(Quantities::mass));
     rules.put("form", (name, text, known) -> known.form(name, text).key());
+    rules.put(
+        "shaping", oneOf(Arrays.stream(Shaping.values()).map(Shaping::key).toArray(String[]::new)));
     rules.put("target", asTyped(Quantities::rise));
     rules.put(
         "oven-capacity", asTyped((name, text) -> Quantities.count(name, text, 1, MOST_LOAVES)));

@@ -83,6 +83,11 @@ public record Cold(
         Math.min(offsetCelsius + celsius, 10), deviationCelsius, filmLogFactor, filmLogDeviation);
   }
 
+  /** What its air likely is. */
+  public Temperature likelyAir() {
+    return Temperature.ofCelsius(airCelsius(0));
+  }
+
   /**
    * Its air, °C.
    *

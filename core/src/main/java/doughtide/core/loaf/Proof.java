@@ -9,6 +9,7 @@ import doughtide.core.quantity.Temperature;
 import java.io.Serializable;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Consumer;
 
 /**
  * What happens to the dough after bulk fermentation: bench rest and shaping, then a proof in the
@@ -62,54 +63,89 @@ public record Proof(
     room.ifPresent(t -> Checks.inRange("proof temperature", t.celsius(), 0, 45, "°C"));
   }
 
-  private static Proof usual(
-      Optional<Temperature> room,
-      double roomHours,
-      Optional<Cold> cold,
-      double holdHours,
-      OptionalDouble ovenHour) {
-    return new Proof(
-        USUAL_REST_HOURS,
-        room,
-        roomHours,
-        cold,
-        holdHours,
-        ovenHour,
-        Mass.ofGrams(850),
-        PieceForm.ROUND,
-        Optional.empty(),
-        Optional.empty());
+  /** Changes named parts of a proof. */
+  private static final class Parts {
+    private double restHours = USUAL_REST_HOURS;
+    private Optional<Temperature> room = Optional.empty();
+    private double roomHours;
+    private Optional<Cold> coldPlace = Optional.empty();
+    private double holdHours;
+    private OptionalDouble ovenHour = OptionalDouble.empty();
+    private Mass mass = Mass.ofGrams(850);
+    private PieceForm form = PieceForm.ROUND;
+    private Optional<Shaping> shaping = Optional.empty();
+    private Optional<Rise> target = Optional.empty();
+
+    Proof proof() {
+      return new Proof(
+          restHours, room, roomHours, coldPlace, holdHours, ovenHour, mass, form, shaping, target);
+    }
+  }
+
+  private static Proof usual(Consumer<Parts> given) {
+    Parts parts = new Parts();
+    given.accept(parts);
+    return parts.proof();
+  }
+
+  private Proof with(Consumer<Parts> changed) {
+    Parts parts = new Parts();
+    parts.restHours = restHours;
+    parts.room = room;
+    parts.roomHours = roomHours;
+    parts.coldPlace = coldPlace;
+    parts.holdHours = holdHours;
+    parts.ovenHour = ovenHour;
+    parts.mass = mass;
+    parts.form = form;
+    parts.shaping = shaping;
+    parts.target = target;
+    changed.accept(parts);
+    return parts.proof();
   }
 
   /**
-   * Into the cold after shaping and straight from there to the oven.
+   * Into a cold of which only the dial is known, after shaping, and straight from there to the
+   * oven.
    *
-   * @param cold temperature of the refrigerator, −30…25 °C
+   * @param cold temperature by the dial, −30…25 °C
    * @param holdHours time in the cold, 0…96 h
    */
   public static Proof inCold(Temperature cold, double holdHours) {
+    return inCold(dial(cold), holdHours);
+  }
+
+  /** The same in a cold that is better known. */
+  public static Proof inCold(Cold cold, double holdHours) {
     return usual(
-        Optional.empty(),
-        0,
-        Optional.of(Cold.byDial(Checks.given("temperature of the cold", cold))),
-        holdHours,
-        OptionalDouble.empty());
+        parts -> {
+          parts.coldPlace = Optional.of(cold);
+          parts.holdHours = holdHours;
+        });
+  }
+
+  private static Cold dial(Temperature cold) {
+    return Cold.byDial(Checks.given("temperature of the cold", cold));
   }
 
   /**
-   * Into the cold after shaping, and to the oven at a fixed hour.
+   * Into a cold of which only the dial is known, after shaping, and to the oven at a fixed hour.
    *
-   * @param cold temperature of the refrigerator, −30…25 °C
+   * @param cold temperature by the dial, −30…25 °C
    * @param ovenHour hours from mixing to the oven, 1…168
    */
   public static Proof inColdUntil(Temperature cold, double ovenHour) {
+    return inColdUntil(dial(cold), ovenHour);
+  }
+
+  /** The same in a cold that is better known. */
+  public static Proof inColdUntil(Cold cold, double ovenHour) {
     double hour = Checks.inRange("hours from mixing to the oven", ovenHour, 1, 168, "h");
     return usual(
-        Optional.empty(),
-        0,
-        Optional.of(Cold.byDial(Checks.given("temperature of the cold", cold))),
-        0,
-        OptionalDouble.of(hour));
+        parts -> {
+          parts.coldPlace = Optional.of(cold);
+          parts.ovenHour = OptionalDouble.of(hour);
+        });
   }
 
   /**
@@ -119,12 +155,14 @@ public record Proof(
    * @param hours length of the proof, 0…48 h
    */
   public static Proof inRoom(Temperature room, double hours) {
-    return usual(
-        Optional.of(Checks.given("proof temperature", room)),
-        hours,
-        Optional.empty(),
-        0,
-        OptionalDouble.empty());
+    return usual(inRoomFirst(room, hours));
+  }
+
+  private static Consumer<Parts> inRoomFirst(Temperature room, double hours) {
+    return parts -> {
+      parts.room = Optional.of(Checks.given("proof temperature", room));
+      parts.roomHours = hours;
+    };
   }
 
   /**
@@ -134,17 +172,7 @@ public record Proof(
    * @param hours 0…48 h
    */
   public Proof afterRoom(Temperature temperature, double hours) {
-    return new Proof(
-        restHours,
-        Optional.of(Checks.given("proof temperature", temperature)),
-        hours,
-        coldPlace,
-        holdHours,
-        ovenHour,
-        mass,
-        form,
-        shaping,
-        target);
+    return with(inRoomFirst(temperature, hours));
   }
 
   /**
@@ -153,23 +181,25 @@ public record Proof(
    * @param hours 0…12 h
    */
   public Proof withRest(double hours) {
-    return new Proof(
-        hours, room, roomHours, coldPlace, holdHours, ovenHour, mass, form, shaping, target);
+    return with(parts -> parts.restHours = hours);
   }
 
   /** The same in a cold that is better known, or another one. */
   public Proof withCold(Cold cold) {
-    return new Proof(
-        restHours,
-        room,
-        roomHours,
-        Optional.of(cold),
-        holdHours,
-        ovenHour,
-        mass,
-        form,
-        shaping,
-        target);
+    return with(parts -> parts.coldPlace = Optional.of(cold));
+  }
+
+  /**
+   * The same so long in the cold, whenever that is.
+   *
+   * @param hours 0…96 h
+   */
+  public Proof held(double hours) {
+    return with(
+        parts -> {
+          parts.holdHours = hours;
+          parts.ovenHour = OptionalDouble.empty();
+        });
   }
 
   /**
@@ -179,24 +209,16 @@ public record Proof(
    * @param newForm what it is proofed in
    */
   public Proof withPiece(Mass newMass, PieceForm newForm) {
-    return new Proof(
-        restHours, room, roomHours, coldPlace, holdHours, ovenHour, newMass, newForm, shaping,
-        target);
+    return with(
+        parts -> {
+          parts.mass = newMass;
+          parts.form = newForm;
+        });
   }
 
   /** The same, handled otherwise than usual. */
   public Proof shaped(Shaping how) {
-    return new Proof(
-        restHours,
-        room,
-        roomHours,
-        coldPlace,
-        holdHours,
-        ovenHour,
-        mass,
-        form,
-        Optional.of(how),
-        target);
+    return with(parts -> parts.shaping = Optional.of(how));
   }
 
   /**
@@ -211,17 +233,7 @@ public record Proof(
         LEAST_TARGET_PERCENT,
         MOST_TARGET_PERCENT,
         "%");
-    return new Proof(
-        restHours,
-        room,
-        roomHours,
-        coldPlace,
-        holdHours,
-        ovenHour,
-        mass,
-        form,
-        shaping,
-        Optional.of(rise));
+    return with(parts -> parts.target = Optional.of(rise));
   }
 
   /** Temperature of the cold as stated, if there is one. */

@@ -23,7 +23,7 @@ class CommonDaysTest {
     return BakeDay.builder()
         .readyAt(ready)
         .bench(new BenchHours(bench))
-        .fridge(Temperature.ofCelsius(4))
+        .cold(Temperature.ofCelsius(4))
         .plans(1);
   }
 

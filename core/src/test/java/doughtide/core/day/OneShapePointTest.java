@@ -86,7 +86,7 @@ class OneShapePointTest {
             .doughCelsius(List.of(24.0))
             .bulkPlace(BakeDay.BulkPlace.HELD)
             .kitchen(TemperatureTrace.steady(Temperature.ofCelsius(24)))
-            .fridge(COLD)
+            .cold(COLD)
             .build();
     // Plans look for their point with more members than the other questions do.
     List<BakePlan> plans =

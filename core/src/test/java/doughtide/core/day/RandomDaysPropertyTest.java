@@ -86,7 +86,7 @@ class RandomDaysPropertyTest {
                   1 + random.nextInt(1 + random.nextInt(40)), Mass.ofGrams(850), PieceForm.ROUND)
               .plans(1);
       if (random.nextBoolean()) {
-        day.fridge(Temperature.ofCelsius(4));
+        day.cold(Temperature.ofCelsius(4));
       }
       doughs.add(day.build());
     }

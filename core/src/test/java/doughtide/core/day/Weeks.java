@@ -86,7 +86,7 @@ final class Weeks {
     return BakeDay.builder()
         .readyAt(ready)
         .bench(new BenchHours(bench))
-        .fridge(Temperature.ofCelsius(4))
+        .cold(Temperature.ofCelsius(4))
         .loaves(2, Mass.ofGrams(850), PieceForm.ROUND);
   }
 
@@ -138,7 +138,7 @@ final class Weeks {
         .readyAt(ready)
         .bench(new BenchHours(bench))
         .kitchen(TemperatureTrace.steady(Temperature.ofCelsius(21)))
-        .fridge(Temperature.ofCelsius(4))
+        .cold(Temperature.ofCelsius(4))
         .oven(Oven.usual().withLoaves(capacity))
         .starterPercents(SHARES)
         .doughCelsius(TEMPERATURES);

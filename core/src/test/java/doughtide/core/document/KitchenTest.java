@@ -42,6 +42,7 @@ class KitchenTest {
             Map.entry("starter-routine", "kept"),
             Map.entry("piece", "850g"),
             Map.entry("form", "tin"),
+            Map.entry("shaping", "knocked-back"),
             Map.entry("target", "85%"),
             Map.entry("oven-capacity", "6"),
             Map.entry("at-the-bench", "07:00-22:00"),

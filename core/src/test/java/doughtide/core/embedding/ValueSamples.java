@@ -442,7 +442,7 @@ final class ValueSamples {
     add(step, new DayStep(step, List.of(0, 1), 1), new BenchHours(List.of(morning)));
     add(new Oven(1, 0.75 + more, 2, 4), new OvenLoad(1, 2 + more, portions()));
     BenchHours hours = new BenchHours(List.of(morning));
-    add(BakeDay.builder().readyAt(12).bench(hours).fridge(celsius(4)).build());
+    add(BakeDay.builder().readyAt(12).bench(hours).cold(celsius(4)).build());
     add(new Adjustment(Adjustment.Kind.values()[0], 1 + more, 0, 0));
     add(new StepMargin(BakeStep.Kind.FOLD, more, StepMargin.Limit.values()[0]));
     add(new BakeRoute(20 + more, 24, 3, OptionalDouble.empty(), OptionalDouble.of(30)));

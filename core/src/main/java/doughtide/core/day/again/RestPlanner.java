@@ -88,7 +88,7 @@ public final class RestPlanner {
 
   /** As meant, and in the cold too where the loaves are not shaped yet. */
   private Stream<ProofKind> kinds() {
-    boolean free = slipped.shapedHour().isEmpty() && day.fridge().isPresent();
+    boolean free = slipped.shapedHour().isEmpty() && day.cold().isPresent();
     return free
         ? Stream.of(slipped.proof(), ProofKind.COLD).distinct()
         : Stream.of(slipped.proof());
@@ -142,14 +142,11 @@ public final class RestPlanner {
     Proof plain =
         kind == ProofKind.COLD
             ? Proof.inColdUntil(
-                day.fridge().orElseThrow(),
+                day.cold().orElseThrow(),
                 Math.max(slipped.ovenHour(), soonest) - slipped.route().mixHour())
             : Proof.inRoom(
                 Temperature.ofCelsius(day.kitchen().celsius(atHour)), slipped.proofHours());
-    return plain
-        .withRest(day.restHours())
-        .withPiece(day.piece(), day.form())
-        .withTarget(day.target());
+    return day.ofItsLoaves(plain);
   }
 
   /** The rest with dividing begun at an hour. */

@@ -35,7 +35,7 @@ class BenchBatchesPropertyTest {
                         new BenchInterval(-19, -1),
                         new BenchInterval(5, 23),
                         new BenchInterval(29, 47))))
-            .fridge(Temperature.ofCelsius(4))
+            .cold(Temperature.ofCelsius(4))
             .loaves(LOAVES, Mass.ofGrams(850), PieceForm.ROUND)
             .oven(new Oven(0.75, 0.75, 1.5, 6))
             .starterPercents(List.of(20.0))
