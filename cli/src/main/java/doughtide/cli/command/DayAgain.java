@@ -8,8 +8,13 @@ import doughtide.cli.command.again.AgainAnswer;
 import doughtide.cli.command.again.DayCalendar;
 import doughtide.cli.command.again.Happened;
 import doughtide.cli.command.again.PlanFile;
+import doughtide.cli.command.again.TodayReadings;
 import doughtide.cli.file.OutputFile;
+import doughtide.cli.file.ReadingsFile;
 import doughtide.cli.options.OutputOptions;
+import doughtide.cli.options.PageOptions;
+import doughtide.cli.options.StarterOptions;
+import doughtide.cli.options.WordsOptions;
 import doughtide.cli.session.Environment;
 import doughtide.cli.session.Session;
 import doughtide.core.day.BakeDay;
@@ -18,8 +23,10 @@ import doughtide.core.day.again.Slipped;
 import doughtide.core.quantity.ClockText;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Quantities;
+import doughtide.report.words.Words;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
@@ -67,7 +74,13 @@ final class DayAgain {
                 "With --again: a step that was done, and when; may be repeated.")
             .repeatable(),
         OptionSpec.value(NOW, "TIME", "15:30", "With --again: what the clock says now.")
-            .withDefault("the time now"));
+            .withDefault("the time now"),
+        OptionSpec.value(
+            StarterOptions.READINGS,
+            "FILE",
+            "today.csv",
+            "With --again: the readings of the dough so far, a file as for doughtide learn."),
+        ReadingsFile.skipOption());
   }
 
   /** An option that must be given, but for the plan that knows it. */
@@ -79,7 +92,7 @@ final class DayAgain {
 
   /** Refuses what says nothing without a plan. */
   static void refuseAlone(Arguments arguments) {
-    for (String option : List.of(DID, NOW)) {
+    for (String option : List.of(DID, NOW, StarterOptions.READINGS)) {
       if (arguments.has(option)) {
         throw new InputException(
             "--" + option + " says nothing without --again: add for example --again plan.json");
@@ -90,22 +103,39 @@ final class DayAgain {
   static void run(Arguments arguments, Session session) {
     Environment environment = session.environment();
     OutputOptions.Format format = OutputOptions.format(arguments);
+    OutputOptions.Paper paper = OutputOptions.paper(arguments);
+    Optional<OutputFile> chart = OutputOptions.chart(arguments, environment);
+    Words words = WordsOptions.ofChart(arguments);
     Optional<OutputFile> calendar = DayReport.calendar(arguments, environment);
+    Optional<PageOptions> page = PageOptions.read(arguments, environment);
     PlanFile file = PlanFile.read("--" + AGAIN, arguments.text(AGAIN).orElseThrow(), environment);
-    AgainAnswer again = again(file, arguments, environment);
+    AgainAnswer again = again(file, arguments, session);
     calendar.ifPresent(
         to ->
             new DayCalendar(file.planId(), file.replanned() + 1, again.times())
                 .write(again.entries(), "bake-day", to, environment.now()));
+    DayReport.Shown shown = shown(again);
+    chart.ifPresent(to -> DayReport.draw(shown, words, to, paper));
+    page.ifPresent(to -> to.write(with -> DayReport.page(shown, with)));
     Answer answer = again.answer();
     switch (format) {
       case TEXT -> answer.text(session.out());
       case JSON -> answer.json(session.out());
       case CSV -> answer.csv(session.out());
     }
+    page.ifPresent(to -> to.say(format, session.out()));
   }
 
-  private static AgainAnswer again(PlanFile file, Arguments arguments, Environment environment) {
+  private static DayReport.Shown shown(AgainAnswer again) {
+    return new DayReport.Shown(
+        again.dayPlan(),
+        List.of("dough"),
+        again.times().start(),
+        again.times().after(again.day().readyHour()));
+  }
+
+  private static AgainAnswer again(PlanFile file, Arguments arguments, Session session) {
+    Environment environment = session.environment();
     Map<String, List<String>> values = file.values();
     Arguments before = new Arguments(DAY, values, List.of(), environment.catalogue());
     PlanClock clock = clock(before, arguments, environment);
@@ -113,7 +143,11 @@ final class DayAgain {
     CHANGEABLE.stream()
         .filter(arguments::given)
         .forEach(option -> changed.put(option, arguments.all(option)));
-    List<String> did = arguments.all(DID);
+    Optional<TodayReadings> readings = TodayReadings.read(arguments, session);
+    List<String> did = new ArrayList<>(arguments.all(DID));
+    if (did.stream().noneMatch(each -> each.startsWith("mix"))) {
+      readings.flatMap(TodayReadings::mixed).ifPresent(did::add);
+    }
     arguments.has(OutputOptions.OVERWRITE);
     arguments.refuseUnasked("--" + AGAIN);
     BakeDay planned = DayDough.read(withBench(before, changed), clock, environment);
@@ -127,13 +161,21 @@ final class DayAgain {
     double nowHour = clock.hour(clock.now());
     Happened happened = Happened.of(file.steps(clock.times()), did, clock.times(), nowHour);
     Slipped slipped = happened.slipped(file);
+    BakeDay believed =
+        readings
+            .map(
+                each ->
+                    each.in(
+                        day, slipped.route(), StarterOptions.jar(now, environment), clock.times()))
+            .orElse(day);
     return new AgainAnswer(
         file,
         DayOptions.typed(now, clock),
         planned.loaves(),
         day,
         happened,
-        RestPlanner.plan(day, slipped),
+        RestPlanner.plan(believed, slipped),
+        readings.map(TodayReadings::count).orElse(0L),
         clock.times());
   }
 

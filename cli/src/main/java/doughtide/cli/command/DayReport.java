@@ -97,12 +97,13 @@ final class DayReport {
     DayOptions options = read.apply(arguments, environment);
     DayAnswer found = plan(options, limit, session);
     DayText text = new DayText(options, found.days().get(0));
-    chart.ifPresent(file -> draw(text, words, file, paper));
+    Shown shown = Shown.of(text);
+    chart.ifPresent(file -> draw(shown, words, file, paper));
     calendar.ifPresent(
         file ->
             new DayCalendar(options.planId(), 0, text.times())
                 .write(text.entries(), command, file, environment.now()));
-    page.ifPresent(each -> each.write(with -> page(text, with)));
+    page.ifPresent(each -> each.write(with -> page(shown, with)));
     Optional<String> printed =
         pages.map(
             each -> each.write(pages(text, each.words()), options.clock().readyAt().toLocalDate()));
@@ -119,22 +120,36 @@ final class DayReport {
   private static ClassDayPages pages(DayText text, Words words) {
     DayOptions options = text.options();
     return new ClassDayPages(
-        title(options, words),
+        Shown.of(text).title(words),
         text.day(),
         options.names(),
         options.clock().times().start(),
         RosterGroup.students(options.groups()));
   }
 
-  private static String page(DayText text, Words words) {
-    DayOptions options = text.options();
-    return PhonePage.of(
-            title(options, words),
-            text.day(),
-            options.names(),
-            options.clock().times().start(),
-            words)
-        .html();
+  /**
+   * A day for a chart or a page.
+   *
+   * @param day what is shown
+   * @param names of its doughs
+   * @param zero the moment of hour 0
+   * @param ready when the bread is wanted
+   */
+  record Shown(DayPlan day, List<String> names, ZonedDateTime zero, ZonedDateTime ready) {
+    static Shown of(DayText text) {
+      DayOptions options = text.options();
+      var times = options.clock().times();
+      return new Shown(
+          text.day(), options.names(), times.start(), times.after(options.clock().readyHour()));
+    }
+
+    private String title(Words words) {
+      return words.say("chart.title.day", Map.of("time", words.dayAndClock(ready)));
+    }
+  }
+
+  static String page(Shown shown, Words words) {
+    return PhonePage.of(shown.title(words), shown.day(), shown.names(), shown.zero(), words).html();
   }
 
   private static Optional<Duration> limit(Arguments arguments) {
@@ -181,11 +196,11 @@ final class DayReport {
     }
   }
 
-  private static void draw(DayText text, Words words, OutputFile file, OutputOptions.Paper paper) {
-    DayOptions options = text.options();
-    DayPlan day = text.day();
-    var zero = options.clock().times().start();
-    write(Charts.in(words).day(title(options, words), day, options.names(), zero), file, paper);
+  static void draw(Shown shown, Words words, OutputFile file, OutputOptions.Paper paper) {
+    write(
+        Charts.in(words).day(shown.title(words), shown.day(), shown.names(), shown.zero()),
+        file,
+        paper);
   }
 
   /** Writes a chart into a file of its kind. */
@@ -194,10 +209,5 @@ final class DayReport {
         paper == OutputOptions.Paper.A4 ? ChartSize.A4_LANDSCAPE : ChartSize.A5_LANDSCAPE;
     byte[] bytes = chart.bytes(ChartFormat.ofFileName(file.shown()), size);
     file.write(out -> out.write(bytes));
-  }
-
-  private static String title(DayOptions options, Words words) {
-    ZonedDateTime ready = options.clock().times().after(options.clock().readyHour());
-    return words.say("chart.title.day", Map.of("time", words.dayAndClock(ready)));
   }
 }

@@ -47,14 +47,37 @@ public final class BakePlan {
   }
 
   /**
-   * What the ensemble says of a draft.
+   * A dough that was begun, with what is still meant to happen.
+   *
+   * @param route as it was mixed, and when its tub is in the cold
+   * @param feed of its starter
+   * @param strength folds that were done or are still meant
+   * @param proof where the loaves wait
+   * @param basketHour when they are or were in their baskets
+   * @param ovenHour when the first go into the oven
+   * @param shapeRise rise of the sample jar when dividing begins
+   */
+  @Internal
+  public record Begun(
+      BakeRoute route,
+      FeedChoice feed,
+      StrengthPlan strength,
+      ProofKind proof,
+      double basketHour,
+      double ovenHour,
+      Rise shapeRise) {}
+
+  /**
+   * What the ensemble says of a plan.
    *
    * @param goodShare share of doughs that come out right
    * @param shape when the jar shows the moment, on the axis
    * @param margins of the steps that matter to the dough, in order
    */
-  record Weighed(double goodShare, TimeWindow shape, List<StepMargin> margins) {
-    Weighed {
+  @Internal
+  public record Weighed(double goodShare, TimeWindow shape, List<StepMargin> margins) {
+    /** Keeps its own copy. */
+    public Weighed {
       margins = List.copyOf(margins);
     }
 
@@ -75,6 +98,22 @@ public final class BakePlan {
     }
   }
 
+  /** The plan of a dough that was begun, as it goes on. */
+  @Internal
+  public static BakePlan of(BakeDay day, Begun begun, Weighed weighed) {
+    Draft draft =
+        new Draft(
+            begun.route(),
+            begun.feed(),
+            begun.strength(),
+            begun.proof(),
+            begun.basketHour() - begun.route().mixHour(),
+            begun.ovenHour(),
+            begun.shapeRise().fraction(),
+            0);
+    return new BakePlan(day, draft, weighed, new DayModel(day).temperature(begun.route()));
+  }
+
   /** What was planned for. */
   public BakeDay day() {
     return day;
@@ -85,11 +124,7 @@ public final class BakePlan {
     return draft.steps(day);
   }
 
-  /**
-   * The feeding before.
-   *
-   * @hidden
-   */
+  /** The feeding before. */
   @Internal
   public FeedChoice feed() {
     return draft.feed();
@@ -180,11 +215,7 @@ public final class BakePlan {
     return weighed.goodShare();
   }
 
-  /**
-   * Margins of the steps that matter to the dough, in their order.
-   *
-   * @hidden
-   */
+  /** Margins of the steps that matter to the dough, in their order. */
   @Internal
   public List<StepMargin> margins() {
     return weighed.margins();
@@ -195,11 +226,7 @@ public final class BakePlan {
     return weighed.marginHours();
   }
 
-  /**
-   * The step with the least margin.
-   *
-   * @hidden
-   */
+  /** The step with the least margin. */
   @Internal
   public StepMargin tight() {
     return weighed.tight();
@@ -210,11 +237,7 @@ public final class BakePlan {
     return dough().forDough(day.allDough());
   }
 
-  /**
-   * What to weigh for the feeding, with 20 g kept back, more where the starter weighs little.
-   *
-   * @hidden
-   */
+  /** What to weigh for the feeding, with 20 g kept back, more where the starter weighs little. */
   @Internal
   public FeedAmounts feedAmounts() {
     return feedAmounts(ingredients().starterGrams());
@@ -234,7 +257,6 @@ public final class BakePlan {
    * Temperature of the water to pour, everything else at the kitchen's temperature.
    *
    * @param mixing what mixing does to the dough's temperature
-   * @hidden
    */
   @Internal
   public WaterAnswer water(Mixing mixing) {

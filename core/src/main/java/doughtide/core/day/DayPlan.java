@@ -4,7 +4,9 @@ import doughtide.core.Internal;
 import doughtide.core.feeding.FeedAmounts;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 
 /**
@@ -28,6 +30,22 @@ public record DayPlan(
     plans = List.copyOf(plans);
     steps = List.copyOf(steps);
     loads = List.copyOf(loads);
+  }
+
+  /**
+   * A day of one dough that was begun.
+   *
+   * @param plan as it goes on
+   * @param steps what was done and what is left, ascending
+   */
+  public static DayPlan begun(BakePlan plan, List<BakeStep> steps) {
+    List<OvenLoad> loads =
+        DayTimetable.loads(List.of(plan.day()), new TreeMap<>(Map.of(0, plan.draft())));
+    List<DayStep> one =
+        steps.stream()
+            .map(step -> new DayStep(step, List.of(0), step.toHour() > step.fromHour() ? 0 : -1))
+            .toList();
+    return new DayPlan(List.of(plan), one, loads, 1, Optional.empty());
   }
 
   /**

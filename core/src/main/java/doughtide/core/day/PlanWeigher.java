@@ -21,15 +21,6 @@ import java.util.stream.IntStream;
  * with the one step late; it never goes past the next step that needs it.
  */
 final class PlanWeigher {
-  /** A delay is too long when it spoils this share of doughs more (starting value). */
-  static final double SPOILED_SHARE = 0.1;
-
-  /** Margins are found to this, hours. */
-  static final double DELAY_GRID_HOURS = 1.0 / 12;
-
-  /** A longer margin is not looked for. */
-  static final double LONGEST_DELAY_HOURS = 6;
-
   /** From the basket to the oven at least: a loaf that is just shaped is not baked. */
   static final double LEAST_PROOF_HOURS = 0.25;
 
@@ -46,7 +37,7 @@ final class PlanWeigher {
   /** All of it; margins only where enough doughs come out right. */
   BakePlan.Weighed weigh(Draft draft) {
     Replay replay = new Replay(draft);
-    List<Outcome> outcomes = replay.outcomes(LONGEST_DELAY_HOURS);
+    List<Outcome> outcomes = replay.outcomes(StepMargin.LONGEST_HOURS);
     double good = share(outcomes, each -> each.isGood(0));
     return new BakePlan.Weighed(
         good,
@@ -283,32 +274,20 @@ final class PlanWeigher {
     private void add(BakeStep step, double next, Counted good) {
       double bench = benchSlack(step.kind());
       double most =
-          Math.max(0, Math.min(Math.min(bench, next - step.toHour()), LONGEST_DELAY_HOURS));
+          Math.max(0, Math.min(Math.min(bench, next - step.toHour()), StepMargin.LONGEST_HOURS));
       StepMargin.Limit limit =
           next - step.toHour() < bench ? StepMargin.Limit.NEXT_STEP : StepMargin.Limit.BENCH;
       int all = members.size();
-      int least = (int) Math.ceil(good.when(0, all) - SPOILED_SHARE * all - 1e-9);
+      int least = (int) Math.ceil(good.when(0, all) - StepMargin.SPOILED_SHARE * all - 1e-9);
       if (most == 0 || good.when(most, least) >= least) {
         margins.add(new StepMargin(step.kind(), most, limit));
       } else {
         margins.add(
-            new StepMargin(step.kind(), longest(most, good, least), StepMargin.Limit.DOUGH));
+            new StepMargin(
+                step.kind(),
+                StepMargin.longest(most, late -> good.when(late, least) >= least),
+                StepMargin.Limit.DOUGH));
       }
-    }
-
-    /** The longest delay of the grid with which enough are good; one step more spoils too many. */
-    private static double longest(double most, Counted good, int least) {
-      int kept = 0;
-      int spoiled = (int) Math.ceil(most / DELAY_GRID_HOURS - 1e-9);
-      while (spoiled - kept > 1) {
-        int middle = (kept + spoiled) / 2;
-        if (good.when(middle * DELAY_GRID_HOURS, least) >= least) {
-          kept = middle;
-        } else {
-          spoiled = middle;
-        }
-      }
-      return kept * DELAY_GRID_HOURS;
     }
 
     /** Folds move with mixing, and what is taken out of the oven with baking. */

@@ -39,9 +39,9 @@ class MarginsTest {
         assertThat(possible(plan, margin.kind(), margin.hours())).as(name).isTrue();
         double late = good(plan, margin.kind(), margin.hours());
         double later = good(plan, margin.kind(), margin.hours() + FIVE_MINUTES);
-        double least = good(plan, margin.kind(), 0) - PlanWeigher.SPOILED_SHARE;
+        double least = good(plan, margin.kind(), 0) - StepMargin.SPOILED_SHARE;
         assertThat(late).as(name).isGreaterThanOrEqualTo(least - ONE_MEMBER);
-        boolean longest = margin.hours() >= PlanWeigher.LONGEST_DELAY_HOURS - 1e-9;
+        boolean longest = margin.hours() >= StepMargin.LONGEST_HOURS - 1e-9;
         if (margin.limit() == StepMargin.Limit.DOUGH) {
           assertThat(later).as(name).isLessThan(least + ONE_MEMBER);
         } else if (!longest) {

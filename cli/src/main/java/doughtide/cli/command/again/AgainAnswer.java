@@ -10,9 +10,13 @@ import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.Words;
 import doughtide.cli.hand.Cautions;
 import doughtide.core.day.BakeDay;
+import doughtide.core.day.BakePlan;
 import doughtide.core.day.BakeStep;
 import doughtide.core.day.BakeStep.Kind;
+import doughtide.core.day.DayPlan;
+import doughtide.core.day.StepMargin;
 import doughtide.core.day.again.RestOfDay;
+import doughtide.core.feeding.FeedRatio;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -30,6 +34,7 @@ import java.util.OptionalDouble;
  * @param day with what has changed
  * @param happened what has happened
  * @param rest what is left
+ * @param readings of today that were taken into account
  * @param times the clock of the day
  */
 public record AgainAnswer(
@@ -39,11 +44,21 @@ public record AgainAnswer(
     BakeDay day,
     Happened happened,
     RestOfDay rest,
+    long readings,
     ClockTimes times) {
 
   private static final int VERSION = 1;
   private static final String BENCH = "at-the-bench";
   private static final double SAME_HOURS = 2.5 / 60;
+
+  private BakePlan plan() {
+    return rest.plan();
+  }
+
+  /** The day as it is now, for charts and pages. */
+  public DayPlan dayPlan() {
+    return DayPlan.begun(plan(), steps().stream().map(PlanStep::step).toList());
+  }
 
   /** All steps as they are now, ascending. */
   List<PlanStep> steps() {
@@ -67,7 +82,7 @@ public record AgainAnswer(
   }
 
   private boolean fits(BakeStep step) {
-    return step.toHour() <= rest.shapeHour() + 1e-6;
+    return step.toHour() <= plan().bulkEndHour() + 1e-6;
   }
 
   private PlanStep afterShaping(BakeStep step) {
@@ -109,7 +124,7 @@ public record AgainAnswer(
   private String detail(PlanStep each) {
     return each.step().kind() == Kind.SHAPE && !each.done()
         ? "when the jar has risen "
-            + Words.percent(Math.rint(rest.shapeRisePercent()))
+            + Words.percent(Math.rint(plan().shapeRise().percent()))
             + ", not by the clock"
         : "";
   }
@@ -119,6 +134,7 @@ public record AgainAnswer(
     Section.Builder body = Section.loose(Timeline.sinceMixing(Optional.empty()));
     body.word("zone", "", times.start().getZone().getId())
         .word("planId", "", file.planId())
+        .number("readings", "", readings, Unit.COUNT)
         .number("replanned", "", file.replanned() + 1, Unit.COUNT);
     Section.Builder typed = body.section("options", "");
     options.forEach((option, text) -> typed.word(option, "", text));
@@ -129,9 +145,10 @@ public record AgainAnswer(
       body.paragraph()
           .say(
               "Shape when the jar has risen "
-                  + Words.percent(Math.rint(rest.shapeRisePercent()))
+                  + Words.percent(Math.rint(plan().shapeRise().percent()))
                   + ", not by the clock.");
     }
+    margins(body);
     leftOut().stream()
         .filter(each -> each.step().kind().handsOn())
         .forEach(each -> body.paragraph().say("Left out now: " + each.words() + "."));
@@ -146,11 +163,23 @@ public record AgainAnswer(
             });
   }
 
+  private void margins(Section.Builder body) {
+    if (!plan().margins().isEmpty()) {
+      Listing.Builder rows = body.listing("", "How much later each step may be");
+      for (StepMargin each : plan().margins()) {
+        rows.row()
+            .say(" ", PlanStep.words(each.kind()))
+            .say(" ", Words.duration(each.hours()))
+            .say(" ", "then " + PlanStep.limit(each.limit()));
+      }
+    }
+  }
+
   private String headline() {
     double before = happened.plannedBake();
-    boolean same = Math.abs(rest.ovenHour() - before) < SAME_HOURS;
+    boolean same = Math.abs(plan().ovenHour() - before) < SAME_HOURS;
     return "Bake "
-        + times.about(rest.ovenHour())
+        + times.about(plan().ovenHour())
         + (same ? ", as planned: " : " instead of " + times.about(before) + ": ")
         + reasons()
         + ".";
@@ -181,11 +210,14 @@ public record AgainAnswer(
     if (!Objects.equals(options.get(BENCH), file.options().get(BENCH))) {
       reasons.add("other hours at the bench");
     }
+    if (readings > 0) {
+      reasons.add(Words.counted(readings, "reading") + " of today");
+    }
     return reasons.isEmpty() ? "no step that is done was off its time" : String.join("; ", reasons);
   }
 
   private String right() {
-    long tenths = (long) Math.floor(rest.goodShare() * 10 + 1e-9);
+    long tenths = (long) Math.floor(plan().goodShare() * 10 + 1e-9);
     return "All by this plan, "
         + tenths
         + (tenths == 1 ? " dough in 10 comes" : " doughs in 10 come")
@@ -206,19 +238,34 @@ public record AgainAnswer(
   }
 
   private void data(Section.Builder row) {
-    row.listing("doughs", "")
-        .row()
+    Section.Builder dough = row.listing("doughs", "").row();
+    dough
         .number("loaves", "", day.loaves(), Unit.COUNT)
         .number("pieceGrams", "", day.piece().grams(), Unit.GRAMS)
         .number("starterOfAddedFlourPercent", "", file.starterPercent(), Unit.PERCENT)
         .number("doughCelsius", "", file.doughCelsius(), Unit.CELSIUS)
-        .number("shapeRisePercent", "", rest.shapeRisePercent(), Unit.PERCENT)
-        .word("proof", "", rest.proof(), "")
-        .number("proofHours", "", rest.ovenHour() - rest.basketHour(), Unit.HOURS)
-        .at("ovenAt", "", rest.ovenHour(), times)
-        .number("goodShare", "", rest.goodShare(), Unit.SHARE);
+        .number("shapeRisePercent", "", plan().shapeRise().percent(), Unit.PERCENT)
+        .word("proof", "", plan().proofKind(), "")
+        .number("proofHours", "", plan().proofHours(), Unit.HOURS)
+        .at("ovenAt", "", plan().ovenHour(), times)
+        .number("goodShare", "", plan().goodShare(), Unit.SHARE);
+    file.feed().ifPresent(ratio -> feed(ratio, dough.section("feed", "").section("ratio", "")));
+    Listing.Builder margins = dough.listing("margins", "");
+    for (StepMargin each : plan().margins()) {
+      margins
+          .row()
+          .word("step", "", PlanStep.words(each.kind()))
+          .number("hours", "", each.hours(), Unit.HOURS)
+          .word("limit", "", PlanStep.limit(each.limit()));
+    }
     Listing.Builder rows = row.listing("steps", "");
     steps().forEach(each -> data(each, rows.row()));
+  }
+
+  private static void feed(FeedRatio ratio, Section.Builder row) {
+    row.number("starter", "", ratio.starter(), Unit.NONE)
+        .number("flour", "", ratio.flour(), Unit.NONE)
+        .number("water", "", ratio.water(), Unit.NONE);
   }
 
   private void data(PlanStep each, Section.Builder row) {

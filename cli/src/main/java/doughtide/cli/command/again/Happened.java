@@ -5,10 +5,13 @@ import doughtide.core.day.BakeRoute;
 import doughtide.core.day.BakeStep;
 import doughtide.core.day.BakeStep.Kind;
 import doughtide.core.day.again.Slipped;
+import doughtide.core.feeding.FeedChoice;
+import doughtide.core.feeding.FeedRatio;
 import doughtide.core.quantity.ClockText;
 import doughtide.core.quantity.Hours;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Quantities;
+import doughtide.core.quantity.Share;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
@@ -169,6 +172,7 @@ public record Happened(List<PlanStep> planned, List<PlanStep> steps, double nowH
     double mixed = hour(Kind.MIX).orElseThrow();
     return new Slipped(
         new BakeRoute(file.starterPercent(), file.doughCelsius(), mixed, in, out),
+        feed(file, mixed),
         nowHour,
         hour(Kind.SHAPE),
         hour(Kind.PREHEAT),
@@ -177,6 +181,12 @@ public record Happened(List<PlanStep> planned, List<PlanStep> steps, double nowH
         file.proof(),
         file.proofHours(),
         plannedBake());
+  }
+
+  private FeedChoice feed(PlanFile file, double mixed) {
+    FeedRatio ratio = file.feed().orElseGet(() -> FeedRatio.oneTo(1, Share.ofPercent(100)));
+    double fed = hour(Kind.FEED).orElse(mixed - 1);
+    return new FeedChoice(fed, mixed, ratio, mixed - fed, mixed - fed);
   }
 
   private OptionalDouble coldHour(Kind kind, double soonest) {

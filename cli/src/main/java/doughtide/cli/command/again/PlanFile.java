@@ -7,6 +7,7 @@ import doughtide.cli.file.JsonTree;
 import doughtide.cli.session.Environment;
 import doughtide.core.day.BakeStep;
 import doughtide.core.day.ProofKind;
+import doughtide.core.feeding.FeedRatio;
 import doughtide.core.quantity.Hours;
 import doughtide.core.quantity.InputException;
 import java.io.BufferedInputStream;
@@ -20,6 +21,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * A plan that bake-day wrote as JSON.
@@ -31,6 +33,7 @@ import java.util.Map;
  * @param doughCelsius dough temperature after mixing, °C
  * @param proof where the loaves wait
  * @param proofHours how long, hours
+ * @param feed how its starter was fed; empty where none was
  * @param steps as written, ascending
  */
 public record PlanFile(
@@ -41,6 +44,7 @@ public record PlanFile(
     double doughCelsius,
     ProofKind proof,
     double proofHours,
+    Optional<FeedRatio> feed,
     List<Written> steps) {
 
   /**
@@ -90,7 +94,13 @@ public record PlanFile(
         dough.at("doughCelsius").number(),
         ProofKind.valueOf(dough.at("proof").text().toUpperCase(Locale.ROOT)),
         dough.at("proofHours").number(),
+        dough.has("feed") ? Optional.of(ratio(dough.at("feed").at("ratio"))) : Optional.empty(),
         steps);
+  }
+
+  private static FeedRatio ratio(JsonTree tree) {
+    return new FeedRatio(
+        tree.at("starter").number(), tree.at("flour").number(), tree.at("water").number());
   }
 
   private static Written step(JsonTree tree) {

@@ -2,6 +2,7 @@ package doughtide.cli.command.again;
 
 import doughtide.cli.args.Arguments;
 import doughtide.core.day.BakeStep;
+import doughtide.core.day.StepMargin;
 import doughtide.report.words.DayWords;
 import doughtide.report.words.Language;
 import doughtide.report.words.Words;
@@ -28,6 +29,15 @@ public record PlanStep(BakeStep step, boolean done) {
   /** What is done, in words. */
   String words() {
     return WORDS.step(step);
+  }
+
+  static String words(BakeStep.Kind kind) {
+    return WORDS.step(kind);
+  }
+
+  /** What ends a margin, in words. */
+  static String limit(StepMargin.Limit limit) {
+    return WORDS.limit(limit);
   }
 
   /** The same step at another hour, as long. */

@@ -36,31 +36,42 @@ class BakeDayAgainTest {
     return CliRun.in(TestEnvironment.in(folder), all.toArray(String[]::new));
   }
 
+  private static final List<CliRun> PLANNED = new ArrayList<>();
+  private static byte[] calendar = {};
+
+  /** Planned once, then written for each test. */
   private JsonAnswer plan() throws IOException {
-    CliRun run =
-        run(
-            "--ready-at",
-            "2027-03-14T12:00",
-            "--at-the-bench",
-            "07:00-22:30",
-            "--cold",
-            "4C",
-            "--loaves",
-            "2",
-            "--starter",
-            "20%",
-            "--dough-temp",
-            "24C",
-            "--plans",
-            "1",
-            "--zone",
-            "Europe/Berlin",
-            "--calendar",
-            "first.ics",
-            "--format",
-            "json");
-    Files.writeString(folder.resolve("plan.json"), run.out());
-    return JsonAnswer.of(run);
+    if (PLANNED.isEmpty()) {
+      PLANNED.add(firstPlan());
+      calendar = Files.readAllBytes(folder.resolve("first.ics"));
+    }
+    Files.writeString(folder.resolve("plan.json"), PLANNED.get(0).out());
+    Files.write(folder.resolve("first.ics"), calendar);
+    return JsonAnswer.of(PLANNED.get(0));
+  }
+
+  private CliRun firstPlan() {
+    return run(
+        "--ready-at",
+        "2027-03-14T12:00",
+        "--at-the-bench",
+        "07:00-22:30",
+        "--cold",
+        "4C",
+        "--loaves",
+        "2",
+        "--starter",
+        "20%",
+        "--dough-temp",
+        "24C",
+        "--plans",
+        "1",
+        "--zone",
+        "Europe/Berlin",
+        "--calendar",
+        "first.ics",
+        "--format",
+        "json");
   }
 
   private static Map<String, OffsetDateTime> hours(JsonAnswer answer) {
@@ -159,6 +170,76 @@ class BakeDayAgainTest {
               Trigger trigger = event.getAlarms().get(0).getRequiredProperty("TRIGGER");
               assertThat(trigger.getDuration()).isEqualTo(Duration.ofMinutes(-10));
             });
+  }
+
+  /** One loaf instead of three in an oven for two: the second batch falls away. */
+  @Test
+  void aStepThatFallsAwayIsCancelledUnderItsName() throws Exception {
+    Map<String, OffsetDateTime> first = hours(plan());
+    String shaped = clock(first.get("divide, rest, shape"));
+    String now = clock(first.get("divide, rest, shape").plusHours(1));
+    String[] again = {"--again", "plan.json", "--did", "shape " + shaped, "--now", now};
+    List<String> three = new ArrayList<>(List.of(again));
+    three.addAll(List.of("--loaves", "3", "--calendar", "three.ics", "--format", "json"));
+    Files.writeString(folder.resolve("three.json"), run(three.toArray(String[]::new)).out());
+    CliRun one =
+        run(
+            "--again",
+            "three.json",
+            "--now",
+            now,
+            "--loaves",
+            "1",
+            "--calendar",
+            "one.ics",
+            "--chart",
+            "one.png",
+            "--page",
+            "one.html");
+
+    assertThat(one.err()).isEmpty();
+    assertThat(one.out()).contains("Left out now: bake 2", "How much later each step may be");
+    assertThat(Files.size(folder.resolve("one.png"))).isGreaterThan(5_000);
+    assertThat(Files.readString(folder.resolve("one.html"))).contains("bake");
+    assertThat(uids(events("one.ics"))).containsAll(uids(events("three.ics")));
+    for (VEvent event : events("one.ics")) {
+      boolean second = event.getRequiredProperty("SUMMARY").getValue().endsWith(" 2");
+      boolean fold = event.getRequiredProperty("SUMMARY").getValue().startsWith("fold");
+      boolean cancelled =
+          event.getProperty("STATUS").filter(it -> it.getValue().equals("CANCELLED")).isPresent();
+      assertThat(cancelled).as("%s", event).isEqualTo(second && !fold);
+      assertThat(sequence(event)).isEqualTo(2);
+      assertThat(event.getAlarms()).hasSize(cancelled ? 0 : 1);
+    }
+  }
+
+  /** A jar that is far ahead of what was expected: the loaves are shaped earlier. */
+  @Test
+  void readingsOfTodayMoveTheRestAndMarginsAreGivenAnew() throws IOException {
+    Map<String, OffsetDateTime> first = hours(plan());
+    OffsetDateTime mixed = first.get("mix the dough");
+    StringBuilder jar =
+        new StringBuilder("flour: white\nhydration: 70%\nsalt: 2%\nstarter: 20%\nmixed at: ")
+            .append(mixed.toLocalDateTime())
+            .append("\n\ntime,rise %,dough temp C\n");
+    int[] risen = {0, 4, 12, 22, 35};
+    for (int i = 1; i < risen.length; i++) {
+      jar.append(mixed.plusMinutes(30L * i).toLocalTime()).append("," + risen[i] + ",24\n");
+    }
+    Files.writeString(folder.resolve("today.csv"), jar);
+    String now = clock(mixed.plusHours(2));
+    CliRun run =
+        run("--again", "plan.json", "--readings", "today.csv", "--now", now, "--format", "json");
+    assertThat(run.err()).isEmpty();
+    JsonAnswer again = JsonAnswer.of(run);
+
+    assertThat(again.number("readings")).isEqualTo(4);
+    assertThat(again.text("answer")).contains("4 readings of today");
+    assertThat(hours(again).get("divide, rest, shape"))
+        .isBefore(first.get("divide, rest, shape").minusMinutes(20));
+    assertThat(again.text("plans.0.doughs.0.margins.0.step")).isEqualTo("divide, rest, shape");
+    assertThat(again.text("plans.0.doughs.0.margins.1.step")).isEqualTo("bake");
+    assertThat(again.number("plans.0.doughs.0.margins.0.hours")).isBetween(0.0, 6.0);
   }
 
   private List<VEvent> events(String name) throws IOException, ParserException {

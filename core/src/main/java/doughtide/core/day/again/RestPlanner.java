@@ -2,9 +2,12 @@ package doughtide.core.day.again;
 
 import doughtide.core.Internal;
 import doughtide.core.day.BakeDay;
+import doughtide.core.day.BakePlan;
 import doughtide.core.day.BakeStep;
+import doughtide.core.day.BakeStep.Kind;
 import doughtide.core.day.HandsOnTime;
 import doughtide.core.day.ProofKind;
+import doughtide.core.day.StepMargin;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.loaf.LoafLimits;
 import doughtide.core.loaf.LoafModel;
@@ -14,6 +17,7 @@ import doughtide.core.loaf.Proof;
 import doughtide.core.loaf.ShapeForecaster;
 import doughtide.core.loaf.StrengthPlan;
 import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.PieceCurve;
 import doughtide.core.thermal.LaterTrace;
@@ -22,6 +26,8 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.DoubleFunction;
+import java.util.function.Supplier;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -71,6 +77,26 @@ public final class RestPlanner {
     return new RestPlanner(day, slipped, day.bulk(slipped.route(), MEMBERS, BULK_HOURS)).best();
   }
 
+  /**
+   * A way on.
+   *
+   * @param shapeHour when dividing begins or began
+   * @param kind where the loaves wait
+   * @param ovenHour when the first go into the oven
+   * @param loaves those of all doughs
+   * @param steps from shaping on
+   */
+  private record Way(
+      double shapeHour,
+      ProofKind kind,
+      double ovenHour,
+      Supplier<Loaves> loaves,
+      List<BakeStep> steps) {
+    double goodShare() {
+      return loaves.get().goodShare(ovenHour);
+    }
+  }
+
   private RestOfDay best() {
     if (bulk.curves().isEmpty()) {
       throw new InputException("day.again", "the model gives no hours for a dough so cold");
@@ -79,6 +105,7 @@ public final class RestPlanner {
         .flatMap(kind -> shapeHours(kind).mapToObj(hour -> after(hour, kind)))
         .flatMap(Optional::stream)
         .reduce((a, b) -> b.goodShare() > a.goodShare() + AS_GOOD ? b : a)
+        .map(this::rest)
         .orElseThrow(
             () ->
                 new InputException(
@@ -149,25 +176,25 @@ public final class RestPlanner {
     return day.ofItsLoaves(plain);
   }
 
-  /** The rest with dividing begun at an hour. */
-  private Optional<RestOfDay> after(double shapeHour, ProofKind kind) {
+  /** The best way with dividing begun at an hour. */
+  private Optional<Way> after(double shapeHour, ProofKind kind) {
     double basket = shapeHour + day.restHours();
     Loaves loaves = loaves(basket, kind);
     if (slipped.bakedHour().isPresent()) {
       double oven = slipped.bakedHour().getAsDouble();
       return day.stepsAfterBulk(kind, basket, oven)
-          .map(steps -> rest(shapeHour, kind, oven, loaves, steps));
+          .map(steps -> new Way(shapeHour, kind, oven, () -> loaves, steps));
     }
-    List<RestOfDay> possible = new ArrayList<>();
+    List<Way> possible = new ArrayList<>();
     double last = Math.max(basket, slipped.nowHour()) + LONGEST_PROOF_HOURS;
     grid(Math.max(Math.max(basket + LEAST_PROOF_HOURS, slipped.nowHour()), hotHour()), last)
         .forEach(
             oven ->
                 day.stepsAfterBulk(kind, basket, oven)
                     .filter(this::canBeDone)
-                    .map(steps -> rest(shapeHour, kind, oven, loaves, steps))
+                    .map(steps -> new Way(shapeHour, kind, oven, () -> loaves, steps))
                     .ifPresent(possible::add));
-    double most = possible.stream().mapToDouble(RestOfDay::goodShare).max().orElse(0);
+    double most = possible.stream().mapToDouble(Way::goodShare).max().orElse(0);
     return possible.stream()
         .filter(each -> each.goodShare() >= most - AS_GOOD)
         .min(Comparator.comparingDouble(each -> Math.abs(each.ovenHour() - slipped.ovenHour())));
@@ -179,17 +206,90 @@ public final class RestPlanner {
     return on.isPresent() ? on.getAsDouble() + day.oven().preheatHours() : 0;
   }
 
-  private RestOfDay rest(
-      double shapeHour, ProofKind kind, double oven, Loaves loaves, List<BakeStep> steps) {
-    double bulkHours = shapeHour - slipped.route().mixHour();
-    return new RestOfDay(
-        shapeHour,
-        bulk.bandAt(bulkHours).riseLikelyPercent(),
-        shapeHour + day.restHours(),
-        kind,
-        oven,
-        loaves.goodShare(oven - slipped.route().mixHour()),
-        steps);
+  private RestOfDay rest(Way way) {
+    double mixed = slipped.route().mixHour();
+    double rise = bulk.bandAt(way.shapeHour() - mixed).riseLikelyPercent();
+    BakePlan.Begun begun =
+        new BakePlan.Begun(
+            slipped.route(),
+            slipped.feed(),
+            folds,
+            way.kind(),
+            way.shapeHour() + day.restHours(),
+            way.ovenHour(),
+            Rise.ofPercent(rise));
+    BakePlan.Weighed weighed =
+        new BakePlan.Weighed(
+            way.goodShare(), bulk.hoursToRise(begun.shapeRise()).plus(mixed), margins(way));
+    return new RestOfDay(BakePlan.of(day, begun, weighed), way.steps());
+  }
+
+  /** How much later what is not done may be. */
+  private List<StepMargin> margins(Way way) {
+    List<StepMargin> margins = new ArrayList<>();
+    double least = way.goodShare() - StepMargin.SPOILED_SHARE;
+    if (slipped.shapedHour().isEmpty()) {
+      margins.add(margin(Kind.SHAPE, least, late -> shapedLate(way, late)));
+    }
+    if (slipped.bakedHour().isEmpty()) {
+      margins.add(margin(Kind.BAKE, least, late -> bakedLate(way, late)));
+    }
+    return margins;
+  }
+
+  /** A way with something late, or what is in the way of it. */
+  private record Late(Optional<Way> way, StepMargin.Limit limit) {
+    boolean isGood(double least) {
+      return way.isPresent() && way.get().goodShare() >= least - 1e-9;
+    }
+  }
+
+  private StepMargin margin(Kind kind, double least, DoubleFunction<Late> late) {
+    int most = 0;
+    int longest = (int) Math.round(StepMargin.LONGEST_HOURS / StepMargin.GRID_HOURS);
+    while (most < longest && late.apply((most + 1) * StepMargin.GRID_HOURS).way().isPresent()) {
+      most++;
+    }
+    double hours = most * StepMargin.GRID_HOURS;
+    if (most == 0 || late.apply(hours).isGood(least)) {
+      double next = hours + StepMargin.GRID_HOURS;
+      return new StepMargin(kind, hours, late.apply(next).limit());
+    }
+    double kept = StepMargin.longest(hours, by -> late.apply(by).isGood(least));
+    return new StepMargin(kind, kept, StepMargin.Limit.DOUGH);
+  }
+
+  /** Shaped late, the oven by its clock. */
+  private Late shapedLate(Way way, double late) {
+    double shape = way.shapeHour() + late;
+    double basket = shape + day.restHours();
+    Optional<Way> then =
+        basket > way.ovenHour() - LEAST_PROOF_HOURS
+            ? Optional.empty()
+            : day.stepsAfterBulk(way.kind(), basket, way.ovenHour())
+                .filter(this::canBeDone)
+                .map(
+                    steps ->
+                        new Way(
+                            shape,
+                            way.kind(),
+                            way.ovenHour(),
+                            () -> loaves(basket, way.kind()),
+                            steps));
+    boolean there = isAtTheBench(shape, way.kind());
+    return new Late(then, there ? StepMargin.Limit.NEXT_STEP : StepMargin.Limit.BENCH);
+  }
+
+  /** Baked late; bread that is in time stays in time. */
+  private Late bakedLate(Way way, double late) {
+    double before = way.steps().get(way.steps().size() - 1).toHour();
+    boolean inTime = before > day.readyHour() || before + late <= day.readyHour() + 1e-6;
+    double oven = way.ovenHour() + late;
+    Optional<Way> then =
+        day.stepsAfterBulk(way.kind(), way.shapeHour() + day.restHours(), oven)
+            .filter(steps -> inTime && canBeDone(steps))
+            .map(steps -> new Way(way.shapeHour(), way.kind(), oven, way.loaves(), steps));
+    return new Late(then, inTime ? StepMargin.Limit.BENCH : StepMargin.Limit.NEXT_STEP);
   }
 
   /** Whether every step that is still to be done can be, by the clock and at the bench. */
@@ -216,8 +316,9 @@ public final class RestPlanner {
    * @param pieces one of each dough
    * @param limits between which heights they are right
    */
-  private record Loaves(List<PieceCurve> pieces, LoafLimits limits) {
-    double goodShare(double hours) {
+  private record Loaves(List<PieceCurve> pieces, LoafLimits limits, double mixHour) {
+    double goodShare(double hour) {
+      double hours = hour - mixHour;
       long good = pieces.stream().filter(piece -> limits.isGood(piece, hours)).count();
       return (double) good / pieces.size();
     }
@@ -233,7 +334,8 @@ public final class RestPlanner {
         IntStream.range(0, bulk.curves().size())
             .mapToObj(i -> loaf.run(bulk.curves().get(i), from, LoafScores.of(i), follow))
             .toList(),
-        LoafLimits.right(day.target()));
+        LoafLimits.right(day.target()),
+        slipped.route().mixHour());
   }
 
   /** Every five minutes of the clock from one hour to another. */

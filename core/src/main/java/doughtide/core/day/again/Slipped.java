@@ -3,6 +3,7 @@ package doughtide.core.day.again;
 import doughtide.core.Internal;
 import doughtide.core.day.BakeRoute;
 import doughtide.core.day.ProofKind;
+import doughtide.core.feeding.FeedChoice;
 import doughtide.core.quantity.Checks;
 import java.util.OptionalDouble;
 
@@ -10,6 +11,7 @@ import java.util.OptionalDouble;
  * How far a day has come that does not run as planned; all hours on the axis of the day.
  *
  * @param route the dough as it was mixed, and when its tub is in the cold
+ * @param feed how its starter was fed
  * @param nowHour what the clock says; nothing is planned before it
  * @param shapedHour when dividing began, if it has
  * @param preheatedHour when the oven was switched on, if it was
@@ -22,6 +24,7 @@ import java.util.OptionalDouble;
 @Internal
 public record Slipped(
     BakeRoute route,
+    FeedChoice feed,
     double nowHour,
     OptionalDouble shapedHour,
     OptionalDouble preheatedHour,
@@ -34,6 +37,7 @@ public record Slipped(
   /** Refuses a dough that is not mixed yet. */
   public Slipped {
     Checks.given("route", route);
+    Checks.given("feed", feed);
     Checks.given("proof", proof);
     Checks.inside("hour now", nowHour, route.mixHour(), 8760, "h");
     Checks.inside("length of the proof", proofHours, 0, 168, "h");
