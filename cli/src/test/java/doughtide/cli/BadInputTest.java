@@ -162,7 +162,8 @@ class BadInputTest {
         "--dough-temp 25C | the command comes first",
         "help rsie | did you mean rise?",
         "bake-day --ready-at 12:00 --at-the-bench 06:30-22:30 --paper A5 | nothing without --chart",
-        "handout hours-table --out x.pdf --lines 25C, | --lines says nothing to hours-table: leave",
+        "handout hours-table --vary dough-temp:24C --vary starter:20% --out x.pdf --lines 25C, |"
+            + " --lines says nothing to hours-table: leave",
         "handout readings-log --out x.pdf --cold NaN | --cold says nothing to readings-log: leave",
         "flour plan --experience <b>x</b> | --experience says nothing to flour plan: leave it out",
         "flour plan --overwrite | --overwrite says nothing to flour plan: leave it out",

@@ -1,6 +1,7 @@
 package doughtide.cli;
 
 import java.io.IOException;
+import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.nio.file.StandardCopyOption;
@@ -28,20 +29,27 @@ public final class DemoReadings {
   /** The same, and what was learned from them as {@code starter.json} and {@code starter.txt}. */
   public static void learnedIn(Path folder) throws IOException {
     copyTo(folder);
-    CliRun run =
-        CliRun.in(
-            TestEnvironment.in(folder),
-            "learn",
-            "quayside-bakes",
-            "--save",
-            "starter.json",
-            "--overwrite");
-    Files.copy(
-        folder.resolve("starter.json"),
-        folder.resolve("starter.txt"),
-        StandardCopyOption.REPLACE_EXISTING);
-    if (run.code() != 0) {
-      throw new IllegalStateException(run.err());
+    Files.writeString(folder.resolve("starter.json"), Learned.STARTER);
+    Files.writeString(folder.resolve("starter.txt"), Learned.STARTER);
+  }
+
+  /** Learned once for all tests. */
+  private static final class Learned {
+    private static final String STARTER = learn();
+
+    private static String learn() {
+      try {
+        Path folder = Files.createTempDirectory("learned");
+        copyTo(folder);
+        String[] call = {"learn", "quayside-bakes", "--save", "starter.txt"};
+        CliRun run = CliRun.in(TestEnvironment.in(folder), call);
+        if (run.code() != 0) {
+          throw new IllegalStateException(run.err());
+        }
+        return Files.readString(folder.resolve("starter.txt"));
+      } catch (IOException e) {
+        throw new UncheckedIOException(e);
+      }
     }
   }
 

@@ -61,7 +61,6 @@ class OneShapePointTest {
   @ParameterizedTest
   @CsvSource({
     "20C, --cold 4C",
-    "24C, --cold 4C",
     "28C, --cold 4C",
     "24C, --cold 5C --cold-measured --cold-air fan --shaping firm"
   })

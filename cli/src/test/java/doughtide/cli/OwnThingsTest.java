@@ -77,7 +77,7 @@ class OwnThingsTest {
     assertThat(run("feed --flour emmer --starter-temp 24C --ratio 1:5:5")).contains("emmer");
     run(
         "bake-day --ready-at 2027-03-07T18:00 --at-the-bench 07:00-22:00 --cold 4C --flour emmer"
-            + " --form ring"
+            + " --form ring --plans 1"
             + starter);
     run(
         "leave --mixed-at 09:30 --now 10:00 --leave-at 11:00 --back-at 12:00"
@@ -121,7 +121,7 @@ class OwnThingsTest {
           List.of(
               "bake-sheet" + dough + " --cold 4C --hold 12h --form ring",
               "comparison --dough-temp 25C --vary flour:white;emmer",
-              "hours-table" + flour,
+              "hours-table --vary dough-temp:24C --vary starter:20%" + flour,
               "why-it-rises" + dough,
               "readings-log" + flour,
               "starter-page" + flour,

@@ -26,9 +26,10 @@ import org.junit.jupiter.params.provider.ValueSource;
 /** The page that a command writes says what the command says. */
 class PageFileTest {
 
-  private static final String NIGHT =
-      "rise --dough-temp 25C --mixed-at 2027-03-06T09:30 --zone Europe/Berlin --cold 4C --bake-at"
-          + " 07:00 --members 64 --page x.html";
+  private static final String EVENING =
+      "rise --dough-temp 25C --mixed-at 2027-03-06T09:30 --zone Europe/Berlin --members 64 --page"
+          + " x.html";
+  private static final String NIGHT = EVENING + " --cold 4C --bake-at 07:00";
 
   @TempDir Path folder;
 
@@ -84,7 +85,7 @@ class PageFileTest {
         "</svg><a href='javascript:x'/>"
       })
   void aTitleIsTextInAPage(String title) throws IOException {
-    assertThat(run(NIGHT, "--title", title, "--language", "de").code()).isZero();
+    assertThat(run(EVENING, "--title", title, "--language", "de").code()).isZero();
     try (WebClient client = new WebClient(BrowserVersion.CHROME)) {
       HtmlPage page = opened(client);
       assertThat(page.querySelector("h1").getTextContent()).isEqualTo(title);

@@ -247,7 +247,7 @@ class LearnCommandTest {
             .split(" ");
     String[] day =
         ("bake-day --ready-at 2027-03-14T12:00 --at-the-bench 06:30-08:30,17:00-22:30 --cold 4C"
-                + " --zone UTC --format json")
+                + " --zone UTC --plans 1 --format json")
             .split(" ");
 
     assertThat(run(with(leave)).out()).isNotEqualTo(run(leave).out()).contains("goodShare");

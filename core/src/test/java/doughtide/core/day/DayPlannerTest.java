@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import doughtide.core.feeding.FeedAmounts;
 import doughtide.core.forecast.RiseForecast;
+import doughtide.core.forecast.TimeWindow;
 import doughtide.core.loaf.PieceForm;
 import doughtide.core.loaf.ShapeForecast;
 import doughtide.core.loaf.ShapeForecaster;
@@ -169,12 +170,10 @@ class DayPlannerTest {
         .isCloseTo(plan.shapeRise().fraction(), within(0.08));
 
     ShapeForecaster shaping = ShapeForecaster.of(bulk, plan.proof()).folded(plan.strength());
-    ShapeForecast shape = shaping.forecast();
+    TimeWindow shape = shaping.point().hours();
     assertThat(bulkHours)
         .as("%s: shaped inside the window of the shape point", name)
-        .isBetween(
-            shape.hours().early().orElseThrow(),
-            shape.hours().late().orElse(Double.POSITIVE_INFINITY));
+        .isBetween(shape.early().orElseThrow(), shape.late().orElse(Double.POSITIVE_INFINITY));
 
     ShapeForecast.Night night = shaping.nightIfShapedAt(bulkHours).orElseThrow();
     double target = plan.day().target().percent();

@@ -109,13 +109,13 @@ class ReadingsDocumentTest {
   }
 
   @Test
-  void aMillionLinesOfALoggerAreReadOneByOne() {
+  void manyLinesOfALoggerAreReadOneByOne() {
     Iterator<String> lines =
-        IntStream.range(0, 1_000_001)
+        IntStream.range(0, 200_001)
             .mapToObj(i -> i == 0 ? "hours;temperature C" : Checks.plain(i / 10_000.0) + ";25,5")
             .iterator();
     LoggerDocument logger = LoggerDocument.read(lines, Optional.empty(), Vocabulary.KEYS_ONLY);
-    assertThat(logger.readings().count()).isEqualTo(1_000_000);
+    assertThat(logger.readings().count()).isEqualTo(200_000);
     assertThat(logger.readings().trace().celsius(10)).isEqualTo(25.5);
     assertThat(lines.hasNext()).isFalse();
   }

@@ -40,7 +40,7 @@ class EnsembleTest {
   }
 
   @ParameterizedTest
-  @ValueSource(doubles = {20, 25, 30})
+  @ValueSource(doubles = {20, 30})
   void windowsOfTheUsualSizeAreThoseOfVeryManyMembers(double celsius) {
     TimeWindow usual = hoursTo50(celsius, Ensemble.USUAL_SIZE);
     TimeWindow many = hoursTo50(celsius, 16_384);
