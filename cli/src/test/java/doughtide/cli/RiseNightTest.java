@@ -6,7 +6,7 @@ import static org.junit.jupiter.params.provider.Arguments.arguments;
 
 import doughtide.cli.command.RiseCommandTest;
 import doughtide.cli.text.Paragraph;
-import doughtide.core.document.Refrigerator;
+import doughtide.core.document.ColdDocument;
 import doughtide.core.document.Vocabulary;
 import java.io.IOException;
 import java.nio.file.Files;
@@ -124,11 +124,11 @@ class RiseNightTest {
     CliRun dial = CliRun.in(TestEnvironment.in(folder), words(words));
     CliRun probed =
         CliRun.in(
-            TestEnvironment.in(folder), words(words + " --core 3h:16C,8h:7C --save fridge.txt"));
+            TestEnvironment.in(folder), words(words + " --core 3h:16C,8h:7C --save cold.txt"));
     assertThat(probed.err()).isEmpty();
-    CliRun kept = CliRun.in(TestEnvironment.in(folder), words(words + " --cold-file fridge.txt"));
+    CliRun kept = CliRun.in(TestEnvironment.in(folder), words(words + " --cold-file cold.txt"));
 
-    assertThat(Files.readString(folder.resolve("fridge.txt"))).contains("air-offset:", "film");
+    assertThat(Files.readString(folder.resolve("cold.txt"))).contains("air-offset:", "film");
     assertThat(kept.err()).isEmpty();
     assertThat(width(probed.out())).isLessThan(0.7 * width(dial.out()));
     assertThat(number(kept.out(), "hoursLikely", "coreAt10C"))
@@ -163,8 +163,8 @@ class RiseNightTest {
     assertThat(read.err()).isEmpty();
     assertThat(learned.err()).isEmpty();
     assertThat(read.out()).contains("its air likely at");
-    assertThat(learned.out()).contains("Your refrigerator", "Saved in 'c.txt'");
-    Refrigerator option = kept("a.txt");
+    assertThat(learned.out()).contains("Your cold", "Saved in 'c.txt'");
+    ColdDocument option = kept("a.txt");
     assertThat(kept("b.txt").airOffsetCelsius()).isCloseTo(option.airOffsetCelsius(), within(0.15));
     assertThat(kept("b.txt").filmLogFactor()).isCloseTo(option.filmLogFactor(), within(0.05));
     assertThat(kept("c.txt")).isEqualTo(kept("b.txt"));
@@ -174,8 +174,8 @@ class RiseNightTest {
     assertThat(without.refusal()).contains("--core", "the file describes the dough");
   }
 
-  private Refrigerator kept(String name) throws IOException {
-    return Refrigerator.read(
+  private ColdDocument kept(String name) throws IOException {
+    return ColdDocument.read(
         Files.readString(folder.resolve(name)).lines().iterator(), Vocabulary.KEYS_ONLY);
   }
 

@@ -75,7 +75,7 @@ public record TemperatureSteps(List<Step> steps) {
     return steps.get(0).temperature();
   }
 
-  /** As a trace, for a dough, a kitchen or a refrigerator. */
+  /** As a trace, for a dough, a room or a cold. */
   public TemperatureTrace trace() {
     return TemperatureTrace.steps(steps);
   }

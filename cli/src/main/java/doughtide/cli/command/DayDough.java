@@ -86,9 +86,10 @@ final class DayDough {
                 PlanClock.ROOM,
                 "TEMP",
                 "21C,22:00-06:00:18C",
-                "The kitchen; other temperatures by the clock with commas.")
-            .withDefault(PlanClock.USUAL_KITCHEN),
-        OptionSpec.value(COLD, "TEMP", "4C", "The refrigerator; without it nothing is chilled."),
+                "The room; other temperatures by the clock with commas.")
+            .withDefault(PlanClock.USUAL_ROOM),
+        OptionSpec.value(
+            COLD, "TEMP", "4C", "The cold, a refrigerator; without it nothing is chilled."),
         OptionSpec.value(LOAVES, "COUNT", "2", "How many loaves, 1 to 500.").withDefault("1"),
         OptionSpec.value(PIECE, "MASS", "850g", "Dough of one loaf.").withDefault("850g"),
         OptionSpec.value(
@@ -120,7 +121,7 @@ final class DayDough {
         OptionSpec.value(
             DOUGH_TEMP, "TEMP", "25C", "Plans with this dough temperature after mixing only."),
         OptionSpec.flag(
-            PROOFER, "The dough is held at its temperature (a proofer), not at the kitchen's."),
+            PROOFER, "The dough is held at its temperature (a proofer), not at the room's."),
         OptionSpec.value(
                 TemperatureOptions.VESSEL, "WORD", "bowl", "What it stands in: bowl, tub or jar.")
             .withDefault("tub"),
@@ -154,7 +155,7 @@ final class DayDough {
         BakeDay.builder()
             .readyAt(clock.readyHour())
             .bench(clock.bench(bench, arguments::note))
-            .kitchen(clock.kitchen(PlanClock.kitchenText(arguments)))
+            .room(clock.room(PlanClock.roomText(arguments)))
             .dough(dough)
             .oven(oven(arguments))
             .forecaster(StarterOptions.forecaster(arguments, environment))

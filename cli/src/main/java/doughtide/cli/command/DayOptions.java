@@ -36,7 +36,7 @@ import java.util.Optional;
  * @param doughs as the planner takes them
  * @param hands how many persons work
  * @param clock the hours as clock times
- * @param kitchen the kitchen as typed
+ * @param room the room as typed
  * @param handling what loaves and dough are handled with at the bench
  * @param groups the students of each dough; empty without a roster
  * @param typed the options that all doughs share, as typed, with the full date of the bread
@@ -46,7 +46,7 @@ record DayOptions(
     List<BakeDay> doughs,
     int hands,
     PlanClock clock,
-    String kitchen,
+    String room,
     BenchOptions handling,
     List<RosterGroup> groups,
     Map<String, String> typed) {
@@ -142,7 +142,7 @@ record DayOptions(
         List.of(dough),
         1,
         clock,
-        PlanClock.kitchenText(arguments),
+        PlanClock.roomText(arguments),
         BenchOptions.read(arguments),
         List.of(),
         typed(arguments, clock));
@@ -163,7 +163,7 @@ record DayOptions(
         reader.days,
         hands,
         clock,
-        PlanClock.kitchenText(arguments),
+        PlanClock.roomText(arguments),
         BenchOptions.read(arguments),
         groups,
         typed(arguments, clock));

@@ -414,8 +414,8 @@ final class DaySections {
           .say("Hands", options.hands() == 1 ? "1 person" : options.hands() + " persons");
     }
     to.say(
-            "Kitchen",
-            PlanClock.kitchenInWords(options.kitchen())
+            "Room",
+            PlanClock.roomInWords(options.room())
                 + first
                     .cold()
                     .map(cold -> "; cold " + ProofOptions.words(cold))

@@ -148,8 +148,7 @@ record DayText(DayOptions options, DayPlan day) {
 
   /** What kind of plan it is. */
   static String kind(BakePlan plan) {
-    String bulk =
-        plan.bulkColdFrom().isPresent() ? "bulk partly in the cold" : "bulk in the kitchen";
+    String bulk = plan.bulkColdFrom().isPresent() ? "bulk partly in the cold" : "bulk in the room";
     return bulk
         + ", proof "
         + WORDS.proof(plan.proofKind())

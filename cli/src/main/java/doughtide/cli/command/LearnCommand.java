@@ -54,9 +54,8 @@ public final class LearnCommand implements Command {
             OptionSpec.value(
                 SAVE_COLD,
                 "FILE",
-                "fridge.txt",
-                "Keeps what readings of the core taught of your refrigerator, for rise"
-                    + " --cold-file."),
+                "cold.txt",
+                "Keeps what readings of the core taught of your cold, for rise" + " --cold-file."),
             OptionSpec.value(
                     ROUTINE,
                     "WORD",
@@ -123,7 +122,7 @@ public final class LearnCommand implements Command {
         .forEach(file -> session.out().println("\nSaved in " + FileProblem.quoted(file.shown())));
   }
 
-  /** What is known of the refrigerator after the nights whose core was read, one after another. */
+  /** What is known of the cold after the nights whose core was read, one after another. */
   private static Optional<Cold> cold(
       List<ReadingsFile> files, Arguments arguments, Environment environment) {
     Arguments asked = arguments.as(KitchenOptions.added(new NowCommand().spec()));

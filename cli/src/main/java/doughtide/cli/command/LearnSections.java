@@ -57,7 +57,7 @@ final class LearnSections {
    * @param files the bakes read
    * @param windows the hours to a rise for a dough like the last bake
    * @param rise that rise
-   * @param cold what is known of the refrigerator, if a probe was read
+   * @param cold what is known of the cold, if a probe was read
    */
   public static Answer of(
       Learned learned,
@@ -134,7 +134,7 @@ final class LearnSections {
   }
 
   private void cold(Cold known) {
-    body.section("cold", "Your refrigerator")
+    body.section("cold", "Your cold")
         .number("airOffsetKelvin", "", known.offsetCelsius(), Unit.KELVIN)
         .number("airDeviationKelvin", "", known.deviationCelsius(), Unit.KELVIN)
         .number("filmFactor", "", Math.exp(known.filmLogFactor()), Unit.NONE)

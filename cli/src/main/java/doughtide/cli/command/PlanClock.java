@@ -40,7 +40,7 @@ record PlanClock(ClockTimes times, ZonedDateTime readyAt, ZonedDateTime now) {
   public static final String BENCH = "at-the-bench";
   public static final String ROOM = "room";
   public static final String ZONE = "zone";
-  static final String USUAL_KITCHEN = "21C";
+  static final String USUAL_ROOM = "21C";
   private static final int DAYS_BEFORE = 3;
   private static final int DAYS_AFTER = 2;
 
@@ -212,16 +212,16 @@ record PlanClock(ClockTimes times, ZonedDateTime readyAt, ZonedDateTime now) {
     return Quantities.named(name, text, () -> ClockText.time("hour", clock));
   }
 
-  /** The kitchen as typed. */
-  static String kitchenText(Arguments arguments) {
-    return arguments.text(ROOM).orElse(USUAL_KITCHEN);
+  /** The room as typed. */
+  static String roomText(Arguments arguments) {
+    return arguments.text(ROOM).orElse(USUAL_ROOM);
   }
 
-  /** A kitchen such as {@code 21C,22:00-06:00:18C}: one temperature, and others by the clock. */
-  public TemperatureTrace kitchen(String text) {
+  /** A room such as {@code 21C,22:00-06:00:18C}: one temperature, and others by the clock. */
+  public TemperatureTrace room(String text) {
     String name = "--" + ROOM;
-    String[] pieces = kitchenPieces(text);
-    Temperature usual = kitchenTemperature(name, pieces[0]);
+    String[] pieces = roomPieces(text);
+    Temperature usual = roomTemperature(name, pieces[0]);
     if (pieces.length == 1) {
       return TemperatureTrace.steady(usual);
     }
@@ -243,14 +243,14 @@ record PlanClock(ClockTimes times, ZonedDateTime readyAt, ZonedDateTime now) {
     return TemperatureTrace.steps(all);
   }
 
-  private static String[] kitchenPieces(String text) {
+  private static String[] roomPieces(String text) {
     return Quantities.clean(text).split("(?<=[A-Za-z]) ?[,;] ?", -1);
   }
 
-  /** A kitchen that {@link #kitchen} has understood, in words. */
-  public static String kitchenInWords(String text) {
+  /** A room that {@link #room} has understood, in words. */
+  public static String roomInWords(String text) {
     List<String> words = new ArrayList<>();
-    for (String piece : kitchenPieces(text)) {
+    for (String piece : roomPieces(text)) {
       Matcher part = PART_OF_DAY.matcher(piece);
       words.add(
           part.matches()
@@ -261,12 +261,12 @@ record PlanClock(ClockTimes times, ZonedDateTime readyAt, ZonedDateTime now) {
   }
 
   private static String inWords(String temperature) {
-    return Words.temperature(kitchenTemperature("--" + ROOM, temperature));
+    return Words.temperature(roomTemperature("--" + ROOM, temperature));
   }
 
   private void addDaily(
       TreeMap<Double, Temperature> steps, Temperature usual, String text, Matcher part) {
-    Temperature other = kitchenTemperature("--" + ROOM, part.group(3));
+    Temperature other = roomTemperature("--" + ROOM, part.group(3));
     LocalTime begin = time("--" + ROOM, text, part.group(1));
     LocalTime end = time("--" + ROOM, text, part.group(2));
     for (LocalDate day : days()) {
@@ -276,7 +276,7 @@ record PlanClock(ClockTimes times, ZonedDateTime readyAt, ZonedDateTime now) {
     }
   }
 
-  private static Temperature kitchenTemperature(String name, String text) {
+  private static Temperature roomTemperature(String name, String text) {
     Temperature temperature = Quantities.temperature(name, text);
     if (temperature.celsius() < 5 || temperature.celsius() > 38) {
       throw new InputException(

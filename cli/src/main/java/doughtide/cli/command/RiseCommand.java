@@ -285,7 +285,7 @@ public final class RiseCommand implements Command {
     }
   }
 
-  /** The proof that is meant, with all that is known of its refrigerator. */
+  /** The proof that is meant, with all that is known of its cold. */
   private static Proof known(
       ProofOptions options, Arguments arguments, RiseForecast forecast, Session session) {
     Proof kept = ColdOptions.kept(arguments, session.environment(), options.chosen(forecast));

@@ -261,7 +261,7 @@ public final class DoughInHand {
   /**
    * A proof and the shape point for it that was expected when the dough was mixed.
    *
-   * @param proof with all that is known of its refrigerator
+   * @param proof with all that is known of its cold
    * @param first when to shape, as it was expected
    */
   record Planned(Proof proof, ShapeForecaster.Point first) {
@@ -280,9 +280,9 @@ public final class DoughInHand {
   }
 
   /**
-   * What is known of its refrigerator after the readings of its probe.
+   * What is known of its cold after the readings of its probe.
    *
-   * @param known of the same refrigerator before; empty for what its file says
+   * @param known of the same cold before; empty for what its file says
    * @throws InputException if its file does not say what cold it went into
    */
   public Cold taught(Optional<Cold> known) {

@@ -103,7 +103,7 @@ public final class LoafSections {
     List<String> changes = new ArrayList<>();
     spoils
         .warmerCelsius()
-        .ifPresent(by -> changes.add("a refrigerator " + Words.rounded(by, 1) + " °C warmer"));
+        .ifPresent(by -> changes.add("the cold " + Words.rounded(by, 1) + " °C warmer"));
     spoils.laterHours().ifPresent(by -> changes.add("shaping " + Words.about(by) + " later"));
     if (night.isPresent() && !changes.isEmpty()) {
       to.say(

@@ -5,8 +5,8 @@ import doughtide.cli.args.OptionSpec;
 import doughtide.cli.file.DocumentFile;
 import doughtide.cli.file.OutputFile;
 import doughtide.cli.session.Environment;
+import doughtide.core.document.ColdDocument;
 import doughtide.core.document.ReadingsDocument;
-import doughtide.core.document.Refrigerator;
 import doughtide.core.document.Vocabulary;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.loaf.Cold;
@@ -20,7 +20,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** The baker's refrigerator, kept in a file and taught by a probe in the middle of one loaf. */
+/** The cold that a baker has, kept in a file and taught by a probe in the middle of one loaf. */
 public final class ColdOptions {
 
   private static final String FILE = "cold-file";
@@ -37,8 +37,8 @@ public final class ColdOptions {
         OptionSpec.value(
             FILE,
             "FILE",
-            "fridge.txt",
-            "With --cold: what a probe taught about this refrigerator, kept by rise --save."));
+            "cold.txt",
+            "With --cold: what a probe taught about this cold, kept by rise --save."));
   }
 
   /** For the command that learns from a probe without a file of readings. */
@@ -48,7 +48,7 @@ public final class ColdOptions {
         "READINGS",
         "3h:12C,7h:6C",
         "With --cold: a probe in the middle of such a loaf, hours since it went into the cold and"
-            + " temperature; narrows the refrigerator. A file of --readings has a column for it.");
+            + " temperature; narrows the cold. A file of --readings has a column for it.");
   }
 
   /** For the command that keeps what a probe taught. */
@@ -57,12 +57,12 @@ public final class ColdOptions {
         OptionSpec.value(
             SAVE,
             "FILE",
-            "fridge.txt",
+            "cold.txt",
             "With --core, or readings of the core: keeps what the probe taught, for --cold-file."),
         KeepOptions.spec());
   }
 
-  /** The refrigerator that stands in the file, put into a proof. */
+  /** The cold that stands in the file, put into a proof. */
   public static Proof kept(Arguments arguments, Environment environment, Proof proof) {
     if (!arguments.has(FILE)) {
       return proof;
@@ -84,12 +84,12 @@ public final class ColdOptions {
     if (!arguments.has(FILE)) {
       return cold;
     }
-    Refrigerator kept =
+    ColdDocument kept =
         DocumentFile.read(
             "--" + FILE,
             arguments.text(FILE).orElseThrow(),
             environment,
-            lines -> Refrigerator.read(lines, Vocabulary.KEYS_ONLY));
+            lines -> ColdDocument.read(lines, Vocabulary.KEYS_ONLY));
     return cold.known(
         kept.airOffsetCelsius(),
         kept.airOffsetDeviationCelsius(),
@@ -172,7 +172,7 @@ public final class ColdOptions {
     return readings;
   }
 
-  /** Keeps the refrigerator of a proof where that is asked for. */
+  /** Keeps the cold of a proof where that is asked for. */
   public static void keep(Arguments arguments, Environment environment, Proof proof) {
     boolean keeps = KeepOptions.asked(arguments);
     Optional<OutputFile> named = OutputOptions.file(SAVE, arguments, environment);
@@ -180,7 +180,7 @@ public final class ColdOptions {
   }
 
   /**
-   * Writes what is known of a refrigerator.
+   * Writes what is known of a cold.
    *
    * @param named the file asked for, if one is
    * @param keeps whether it is kept in the kitchen, too
@@ -195,10 +195,9 @@ public final class ColdOptions {
       return;
     }
     OutputFile file =
-        named.orElseGet(
-            () -> KeepOptions.besideKitchen(arguments, environment, "refrigerator.txt"));
+        named.orElseGet(() -> KeepOptions.besideKitchen(arguments, environment, "cold.txt"));
     file.write(
-        new Refrigerator(
+        new ColdDocument(
                 rounded(cold.offsetCelsius()),
                 rounded(cold.deviationCelsius()),
                 rounded(cold.filmLogFactor()),

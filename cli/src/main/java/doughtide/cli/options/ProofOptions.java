@@ -77,7 +77,7 @@ public record ProofOptions(List<Proof> ways) {
   private static List<OptionSpec> ownSpecs() {
     return List.of(
         OptionSpec.value(
-            COLD, "TEMP", "4C", "The loaf proofs in a refrigerator of this temperature."),
+            COLD, "TEMP", "4C", "The loaf proofs in the cold, a refrigerator of this temperature."),
         OptionSpec.value(HOLD, "TIME", "12h", "With --cold: how long, then into the oven."),
         OptionSpec.value(
             BAKE_AT,

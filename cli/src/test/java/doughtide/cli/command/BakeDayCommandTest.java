@@ -106,8 +106,8 @@ class BakeDayCommandTest {
 
   @Test
   void theKitchenIsShownWithItsUnits() {
-    assertThat(PlanClock.kitchenInWords("70F")).isEqualTo("21.1 °C (70 °F)");
-    assertThat(PlanClock.kitchenInWords("21C,22:00-06:00:18C"))
+    assertThat(PlanClock.roomInWords("70F")).isEqualTo("21.1 °C (70 °F)");
+    assertThat(PlanClock.roomInWords("21C,22:00-06:00:18C"))
         .isEqualTo("21 °C (70 °F), 22:00–06:00 18 °C (64 °F)");
   }
 
@@ -126,7 +126,7 @@ class BakeDayCommandTest {
             "--zone",
             "Europe/Berlin");
 
-    assertThat(run.refusal()).contains("it works with ", " and a refrigerator at 4 °C");
+    assertThat(run.refusal()).contains("it works with ", " and a cold place at 4 °C");
   }
 
   @Test

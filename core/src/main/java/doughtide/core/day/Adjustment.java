@@ -28,8 +28,8 @@ public record Adjustment(Kind kind, double value, double atHour, int dough)
     BENCH_LONGER,
     /** The baker stays longer every time. */
     EVERY_TIME_LONGER,
-    /** A refrigerator where there is none. */
-    REFRIGERATOR,
+    /** A cold where there is none. */
+    COLD,
     /** A ripe starter that waits in the cold, so that none is fed. */
     STARTER_IN_COLD,
     /** The bread is wanted at another hour. */

@@ -30,16 +30,16 @@ import org.jspecify.annotations.Nullable;
 
 /**
  * What is given when a day is planned backward from the bread: when it must be ready, when the
- * baker is at the bench, kitchen, cold, oven, dough and loaves. Immutable; hours count along an
- * axis whose zero is a midnight of the caller's choice (only nights, which the ranking of plans
- * avoids, are counted by it).
+ * baker is at the bench, room, cold, oven, dough and loaves. Immutable; hours count along an axis
+ * whose zero is a midnight of the caller's choice (only nights, which the ranking of plans avoids,
+ * are counted by it).
  *
  * <pre>{@code
  * BakeDay day = BakeDay.builder()
  *     .readyAt(36)
  *     .bench(new BenchHours(List.of(new BenchInterval(-7, -1.5), new BenchInterval(6.5, 8.5),
  *         new BenchInterval(17, 22.5), new BenchInterval(30.5, 32.5))))
- *     .kitchen(TemperatureTrace.steady(Temperature.ofCelsius(21)))
+ *     .room(TemperatureTrace.steady(Temperature.ofCelsius(21)))
  *     .cold(Temperature.ofCelsius(4))
  *     .build();
  * }</pre>
@@ -49,8 +49,8 @@ public final class BakeDay extends Value {
 
   /** What keeps the dough during bulk fermentation. */
   public enum BulkPlace {
-    /** It stands in the kitchen and drifts towards its temperature. */
-    KITCHEN,
+    /** It stands in the room and drifts towards its temperature. */
+    ROOM,
     /** A proofer or the like holds it at its temperature after mixing. */
     HELD
   }
@@ -64,8 +64,8 @@ public final class BakeDay extends Value {
   }
 
   /**
-   * A builder with a kitchen at 21 °C, no cold, the usual oven, the usual dough and one loaf of 850
-   * g; hours ready and at the bench must be given.
+   * A builder with a room at 21 °C, no cold, the usual oven, the usual dough and one loaf of 850 g;
+   * hours ready and at the bench must be given.
    */
   public static Builder builder() {
     return new Builder();
@@ -86,9 +86,9 @@ public final class BakeDay extends Value {
     return Objects.requireNonNull(given.bench);
   }
 
-  /** The kitchen over the axis. */
-  public TemperatureTrace kitchen() {
-    return given.kitchen;
+  /** The room over the axis. */
+  public TemperatureTrace room() {
+    return given.room;
   }
 
   /** The cold and how well it is known, if there is one. */
@@ -258,7 +258,7 @@ public final class BakeDay extends Value {
 
     private double readyHour = Double.NaN;
     private @Nullable BenchHours bench;
-    private TemperatureTrace kitchen = TemperatureTrace.steady(Temperature.ofCelsius(21));
+    private TemperatureTrace room = TemperatureTrace.steady(Temperature.ofCelsius(21));
     private @Nullable Cold cold;
     private Oven oven = Oven.usual();
     private DoughFormula dough = DoughFormula.builder().build();
@@ -269,7 +269,7 @@ public final class BakeDay extends Value {
     private @Nullable Rise target;
     private RiseForecaster forecaster = RiseForecaster.standard();
     private @Nullable StrengthPlan strength;
-    private BulkPlace bulkPlace = BulkPlace.KITCHEN;
+    private BulkPlace bulkPlace = BulkPlace.ROOM;
     private Vessel vessel = Vessel.tub(Material.POLYPROPYLENE);
     private List<Double> doughCelsius = List.of(20.0, 22.0, 24.0, 26.0, 28.0);
     private List<Double> starterPercents = List.of(2.0, 3.0, 5.0, 8.0, 12.0, 16.0, 20.0, 30.0);
@@ -282,7 +282,7 @@ public final class BakeDay extends Value {
     private Builder(Builder from) {
       this.readyHour = from.readyHour;
       this.bench = from.bench;
-      this.kitchen = from.kitchen;
+      this.room = from.room;
       this.cold = from.cold;
       this.oven = from.oven;
       this.dough = from.dough;
@@ -307,7 +307,7 @@ public final class BakeDay extends Value {
       return Arrays.asList(
           readyHour,
           bench,
-          kitchen,
+          room,
           cold,
           oven,
           dough,
@@ -339,9 +339,9 @@ public final class BakeDay extends Value {
       return this;
     }
 
-    /** The kitchen over the axis. */
-    public Builder kitchen(TemperatureTrace trace) {
-      this.kitchen = trace;
+    /** The room over the axis. */
+    public Builder room(TemperatureTrace trace) {
+      this.room = trace;
       return this;
     }
 

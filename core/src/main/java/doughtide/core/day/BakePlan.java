@@ -26,7 +26,7 @@ import java.util.OptionalDouble;
  *
  * <p>The baker is taken to end bulk fermentation when the sample jar shows {@link #shapeRise}, or
  * as near to that moment as the hours at the bench allow; all other steps keep to the clock; a
- * proof in the kitchen keeps its length.
+ * proof in the room keeps its length.
  */
 public final class BakePlan {
   private static final double KEEP_GRAMS = 20;
@@ -254,14 +254,14 @@ public final class BakePlan {
   }
 
   /**
-   * Temperature of the water to pour, everything else at the kitchen's temperature.
+   * Temperature of the water to pour, everything else at the room's temperature.
    *
    * @param mixing what mixing does to the dough's temperature
    */
   @Internal
   public WaterAnswer water(Mixing mixing) {
-    Temperature kitchen = Temperature.ofCelsius(day.kitchen().celsius(mixHour()));
-    return WaterTemperature.of(dough(), ingredients(), kitchen, kitchen)
+    Temperature room = Temperature.ofCelsius(day.room().celsius(mixHour()));
+    return WaterTemperature.of(dough(), ingredients(), room, room)
         .mixing(mixing)
         .waterFor(doughTemperature());
   }

@@ -21,7 +21,7 @@ public record BakeRoute(
     OptionalDouble coldTo)
     implements Serializable {
 
-  /** In the kitchen from mixing to the basket. */
+  /** In the room from mixing to the basket. */
   public static BakeRoute inRoom(double starterPercent, double doughCelsius, double mixHour) {
     return new BakeRoute(
         starterPercent, doughCelsius, mixHour, OptionalDouble.empty(), OptionalDouble.empty());

@@ -24,8 +24,8 @@ import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * Runs of the rise model for one dough: in its tub, and as a loaf in its basket. Only the dough,
- * the kitchen, the cold and the loaves of the day matter here, not its hours at the bench, its oven
- * or when the bread is wanted; so one model serves all days that differ in these. What has been run
+ * the room, the cold and the loaves of the day matter here, not its hours at the bench, its oven or
+ * when the bread is wanted; so one model serves all days that differ in these. What has been run
  * once is kept.
  */
 final class DayModel {
@@ -44,8 +44,8 @@ final class DayModel {
   private static final int MOST_RUNS_KEPT = 2000;
 
   private final BakeDay day;
-  private final RoomCooling room;
-  private final RoomCooling cold;
+  private final RoomCooling tubInRoom;
+  private final RoomCooling tubInCold;
   private final Map<Double, RiseModel> models = new ConcurrentHashMap<>();
   private final Map<Waiting, LoafModel> loaves = new ConcurrentHashMap<>();
   private final Map<Run, RiseCurve> runs = new ConcurrentHashMap<>();
@@ -54,7 +54,7 @@ final class DayModel {
   private final List<Unknowns> members;
   private final int middle; // the number of a member
 
-  /** A run of a route, at hour 0 where the kitchen keeps one temperature. */
+  /** A run of a route, at hour 0 where the room keeps one temperature. */
   private record Run(BakeRoute route, Unknowns unknowns, double hours) {}
 
   /** A loaf of a dough that was folded so, and where it waits. */
@@ -65,10 +65,10 @@ final class DayModel {
     DoughFormula formula = day.dough();
     double tubs = Math.ceil(day.allDough().grams() / LARGEST_TUB_GRAMS);
     Mass inTub = Mass.ofGrams(day.allDough().grams() / tubs);
-    this.room = RoomCooling.of(formula, inTub, day.vessel(), Air.STILL_ROOM);
-    this.cold =
+    this.tubInRoom = RoomCooling.of(formula, inTub, day.vessel(), Air.STILL_ROOM);
+    this.tubInCold =
         RoomCooling.of(
-            formula, inTub, day.vessel(), day.cold().map(Cold::air).orElse(Air.REFRIGERATOR));
+            formula, inTub, day.vessel(), day.cold().map(Cold::air).orElse(Air.STILL_COLD));
     this.members = day.forecaster().withMembers(LIKELY_MEMBERS).ensemble().members();
     this.middle = new LikelyMember(this, usualRoute()).of(members);
   }
@@ -96,7 +96,7 @@ final class DayModel {
         day.bench().firstHour());
   }
 
-  /** When starters are ripe in this kitchen. */
+  /** When starters are ripe in this room. */
   RipeTimes ripeTimes() {
     return ripeTimes;
   }
@@ -106,9 +106,9 @@ final class DayModel {
     return likely.computeIfAbsent(atAnyHour(route), each -> new LikelyDough(this, each));
   }
 
-  /** Where the kitchen keeps one temperature the hour of mixing does not matter. */
+  /** Where the room keeps one temperature the hour of mixing does not matter. */
   private BakeRoute atAnyHour(BakeRoute route) {
-    return steadyKitchen() ? route.mixedAtZero() : route;
+    return steadyRoom() ? route.mixedAtZero() : route;
   }
 
   private RiseModel typical(BakeRoute route) {
@@ -117,7 +117,7 @@ final class DayModel {
             route.starterPercent(),
             percent ->
                 day.forecaster()
-                    .typical(day.dough(percent), DoughTemperature.following(day.kitchen())));
+                    .typical(day.dough(percent), DoughTemperature.following(day.room())));
     return model.with(temperature(route));
   }
 
@@ -141,15 +141,16 @@ final class DayModel {
     DoughTemperature tub =
         day.bulkPlace() == BakeDay.BulkPlace.HELD
             ? DoughTemperature.steady(start)
-            : DoughTemperature.inRoom(start, kitchenFrom(route.mixHour()), tau(room), heat(room));
+            : DoughTemperature.inRoom(
+                start, roomFrom(route.mixHour()), tau(tubInRoom), heat(tubInRoom));
     if (route.coldFrom().isEmpty()) {
       return tub;
     }
     double from = route.coldFrom().getAsDouble();
     double to = route.coldTo().orElseThrow();
     TemperatureTrace air = TemperatureTrace.steady(day.cold().orElseThrow().likelyAir());
-    return tub.then(from - route.mixHour(), air, tau(cold), heat(cold))
-        .then(to - route.mixHour(), kitchenFrom(to), tau(room), heat(room));
+    return tub.then(from - route.mixHour(), air, tau(tubInCold), heat(tubInCold))
+        .then(to - route.mixHour(), roomFrom(to), tau(tubInRoom), heat(tubInRoom));
   }
 
   private static double tau(RoomCooling cooling) {
@@ -160,13 +161,13 @@ final class DayModel {
     return cooling.heatCapacityPerKgFlourJPerK();
   }
 
-  TemperatureTrace kitchenFrom(double hour) {
-    return new LaterTrace(day.kitchen(), hour);
+  TemperatureTrace roomFrom(double hour) {
+    return new LaterTrace(day.room(), hour);
   }
 
-  /** Whether the kitchen keeps one temperature. */
-  boolean steadyKitchen() {
-    return day.kitchen().breakpoints().length == 0;
+  /** Whether the room keeps one temperature. */
+  boolean steadyRoom() {
+    return day.room().breakpoints().length == 0;
   }
 
   /**
@@ -174,7 +175,7 @@ final class DayModel {
    *
    * @param bulk its dough
    * @param shapedHours from mixing to the basket
-   * @param proof cold or kitchen
+   * @param proof cold or room
    * @param basketHour when it gets into the basket, on the axis
    * @param hours how long it is followed
    */
@@ -195,17 +196,15 @@ final class DayModel {
 
   private LoafModel loaf(Waiting waiting, double basketHour) {
     LoafModel loaf = loaves.computeIfAbsent(waiting, this::loaf);
-    return waiting.proof() == ProofKind.COLD || steadyKitchen()
-        ? loaf
-        : loaf.in(kitchenFrom(basketHour));
+    return waiting.proof() == ProofKind.COLD || steadyRoom() ? loaf : loaf.in(roomFrom(basketHour));
   }
 
   private LoafModel loaf(Waiting waiting) {
-    Temperature kitchen = Temperature.ofCelsius(day.kitchen().celsius(0));
+    Temperature room = Temperature.ofCelsius(day.room().celsius(0));
     Proof proof =
         waiting.proof() == ProofKind.COLD
             ? Proof.inCold(day.cold().orElseThrow(), 0)
-            : Proof.inRoom(kitchen, 0);
+            : Proof.inRoom(room, 0);
     return LoafModel.of(day.dough(), day.ofItsLoaves(proof), LoafSettings.SEARCH)
         .folded(waiting.folds());
   }

@@ -19,10 +19,10 @@ import java.util.stream.IntStream;
 
 /**
  * Plans a day backward from the bread, for one dough or for several that share one oven and some
- * pairs of hands: feed, share of starter, dough temperature, bulk in the kitchen or partly in the
- * cold, proof in the kitchen or in the cold, so that every hands-on step falls into the hours at
- * the bench, nobody has to do two things at once, and never more loaves are in the oven than it
- * holds. Loaves of several doughs go into the oven together where they fit, and a feeding may serve
+ * pairs of hands: feed, share of starter, dough temperature, bulk in the room or partly in the
+ * cold, proof in the room or in the cold, so that every hands-on step falls into the hours at the
+ * bench, nobody has to do two things at once, and never more loaves are in the oven than it holds.
+ * Loaves of several doughs go into the oven together where they fit, and a feeding may serve
  * several doughs. Plans are ranked by their least margin: how much later each step may be until one
  * dough in ten more is spoiled; then by how fresh the bread is, the hours that a person keeps, the
  * length of the day and the ordinary. The same doughs give the same plans, unless a search is

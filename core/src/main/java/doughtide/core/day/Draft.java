@@ -45,7 +45,7 @@ record Draft(
 
   /**
    * Shaped at another hour, to five minutes; the oven keeps its hour after a night in the cold, and
-   * the proof its length in the kitchen.
+   * the proof its length in the room.
    *
    * @param bulkEndHours from mixing
    * @param shown rise that the jar shows then
@@ -71,8 +71,7 @@ record Draft(
         proof == ProofKind.COLD
             ? Proof.inColdUntil(day.cold().orElseThrow(), ovenHours())
             : Proof.inRoom(
-                Temperature.ofCelsius(day.kitchen().celsius(basketHour())),
-                ovenHour - basketHour());
+                Temperature.ofCelsius(day.room().celsius(basketHour())), ovenHour - basketHour());
     return day.ofItsLoaves(plain);
   }
 

@@ -160,7 +160,7 @@ final class DraftSearch {
     return routes.stream().flatMap(route -> drafts(route, feed.get()).stream()).toList();
   }
 
-  /** All ways on from a route: the loaves in the cold or in the kitchen. */
+  /** All ways on from a route: the loaves in the cold or in the room. */
   List<Draft> drafts(BakeRoute route, FeedChoice feed) {
     LikelyDough dough = model.likely(route);
     if (!(dough.high() > dough.low()) || !mayBeAtBench(route, dough)) {

@@ -99,7 +99,7 @@ final class LikelyDough {
     return find(from, to, 0.6, ProofKind.COLD, x -> ovenHours);
   }
 
-  /** When it is shaped for a proof of so many hours in the kitchen, if that can be. */
+  /** When it is shaped for a proof of so many hours in the room, if that can be. */
   OptionalDouble shapedForRoom(double proofHours) {
     return forRoom.computeIfAbsent(
         proofHours, proof -> find(low, high, 0.5, ProofKind.ROOM, x -> x + proof));

@@ -170,8 +170,8 @@ final class PlanWeigher {
     }
 
     /**
-     * By the clock after a night in the cold; after the planned length of a proof in the kitchen,
-     * as far as the hours at the bench allow.
+     * By the clock after a night in the cold; after the planned length of a proof in the room, as
+     * far as the hours at the bench allow.
      */
     private double ovenFor(double basket) {
       double planned = basket + draft.ovenHour() - draft.basketHour();

@@ -119,9 +119,9 @@ final class PlanWorth implements Comparable<PlanWorth> {
 
     /** A dough much warmer or colder than its room, and very little or very much starter. */
     private static int odd(BakeDay day, Draft draft) {
-      double room = day.kitchen().celsius(draft.mixHour());
+      double room = day.room().celsius(draft.mixHour());
       boolean forced =
-          day.bulkPlace() == BakeDay.BulkPlace.KITCHEN
+          day.bulkPlace() == BakeDay.BulkPlace.ROOM
               && Math.abs(draft.route().doughCelsius() - room) > USUAL_KELVIN;
       double percent = draft.route().starterPercent();
       boolean unusual = percent < LEAST_USUAL_PERCENT || percent > MOST_USUAL_PERCENT;

@@ -2,8 +2,8 @@ package doughtide.core.day;
 
 /** Where shaped loaves wait for the oven. */
 public enum ProofKind {
-  /** In the refrigerator. */
+  /** In the cold. */
   COLD,
-  /** In the kitchen. */
+  /** In the room. */
   ROOM
 }

@@ -45,13 +45,12 @@ final class RipeTimes {
   }
 
   private RipeTime time(double parts, double feedHour, Unknowns unknowns) {
-    long quarter = model.steadyKitchen() ? 0 : Math.round(feedHour * 4);
+    long quarter = model.steadyRoom() ? 0 : Math.round(feedHour * 4);
     return times.computeIfAbsent(new Jar(parts, quarter, unknowns), this::run);
   }
 
   private RipeTime run(Jar fed) {
-    DoughTemperature temperature =
-        DoughTemperature.following(model.kitchenFrom(fed.quarter() / 4.0));
+    DoughTemperature temperature = DoughTemperature.following(model.roomFrom(fed.quarter() / 4.0));
     RiseCurve curve = jar(fed.parts()).with(temperature).with(fed.unknowns()).runFast(RUN_HOURS);
     return new RipeTime(
         curve.hoursToRipe().orElse(NEVER_HOURS),
@@ -66,7 +65,7 @@ final class RipeTimes {
             model
                 .day()
                 .forecaster()
-                .typical(feeding(p).formula(), DoughTemperature.following(model.kitchenFrom(0))));
+                .typical(feeding(p).formula(), DoughTemperature.following(model.roomFrom(0))));
   }
 
   private Feeding feeding(double parts) {

@@ -17,8 +17,8 @@ import java.util.function.UnaryOperator;
 final class SmallestChange {
   private static final double GRID_HOURS = 1;
   private static final double HALF_HOUR = 0.5;
-  private static final double REFRIGERATOR_CELSIUS = 4;
-  private static final double REFRIGERATOR_COST = 0.7; // as much as so many hours more
+  private static final double COLD_CELSIUS = 4;
+  private static final double COLD_COST = 0.7; // as much as so many hours more
   private static final double STARTER_COLD_HOURS = 24;
   private static final double STARTER_IN_COLD_COST = 0.6;
   private static final double HANDS_COST = 0.95;
@@ -214,7 +214,7 @@ final class SmallestChange {
 
   private List<Trial> general(Trial from) {
     List<Trial> trials = new ArrayList<>();
-    addRefrigerator(trials, from);
+    addCold(trials, from);
     addStarterInCold(trials, from);
     addEveryTime(trials, from);
     addReady(trials, from);
@@ -225,14 +225,14 @@ final class SmallestChange {
     return trials;
   }
 
-  private void addRefrigerator(List<Trial> trials, Trial from) {
+  private void addCold(List<Trial> trials, Trial from) {
     if (from.days().get(dough).cold().isEmpty()) {
       trials.add(
           everywhere(
               from,
-              new Adjustment(Kind.REFRIGERATOR, REFRIGERATOR_CELSIUS, 0, Adjustment.EVERY_DOUGH),
-              REFRIGERATOR_COST,
-              day -> day.cold(Temperature.ofCelsius(REFRIGERATOR_CELSIUS))));
+              new Adjustment(Kind.COLD, COLD_CELSIUS, 0, Adjustment.EVERY_DOUGH),
+              COLD_COST,
+              day -> day.cold(Temperature.ofCelsius(COLD_CELSIUS))));
     }
   }
 

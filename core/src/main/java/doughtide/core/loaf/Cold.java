@@ -50,9 +50,9 @@ public record Cold(
     Checks.inRange("deviation of the film's factor", filmLogDeviation, 0, 2, "");
   }
 
-  /** A refrigerator of which only the dial is known. */
+  /** A cold of which only the dial is known. */
   public static Cold byDial(Temperature stated) {
-    return new Cold(stated, 0, DIAL_CELSIUS, Air.REFRIGERATOR, 0, FILM_DEVIATION);
+    return new Cold(stated, 0, DIAL_CELSIUS, Air.STILL_COLD, 0, FILM_DEVIATION);
   }
 
   /** The same measured in a glass of water on that shelf. */

@@ -13,9 +13,9 @@ import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
 
 /**
- * What a probe in one loaf teaches about the refrigerator: its air and its film, by Bayes' rule on
- * a grid. The probe is taken to err by {@value #PROBE_CELSIUS} °C (starting value); the dough's
- * temperature when it went in by as much as any dough's, and that error is one for all readings.
+ * What a probe in one loaf teaches about the cold: its air and its film, by Bayes' rule on a grid.
+ * The probe is taken to err by {@value #PROBE_CELSIUS} °C (starting value); the dough's temperature
+ * when it went in by as much as any dough's, and that error is one for all readings.
  */
 @Internal
 public final class ColdFit {

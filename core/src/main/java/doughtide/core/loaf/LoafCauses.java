@@ -46,7 +46,7 @@ public final class LoafCauses {
     RETENTION,
     /** How much gas hands took out. */
     HANDS,
-    /** How cold the refrigerator was, and how fast it cooled the loaf. */
+    /** How cold the cold was, and how fast it cooled the loaf. */
     COLD
   }
 

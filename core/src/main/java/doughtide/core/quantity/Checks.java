@@ -9,7 +9,7 @@ import org.jspecify.annotations.Nullable;
 /** Range checks that name the quantity, the value given and what is allowed. */
 @Internal
 public final class Checks {
-  private static final double WARMEST_KITCHEN = 45;
+  private static final double WARMEST_ROOM = 45;
 
   private Checks() {}
 
@@ -104,8 +104,8 @@ public final class Checks {
   }
 
   /**
-   * A decimal point lost in typing a temperature of a kitchen, 240 for 24.0, is the one slip that
-   * can be guessed: elsewhere a tenth is as often nonsense.
+   * A decimal point lost in typing a temperature of a room, 240 for 24.0, is the one slip that can
+   * be guessed: elsewhere a tenth is as often nonsense.
    */
   private static String didYouMean(double value, double low, double high, String unit) {
     double tenth = value / 10;
@@ -113,7 +113,7 @@ public final class Checks {
         unit.equals("°C")
             && value > high
             && tenth > Math.max(low, 0)
-            && tenth < Math.min(high, WARMEST_KITCHEN);
+            && tenth < Math.min(high, WARMEST_ROOM);
     return plausible ? " (did you mean " + plain(tenth) + " °C?)" : "";
   }
 

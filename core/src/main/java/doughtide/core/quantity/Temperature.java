@@ -10,8 +10,7 @@ import java.io.Serializable;
  * double celsius = dough.celsius(); // 24.44
  * }</pre>
  *
- * @param celsius degrees Celsius, −60…300 (dough, kitchens, freezers and ovens; each use narrows
- *     it)
+ * @param celsius degrees Celsius, −60…300 (dough, rooms, freezers and ovens; each use narrows it)
  */
 public record Temperature(double celsius) implements Comparable<Temperature>, Serializable {
   private static final double ZERO_CELSIUS_K = 273.15;

@@ -11,7 +11,7 @@ public enum Air {
    * A refrigerator without a fan: convection 1.3…2.8 and radiation 4.3 at 5 °C (Energies 2025,
    * 18:6280), middle of the range.
    */
-  REFRIGERATOR(6.35, 6.35, 6.35),
+  STILL_COLD(6.35, 6.35, 6.35),
   /** Air moved by a fan, in a retarder or a ventilated refrigerator: starting value. */
   MOVING(15, 15, 15);
 

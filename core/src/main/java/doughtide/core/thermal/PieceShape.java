@@ -15,7 +15,7 @@ import java.io.Serializable;
  * <pre>{@code
  * PieceGeometry loaf = PieceShape.round().geometry(Mass.ofGrams(850), 800);
  * double coefficient =
- *     loaf.surfaceWPerM2K(Air.REFRIGERATOR, Wall.of(Material.CANE_BASKET), Cover.COVERED);
+ *     loaf.surfaceWPerM2K(Air.STILL_COLD, Wall.of(Material.CANE_BASKET), Cover.COVERED);
  * Conduction conduction = loaf.conduction(new DoughHeat(800, 2850, 0.3), coefficient);
  * }</pre>
  */

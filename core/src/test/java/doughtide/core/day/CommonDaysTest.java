@@ -110,7 +110,7 @@ class CommonDaysTest {
   void overnightInACoolRoom() {
     BakeDay day =
         day(41, -6, -1, 7, 23, 30.5, 42)
-            .kitchen(TemperatureTrace.steady(Temperature.ofCelsius(16)))
+            .room(TemperatureTrace.steady(Temperature.ofCelsius(16)))
             .starterPercents(List.of(8.0, 12.0, 16.0))
             .doughCelsius(List.of(16.0, 18.0, 20.0))
             .build();

@@ -85,7 +85,7 @@ class OneShapePointTest {
             .starterPercents(List.of(20.0))
             .doughCelsius(List.of(24.0))
             .bulkPlace(BakeDay.BulkPlace.HELD)
-            .kitchen(TemperatureTrace.steady(Temperature.ofCelsius(24)))
+            .room(TemperatureTrace.steady(Temperature.ofCelsius(24)))
             .cold(COLD)
             .build();
     // Plans look for their point with more members than the other questions do.

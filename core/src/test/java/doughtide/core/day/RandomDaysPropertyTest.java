@@ -74,7 +74,7 @@ class RandomDaysPropertyTest {
           BakeDay.builder()
               .readyAt(24 + morning + 5 + random.nextInt(6))
               .bench(new BenchHours(bench))
-              .kitchen(TemperatureTrace.steady(Temperature.ofCelsius(kitchen)))
+              .room(TemperatureTrace.steady(Temperature.ofCelsius(kitchen)))
               .dough(
                   DoughFormula.builder()
                       .hydration(Share.ofPercent(62 + random.nextInt(20)))

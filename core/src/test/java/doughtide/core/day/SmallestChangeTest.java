@@ -58,7 +58,7 @@ class SmallestChangeTest {
 
     assertThat(remedy.adjustments())
         .extracting(Adjustment::kind)
-        .containsExactly(Adjustment.Kind.EVERY_TIME_LONGER, Adjustment.Kind.REFRIGERATOR);
+        .containsExactly(Adjustment.Kind.EVERY_TIME_LONGER, Adjustment.Kind.COLD);
     assertThat(remedy.adjustments().get(0).value()).isBetween(0.5, 3.0);
     assertThat(remedy.adjustments().get(1).value()).isEqualTo(4);
     assertThat(remedy.day().plans().get(0).goodShare())

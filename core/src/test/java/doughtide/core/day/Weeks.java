@@ -62,7 +62,7 @@ final class Weeks {
     return BakeDay.builder()
         .readyAt(36)
         .bench(new BenchHours(bench))
-        .kitchen(TemperatureTrace.steady(Temperature.ofCelsius(30)))
+        .room(TemperatureTrace.steady(Temperature.ofCelsius(30)))
         .loaves(2, Mass.ofGrams(850), PieceForm.ROUND);
   }
 
@@ -137,7 +137,7 @@ final class Weeks {
     return BakeDay.builder()
         .readyAt(ready)
         .bench(new BenchHours(bench))
-        .kitchen(TemperatureTrace.steady(Temperature.ofCelsius(21)))
+        .room(TemperatureTrace.steady(Temperature.ofCelsius(21)))
         .cold(Temperature.ofCelsius(4))
         .oven(Oven.usual().withLoaves(capacity))
         .starterPercents(SHARES)

@@ -122,13 +122,13 @@ class KitchenTest {
 
   @Test
   void aRefrigeratorIsReadBack() {
-    Refrigerator refrigerator = new Refrigerator(-0.8, 0.5, 0.0512, 0.12);
-    assertThat(Refrigerator.read(refrigerator.text().lines().iterator(), Vocabulary.KEYS_ONLY))
+    ColdDocument refrigerator = new ColdDocument(-0.8, 0.5, 0.0512, 0.12);
+    assertThat(ColdDocument.read(refrigerator.text().lines().iterator(), Vocabulary.KEYS_ONLY))
         .isEqualTo(refrigerator);
     assertThatThrownBy(
-            () -> Refrigerator.read("air-offset: 0.5".lines().iterator(), Vocabulary.KEYS_ONLY))
+            () -> ColdDocument.read("air-offset: 0.5".lines().iterator(), Vocabulary.KEYS_ONLY))
         .hasMessageStartingWith("there is no line 'air offset deviation: …'");
-    assertThatThrownBy(() -> new Refrigerator(11, 0.5, 0, 0))
+    assertThatThrownBy(() -> new ColdDocument(11, 0.5, 0, 0))
         .hasMessage("air offset 11 °C is outside -10…10 °C (did you mean 1.1 °C?)");
   }
 }

@@ -14,8 +14,8 @@ import doughtide.core.day.bench.BenchLoaf;
 import doughtide.core.day.question.BulkEnd;
 import doughtide.core.day.question.InverseAnswer;
 import doughtide.core.day.question.LeaveOption;
+import doughtide.core.document.ColdDocument;
 import doughtide.core.document.Kitchen;
-import doughtide.core.document.Refrigerator;
 import doughtide.core.document.RosterDocument;
 import doughtide.core.document.RosterEntry;
 import doughtide.core.dough.Additions;
@@ -253,9 +253,7 @@ final class ValueSamples {
         FactorRule.of(celsius(20), celsius(21)).starter(celsius(25)).friction(new Warming(2));
     add(tub, heat, balance, rule, balance.compare(rule, celsius(25)));
     add(balance.waterFor(celsius(26)), balance.waterFor(celsius(12), celsius(20)));
-    add(
-        RoomCooling.of(dough(), grams(1700), tub, Air.REFRIGERATOR),
-        new BaseTemperature(60 + more));
+    add(RoomCooling.of(dough(), grams(1700), tub, Air.STILL_COLD), new BaseTemperature(60 + more));
     add(new HeatCapacities(1700 + more, 4190, 900), new VesselForm("pot" + more, PieceShape.jar()));
     add(PieceShape.round(0.5 + more / 10), PieceShape.oval(2 + more), PieceShape.bowl());
     add(PieceShape.tin(2 + more, 1), PieceShape.jar(80 + more).geometry(grams(300), 900));
@@ -430,7 +428,7 @@ final class ValueSamples {
     add(new ShapeForecaster.Point(window().plus(1), ShapeForecast.RiseRange.NONE));
     add(ShapeForecaster.of(warm, Proof.inCold(celsius(4), 12)).forecast());
     add(SampleJar.when(warm, DoughTemperature.steady(celsius(22)), Rise.ofPercent(50)));
-    add(new Kitchen(Map.of("room", "21C" + more)), new Refrigerator(0.5, 0.1, 0.2, 0.1 + more));
+    add(new Kitchen(Map.of("room", "21C" + more)), new ColdDocument(0.5, 0.1, 0.2, 0.1 + more));
     add(new RosterDocument(Optional.of("class " + more), List.of(student("Ann"), student("Bo"))));
   }
 

@@ -73,6 +73,6 @@ class DoughHeatPublishedTest {
     assertThat(Air.STILL_ROOM.sideWPerM2K()).isEqualTo(7.7);
     assertThat(Air.STILL_ROOM.topWPerM2K()).isEqualTo(10);
     assertThat(Air.STILL_ROOM.bottomWPerM2K()).isEqualTo(5.9);
-    assertThat(Air.REFRIGERATOR.sideWPerM2K()).isBetween(1.3 + 4.3, 2.8 + 4.3);
+    assertThat(Air.STILL_COLD.sideWPerM2K()).isBetween(1.3 + 4.3, 2.8 + 4.3);
   }
 }

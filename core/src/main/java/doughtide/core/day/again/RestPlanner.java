@@ -171,8 +171,7 @@ public final class RestPlanner {
             ? Proof.inColdUntil(
                 day.cold().orElseThrow(),
                 Math.max(slipped.ovenHour(), soonest) - slipped.route().mixHour())
-            : Proof.inRoom(
-                Temperature.ofCelsius(day.kitchen().celsius(atHour)), slipped.proofHours());
+            : Proof.inRoom(Temperature.ofCelsius(day.room().celsius(atHour)), slipped.proofHours());
     return day.ofItsLoaves(plain);
   }
 
@@ -327,7 +326,7 @@ public final class RestPlanner {
   private Loaves loaves(double basketHour, ProofKind kind) {
     LoafModel plain = LoafModel.of(bulk.formula(), proof(kind, basketHour), SETTINGS).folded(folds);
     LoafModel loaf =
-        kind == ProofKind.COLD ? plain : plain.in(new LaterTrace(day.kitchen(), basketHour));
+        kind == ProofKind.COLD ? plain : plain.in(new LaterTrace(day.room(), basketHour));
     double from = basketHour - slipped.route().mixHour();
     double follow = Math.max(0, slipped.nowHour() - basketHour) + LONGEST_PROOF_HOURS + 1;
     return new Loaves(

@@ -167,7 +167,7 @@ public final class BenchBatches {
     LoafModel where =
         plan.proofKind() == ProofKind.COLD
             ? model
-            : model.in(new LaterTrace(plan.day().kitchen(), loaf.shapedHour()));
+            : model.in(new LaterTrace(plan.day().room(), loaf.shapedHour()));
     return where.run(dough, loaf.ageShapedHours(), LoafScores.MIDDLE, hours).riseAtEnd();
   }
 }

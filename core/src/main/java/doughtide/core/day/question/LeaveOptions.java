@@ -121,7 +121,7 @@ final class LeaveOptions {
 
   private Bulk chilled(double fromHours, Temperature cold) {
     RoomCooling cooling =
-        RoomCooling.of(bulk.formula(), inTub, Vessel.tub(Material.POLYPROPYLENE), Air.REFRIGERATOR);
+        RoomCooling.of(bulk.formula(), inTub, Vessel.tub(Material.POLYPROPYLENE), Air.STILL_COLD);
     RiseForecast chilled =
         bulk.at(
             bulk.temperature()

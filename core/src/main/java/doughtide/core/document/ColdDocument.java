@@ -11,12 +11,12 @@ import java.util.LinkedHashMap;
 import java.util.Map;
 
 /**
- * What is known of a baker's refrigerator: how its air differs from what is set or measured, and
+ * What is known of the cold that a baker has: how its air differs from what is set or measured, and
  * how its air takes up heat, each as a normal distribution.
  *
  * <pre>{@code
- * Refrigerator refrigerator = new Refrigerator(0.8, 0.5, 0.05, 0.12);
- * Refrigerator same = Refrigerator.read(refrigerator.text().lines().iterator(), Vocabulary.KEYS_ONLY);
+ * ColdDocument cold = new ColdDocument(0.8, 0.5, 0.05, 0.12);
+ * ColdDocument same = ColdDocument.read(cold.text().lines().iterator(), Vocabulary.KEYS_ONLY);
  * }</pre>
  *
  * @param airOffsetCelsius air minus what is stated, mean, −10…10 °C
@@ -26,7 +26,7 @@ import java.util.Map;
  * @param filmLogDeviation its standard deviation, 0…2
  */
 @Internal
-public record Refrigerator(
+public record ColdDocument(
     double airOffsetCelsius,
     double airOffsetDeviationCelsius,
     double filmLogFactor,
@@ -43,7 +43,7 @@ public record Refrigerator(
   /**
    * @throws InputException if a number is outside its range
    */
-  public Refrigerator {
+  public ColdDocument {
     Checks.inRange("air offset", airOffsetCelsius, -MOST_CELSIUS, MOST_CELSIUS, "°C");
     Checks.inRange("deviation of the air", airOffsetDeviationCelsius, 0, MOST_CELSIUS, "°C");
     Checks.inRange("logarithm of the film's factor", filmLogFactor, -MOST_LOG, MOST_LOG, "");
@@ -51,13 +51,13 @@ public record Refrigerator(
   }
 
   /**
-   * Reads a refrigerator: one {@code key: value} a line, lines that begin with # are remarks.
+   * Reads a cold: one {@code key: value} a line, lines that begin with # are remarks.
    *
    * @param lines the text, without line endings
    * @param vocabulary words for the keys
    * @throws InputException if a line cannot be used or one is missing
    */
-  public static Refrigerator read(Iterator<String> lines, Vocabulary vocabulary) {
+  public static ColdDocument read(Iterator<String> lines, Vocabulary vocabulary) {
     Map<String, Use> keys = new LinkedHashMap<>();
     keys.put(AIR_OFFSET, Use.ONCE);
     keys.put(AIR_DEVIATION, Use.ONCE);
@@ -65,7 +65,7 @@ public record Refrigerator(
     keys.put(FILM_DEVIATION, Use.ONCE);
     keys.put("note", Use.REMARK);
     DocumentReader reader = new DocumentReader(lines, keys, vocabulary).whole();
-    return new Refrigerator(
+    return new ColdDocument(
         celsius(reader, AIR_OFFSET, -MOST_CELSIUS),
         celsius(reader, AIR_DEVIATION, 0),
         number(reader, FILM_FACTOR, -MOST_LOG),
@@ -88,9 +88,9 @@ public record Refrigerator(
         text -> Quantities.number(name, text, least, MOST_LOG));
   }
 
-  /** The refrigerator as text, to four decimals, which {@link #read} reads back. */
+  /** The cold as text, to four decimals, which {@link #read} reads back. */
   public String text() {
-    return new DocumentText("refrigerator")
+    return new DocumentText("cold")
         .line(AIR_OFFSET, Checks.plain(airOffsetCelsius) + " °C")
         .line(AIR_DEVIATION, Checks.plain(airOffsetDeviationCelsius) + " °C")
         .line(FILM_FACTOR, Checks.plain(filmLogFactor))
