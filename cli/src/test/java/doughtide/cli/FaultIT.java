@@ -104,19 +104,6 @@ class FaultIT {
   }
 
   @Test
-  @Tag("long")
-  void anUnreadableFileAndAReadOnlyFolder() throws Exception {
-    Path closed = folder.resolve("closed");
-    Files.createDirectory(closed);
-    Files.writeString(folder.resolve("secret.csv"), "id\n");
-    assertThat(closed.toFile().setWritable(false)).isTrue();
-    assertThat(folder.resolve("secret.csv").toFile().setReadable(false)).isTrue();
-    Assumptions.assumeFalse(Files.isWritable(closed), "permissions do not hold for root");
-    refused(run(chart("closed/x.svg")), "check the permissions");
-    refused(run("batch", "secret.csv"), "check the permissions");
-  }
-
-  @Test
   void aLinkStaysALinkAndADeadLinkIsRefused() throws Exception {
     Files.writeString(folder.resolve("real.svg"), "old");
     Files.createSymbolicLink(folder.resolve("link.svg"), Path.of("real.svg"));

@@ -70,21 +70,6 @@ class ProcessIT {
     assertThat(loaded).doesNotContain("java.awt.", "org.knowm.xchart", "org.apache.pdfbox");
   }
 
-  /** Too little memory is said in a line, without a trace of Java from any thread. */
-  @Test
-  void littleMemoryIsEnoughOrRefusedInALine() throws Exception {
-    Ended enough = shell("$JAVA -Xmx32m -jar \"$JAR\" rise --dough-temp 25C");
-    assertThat(enough.code()).isZero();
-
-    Ended pages =
-        shell(
-            "$JAVA -Xmx24m -jar \"$JAR\" handout comparison --vary dough-temp:20C,23C,26C"
-                + " --out class.pdf");
-    assertThat(pages.code()).isIn(0, Main.FAULT);
-    assertThat(pages.err().lines())
-        .allMatch(line -> line.startsWith("doughtide: the program ran out of memory"));
-  }
-
   /** The start script, its jar and the archive of classes, moved into a folder with a space. */
   @Test
   void theStartScriptAnswersFromWhereverItLies() throws Exception {

@@ -1,5 +1,6 @@
 package doughtide.cli.args;
 
+import doughtide.cli.text.OneLine;
 import doughtide.core.document.Catalogue;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Nearest;
@@ -7,6 +8,7 @@ import doughtide.core.quantity.Shorten;
 import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import org.apache.commons.cli.CommandLine;
@@ -101,12 +103,29 @@ public final class ArgumentParser {
     Map<String, List<String>> added = defaults.besides(values);
     values.putAll(added);
     for (OptionSpec option : spec.options()) {
+      if (option.isFreeText()) {
+        values.getOrDefault(option.name(), List.of()).forEach(text -> checkSeen(option, text));
+      }
       if (option.use() == OptionSpec.Use.REQUIRED && !values.containsKey(option.name())) {
         throw missing(option);
       }
     }
     checkOperands(line.getArgList());
     return new Arguments(spec, values, line.getArgList(), catalogue).withDefaults(added.keySet());
+  }
+
+  /** Free text goes into files, pages and onto the terminal: nothing in it may steer those. */
+  private static void checkSeen(OptionSpec option, String text) {
+    OneLine.firstUnseen(text)
+        .ifPresent(
+            c -> {
+              throw new InputException(
+                  String.format(
+                      Locale.ROOT,
+                      "%s holds U+%04X, a character that is not seen: leave it out",
+                      option.typed(),
+                      c));
+            });
   }
 
   private static List<String> valuesOf(CommandLine line, OptionSpec option) {

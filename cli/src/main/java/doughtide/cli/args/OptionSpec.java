@@ -61,6 +61,11 @@ public record OptionSpec(
     return !word.isEmpty();
   }
 
+  /** Whether any words of the baker's own will do. */
+  public boolean isFreeText() {
+    return word.equals("TEXT") || word.equals("NAME");
+  }
+
   /** The option as typed, with two dashes. */
   public String typed() {
     return "--" + name;

@@ -58,12 +58,12 @@ final class BatchFile {
   }
 
   private void begin(PartFile part, BatchRun run, boolean resume) throws IOException {
+    byte[] header = run.header();
     if (resume) {
-      part.keepWholeLines();
+      part.keepWholeLines(header.length > 0 ? 1 : 0, run.goodEnding());
     } else {
       part.clear();
     }
-    byte[] header = run.header();
     long done = part.lines() - (header.length > 0 ? 1 : 0);
     if (part.lines() == 0) {
       part.out().write(header);
@@ -73,6 +73,7 @@ final class BatchFile {
               + " comes from another input or other options: give those again, or --overwrite"
               + " without --resume to start again");
     }
+    run.wereBad(part.unlike(), part.firstUnlike());
   }
 
   private static boolean sameJob(PartFile part, Optional<byte[]> line) throws IOException {

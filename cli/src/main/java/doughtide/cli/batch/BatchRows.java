@@ -105,6 +105,10 @@ public final class BatchRows implements Serializable {
     return parts().text().header();
   }
 
+  byte[] goodEnding() {
+    return parts().text().goodEnding();
+  }
+
   /**
    * The forecast of a row, without the ending of its line; of a row that cannot be used, what is
    * wrong with it.

@@ -49,6 +49,22 @@ final class BatchRun {
     return Optional.ofNullable(last).map(line -> function.line(line).bytes());
   }
 
+  /**
+   * Counts the rows of an earlier run that could not be used.
+   *
+   * @param rows how many
+   * @param line the output of the first of them; empty if there is none
+   */
+  void wereBad(long rows, String line) {
+    bad = rows;
+    firstBad = rows == 0 ? 0 : BatchText.number(line);
+  }
+
+  /** How a line of the output ends whose row could be used. */
+  byte[] goodEnding() {
+    return function.goodEnding();
+  }
+
   /** What stands before the first line of the output. */
   byte[] header() {
     return function.headerBytes();

@@ -4,15 +4,19 @@ import doughtide.cli.answer.CsvOutput;
 import doughtide.cli.answer.JsonWriter;
 import doughtide.cli.text.OneLine;
 import doughtide.core.forecast.TimeWindow;
+import doughtide.core.quantity.InputException;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.regex.Matcher;
+import java.util.regex.Pattern;
 
 /** Turns answers into lines of CSV or JSON. Each answer is one line, whatever stands in the row. */
 record BatchText(BatchFormat format) {
 
   private static final int HOUR_DECIMALS = 3;
+  private static final Pattern NUMBER = Pattern.compile("[0-9]{1,18}");
 
   /** What stands before the first answer; empty for JSON. */
   public byte[] header() {
@@ -45,6 +49,27 @@ record BatchText(BatchFormat format) {
       case JSONL -> json(answer, JsonWriter.oneLine(text));
     }
     return text.toString().getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** How a line ends that has no error: an empty cell, or the end of the warnings. */
+  byte[] goodEnding() {
+    String ending =
+        switch (format) {
+          case CSV -> ",\n";
+          case JSONL -> "]}\n";
+        };
+    return ending.getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** The number of the row that a line answers, which stands first in it. */
+  static long number(String line) {
+    Matcher digits = NUMBER.matcher(line);
+    if (!digits.find()) {
+      throw new InputException(
+          "the unfinished output has a line without the number of its row: start again with"
+              + " --overwrite and without --resume");
+    }
+    return Long.parseLong(digits.group());
   }
 
   private static void csv(BatchAnswer answer, CsvOutput csv) {

@@ -2,12 +2,14 @@ package doughtide.cli.file;
 
 import doughtide.core.quantity.InputException;
 import java.io.Closeable;
+import java.io.EOFException;
 import java.io.IOException;
 import java.io.OutputStream;
 import java.nio.ByteBuffer;
 import java.nio.channels.Channels;
 import java.nio.channels.FileChannel;
 import java.nio.channels.OverlappingFileLockException;
+import java.nio.charset.StandardCharsets;
 import java.nio.file.Path;
 import java.nio.file.StandardOpenOption;
 import java.util.Arrays;
@@ -26,6 +28,8 @@ public final class PartFile implements Closeable {
   private long lines;
   private long lastLineStart;
   private long end;
+  private long unlike;
+  private String firstUnlike = "";
 
   private PartFile(Path path, FileChannel channel) {
     this.path = path;
@@ -63,16 +67,24 @@ public final class PartFile implements Closeable {
     channel.truncate(0);
   }
 
-  /** Counts the whole lines and cuts off what stands after the last one. */
-  public void keepWholeLines() throws IOException {
+  /**
+   * Counts the whole lines and cuts off what stands after the last one.
+   *
+   * @param heading how many lines at the top are no rows
+   * @param ending how a usual row ends, the end of its line included: 1 to 8 bytes
+   */
+  public void keepWholeLines(int heading, byte[] ending) throws IOException {
+    long mask = -1L >>> (Long.SIZE - Byte.SIZE * ending.length);
+    long usual = lastBytes(0, ending) & mask;
+    long last = 0;
     ByteBuffer block = ByteBuffer.allocate(BLOCK);
     long at = 0;
     while (channel.read(block, at) > 0) {
       for (int i = 0; i < block.position(); i++) {
+        last = lastBytes(last, block.get(i));
         if (block.get(i) == '\n') {
-          lines++;
-          lastLineStart = end;
-          end = at + i + 1;
+          boolean isUsual = lines < heading || (last & mask) == usual;
+          wholeLine(at + i + 1, isUsual);
         }
       }
       at += block.position();
@@ -82,6 +94,33 @@ public final class PartFile implements Closeable {
     channel.position(end);
   }
 
+  private static long lastBytes(long before, byte... bytes) {
+    long last = before;
+    for (byte each : bytes) {
+      last = last << Byte.SIZE | each & 0xFF;
+    }
+    return last;
+  }
+
+  private void wholeLine(long endsAt, boolean isUsual) throws IOException {
+    lines++;
+    lastLineStart = end;
+    end = endsAt;
+    if (!isUsual && ++unlike == 1) {
+      firstUnlike = new String(lastLine(), StandardCharsets.UTF_8);
+    }
+  }
+
+  /** Number of rows that do not end as usual. */
+  public long unlike() {
+    return unlike;
+  }
+
+  /** The first of them with its ending; empty if there is none. */
+  public String firstUnlike() {
+    return firstUnlike;
+  }
+
   /** Number of whole lines found. */
   public long lines() {
     return lines;
@@ -89,18 +128,17 @@ public final class PartFile implements Closeable {
 
   /** Whether the last whole line is this one. */
   public boolean endsWith(byte[] line) throws IOException {
-    if (end - lastLineStart != line.length) {
-      return false;
-    }
-    ByteBuffer last = ByteBuffer.allocate(line.length);
-    long at = lastLineStart;
-    while (last.hasRemaining()) {
-      int read = channel.read(last, at + last.position());
-      if (read < 0) {
-        return false;
+    return end - lastLineStart == line.length && Arrays.equals(lastLine(), line);
+  }
+
+  private byte[] lastLine() throws IOException {
+    ByteBuffer line = ByteBuffer.allocate(Math.toIntExact(end - lastLineStart));
+    while (line.hasRemaining()) {
+      if (channel.read(line, lastLineStart + line.position()) < 0) {
+        throw new EOFException("the file became shorter while it was read");
       }
     }
-    return Arrays.equals(last.array(), line);
+    return line.array();
   }
 
   /** For what follows. */

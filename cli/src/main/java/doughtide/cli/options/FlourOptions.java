@@ -5,7 +5,6 @@ import doughtide.cli.args.OptionSpec;
 import doughtide.cli.file.DocumentFile;
 import doughtide.cli.file.FlourFile;
 import doughtide.cli.session.Environment;
-import doughtide.cli.text.OneLine;
 import doughtide.core.document.BowlsDocument;
 import doughtide.core.dough.Flour;
 import doughtide.core.dough.FlourClass;
@@ -122,13 +121,7 @@ public final class FlourOptions {
   private static Optional<String> word(Arguments arguments, String option) {
     Optional<String> text = arguments.text(option).map(Quantities::clean);
     text.ifPresent(
-        value -> {
-          Checks.inRange("length of --" + option, value.length(), 1, LONGEST, "characters");
-          if (!OneLine.of(value).equals(value)) {
-            throw new InputException(
-                "--" + option + " holds control characters: write letters and digits");
-          }
-        });
+        value -> Checks.inRange("length of --" + option, value.length(), 1, LONGEST, "characters"));
     return text;
   }
 

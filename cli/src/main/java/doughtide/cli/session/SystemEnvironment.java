@@ -15,7 +15,7 @@ public final class SystemEnvironment implements Environment {
 
   @Override
   public ZoneId zone() {
-    return ZoneId.systemDefault();
+    return ZoneSetting.checked(ZoneId.systemDefault(), variable(ZoneSetting.VARIABLE));
   }
 
   @Override

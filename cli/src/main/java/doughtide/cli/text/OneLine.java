@@ -1,6 +1,7 @@
 package doughtide.cli.text;
 
 import doughtide.core.quantity.Shorten;
+import java.util.OptionalInt;
 
 /** Makes a message fit for one line of a terminal. */
 public final class OneLine {
@@ -28,17 +29,24 @@ public final class OneLine {
     return line.toString();
   }
 
+  /** The first character that a line of a terminal or a page must not hold. */
+  public static OptionalInt firstUnseen(String text) {
+    return text.codePoints().filter(OneLine::isUnseen).findFirst();
+  }
+
   private static int harmless(int c) {
     if (c == '\n' || c == '\r' || c == '\t') {
       return ' ';
     }
+    return isUnseen(c) ? '\uFFFD' : c;
+  }
+
+  private static boolean isUnseen(int c) {
     int type = Character.getType(c);
-    boolean hidden =
-        type == Character.CONTROL
-            || type == Character.FORMAT
-            || type == Character.LINE_SEPARATOR
-            || type == Character.PARAGRAPH_SEPARATOR
-            || type == Character.SURROGATE;
-    return hidden ? '\uFFFD' : c;
+    return type == Character.CONTROL
+        || type == Character.FORMAT
+        || type == Character.LINE_SEPARATOR
+        || type == Character.PARAGRAPH_SEPARATOR
+        || type == Character.SURROGATE;
   }
 }

@@ -14,6 +14,8 @@ import java.nio.file.StandardOpenOption;
 import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class BatchCommandTest {
 
@@ -147,6 +149,40 @@ class BatchCommandTest {
     }
   }
 
+  /** Where a bad row lies in what was done before, the end is that of a run in one piece. */
+  @ParameterizedTest
+  @ValueSource(strings = {"csv", "jsonl"})
+  void aResumedRunKnowsTheBadRowsOfTheOneBefore(String format) throws IOException {
+    write(
+        "doughs.csv", HEADER + "A,25C\n" + doughs(9).substring(HEADER.length()) + "B,240C,,,,,\n");
+    CliRun whole = batch("doughs.csv", "--format", format, "--out", "whole.txt");
+    assertThat(whole.code()).isEqualTo(Main.BAD_INPUT);
+    String text = read("whole.txt");
+    for (double share : new double[] {0, 0.3, 0.6, 1}) {
+      String out = "out" + share + ".txt";
+      write(out + ".part", text.substring(0, (int) (text.length() * share)));
+      CliRun run = batch("doughs.csv", "--format", format, "--out", out, "--resume");
+      assertThat(run.code()).as("after %s of it", share).isEqualTo(Main.BAD_INPUT);
+      assertThat(lastLine(run.err()))
+          .isEqualTo(lastLine(whole.err()))
+          .contains("2 of the 11 rows of 'doughs.csv' could not be used, the first on line 2");
+      assertThat(read(out)).isEqualTo(text);
+    }
+  }
+
+  @Test
+  void aDamagedUnfinishedFileIsRefused() throws IOException {
+    write("doughs.csv", doughs(5));
+    batch("doughs.csv", "--out", "whole.csv");
+    write("out.csv.part", read("whole.csv").replaceFirst("\n2,D0[^\n]*", "\nxx"));
+    assertThat(batch("doughs.csv", "--out", "out.csv", "--resume").refusal())
+        .contains("has a line without the number of its row");
+  }
+
+  private static String lastLine(String text) {
+    return text.lines().reduce("", (before, line) -> line);
+  }
+
   @Test
   void anotherJobsUnfinishedFileIsNotContinued() throws IOException {
     write("doughs.csv", doughs(5));
@@ -195,8 +231,13 @@ class BatchCommandTest {
   void linesOfJsonThatCannotBeUsedAreNamed() throws IOException {
     write(
         "doughs.jsonl",
-        "{\"dough_temp\":\"25C\"}\n{\"dough_temp\":[1]}\n{\n{\"dough_temp\":25}\n[1]\n"
-            + "{\"dough_temp\":\"25C\",\"dough_temp\":\"25C\"}\n{\"id\":null,\"dough_temp\":\"25C\"} x\n");
+        "{\"dough_temp\":\"25C\"}\n"
+            + "{\"dough_temp\":[1]}\n"
+            + "{\n"
+            + "{\"dough_temp\":25}\n"
+            + "[1]\n"
+            + "{\"dough_temp\":\"25C\",\"dough_temp\":\"25C\"}\n"
+            + "{\"id\":null,\"dough_temp\":\"25C\"} x\n");
     CliRun run = batch("doughs.jsonl");
     assertThat(run.code()).isEqualTo(Main.BAD_INPUT);
     assertThat(run.out().lines()).hasSize(7);

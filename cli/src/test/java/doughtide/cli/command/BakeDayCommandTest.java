@@ -269,21 +269,6 @@ class BakeDayCommandTest {
     assertThat(run.refusal()).contains("no plan: ").contains("it works with");
   }
 
-  /** In London the clocks went from 01:00 to 02:00 on 28 March 2027. */
-  @Test
-  void hoursThatVanishWhenTheClocksGoForwardAreLeftOutWithANote() {
-    CliRun run =
-        CliRun.in(
-            TestEnvironment.in(folder),
-            ("bake-day --ready-at 2027-03-28T12:00 --at-the-bench 1.15-1.45,5-22h30 --loaves 1"
-                    + " --plans 1")
-                .split(" "));
-
-    assertThat(run.code()).isZero();
-    assertThat(run.onlyLine())
-        .contains("the hours 1.15-1.45 of --at-the-bench do not exist on 2027-03-28");
-  }
-
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',

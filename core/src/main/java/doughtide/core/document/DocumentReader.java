@@ -13,6 +13,7 @@ import java.util.Set;
 import java.util.function.Function;
 import java.util.function.Predicate;
 import java.util.function.Supplier;
+import java.util.regex.Pattern;
 
 /**
  * Reads a document line by line: first its head of lines {@code key: value}, then, in some kinds, a
@@ -21,6 +22,7 @@ import java.util.function.Supplier;
  * does not grow with the table.
  */
 final class DocumentReader {
+  private static final Pattern ENDS = Pattern.compile("^[;,\\s]+|[;,\\s]+$");
 
   private static final int LONGEST_LINE = 65_536;
   private static final int MOST_HEAD_LINES = 6000;
@@ -186,7 +188,7 @@ final class DocumentReader {
 
   /** A spreadsheet writes the empty cells of a line, too, and quotes a cell that holds a comma. */
   static String value(String text) {
-    String value = text.replaceAll("^[;,\\s]+|[;,\\s]+$", "");
+    String value = ENDS.matcher(text).replaceAll("");
     boolean quoted = value.length() > 1 && value.startsWith("\"") && value.endsWith("\"");
     String inside = quoted ? value.substring(1, value.length() - 1) : value;
     boolean single = inside.replace("\"\"", "").indexOf('"') < 0;

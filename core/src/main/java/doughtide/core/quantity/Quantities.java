@@ -21,6 +21,8 @@ public final class Quantities {
   private static final int LONGEST = 60;
   private static final String QUOTES = "\"'“”„‟‘’‚«»`";
 
+  private static final Pattern SPACES = Pattern.compile(" +");
+  private static final Pattern DEGREE = Pattern.compile("[°º˚\uFFFD]|deg(rees?)? ?");
   private static final Pattern MEASURE =
       Pattern.compile("([+-]?[0-9]{1,9}(?:[.,][0-9]{1,9})?|[+-]?[.,][0-9]{1,9}) ?([^0-9+.,-]*)");
   private static final Pattern TWO_WAYS = Pattern.compile("[+-]?[1-9][0-9]{0,2},[0-9]{3}");
@@ -49,7 +51,7 @@ public final class Quantities {
   /** A temperature: {@code 25C}, {@code 25 °C}, {@code 76F}. */
   public static Temperature temperature(String name, String text) {
     Measure given = measure(name, text, "a temperature", "25C (or 77F)");
-    String unit = given.unit().replaceAll("[°º˚\uFFFD]|deg(rees?)? ?", "").strip();
+    String unit = DEGREE.matcher(given.unit()).replaceAll("").strip();
     return switch (unit.toUpperCase(Locale.ROOT)) {
       case "C", "CELSIUS" -> named(name, text, () -> Temperature.ofCelsius(given.value()));
       case "F", "FAHRENHEIT" -> named(name, text, () -> Temperature.ofFahrenheit(given.value()));
@@ -328,7 +330,7 @@ public final class Quantities {
   public static String clean(String text) {
     StringBuilder clean = new StringBuilder(text.length());
     text.codePoints().forEach(c -> appendPlain(clean, c));
-    String stripped = clean.toString().replaceAll(" +", " ").strip();
+    String stripped = SPACES.matcher(clean).replaceAll(" ").strip();
     while (stripped.length() > 1 && quoted(stripped)) {
       stripped = stripped.substring(1, stripped.length() - 1).strip();
     }

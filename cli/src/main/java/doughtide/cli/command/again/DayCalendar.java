@@ -2,8 +2,8 @@ package doughtide.cli.command.again;
 
 import doughtide.cli.args.ClockTimes;
 import doughtide.cli.file.OutputFile;
-import java.io.ByteArrayOutputStream;
 import java.io.IOException;
+import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
 import java.time.Duration;
 import java.time.Instant;
@@ -37,6 +37,7 @@ import net.fortuna.ical4j.model.property.immutable.ImmutableStatus;
  */
 public record DayCalendar(String planId, int sequence, ClockTimes times) {
 
+  private static final int LONGEST_LINE_OCTETS = 75;
   private static final Duration BEFORE = Duration.ofMinutes(-10);
 
   /**
@@ -73,11 +74,29 @@ public record DayCalendar(String planId, int sequence, ClockTimes times) {
     file.write(out -> out.write(bytes(calendar)));
   }
 
-  /** Its writer closes what it writes to. */
+  /** Its writer would fold by characters, where the standard counts octets. */
   private static byte[] bytes(Calendar calendar) throws IOException {
-    ByteArrayOutputStream bytes = new ByteArrayOutputStream();
-    new CalendarOutputter(false).output(calendar, bytes);
-    return bytes.toByteArray();
+    StringWriter text = new StringWriter();
+    new CalendarOutputter(false, Integer.MAX_VALUE).output(calendar, text);
+    StringBuilder folded = new StringBuilder();
+    text.toString().lines().forEach(line -> fold(line, folded));
+    return folded.toString().getBytes(StandardCharsets.UTF_8);
+  }
+
+  /** RFC 5545, 3.1: lines of at most 75 octets; those that go on begin with a space. */
+  private static void fold(String line, StringBuilder to) {
+    int octets = 0;
+    for (int c : line.codePoints().toArray()) {
+      String letter = Character.toString(c);
+      int more = letter.getBytes(StandardCharsets.UTF_8).length;
+      if (octets + more > LONGEST_LINE_OCTETS) {
+        to.append("\r\n ");
+        octets = 1;
+      }
+      to.append(letter);
+      octets += more;
+    }
+    to.append("\r\n");
   }
 
   private VEvent event(Entry entry, Instant now) {
