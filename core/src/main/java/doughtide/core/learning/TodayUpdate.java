@@ -3,18 +3,12 @@ package doughtide.core.learning;
 import doughtide.core.Internal;
 import doughtide.core.forecast.Belief;
 import doughtide.core.forecast.RiseForecaster;
-import doughtide.core.forecast.TimeWindow;
-import doughtide.core.quantity.Rise;
-import doughtide.core.quantity.SentRecord;
 import doughtide.core.rise.RiseParameters;
 import doughtide.core.rise.RiseParameters.RateCurves;
-import java.io.Serializable;
-import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 import org.apache.commons.math3.linear.Array2DRowRealMatrix;
 import org.apache.commons.math3.linear.EigenDecomposition;
 import org.apache.commons.math3.linear.RealMatrix;
@@ -27,36 +21,17 @@ import org.apache.commons.math3.linear.RealMatrix;
  *
  * <pre>{@code
  * TodayUpdate update = TodayUpdate.of(RiseForecaster.standard(), JarError.standard(), bake);
- * TimeWindow half = update.outlook(Rise.ofPercent(50)).now();
+ * RiseForecast now = update.forecaster().forecast(bake.formula(), bake.temperature());
  * }</pre>
  */
 @Internal
 public final class TodayUpdate {
   private static final int SIZE = LearningPrior.SIZE;
 
-  private final RiseForecaster before;
   private final RiseForecaster after;
-  private final Bake bake;
-  private final ReadingNoise noise;
-  private final RiseParameters likeliestForm;
-  private final double[] likeliest;
-  private final double[][] covariance;
 
-  private TodayUpdate(
-      RiseForecaster before,
-      Belief posterior,
-      Bake bake,
-      ReadingNoise noise,
-      RiseParameters likeliestForm,
-      double[] likeliest,
-      double[][] covariance) {
-    this.before = before;
-    this.after = before.with(posterior);
-    this.bake = bake;
-    this.noise = noise;
-    this.likeliestForm = likeliestForm;
-    this.likeliest = likeliest;
-    this.covariance = covariance;
+  private TodayUpdate(RiseForecaster after) {
+    this.after = after;
   }
 
   /**
@@ -80,7 +55,6 @@ public final class TodayUpdate {
    */
   public static TodayUpdate of(RiseForecaster before, JarError jar, Bake bake, ReadingNoise noise) {
     List<RateCurves> curves = before.parameters().curves();
-    List<Posterior> posteriors = new ArrayList<>();
     Map<String, Belief> parts = new LinkedHashMap<>();
     double[] logEvidence = new double[curves.size()];
     double[] start = new double[SIZE];
@@ -90,24 +64,12 @@ public final class TodayUpdate {
       Posterior posterior =
           Posterior.of(
               new BakeResponse(bake, one, noise), before.belief().under(key), jar, noise, start);
-      posteriors.add(posterior);
       parts.put(key, posterior.belief());
       logEvidence[form] = posterior.fit().logEvidence();
       start = posterior.fit().scores();
     }
     double[] weights = Evidence.weights(logEvidence, before.belief().curveWeights(curves));
-    int best = 0;
-    for (int form = 1; form < curves.size(); form++) {
-      best = weights[form] > weights[best] ? form : best;
-    }
-    return new TodayUpdate(
-        before,
-        Belief.byCurve(parts, Evidence.byKey(curves, weights)),
-        bake,
-        noise,
-        before.parameters().with(curves.get(best)),
-        posteriors.get(best).mean(),
-        posteriors.get(best).covariance());
+    return new TodayUpdate(before.with(Belief.byCurve(parts, Evidence.byKey(curves, weights))));
   }
 
   /** The result under one rate curve form, jar last. */
@@ -161,46 +123,5 @@ public final class TodayUpdate {
   /** Makes forecasts of today's dough. */
   public RiseForecaster forecaster() {
     return after;
-  }
-
-  /**
-   * When today's dough reaches a rise, and what a further look would be worth.
-   *
-   * @param target the rise wanted
-   */
-  public Outlook outlook(Rise target) {
-    TimeWindow first = before.forecast(bake.formula(), bake.temperature()).hoursToRise(target);
-    TimeWindow now = after.forecast(bake.formula(), bake.temperature()).hoursToRise(target);
-    OptionalDouble ahead =
-        first.likely().isPresent() && now.likely().isPresent()
-            ? OptionalDouble.of(first.likely().getAsDouble() - now.likely().getAsDouble())
-            : OptionalDouble.empty();
-    return new Outlook(first, now, ahead, next(target, now));
-  }
-
-  private OptionalDouble next(Rise target, TimeWindow now) {
-    if (now.likely().isEmpty() || now.early().isEmpty()) {
-      return OptionalDouble.empty();
-    }
-    return new NextLook(bake, likeliestForm, likeliest, covariance, noise)
-        .hours(target, now.early().getAsDouble(), now.likely().getAsDouble());
-  }
-
-  /**
-   * The answer so far.
-   *
-   * @param before the window without today's readings
-   * @param now the window with them
-   * @param aheadHours how much earlier than expected it is likely to be there; negative if later
-   * @param nextLookHours the hour at which one more reading of the rise would narrow the window
-   *     most, before the dough may be there; empty if it may be there already
-   */
-  @Internal
-  public record Outlook(
-      TimeWindow before, TimeWindow now, OptionalDouble aheadHours, OptionalDouble nextLookHours)
-      implements Serializable {
-    private Object writeReplace() {
-      return SentRecord.of(this);
-    }
   }
 }

@@ -26,10 +26,9 @@ import org.apache.commons.math3.linear.RealVector;
  * <pre>{@code
  * DoughHeat heat = new DoughHeat(800, 2850, 0.3);
  * Conduction ball = Conduction.of(BodyForm.SPHERE, 0.06, heat, 6.3);
- * CoolingPiece piece =
- *     CoolingPiece.start(
- *         ball, Temperature.ofCelsius(24), TemperatureTrace.steady(Temperature.ofCelsius(4)));
- * OptionalDouble hours = piece.hoursUntilCoreReaches(Temperature.ofCelsius(10));
+ * CoolingSteps piece = new CoolingSteps(ball, 24, 4);
+ * piece.step(2, 4, 0);
+ * double core = piece.coreCelsius();
  * }</pre>
  */
 @Internal

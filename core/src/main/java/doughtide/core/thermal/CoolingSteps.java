@@ -5,7 +5,7 @@ import doughtide.core.Internal;
 /**
  * A piece of dough that cools step by step, for a source of heat that is known only as it goes: the
  * dough's own fermentation. Within a step the air and the source are constant and the solution is
- * exact in time. Not thread-safe; {@link CoolingPiece} is for sources known beforehand.
+ * exact in time. Not thread-safe.
  */
 @Internal
 public final class CoolingSteps {

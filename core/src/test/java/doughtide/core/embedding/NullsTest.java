@@ -44,7 +44,6 @@ class NullsTest {
           "learning.Learned$",
           "learning.LearnedParameter",
           "learning.Outlier",
-          "learning.TodayUpdate$",
           "loaf.SampleJar",
           "loaf.ShapeForecast$",
           "loaf.ShapeForecaster$",

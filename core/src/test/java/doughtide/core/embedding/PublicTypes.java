@@ -86,7 +86,6 @@ final class PublicTypes {
         "rise.RiseCurve",
         "rise.RiseModel",
         "thermal.Conduction",
-        "thermal.CoolingPiece",
         "thermal.CoolingSteps");
   }
 

@@ -21,7 +21,6 @@ import doughtide.core.document.RosterEntry;
 import doughtide.core.dough.Additions;
 import doughtide.core.dough.Composition;
 import doughtide.core.dough.DoughFormula;
-import doughtide.core.dough.DoughYield;
 import doughtide.core.dough.Enrichment;
 import doughtide.core.dough.Flour;
 import doughtide.core.dough.FlourClass;
@@ -53,7 +52,6 @@ import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.kinetics.AcidBuffer;
-import doughtide.core.kinetics.BaranyiRoberts;
 import doughtide.core.kinetics.RateCurve;
 import doughtide.core.learning.Bake;
 import doughtide.core.learning.FirstEvening;
@@ -67,7 +65,6 @@ import doughtide.core.learning.OutlierReason;
 import doughtide.core.learning.Reading;
 import doughtide.core.learning.ReadingNoise;
 import doughtide.core.learning.TargetBelief;
-import doughtide.core.learning.TodayUpdate;
 import doughtide.core.loaf.Cold;
 import doughtide.core.loaf.ColdFit;
 import doughtide.core.loaf.Handling;
@@ -228,7 +225,7 @@ final class ValueSamples {
   }
 
   private void doughs() {
-    add(dough(), StarterShare.prefermented(percent(9)), new DoughYield(170 + more));
+    add(dough(), StarterShare.prefermented(percent(9)));
     add(new Flour.Part(FlourClass.RYE.flour(), percent(40)));
     add(new Starter(percent(80), flour(), StarterCondition.values()[(int) more]));
     add(Composition.ofParts(0.12 + more / 100, 0.015, 0.03, 0.006, 0.14));
@@ -322,7 +319,7 @@ final class ValueSamples {
     add(new RiseParameters.Retention(0.035 + more / 10, 0.5, 1.5, 0.05, 0.05));
     add(LikelyLine.of(forecast), parameters.with(new RiseParameters.Acid(0.1 + more / 10, 0.004)));
     add(parameters.with(new RiseParameters.Strength(0.1 + more / 10, 50, 1, 1)));
-    add(AcidBuffer.of(0.02 + more / 100), new BaranyiRoberts(1, 0.4 + more, 2));
+    add(AcidBuffer.of(0.02 + more / 100));
     add(
         RateCurve.schoolfield(50 + more, 300, 36, 5, 40),
         RateCurve.cardinal(0, 30 + more, 40, 5, 40));
@@ -382,9 +379,6 @@ final class ValueSamples {
             "1", digest, 2, 9, prior, Belief.standard(), jar, Map.of("spiral", 4 + more)));
     LearnedParameter.Range range = new LearnedParameter.Range(1, 2, 3 + more);
     add(new LearnedParameter(LearnedParameter.Kind.values()[0], range, range, more, true));
-    add(
-        new TodayUpdate.Outlook(
-            window(), window(), OptionalDouble.of(more), OptionalDouble.empty()));
   }
 
   private TimeWindow window() {

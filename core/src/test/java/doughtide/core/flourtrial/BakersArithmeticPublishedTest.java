@@ -3,7 +3,7 @@ package doughtide.core.flourtrial;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import doughtide.core.dough.DoughYield;
+import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.Flour;
 import doughtide.core.dough.FlourClass;
 import doughtide.core.dough.Ingredients;
@@ -84,7 +84,8 @@ class BakersArithmeticPublishedTest {
 
   private static double computed(Case each) {
     return switch (each.quantity()) {
-      case "doughYield" -> DoughYield.ofHydration(each.share("hydration")).value();
+      case "doughYield" ->
+          DoughFormula.builder().hydration(each.share("hydration")).build().doughYield();
       case "absorptionAt14" ->
           Absorption.to14PercentBasis(each.share("absorption"), each.share("moisture")).percent();
       case "absorption" ->

@@ -137,16 +137,13 @@ class LiveDoughTest {
   }
 
   /** Likely hours to half of one history. */
-  private record Likely(double live, double manyMembers, double laplace) {
+  private record Likely(double live, double manyMembers) {
     static Likely of(int seed) {
       Bake all = new SimulatedBaker(seed, SimulatedBaker.Setting.PLAIN).bakes(1, 12).get(0).bake();
       Bake bake = all.until(all.lastHours() * 0.5);
-      TimeWindow laplace =
-          TodayUpdate.of(RiseForecaster.standard(), JarError.standard(), bake).outlook(HALF).now();
       return new Likely(
           likely(bake, RiseForecaster.standard()),
-          likely(bake, RiseForecaster.standard().withMembers(16_384)),
-          laplace.likely().orElseThrow());
+          likely(bake, RiseForecaster.standard().withMembers(16_384)));
     }
 
     private static double likely(Bake bake, RiseForecaster forecaster) {
@@ -172,20 +169,16 @@ class LiveDoughTest {
     assertThat(minutesOff(histories, Likely::manyMembers)[2]).isLessThan(10);
   }
 
-  /**
-   * The same reading model over 16,384 members, and Laplace's method, which rounds the two kinds of
-   * yeast and the heavy tails off to normal distributions and so differs by more.
-   */
+  /** The same reading model over 16,384 members. */
   @Test
   @Tag("long")
   void agreesWithManyMoreMembersOnSixtyHistories() {
     List<Likely> histories = IntStream.range(1000, 1060).mapToObj(Likely::of).toList();
     double[] members = minutesOff(histories, Likely::manyMembers);
-    double[] laplace = minutesOff(histories, Likely::laplace);
     System.out.printf(
         "likely hour of a live dough, min off: 16384 members median %.1f, 95 of 100 %.1f, worst"
-            + " %.1f; Laplace %.1f, %.1f, %.1f%n",
-        members[30], members[57], members[59], laplace[30], laplace[57], laplace[59]);
+            + " %.1f%n",
+        members[30], members[57], members[59]);
     assertThat(members[57]).isLessThan(10);
   }
 }

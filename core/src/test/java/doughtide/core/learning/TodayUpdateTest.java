@@ -28,13 +28,27 @@ class TodayUpdateTest {
     return new SimulatedBaker(seed, SimulatedBaker.Setting.PLAIN).bakes(1, 20).get(0);
   }
 
+  private static TimeWindow before(Bake bake) {
+    return BEFORE.forecast(bake.formula(), bake.temperature()).hoursToRise(HALF);
+  }
+
+  private static TimeWindow now(Bake bake) {
+    return TodayUpdate.of(BEFORE, JarError.standard(), bake)
+        .forecaster()
+        .forecast(bake.formula(), bake.temperature())
+        .hoursToRise(HALF);
+  }
+
+  private static double ahead(Bake bake) {
+    return before(bake).likely().orElseThrow() - now(bake).likely().orElseThrow();
+  }
+
   @Test
   void withoutReadingsNothingChanges() {
     Bake bake = trueBake(3).bake().until(0);
-    TodayUpdate.Outlook outlook = TodayUpdate.of(BEFORE, JarError.standard(), bake).outlook(HALF);
-    assertThat(outlook.aheadHours().orElseThrow()).isCloseTo(0, within(0.05));
-    assertThat(outlook.now().widthHours().orElseThrow())
-        .isCloseTo(outlook.before().widthHours().orElseThrow(), within(0.1));
+    assertThat(ahead(bake)).isCloseTo(0, within(0.05));
+    assertThat(now(bake).widthHours().orElseThrow())
+        .isCloseTo(before(bake).widthHours().orElseThrow(), within(0.1));
   }
 
   /**
@@ -46,7 +60,7 @@ class TodayUpdateTest {
   void agreesWithWeightingALargeEnsemble(long seed) {
     Bake all = trueBake(seed).bake();
     Bake bake = all.until(all.lastHours() * 0.45);
-    TimeWindow laplace = TodayUpdate.of(BEFORE, JarError.standard(), bake).outlook(HALF).now();
+    TimeWindow laplace = now(bake);
     TimeWindow weighted = byWeights(bake);
     double width = weighted.widthHours().orElseThrow();
     assertThat(laplace.likely().orElseThrow())
@@ -111,59 +125,14 @@ class TodayUpdateTest {
     assertThat(ahead(slow)).isBetween(-4.0, -0.1);
   }
 
-  private static double ahead(Bake bake) {
-    return TodayUpdate.of(BEFORE, JarError.standard(), bake)
-        .outlook(HALF)
-        .aheadHours()
-        .orElseThrow();
-  }
-
   @Test
   void readingsNarrowTodaysWindow() {
     SimulatedBaker.TrueBake today = trueBake(21);
     Bake soFar = today.bake().until(today.hoursTo(30));
-    TodayUpdate.Outlook outlook = TodayUpdate.of(BEFORE, JarError.standard(), soFar).outlook(HALF);
-    assertThat(outlook.now().widthHours().orElseThrow())
-        .isLessThan(0.7 * outlook.before().widthHours().orElseThrow());
-    double width = outlook.now().widthHours().orElseThrow();
-    assertThat(outlook.now().likely().orElseThrow())
-        .isCloseTo(today.hoursTo(50), within(0.6 * width));
-  }
-
-  /** A reading just as expected at the proposed hour narrows more than one at other hours. */
-  @Test
-  void theProposedLookIsWorthMost() {
-    SimulatedBaker.TrueBake today = trueBake(22);
-    Bake soFar = today.bake().until(1.2);
-    TodayUpdate update = TodayUpdate.of(BEFORE, JarError.standard(), soFar);
-    TodayUpdate.Outlook outlook = update.outlook(HALF);
-    double look = outlook.nextLookHours().orElseThrow();
-    assertThat(look).isBetween(1.2, outlook.now().early().orElseThrow());
-    double best = widthAfterLook(update, soFar, look);
-    for (double other = 1.6; other < look - 0.3; other += 0.5) {
-      assertThat(best).as("against %s h", other).isLessThan(widthAfterLook(update, soFar, other));
-    }
-  }
-
-  private static double widthAfterLook(TodayUpdate update, Bake soFar, double hours) {
-    RiseCurve expected =
-        update.forecaster().typical(soFar.formula(), soFar.temperature()).runFast(30);
-    List<Reading> readings = new ArrayList<>(soFar.readings());
-    readings.add(Reading.ofRise(hours, expected.riseAt(hours)));
-    Bake longer = new Bake("longer", soFar.formula(), soFar.temperature(), readings);
-    return TodayUpdate.of(BEFORE, JarError.standard(), longer)
-        .outlook(HALF)
-        .now()
-        .widthHours()
-        .orElseThrow();
-  }
-
-  @Test
-  void noLookIsProposedOnceTheDoughMayBeThere() {
-    SimulatedBaker.TrueBake today = trueBake(23);
-    TodayUpdate.Outlook outlook =
-        TodayUpdate.of(BEFORE, JarError.standard(), today.bake()).outlook(Rise.ofPercent(20));
-    assertThat(outlook.nextLookHours()).isEmpty();
+    TimeWindow now = now(soFar);
+    double width = now.widthHours().orElseThrow();
+    assertThat(width).isLessThan(0.7 * before(soFar).widthHours().orElseThrow());
+    assertThat(now.likely().orElseThrow()).isCloseTo(today.hoursTo(50), within(0.6 * width));
   }
 
   @Test

@@ -1,6 +1,5 @@
 package doughtide.core.kinetics;
 
-import doughtide.core.Internal;
 import java.io.Serializable;
 
 /**
@@ -12,7 +11,6 @@ import java.io.Serializable;
  * @param ratePerHour greatest specific growth rate, per hour
  * @param workToDo h0, the lag times the rate (dimensionless), more than 0
  */
-@Internal
 public record BaranyiRoberts(double start, double ratePerHour, double workToDo)
     implements Serializable {
   /**

@@ -1,6 +1,5 @@
 package doughtide.core.thermal;
 
-import doughtide.core.Internal;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Temperature;
@@ -20,7 +19,6 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  * hour, up to {@value #HORIZON_HOURS} h; later they keep their last value. Before hour 0 the piece
  * is as it was at the start.
  */
-@Internal
 public final class CoolingPiece {
   private static final double HORIZON_HOURS = 240;
   private static final double LINE_HOURS = 0.25;

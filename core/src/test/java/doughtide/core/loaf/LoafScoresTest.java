@@ -1,20 +1,13 @@
-package doughtide.core.forecast;
+package doughtide.core.loaf;
 
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import doughtide.core.loaf.LoafScores;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 
-class QuantilesTest {
-  @ParameterizedTest
-  @CsvSource({"0, 1", "0.25, 1.5", "0.5, 2", "0.75, 3", "0.9, 3.6", "1, 4"})
-  void linearBetweenOrderStatistics(double level, double value) {
-    assertThat(Quantiles.of(new double[] {1, 2, 4}, level)).isCloseTo(value, within(1e-12));
-  }
-
+class LoafScoresTest {
   @ParameterizedTest
   @CsvSource({"0, 0.3333333", "1, 0.6666667", "2, 0.1111111", "3, 0.4444444", "4, 0.7777778"})
   void errorsOfTheColdFillTheirRangeEvenly(int member, double rank) {
