@@ -64,44 +64,44 @@ public final class BakeDay extends Value {
   }
 
   /**
-   * A builder with a room at 21 °C, no cold, the usual oven, the usual dough and one loaf of 850 g;
-   * hours ready and at the bench must be given.
+   * {@return a builder with a room at 21 °C, no cold, the usual oven, the usual dough and one loaf
+   * of 850 g; hours ready and at the bench must be given}
    */
   public static Builder builder() {
     return new Builder();
   }
 
-  /** A builder that starts from this day. */
+  /** {@return a builder that starts from this day} */
   public Builder toBuilder() {
     return new Builder(given);
   }
 
-  /** When the bread must be cool enough to slice. */
+  /** {@return when the bread must be cool enough to slice, hours on the axis} */
   public double readyHour() {
     return given.readyHour;
   }
 
-  /** When the baker is at the bench. */
+  /** {@return when the baker is at the bench} */
   public BenchHours bench() {
     return Objects.requireNonNull(given.bench);
   }
 
-  /** The room over the axis. */
+  /** {@return the room over the axis} */
   public TemperatureTrace room() {
     return given.room;
   }
 
-  /** The cold and how well it is known, if there is one. */
+  /** {@return the cold and how well it is known, if there is one} */
   public Optional<Cold> cold() {
     return Optional.ofNullable(given.cold);
   }
 
-  /** The oven. */
+  /** {@return the oven} */
   public Oven oven() {
     return given.oven;
   }
 
-  /** The dough; its starter share is not used. */
+  /** {@return the dough; its starter share is not used} */
   public DoughFormula dough() {
     return given.dough;
   }
@@ -118,8 +118,8 @@ public final class BakeDay extends Value {
   }
 
   /**
-   * For how many hours a ripe starter waits in the cold already; empty where one is fed for the
-   * dough.
+   * {@return for how many hours a ripe starter waits in the cold already; empty where one is fed
+   * for the dough}
    */
   public OptionalDouble starterInColdHours() {
     return given.starterInColdHours > 0
@@ -127,67 +127,67 @@ public final class BakeDay extends Value {
         : OptionalDouble.empty();
   }
 
-  /** Number of loaves. */
+  /** {@return number of loaves, 1 or more} */
   public int loaves() {
     return given.loaves;
   }
 
-  /** Dough of one loaf. */
+  /** {@return dough of one loaf} */
   public Mass piece() {
     return given.piece;
   }
 
-  /** All dough. */
+  /** {@return all dough} */
   public Mass allDough() {
     return Mass.ofGrams(given.piece.grams() * given.loaves);
   }
 
-  /** Form of a loaf. */
+  /** {@return form of a loaf} */
   public PieceForm form() {
     return given.form;
   }
 
-  /** How firmly the loaves are handled; empty for as usual. */
+  /** {@return how firmly the loaves are handled; empty for as usual} */
   public Optional<Shaping> shaping() {
     return Optional.ofNullable(given.shaping);
   }
 
-  /** Rise wanted at the oven. */
+  /** {@return rise wanted at the oven} */
   public Rise target() {
     return Optional.ofNullable(given.target).orElse(given.dough.targetRise());
   }
 
-  /** Belief and parameters. */
+  /** {@return belief and parameters} */
   public RiseForecaster forecaster() {
     return given.forecaster;
   }
 
-  /** Autolyse and folds. */
+  /** {@return autolyse and folds} */
   public StrengthPlan strength() {
     return Optional.ofNullable(given.strength).orElseGet(() -> StrengthPlan.of(given.dough));
   }
 
-  /** What keeps the dough. */
+  /** {@return what keeps the dough} */
   public BulkPlace bulkPlace() {
     return given.bulkPlace;
   }
 
-  /** What the dough stands in during bulk fermentation; a plastic tub unless given. */
+  /** {@return what the dough stands in during bulk fermentation; a plastic tub unless given} */
   public Vessel vessel() {
     return given.vessel;
   }
 
-  /** Dough temperatures that may be planned, °C. */
+  /** {@return dough temperatures that may be planned, °C} */
   public List<Double> doughCelsius() {
     return given.doughCelsius;
   }
 
-  /** Starter shares that may be planned, per cent of the flour added. */
+  /** {@return starter shares that may be planned, per cent of the flour added} */
   public List<Double> starterPercents() {
     return given.starterPercents;
   }
 
-  /** How many plans are wanted. */
+  /** {@return how many plans are wanted} */
   public int plans() {
     return given.plans;
   }
@@ -208,19 +208,23 @@ public final class BakeDay extends Value {
         + bench().intervals();
   }
 
-  /** Divide, bench rest and shape together, hours. */
+  /** {@return the time for dividing, bench rest and shaping together, hours} */
   public double restHours() {
     return given.restHours > 0 ? given.restHours : usualRest(given.loaves);
   }
 
-  /** A proof of the loaves of this day. */
+  /**
+   * {@return a proof of the loaves of this day}
+   *
+   * @param place where they wait and how long
+   */
   public Proof ofItsLoaves(Proof place) {
     Proof loaves = place.withRest(restHours()).withPiece(piece(), form()).withTarget(target());
     return shaping().map(loaves::shaped).orElse(loaves);
   }
 
   /**
-   * A dough of this day in its tub, with its curves.
+   * {@return a dough of this day in its tub, with its curves}
    *
    * @param route what was decided about it, or has happened
    * @param members how many doughs stand for it
@@ -327,49 +331,89 @@ public final class BakeDay extends Value {
           starterInColdHours);
     }
 
-    /** When the bread must be cool enough to slice, −8760…8760. */
+    /**
+     * When the bread must be cool enough to slice, −8760…8760.
+     *
+     * @param hour hours on the axis of the day, −8760…8760
+     * @return this builder
+     */
     public Builder readyAt(double hour) {
       this.readyHour = Checks.inRange("hour the bread is wanted", hour, -8760, 8760, "h");
       return this;
     }
 
-    /** When the baker is at the bench. */
+    /**
+     * When the baker is at the bench.
+     *
+     * @param hours on the axis of the day
+     * @return this builder
+     */
     public Builder bench(BenchHours hours) {
       this.bench = hours;
       return this;
     }
 
-    /** The room over the axis. */
+    /**
+     * The room over the axis.
+     *
+     * @param trace °C over hours on the axis of the day
+     * @return this builder
+     */
     public Builder room(TemperatureTrace trace) {
       this.room = trace;
       return this;
     }
 
-    /** A cold of which only the dial is known, 0…12 °C. */
+    /**
+     * A cold of which only the dial is known.
+     *
+     * @param byDial what it says, 0…12 °C
+     * @return this builder
+     */
     public Builder cold(Temperature byDial) {
       return cold(Cold.byDial(byDial));
     }
 
-    /** The cold and how well it is known, stated as 0…12 °C. */
+    /**
+     * The cold and how well it is known.
+     *
+     * @param place stated as 0…12 °C
+     * @return this builder
+     */
     public Builder cold(Cold place) {
       Checks.inRange("temperature of the cold", place.stated().celsius(), 0, 12, "°C");
       this.cold = place;
       return this;
     }
 
-    /** How firmly the loaves are handled from dividing to their final shape. */
+    /**
+     * How firmly the loaves are handled from dividing to their final shape.
+     *
+     * @param how form and hands
+     * @return this builder
+     */
     public Builder shaped(Shaping how) {
       this.shaping = how;
       return this;
     }
 
-    /** The oven. */
+    /**
+     * The oven.
+     *
+     * @param value its times and room
+     * @return this builder
+     */
     public Builder oven(Oven value) {
       this.oven = value;
       return this;
     }
 
-    /** The dough; its starter share is not used. */
+    /**
+     * The dough; its starter share is not used.
+     *
+     * @param formula flour, water and salt of the dough
+     * @return this builder
+     */
     public Builder dough(DoughFormula formula) {
       this.dough = formula;
       return this;
@@ -381,6 +425,7 @@ public final class BakeDay extends Value {
      * @param number 1…500
      * @param mass dough of one
      * @param pieceForm form of one
+     * @return this builder
      */
     public Builder loaves(int number, Mass mass, PieceForm pieceForm) {
       this.loaves = (int) Checks.inRange("loaves", number, 1, MOST_LOAVES, "");
@@ -389,45 +434,80 @@ public final class BakeDay extends Value {
       return this;
     }
 
-    /** Rise wanted at the oven, 10…400 %. */
+    /**
+     * Rise wanted at the oven, 10…400 %.
+     *
+     * @param rise 10…400 %
+     * @return this builder
+     */
     public Builder target(Rise rise) {
       Checks.inRange("target rise", rise.percent(), 10, 400, "%");
       this.target = rise;
       return this;
     }
 
-    /** Belief and parameters, for example a learned starter. */
+    /**
+     * Belief and parameters, for example a learned starter.
+     *
+     * @param value belief, parameters and number of members
+     * @return this builder
+     */
     public Builder forecaster(RiseForecaster value) {
       this.forecaster = value;
       return this;
     }
 
-    /** Autolyse and folds, for example from graded bowls. */
+    /**
+     * Autolyse and folds, for example from graded bowls.
+     *
+     * @param value autolyse and folds
+     * @return this builder
+     */
     public Builder strength(StrengthPlan value) {
       this.strength = value;
       return this;
     }
 
-    /** What keeps the dough during bulk fermentation. */
+    /**
+     * What keeps the dough during bulk fermentation.
+     *
+     * @param place room or a box that holds the dough's temperature
+     * @return this builder
+     */
     public Builder bulkPlace(BulkPlace place) {
       this.bulkPlace = place;
       return this;
     }
 
-    /** What the dough stands in during bulk fermentation. */
+    /**
+     * What the dough stands in during bulk fermentation.
+     *
+     * @param value form, wall and cover of it
+     * @return this builder
+     */
     public Builder vessel(Vessel value) {
       this.vessel = value;
       return this;
     }
 
-    /** Dough temperatures that may be planned, each 10…32 °C. */
+    /**
+     * Dough temperatures that may be planned, each 10…32 °C.
+     *
+     * @param celsius at least one, each 10…32 °C
+     * @return this builder
+     */
     public Builder doughCelsius(List<Double> celsius) {
       celsius.forEach(each -> Checks.inRange("dough temperature", each, 10, 32, "°C"));
       this.doughCelsius = sorted("dough temperatures", celsius);
       return this;
     }
 
-    /** Starter shares that may be planned, each 0.5…100 % of the flour added. */
+    /**
+     * Starter shares that may be planned, each 0.5…100 % of the flour added.
+     *
+     * @param percents at least one, each 0.5…100 % of the flour added
+     * @return this builder
+     */
     public Builder starterPercents(List<Double> percents) {
       percents.forEach(each -> Checks.inRange("starter share", each, 0.5, 100, "%"));
       this.starterPercents = sorted("starter shares", percents);
@@ -445,25 +525,37 @@ public final class BakeDay extends Value {
      * A ripe starter waits in the cold, so that none is fed for the dough.
      *
      * @param hours for how long already, 1…168
+     * @return this builder
      */
     public Builder starterInCold(double hours) {
       this.starterInColdHours = Checks.inRange("starter in the cold", hours, 1, 168, "h");
       return this;
     }
 
-    /** How many plans are wanted, 1…20. */
+    /**
+     * How many plans are wanted, 1…20.
+     *
+     * @param number 1…20
+     * @return this builder
+     */
     public Builder plans(int number) {
       this.plans = (int) Checks.inRange("plans", number, 1, 20, "");
       return this;
     }
 
-    /** Divide, bench rest and shape together, 0.1…6 h. */
+    /**
+     * Divide, bench rest and shape together, 0.1…6 h.
+     *
+     * @param hours 0.1…6
+     * @return this builder
+     */
     public Builder restHours(double hours) {
       this.restHours = Checks.inRange("divide, rest and shape", hours, 0.1, 6, "h");
       return this;
     }
 
     /**
+     * @return the day
      * @throws InputException if the hour ready or the hours at the bench were not given
      */
     public BakeDay build() {

@@ -114,130 +114,147 @@ public final class BakePlan {
     return new BakePlan(day, draft, weighed, new DayModel(day).temperature(begun.route()));
   }
 
-  /** What was planned for. */
+  /** {@return what was planned for} */
   public BakeDay day() {
     return day;
   }
 
-  /** Every step by the clock, ascending, as if it were the only dough of the day. */
+  /** {@return every step by the clock, ascending, as if it were the only dough of the day} */
   public List<BakeStep> steps() {
     return draft.steps(day);
   }
 
-  /** The feeding before. */
+  /**
+   * {@return the feeding before}
+   *
+   * @hidden
+   */
   @Internal
   public FeedChoice feed() {
     return draft.feed();
   }
 
-  /** The dough. */
+  /** {@return the dough} */
   public DoughFormula dough() {
     return day.dough(draft.route().starterPercent());
   }
 
-  /** Starter in per cent of the flour added. */
+  /** {@return starter in per cent of the flour added} */
   public double starterPercent() {
     return draft.route().starterPercent();
   }
 
-  /** Wanted dough temperature after mixing. */
+  /** {@return wanted dough temperature after mixing} */
   public Temperature doughTemperature() {
     return Temperature.ofCelsius(draft.route().doughCelsius());
   }
 
-  /** The dough's temperature from mixing on, as planned. */
+  /** {@return the dough's temperature from mixing on, as planned} */
   public DoughTemperature temperature() {
     return temperature;
   }
 
-  /** Autolyse and folds. */
+  /** {@return autolyse and folds} */
   public StrengthPlan strength() {
     return draft.strength();
   }
 
-  /** When starter and salt come in: hour 0 of the dough. */
+  /** {@return when starter and salt come in: hour 0 of the dough} */
   public double mixHour() {
     return draft.mixHour();
   }
 
-  /** When the tub goes into the cold, where bulk fermentation is partly in the cold. */
+  /** {@return when the tub goes into the cold, where bulk fermentation is partly in the cold} */
   public OptionalDouble bulkColdFrom() {
     return draft.route().coldFrom();
   }
 
-  /** When the tub comes out again. */
+  /** {@return when the tub comes out again, hours on the axis} */
   public OptionalDouble bulkColdTo() {
     return draft.route().coldTo();
   }
 
-  /** Likely end of bulk fermentation. */
+  /** {@return likely end of bulk fermentation, hours on the axis} */
   public double bulkEndHour() {
     return draft.basketHour() - day.restHours();
   }
 
-  /** When the loaves are in their baskets. */
+  /** {@return when the loaves are in their baskets, hours on the axis} */
   public double basketHour() {
     return draft.basketHour();
   }
 
-  /** When the first batch goes into the oven. */
+  /** {@return when the first batch goes into the oven, hours on the axis} */
   public double ovenHour() {
     return draft.ovenHour();
   }
 
-  /** Where the loaves wait. */
+  /** {@return where the loaves wait} */
   public ProofKind proofKind() {
     return draft.proof();
   }
 
-  /** Length of the proof, hours. */
+  /** {@return length of the proof, hours} */
   public double proofHours() {
     return draft.ovenHour() - draft.basketHour();
   }
 
-  /** What happens after bulk fermentation, for a forecast of the loaf. */
+  /** {@return what happens after bulk fermentation, for a forecast of the loaf} */
   public Proof proof() {
     return draft.proof(day);
   }
 
-  /** Rise of the sample jar that ends bulk fermentation. */
+  /** {@return rise of the sample jar that ends bulk fermentation} */
   public Rise shapeRise() {
     return new Rise(draft.shapeRise());
   }
 
-  /** When the jar is there: one dough in ten before, half, nine in ten. */
+  /** {@return when the jar is there: one dough in ten before, half, nine in ten} */
   public TimeWindow shapeWindow() {
     return weighed.shape();
   }
 
-  /** Share of doughs that come out right if all goes by the plan, 0…1. */
+  /** {@return share of doughs that come out right if all goes by the plan, 0…1} */
   public double goodShare() {
     return weighed.goodShare();
   }
 
-  /** Margins of the steps that matter to the dough, in their order. */
+  /**
+   * {@return margins of the steps that matter to the dough, in their order}
+   *
+   * @hidden
+   */
   @Internal
   public List<StepMargin> margins() {
     return weighed.margins();
   }
 
-  /** The least margin, hours: what plans are ranked by. */
+  /** {@return the least margin, hours: what plans are ranked by} */
   public double marginHours() {
     return weighed.marginHours();
   }
 
-  /** The step with the least margin. */
+  /**
+   * {@return the step with the least margin}
+   *
+   * @hidden
+   */
   @Internal
   public StepMargin tight() {
     return weighed.tight();
   }
 
-  /** What to weigh for all loaves, grams. */
+  /** {@return what to weigh for all loaves, grams} */
   public Ingredients ingredients() {
     return dough().forDough(day.allDough());
   }
 
-  /** What to weigh for the feeding, with 20 g kept back, more where the starter weighs little. */
+  /**
+   * {@return what to weigh for the feeding, with 20 g kept back, more where the starter weighs
+   * little}
+   *
+   * @hidden
+   */
   @Internal
   public FeedAmounts feedAmounts() {
     return feedAmounts(ingredients().starterGrams());
@@ -254,7 +271,7 @@ public final class BakePlan {
   }
 
   /**
-   * Temperature of the water to pour, everything else at the room's temperature.
+   * {@return temperature of the water to pour, everything else at the room's temperature}
    *
    * @param mixing what mixing does to the dough's temperature
    */

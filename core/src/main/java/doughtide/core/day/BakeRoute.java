@@ -21,7 +21,13 @@ public record BakeRoute(
     OptionalDouble coldTo)
     implements Serializable {
 
-  /** In the room from mixing to the basket. */
+  /**
+   * {@return a route, in the room from mixing to the basket}
+   *
+   * @param starterPercent starter in per cent of the flour added
+   * @param doughCelsius dough temperature after mixing, °C
+   * @param mixHour hour of mixing on the axis of the day
+   */
   public static BakeRoute inRoom(double starterPercent, double doughCelsius, double mixHour) {
     return new BakeRoute(
         starterPercent, doughCelsius, mixHour, OptionalDouble.empty(), OptionalDouble.empty());

@@ -40,13 +40,20 @@ public record BakeStep(Kind kind, double fromHour, double toHour, int number)
     /** Cool enough to slice: nothing to do. */
     READY;
 
-    /** Whether the baker has to be there. */
+    /** {@return whether the baker has to be there} */
     public boolean handsOn() {
       return this != READY;
     }
   }
 
-  /** Checks the hours. */
+  /**
+   * Checks the hours.
+   *
+   * @param kind what is done
+   * @param fromHour when it begins
+   * @param toHour when hands are free again; the same as {@code fromHour} where nothing is done
+   * @param number 1 for the first fold or batch, and so on; 0 where there is only one
+   */
   public BakeStep {
     Checks.inside("begin of a step", fromHour, -8760, 8760, "h");
     Checks.inside("end of a step", toHour, fromHour, 8760, "h");

@@ -16,6 +16,7 @@ public record BenchHours(List<BenchInterval> intervals) implements Serializable 
   private static final double SAME_HOURS = 1e-6;
 
   /**
+   * @param intervals one or more; those that touch or overlap are joined
    * @throws InputException if there is no interval
    */
   public BenchHours {
@@ -43,24 +44,39 @@ public record BenchHours(List<BenchInterval> intervals) implements Serializable 
     return List.copyOf(joined);
   }
 
-  /** First hour at the bench. */
+  /** {@return first hour at the bench} */
   public double firstHour() {
     return intervals.get(0).fromHour();
   }
 
-  /** Whether work from one hour to another lies within one interval. */
+  /**
+   * {@return whether work from one hour to another lies within one interval}
+   *
+   * @param from when the work begins, an hour on the axis of the day
+   * @param to when the work ends, an hour on the axis of the day
+   */
   public boolean contains(double from, double to) {
     return around(from, to).isPresent();
   }
 
-  /** The interval that holds work from one hour to another. */
+  /**
+   * {@return the interval that holds work from one hour to another}
+   *
+   * @param from when the work begins, an hour on the axis of the day
+   * @param to when the work ends, an hour on the axis of the day
+   */
   public Optional<BenchInterval> around(double from, double to) {
     return intervals.stream()
         .filter(i -> from >= i.fromHour() - SAME_HOURS && to <= i.toHour() + SAME_HOURS)
         .findFirst();
   }
 
-  /** How much later work can be and still be done before the baker leaves; 0 outside. */
+  /**
+   * {@return how much later work can be and still be done before the baker leaves; 0 outside}
+   *
+   * @param from when the work begins, an hour on the axis of the day
+   * @param to when the work ends, an hour on the axis of the day
+   */
   public double slackHours(double from, double to) {
     return around(from, to).map(i -> Math.max(0, i.toHour() - to)).orElse(0.0);
   }

@@ -13,6 +13,8 @@ import java.io.Serializable;
  */
 public record BenchInterval(double fromHour, double toHour) implements Serializable {
   /**
+   * @param fromHour when it begins, −8760…8760
+   * @param toHour when it ends, later than {@code fromHour}
    * @throws InputException if an hour is out of range or the end is not after the begin
    */
   public BenchInterval {

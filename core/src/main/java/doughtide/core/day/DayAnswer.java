@@ -14,7 +14,14 @@ import java.util.Optional;
  */
 public record DayAnswer(
     List<DayPlan> days, Optional<Obstacle> obstacle, Optional<Choice> choice, boolean complete) {
-  /** Keeps its own copy. */
+  /**
+   * Keeps its own copy.
+   *
+   * @param days best first; they differ in where a dough waits or in when it is mixed
+   * @param obstacle why there is no plan, and what would make one possible; empty if there is one
+   * @param choice why the first plan comes first; empty if there is none
+   * @param complete whether the search came to its end; otherwise this is the best found by then
+   */
   public DayAnswer {
     days = List.copyOf(days);
   }
@@ -67,7 +74,12 @@ public record DayAnswer(
    * @param day a plan then
    */
   public record Remedy(List<Adjustment> adjustments, DayPlan day) {
-    /** Keeps its own copy. */
+    /**
+     * Keeps its own copy.
+     *
+     * @param adjustments one; two where none alone does
+     * @param day a plan then
+     */
     public Remedy {
       adjustments = List.copyOf(adjustments);
     }

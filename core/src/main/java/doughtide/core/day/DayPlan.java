@@ -25,7 +25,15 @@ public record DayPlan(
     List<OvenLoad> loads,
     int hands,
     Optional<Adjustment> loosening) {
-  /** Keeps its own copies. */
+  /**
+   * Keeps its own copies.
+   *
+   * @param plans one for each dough, in the order given
+   * @param steps all steps by the clock, with who does them
+   * @param loads what is in the oven together
+   * @param hands how many persons work
+   * @param loosening the single change tried that gives the tightest step most room
+   */
   public DayPlan {
     plans = List.copyOf(plans);
     steps = List.copyOf(steps);
@@ -49,7 +57,7 @@ public record DayPlan(
   }
 
   /**
-   * What to weigh for a feeding, which may serve several doughs.
+   * {@return what to weigh for a feeding, which may serve several doughs}
    *
    * @param step a feeding
    * @hidden
@@ -63,7 +71,7 @@ public record DayPlan(
     return plans.get(step.doughs().get(0)).feedAmounts(use);
   }
 
-  /** The number of the dough with the least margin, from 0. */
+  /** {@return the number of the dough with the least margin, from 0} */
   public int tightDough() {
     return IntStream.range(0, plans.size())
         .boxed()
@@ -75,7 +83,7 @@ public record DayPlan(
     return new DayPlan(plans, steps, loads, hands, loosest);
   }
 
-  /** The least margin of all doughs, hours. */
+  /** {@return the least margin of all doughs, hours} */
   public double marginHours() {
     return plans.get(tightDough()).marginHours();
   }

@@ -64,6 +64,7 @@ public final class DayPlanner {
    *     looked for as the first asks for
    * @param hands how many persons work, 1…20
    * @param control how the search runs
+   * @return plans in the order of their worth, or what stands in the way and what would help
    * @throws InputException if oven or hours at the bench differ
    */
   public static DayAnswer plan(List<BakeDay> doughs, int hands, SearchControl control) {

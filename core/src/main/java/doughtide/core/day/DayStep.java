@@ -11,7 +11,13 @@ import java.util.List;
  * @param person who does it, from 0; -1 where nobody is needed
  */
 public record DayStep(BakeStep step, List<Integer> doughs, int person) implements Serializable {
-  /** Keeps its own copy. */
+  /**
+   * Keeps its own copy.
+   *
+   * @param step what is done, and when
+   * @param doughs the numbers of the doughs it is done for, from 0, ascending
+   * @param person who does it, from 0; -1 where nobody is needed
+   */
   public DayStep {
     doughs = List.copyOf(doughs);
   }

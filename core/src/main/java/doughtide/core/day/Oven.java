@@ -13,7 +13,14 @@ import java.io.Serializable;
  */
 public record Oven(double preheatHours, double bakeHours, double coolHours, int loaves)
     implements Serializable {
-  /** Checks every range. */
+  /**
+   * Checks every range.
+   *
+   * @param preheatHours from switching on to the first loaf, 0…6 h
+   * @param bakeHours one batch, 0.1…4 h
+   * @param coolHours from the oven to the first slice, 0…24 h
+   * @param loaves how many fit at once, 1…500
+   */
   public Oven {
     Checks.inRange("preheating", preheatHours, 0, 6, "h");
     Checks.inRange("baking", bakeHours, 0.1, 4, "h");
@@ -24,17 +31,27 @@ public record Oven(double preheatHours, double bakeHours, double coolHours, int 
   /**
    * Preheated 45 min, a batch of two baked 45 min, cooled 90 min (common practice for loaves near
    * 850 g, no source).
+   *
+   * @return an oven for two loaves
    */
   public static Oven usual() {
     return new Oven(0.75, 0.75, 1.5, 2);
   }
 
-  /** The same with room for another number of loaves. */
+  /**
+   * {@return the same with room for another number of loaves}
+   *
+   * @param number loaves in one batch
+   */
   public Oven withLoaves(int number) {
     return new Oven(preheatHours, bakeHours, coolHours, number);
   }
 
-  /** Batches for some loaves. */
+  /**
+   * {@return batches for some loaves}
+   *
+   * @param number loaves to bake
+   */
   public int batches(int number) {
     return (number + loaves - 1) / loaves;
   }

@@ -21,12 +21,18 @@ public record OvenLoad(double fromHour, double toHour, List<Portion> portions)
    */
   public record Portion(int dough, int batch, int loaves) implements Serializable {}
 
-  /** Keeps its own copy. */
+  /**
+   * Keeps its own copy.
+   *
+   * @param fromHour loading begins, on the plan's axis
+   * @param toHour all of it is out
+   * @param portions whose loaves, in the order of the doughs
+   */
   public OvenLoad {
     portions = List.copyOf(portions);
   }
 
-  /** Loaves in the oven. */
+  /** {@return loaves in the oven} */
   public int loaves() {
     return portions.stream().mapToInt(Portion::loaves).sum();
   }

@@ -31,12 +31,21 @@ public final class SearchControl {
     this.executor = executor;
   }
 
-  /** Tells nobody, has no limit, works on the threads that the virtual machine shares. */
+  /**
+   * Tells nobody, has no limit, works on the threads that the virtual machine shares.
+   *
+   * @return a control that tells nobody and never stops
+   */
   public static SearchControl none() {
     return new SearchControl(SearchProgress.none(), () -> false, Optional.empty());
   }
 
-  /** Tells somebody how far the search has come. */
+  /**
+   * Tells somebody how far the search has come.
+   *
+   * @param told is told from the thread that searches
+   * @return the same, telling somebody how far the search has come
+   */
   public SearchControl withProgress(SearchProgress told) {
     return new SearchControl(told, stop, executor);
   }
@@ -45,6 +54,7 @@ public final class SearchControl {
    * Stops as soon as a condition holds.
    *
    * @param condition asked often and from several threads, for example whether a time has passed
+   * @return the same, stopping as soon as the condition holds
    */
   public SearchControl stoppingWhen(BooleanSupplier condition) {
     BooleanSupplier before = stop;
@@ -52,7 +62,12 @@ public final class SearchControl {
         progress, () -> before.getAsBoolean() || condition.getAsBoolean(), executor);
   }
 
-  /** Works on the threads of an executor. */
+  /**
+   * Works on the threads of an executor.
+   *
+   * @param threads what runs the parts of the search
+   * @return the same, working on the threads of an executor
+   */
   public SearchControl on(Executor threads) {
     return new SearchControl(progress, stop, Optional.of(threads));
   }

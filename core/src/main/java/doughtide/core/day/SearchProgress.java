@@ -8,7 +8,11 @@ public interface SearchProgress {
    */
   void at(double share);
 
-  /** Tells nobody. */
+  /**
+   * Tells nobody.
+   *
+   * @return a listener that does nothing
+   */
   static SearchProgress none() {
     return share -> {};
   }

@@ -29,12 +29,12 @@ public final class LineException extends InputException {
     this.what = String.valueOf(cause.getMessage());
   }
 
-  /** Its number, from 1. */
+  /** {@return its number, from 1} */
   public long line() {
     return line;
   }
 
-  /** What is wrong with it, without its number. */
+  /** {@return what is wrong with it, without its number} */
   public String what() {
     return what;
   }

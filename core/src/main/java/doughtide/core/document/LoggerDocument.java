@@ -34,7 +34,12 @@ import java.util.Optional;
  */
 public record LoggerDocument(LoggedReadings readings, List<Warning> warnings) {
 
-  /** Copies the list. */
+  /**
+   * Copies the list.
+   *
+   * @param readings hours since mixing and temperatures
+   * @param warnings gaps, by line number
+   */
   public LoggerDocument {
     warnings = List.copyOf(warnings);
   }

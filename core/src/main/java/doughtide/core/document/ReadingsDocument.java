@@ -101,7 +101,16 @@ public record ReadingsDocument(
 
   private static final int MOST_NAMED = 50;
 
-  /** Copies the list. */
+  /**
+   * Copies the list.
+   *
+   * @param bake the dough and its readings
+   * @param given how many readings there are
+   * @param refused lines of the table that could not be used
+   * @param mixed the moment of mixing, if a date is known
+   * @param assumed keys of the dough that the head does not give
+   * @param head what the head says beside the dough's formula
+   */
   public ReadingsDocument {
     assumed = List.copyOf(assumed);
   }
@@ -113,7 +122,12 @@ public record ReadingsDocument(
    * @param first the first of them
    */
   public record Refused(long count, List<LineException> first) {
-    /** Copies the list. */
+    /**
+     * Copies the list.
+     *
+     * @param count how many
+     * @param first the first of them
+     */
     public Refused {
       first = List.copyOf(first);
     }
@@ -139,7 +153,18 @@ public record ReadingsDocument(
       Map<String, String> plan,
       Optional<LoafResult> result,
       @Internal Core core) {
-    /** Copies the map. */
+    /**
+     * Copies the map.
+     *
+     * @param planned the dough's temperature as it was expected after mixing, before any reading of
+     *     it
+     * @param startMm height of the sample at the start
+     * @param dated whether it tells the date of mixing
+     * @param lastHours hours since mixing of the last line of the table; negative if there is none
+     * @param plan how the loaf goes on, as typed, by keys that are names of options
+     * @param result how the loaf came out, once it is known
+     * @param core a probe in the middle of the loaf
+     */
     public Head {
       plan = Collections.unmodifiableMap(new LinkedHashMap<>(plan));
     }
@@ -157,13 +182,18 @@ public record ReadingsDocument(
     private static final int MOST_AS_THEY_ARE = 48;
     private static final double SOONEST_HOURS = 0.1;
 
-    /** Copies the list. */
+    /**
+     * Copies the list.
+     *
+     * @param intoColdHours from mixing until the loaf went into the cold, if the head tells it
+     * @param readings its temperatures, hours since mixing
+     */
     public Core {
       readings = List.copyOf(readings);
     }
 
     /**
-     * As readings of the cold; of more than 48 the first of each hour.
+     * {@return the readings, as readings of the cold; of more than 48 the first of each hour}
      *
      * @param inColdHours from mixing until the loaf went into the cold
      * @throws InputException if none was read in the cold
@@ -211,6 +241,10 @@ public record ReadingsDocument(
     /**
      * Of a bake that is over.
      *
+     * @param name of the bake where the text gives none
+     * @param zone of clock times without one
+     * @param catalogue flours and forms that names stand for
+     * @param records finds the record of a flour by the name it has in the text
      * @hidden
      */
     @Internal
@@ -219,12 +253,20 @@ public record ReadingsDocument(
       this(name, zone, catalogue, records, Optional.empty());
     }
 
-    /** The same for a dough that is in hand at a moment. */
+    /**
+     * {@return the same for a dough that is in hand at a moment}
+     *
+     * @param moment now, in the dough's own time zone
+     */
     public Setting inHand(ZonedDateTime moment) {
       return new Setting(name, zone, catalogue, records, Optional.of(moment));
     }
 
-    /** With the standard catalogue, in UTC, without records of flours. */
+    /**
+     * {@return a setting, with the standard catalogue, in UTC, without records of flours}
+     *
+     * @param name of the bake where the text gives none
+     */
     public static Setting of(String name) {
       return new Setting(
           name,
@@ -241,6 +283,7 @@ public record ReadingsDocument(
    *
    * @param lines the text, without line endings
    * @param setting what they do not say of themselves
+   * @return the readings with what the text says of the dough
    * @throws InputException if the head or the heading cannot be used, or there is no reading; all
    *     that is wrong is told at once. Where the head is right, a line of the table that cannot be
    *     used is among {@link #refused()} instead
@@ -249,7 +292,7 @@ public record ReadingsDocument(
     return new TextReader(lines, setting).read();
   }
 
-  /** How the loaf goes on, by keys that are names of options. */
+  /** {@return how the loaf goes on, by keys that are names of options} */
   public static List<String> plan() {
     return PLAN;
   }
@@ -577,8 +620,8 @@ public record ReadingsDocument(
   }
 
   /**
-   * Readings as text, which {@link #read} reads back: times since mixing, the flour by its classes,
-   * the dough temperature after mixing as it was at hour 0.
+   * {@return readings as text, which {@link #read} reads back: times since mixing, the flour by its
+   * classes, the dough temperature after mixing as it was at hour 0}
    *
    * @param bake the dough and its readings
    * @param mixed the moment of mixing, if it is known

@@ -49,7 +49,13 @@ public record StarterDocument(
           .map(unknown -> unknown.name().toLowerCase(Locale.ROOT))
           .toList();
 
-  /** Copies the lists. */
+  /**
+   * Copies the lists.
+   *
+   * @param starter what is kept; what the text does not say is as before any reading
+   * @param keptPrior unknowns and rate curves that the text does not know: of them the prior holds
+   * @param leftOut unknowns and rate curves of the text that are not known here
+   */
   public StarterDocument {
     keptPrior = List.copyOf(keptPrior);
     leftOut = List.copyOf(leftOut);
@@ -60,6 +66,7 @@ public record StarterDocument(
    *
    * @param lines the text, without line endings
    * @param curves keys of the rate curves that are known here
+   * @return the starter, and what was read from a file of an earlier version
    * @throws InputException if the text is no starter, is of a newer form, or holds what cannot be
    */
   public static StarterDocument read(Iterator<String> lines, Collection<String> curves) {
@@ -241,7 +248,11 @@ public record StarterDocument(
     return Double.parseDouble(clean);
   }
 
-  /** The starter as text, which {@link #read} reads back without loss. */
+  /**
+   * {@return the starter as text, which {@link #read} reads back without loss}
+   *
+   * @param starter what was learned
+   */
   public static String text(LearnedStarter starter) {
     Belief posterior = starter.posterior();
     DocumentText text =

@@ -16,36 +16,45 @@ public record Additions(List<Inclusion> inclusions, List<Enrichment> enrichments
   /** Nothing. */
   public static final Additions NONE = new Additions(List.of(), List.of());
 
-  /** Copies the lists. */
+  /**
+   * Copies the lists.
+   *
+   * @param inclusions what does not ferment and only dilutes
+   * @param enrichments what may change the fermentation in a way that is not modelled
+   */
   public Additions {
     inclusions = List.copyOf(inclusions);
     enrichments = List.copyOf(enrichments);
   }
 
-  /** Whether there is nothing. */
+  /** {@return whether there is nothing} */
   public boolean isEmpty() {
     return inclusions.isEmpty() && enrichments.isEmpty();
   }
 
-  /** These and others. */
+  /**
+   * {@return these and others}
+   *
+   * @param more added after these
+   */
   public Additions and(Additions more) {
     return new Additions(
         Stream.concat(inclusions.stream(), more.inclusions.stream()).toList(),
         Stream.concat(enrichments.stream(), more.enrichments.stream()).toList());
   }
 
-  /** Their mass over all flour, without the water that counts as the dough's own. */
+  /** {@return their mass over all flour, without the water that counts as the dough's own} */
   public double massPerFlour() {
     return inclusions.stream().mapToDouble(Inclusion::massPerFlour).sum()
         + enrichments.stream().mapToDouble(Enrichment::solidsPerFlour).sum();
   }
 
-  /** Water of milk and egg over all flour, which counts as the dough's own. */
+  /** {@return water of milk and egg over all flour, which counts as the dough's own} */
   public double waterPerFlour() {
     return enrichments.stream().mapToDouble(Enrichment::waterPerFlour).sum();
   }
 
-  /** Volume that does not ferment, litres per kg of all flour. */
+  /** {@return volume that does not ferment, litres per kg of all flour} */
   public double litresPerKgFlour() {
     return inclusions.stream().mapToDouble(Inclusion::litresPerKgFlour).sum()
         + enrichments.stream().mapToDouble(Enrichment::litresPerKgFlour).sum();

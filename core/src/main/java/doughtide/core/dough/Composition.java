@@ -21,6 +21,12 @@ public record Composition(
   private static final double SUM_TOLERANCE = 1e-6;
 
   /**
+   * @param protein 0…0.5 (nitrogen × 5.7)
+   * @param fat 0…0.3
+   * @param carbohydrate starch and sugars without fibre, 0…1
+   * @param fibre dietary fibre, 0…0.6
+   * @param ash minerals, 0…0.1
+   * @param moisture water in the flour as sold, 0…0.2
    * @throws InputException if a part is outside its range or the parts do not add up to 1
    */
   public Composition {
@@ -41,8 +47,8 @@ public record Composition(
   }
 
   /**
-   * Composition from the parts a flour bag states, as fractions of the flour as sold; what is left
-   * is carbohydrate.
+   * {@return composition from the parts a flour bag states, as fractions of the flour as sold; what
+   * is left is carbohydrate}
    *
    * @param protein 0…0.5
    * @param fat 0…0.3
@@ -57,7 +63,7 @@ public record Composition(
   }
 
   /**
-   * The same flour dried or damped to another moisture: all dry parts keep their ratio.
+   * {@return the same flour dried or damped to another moisture: all dry parts keep their ratio}
    *
    * @param newMoisture 0…0.2
    */
@@ -73,7 +79,7 @@ public record Composition(
   }
 
   /**
-   * The same flour with another protein content; carbohydrate gives way.
+   * {@return the same flour with another protein content; carbohydrate gives way}
    *
    * @param newProtein 0…0.5
    */
@@ -82,7 +88,7 @@ public record Composition(
   }
 
   /**
-   * Linear mix of two compositions.
+   * {@return linear mix of two compositions}
    *
    * @param other the other flour
    * @param share share of the other flour, 0…1

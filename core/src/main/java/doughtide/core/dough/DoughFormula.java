@@ -43,8 +43,8 @@ public final class DoughFormula extends Value {
   }
 
   /**
-   * A builder with a white flour, a ripe starter at 100 %, 20 % of it on the flour added, 70 %
-   * hydration, 2 % salt, at sea level.
+   * {@return a builder with a white flour, a ripe starter at 100 %, 20 % of it on the flour added,
+   * 70 % hydration, 2 % salt, at sea level}
    */
   public static Builder builder() {
     return new Builder();
@@ -80,53 +80,53 @@ public final class DoughFormula extends Value {
         .build();
   }
 
-  /** The flour of the whole dough. */
+  /** {@return the flour of the whole dough} */
   public Flour flour() {
     return flour;
   }
 
-  /** The starter used. */
+  /** {@return the starter used} */
   public Starter starter() {
     return starter;
   }
 
-  /** Flour in the starter over all flour, 0.001…0.6. */
+  /** {@return flour in the starter over all flour, 0.001…0.6} */
   public double prefermentedFlour() {
     return prefermentedFlour;
   }
 
-  /** Starter as a fraction of the flour added. */
+  /** {@return starter as a fraction of the flour added} */
   public double starterOfAddedFlour() {
     return StarterShare.prefermented(Share.ofFraction(prefermentedFlour))
         .starterOfAddedFlour(starter.hydration());
   }
 
-  /** All water over all flour, the starter's included. */
+  /** {@return all water over all flour, the starter's included} */
   public Share hydration() {
     return hydration;
   }
 
-  /** Dough yield (Teigausbeute): 100 + hydration in per cent. */
+  /** {@return dough yield (Teigausbeute): 100 + hydration in per cent} */
   public double doughYield() {
     return 100 + hydration.percent();
   }
 
-  /** Salt over all flour. */
+  /** {@return salt over all flour} */
   public Share salt() {
     return salt;
   }
 
-  /** Height of the kitchen. */
+  /** {@return height of the kitchen} */
   public Altitude altitude() {
     return altitude;
   }
 
-  /** What is in it beside flour, water, starter and salt. */
+  /** {@return what is in it beside flour, water, starter and salt} */
   public Additions additions() {
     return additions;
   }
 
-  /** Mass of dough per mass of all flour. */
+  /** {@return mass of dough per mass of all flour} */
   public double doughPerFlour() {
     return fermentingPerFlour() + additions.massPerFlour();
   }
@@ -136,7 +136,10 @@ public final class DoughFormula extends Value {
     return 1 + hydration.fraction() + salt.fraction();
   }
 
-  /** Usual rise at the oven: that of the flour, less where much of the dough does not ferment. */
+  /**
+   * {@return usual rise at the oven: that of the flour, less where much of the dough does not
+   * ferment}
+   */
   public Rise targetRise() {
     if (additions.isEmpty()) {
       return flour.targetRise();
@@ -145,7 +148,7 @@ public final class DoughFormula extends Value {
         flour.targetRise().fraction() * (1 - DoughProperties.of(this).inertVolumeShare()));
   }
 
-  /** A builder that starts from this formula. */
+  /** {@return a builder that starts from this formula} */
   public Builder toBuilder() {
     Builder builder = new Builder();
     builder.flour = flour;
@@ -159,7 +162,7 @@ public final class DoughFormula extends Value {
   }
 
   /**
-   * What to weigh for a dough with this much flour in all, the starter's included.
+   * {@return what to weigh for a dough with this much flour in all, the starter's included}
    *
    * @param allFlour mass of all flour
    */
@@ -176,7 +179,7 @@ public final class DoughFormula extends Value {
   }
 
   /**
-   * What to weigh for this much dough.
+   * {@return what to weigh for this much dough}
    *
    * @param dough mass of the finished dough
    */
@@ -223,56 +226,97 @@ public final class DoughFormula extends Value {
 
     private Builder() {}
 
-    /** The flour of the whole dough. */
+    /**
+     * The flour of the whole dough.
+     *
+     * @param value of the whole dough, the starter's included
+     * @return this builder
+     */
     public Builder flour(Flour value) {
       this.flour = value;
       return this;
     }
 
-    /** The starter. */
+    /**
+     * The starter.
+     *
+     * @param value its hydration, flour and condition
+     * @return this builder
+     */
     public Builder starter(Starter value) {
       this.starter = value;
       return this;
     }
 
-    /** How much starter. */
+    /**
+     * How much starter.
+     *
+     * @param value on the flour added or of all flour
+     * @return this builder
+     */
     public Builder starterShare(StarterShare value) {
       this.share = value;
       return this;
     }
 
-    /** All water over all flour, the starter's included, 45…200 %. */
+    /**
+     * All water over all flour, the starter's included, 45…200 %.
+     *
+     * @param value 45…200 %
+     * @return this builder
+     */
     public Builder hydration(Share value) {
       this.hydration = value;
       return this;
     }
 
-    /** Hydration by dough yield (Teigausbeute), 145…300. */
+    /**
+     * Hydration by dough yield (Teigausbeute), 145…300.
+     *
+     * @param value 100 + hydration in per cent, 145…300
+     * @return this builder
+     */
     public Builder doughYield(double value) {
       Checks.inRange("dough yield", value, 145, 300, "");
       this.hydration = Share.ofPercent(value - 100);
       return this;
     }
 
-    /** Salt over all flour, 0…4 %. */
+    /**
+     * Salt over all flour, 0…4 %.
+     *
+     * @param value 0…4 % of all flour
+     * @return this builder
+     */
     public Builder salt(Share value) {
       this.salt = value;
       return this;
     }
 
-    /** Height of the kitchen. */
+    /**
+     * Height of the kitchen.
+     *
+     * @param value above sea level
+     * @return this builder
+     */
     public Builder altitude(Altitude value) {
       this.altitude = value;
       return this;
     }
 
-    /** What is in it beside flour, water, starter and salt. */
+    /**
+     * What is in it beside flour, water, starter and salt.
+     *
+     * @param value inclusions and enrichments
+     * @return this builder
+     */
     public Builder additions(Additions value) {
       this.additions = value;
       return this;
     }
 
     /**
+     * @return the formula
      * @throws InputException if a value is outside its range, or the starter alone brings more
      *     water than the dough has
      */

@@ -35,13 +35,15 @@ public record Enrichment(Kind kind, double share) implements Serializable {
       this.solidsKgPerLitre = solidsKgPerLitre;
     }
 
-    /** Its key in options and documents. */
+    /** {@return its key in options and documents} */
     public String key() {
       return key;
     }
   }
 
   /**
+   * @param kind what it is
+   * @param share its mass over all flour, 0…1.5
    * @throws doughtide.core.quantity.InputException if the share is out of range
    */
   public Enrichment {

@@ -46,6 +46,14 @@ public record Flour(
   private static final int LONGEST_NAME = 200;
 
   /**
+   * @param name as printed
+   * @param parts the classes it consists of, each by its key with its share; the shares add up to 1
+   * @param composition mass fractions as sold
+   * @param retention gas share of the volume above which a well-made dough of this flour begins to
+   *     leak, 0.2…0.8
+   * @param gluten share of the flour that forms gluten, 0
+   * @param targetRise jar-equivalent rise at which a loaf of this flour is usually baked
+   * @param cereals the cereals in it by name, for allergen lines, in alphabetical order
    * @throws InputException if a value is outside its range
    */
   public Flour {
@@ -100,7 +108,12 @@ public record Flour(
    * @param share its share of the mix
    */
   public record Part(Flour flour, Share share) implements Serializable {
-    /** Refuses nothing where something is needed. */
+    /**
+     * Refuses nothing where something is needed.
+     *
+     * @param flour the flour
+     * @param share its share of the mix
+     */
     public Part {
       Checks.given("flour", flour);
       Checks.given("share", share);
@@ -180,8 +193,8 @@ public record Flour(
   }
 
   /**
-   * Whether somebody has named it, as the bag it came in; else its name only tells its {@link
-   * #parts}.
+   * {@return whether somebody has named it, as the bag it came in; else its name only tells its
+   * {@link #parts}}
    */
   public boolean hasOwnName() {
     return !name.equals(nameOf(parts));
@@ -201,7 +214,11 @@ public record Flour(
         List.copyOf(both));
   }
 
-  /** The same flour under another name. */
+  /**
+   * {@return the same flour under another name}
+   *
+   * @param newName as printed, not blank
+   */
   public Flour withName(String newName) {
     return named(newName, parts);
   }
@@ -210,18 +227,30 @@ public record Flour(
     return new Flour(newName, newParts, composition, retention, gluten, targetRise, cereals);
   }
 
-  /** The same flour with another moisture, 0…20 %. */
+  /**
+   * {@return the same flour with another moisture, 0…20 %}
+   *
+   * @param moisture 0…20 % of the flour as sold
+   */
   public Flour withMoisture(Share moisture) {
     Checks.inRange("flour moisture", moisture.percent(), 0, 20, "%");
     return withComposition(composition.withMoisture(moisture.fraction()));
   }
 
-  /** The same flour with another protein content, 0…50 %. */
+  /**
+   * {@return the same flour with another protein content, 0…50 %}
+   *
+   * @param protein 0…50 % of the flour as sold
+   */
   public Flour withProtein(Share protein) {
     return withComposition(composition.withProtein(protein.fraction()));
   }
 
-  /** The same flour with another composition. */
+  /**
+   * {@return the same flour with another composition}
+   *
+   * @param newComposition mass fractions of the flour as sold
+   */
   public Flour withComposition(Composition newComposition) {
     return new Flour(name, parts, newComposition, retention, gluten, targetRise, cereals);
   }

@@ -49,7 +49,7 @@ public enum FlourClass {
     return Composition.ofParts(protein / 100, fat / 100, fibre / 100, ash / 100, 0.14);
   }
 
-  /** The flour with the usual properties of its class. */
+  /** {@return the flour with the usual properties of its class} */
   public Flour flour() {
     return flour;
   }
@@ -58,6 +58,7 @@ public enum FlourClass {
    * Finds a class by its name, upper or lower case.
    *
    * @param name for example {@code "wholemeal wheat"}
+   * @return the class
    * @throws InputException if there is no such class; the message lists them
    */
   public static FlourClass named(String name) {
@@ -73,7 +74,7 @@ public enum FlourClass {
                     Arrays.stream(values()).map(each -> each.flour.name()).toList()));
   }
 
-  /** All names, separated by commas, in the order of this list. */
+  /** {@return all names, separated by commas, in the order of this list} */
   public static String names() {
     return Arrays.stream(values()).map(each -> each.flour.name()).collect(Collectors.joining(", "));
   }

@@ -20,6 +20,9 @@ public record Inclusion(String name, double share, double waterShare) implements
   private static final int LONGEST = 40;
 
   /**
+   * @param name as typed, 1 to 40 characters
+   * @param share dry mass over all flour, 0…2
+   * @param waterShare water poured on it before, over all flour, 0…2; it is taken to stay there
    * @throws InputException if the name is empty or too long, or a share is out of range
    */
   public Inclusion {
@@ -32,7 +35,7 @@ public record Inclusion(String name, double share, double waterShare) implements
     Checks.inRange("inclusions", "water of '" + name + "'", 100 * waterShare, 0, 200, "%");
   }
 
-  /** Its mass with its water, over all flour. */
+  /** {@return its mass with its water, over all flour} */
   public double massPerFlour() {
     return share + waterShare;
   }

@@ -30,27 +30,48 @@ public record Ingredients(
    */
   public record Addition(String name, double grams, double soakGrams) implements Serializable {}
 
-  /** Copies the list. */
+  /**
+   * Copies the list.
+   *
+   * @param flourGrams flour to add (the starter's flour not counted)
+   * @param waterGrams water to pour
+   * @param starterGrams starter
+   * @param saltGrams salt
+   * @param additions everything else
+   */
   public Ingredients {
     additions = List.copyOf(additions);
   }
 
-  /** Flour, water, starter and salt alone. */
+  /**
+   * Flour, water, starter and salt alone.
+   *
+   * @param flourGrams flour to add, g
+   * @param waterGrams water to add, g
+   * @param starterGrams starter, g
+   * @param saltGrams salt, g
+   */
   public Ingredients(double flourGrams, double waterGrams, double starterGrams, double saltGrams) {
     this(flourGrams, waterGrams, starterGrams, saltGrams, List.of());
   }
 
-  /** Mass of everything beside flour, water, starter and salt, its soaking water included. */
+  /**
+   * {@return mass of everything beside flour, water, starter and salt, its soaking water included}
+   */
   public double additionGrams() {
     return additions.stream().mapToDouble(each -> each.grams() + each.soakGrams()).sum();
   }
 
-  /** Mass of the dough, grams. */
+  /** {@return mass of the dough, grams} */
   public double doughGrams() {
     return flourGrams + waterGrams + starterGrams + saltGrams + additionGrams();
   }
 
-  /** A part of it, for example one student's. */
+  /**
+   * {@return a part of it, for example one student's}
+   *
+   * @param part more than 0, where 1 is all of it
+   */
   public Ingredients times(double part) {
     return new Ingredients(
         flourGrams * part,

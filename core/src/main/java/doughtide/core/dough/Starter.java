@@ -15,6 +15,9 @@ import java.io.Serializable;
 public record Starter(Share hydration, Flour flour, StarterCondition condition)
     implements Serializable {
   /**
+   * @param hydration water over flour, 40…300 %
+   * @param flour the flour it is kept on
+   * @param condition how ripe it is
    * @throws InputException if the hydration is outside 40…300 %
    */
   public Starter {
@@ -23,13 +26,13 @@ public record Starter(Share hydration, Flour flour, StarterCondition condition)
     Checks.inRange("starter hydration", hydration.percent(), 40, 300, "%");
   }
 
-  /** A ripe white starter of 100 % hydration. */
+  /** {@return a ripe white starter of 100 % hydration} */
   public static Starter ripe() {
     return ripe(Share.ofPercent(100));
   }
 
   /**
-   * A ripe white starter.
+   * {@return a ripe white starter}
    *
    * @param hydration water over flour, 40…300 %
    */
@@ -37,7 +40,11 @@ public record Starter(Share hydration, Flour flour, StarterCondition condition)
     return new Starter(hydration, FlourClass.WHITE.flour(), StarterCondition.RIPE);
   }
 
-  /** The same starter in another condition. */
+  /**
+   * {@return the same starter in another condition}
+   *
+   * @param newCondition how ripe it is
+   */
   public Starter in(StarterCondition newCondition) {
     return new Starter(hydration, flour, newCondition);
   }

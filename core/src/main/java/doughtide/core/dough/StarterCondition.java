@@ -26,19 +26,19 @@ public enum StarterCondition {
     this.gasSaturation = gasSaturation;
   }
 
-  /** Lag at 25 °C, hours. */
+  /** {@return lag at 25 °C, hours} */
   public double lagHours() {
     return lagHours;
   }
 
-  /** Living yeast per flour against a typical ripe starter, 1 = typical. */
+  /** {@return living yeast per flour against a typical ripe starter, 1 = typical} */
   public double vigour() {
     return vigour;
   }
 
   /**
-   * How far the starter's water is filled with carbon dioxide, 1 = saturated (a young one half:
-   * starting value).
+   * {@return how far the starter's water is filled with carbon dioxide, 1 = saturated (a young one
+   * half: starting value)}
    */
   public double gasSaturation() {
     return gasSaturation;

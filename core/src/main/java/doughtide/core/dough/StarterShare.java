@@ -38,7 +38,8 @@ public final class StarterShare extends Value {
   }
 
   /**
-   * Starter mass over the mass of flour added to the dough (the starter's own flour not counted).
+   * {@return starter mass over the mass of flour added to the dough (the starter's own flour not
+   * counted)}
    *
    * @param share for example 20 %
    */
@@ -47,7 +48,7 @@ public final class StarterShare extends Value {
   }
 
   /**
-   * Flour in the starter over all flour in the dough.
+   * {@return flour in the starter over all flour in the dough}
    *
    * @param share for example 9.1 %
    */

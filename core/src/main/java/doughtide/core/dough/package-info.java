@@ -1,4 +1,8 @@
-/** Flour, starter and dough: composition and baker's arithmetic. */
+/**
+ * Flour, starter and dough: composition and baker's arithmetic.
+ *
+ * @serial exclude
+ */
 @NullMarked
 package doughtide.core.dough;
 

@@ -55,7 +55,9 @@ public final class Belief extends Value {
     this.weights = weights;
   }
 
-  /** The belief about an unknown baker, with the standard deviations of {@link Unknown}. */
+  /**
+   * {@return the belief about an unknown baker, with the standard deviations of {@link Unknown}}
+   */
   public static Belief standard() {
     return STANDARD;
   }
@@ -70,7 +72,7 @@ public final class Belief extends Value {
   }
 
   /**
-   * A belief from a mean and a covariance, for example after learning.
+   * {@return a belief from a mean and a covariance, for example after learning}
    *
    * @param mean seven numbers in the order of {@link Unknown}
    * @param covariance seven by seven, symmetric, not negative
@@ -98,8 +100,8 @@ public final class Belief extends Value {
   }
 
   /**
-   * A belief in which the rate curve matters to everything else: readings at 20 °C say another rate
-   * at 25 °C under one curve than under another.
+   * {@return a belief in which the rate curve matters to everything else: readings at 20 °C say
+   * another rate at 25 °C under one curve than under another}
    *
    * @param parts by the key of the rate curves: what is believed if they are the right ones, each
    *     made by {@link #of}
@@ -144,7 +146,7 @@ public final class Belief extends Value {
   }
 
   /**
-   * What is believed if a pair of rate curves is the right one.
+   * {@return what is believed if a pair of rate curves is the right one}
    *
    * @param key of the rate curves
    */
@@ -178,7 +180,7 @@ public final class Belief extends Value {
   }
 
   /**
-   * How likely a pair of rate curves is among those that this belief tells apart, 0…1.
+   * {@return how likely a pair of rate curves is among those that this belief tells apart, 0…1}
    *
    * @param key of the rate curves
    */
@@ -186,7 +188,7 @@ public final class Belief extends Value {
     return weights.getOrDefault(key, 0.0);
   }
 
-  /** The keys of the rate curves that this belief tells apart; none if it does not. */
+  /** {@return the keys of the rate curves that this belief tells apart; none if it does not} */
   public Set<String> curves() {
     return parts.keySet();
   }
@@ -242,25 +244,29 @@ public final class Belief extends Value {
     return scaled.multiply(vectors.transpose()).getData();
   }
 
-  /** Mean of each unknown, a copy. */
+  /** {@return mean of each unknown, a copy} */
   public double[] mean() {
     return mean.clone();
   }
 
-  /** Covariance, a copy. */
+  /** {@return covariance, a copy} */
   public double[][] covariance() {
     return Arrays.stream(covariance).map(double[]::clone).toArray(double[][]::new);
   }
 
-  /** Standard deviation of one unknown in its own coordinate. */
+  /**
+   * {@return standard deviation of one unknown in its own coordinate}
+   *
+   * @param unknown which of the unknowns
+   */
   public double standardDeviation(Unknown unknown) {
     int i = unknown.ordinal();
     return Math.sqrt(covariance[i][i]);
   }
 
   /**
-   * The same belief with another standard deviation for one unknown, for example a better
-   * thermometer; its correlations stay.
+   * {@return the same belief with another standard deviation for one unknown, for example a better
+   * thermometer; its correlations stay}
    *
    * @param unknown which, one that {@link Unknown#isNormal}
    * @param deviation 0…3 in its own coordinate
@@ -291,7 +297,7 @@ public final class Belief extends Value {
   }
 
   /**
-   * Turns standard normal scores into unknowns.
+   * {@return the unknowns at standard normal scores}
    *
    * @param normal {@link #SIZE} independent standard normal scores
    * @param curves key of the rate curves
@@ -310,8 +316,8 @@ public final class Belief extends Value {
   }
 
   /**
-   * The middle of the belief under the likeliest of a model's rate curves, the first of several
-   * alike: one run to look ahead with. It is no median where the kinds of yeast part ways.
+   * {@return the middle of the belief under the likeliest of a model's rate curves, the first of
+   * several alike: one run to look ahead with} It is no median where the kinds of yeast part ways.
    *
    * @param curves of the model
    * @hidden
@@ -328,7 +334,8 @@ public final class Belief extends Value {
   }
 
   /**
-   * Unknowns at a point of the belief's coordinates; extremes are held inside the model's ranges.
+   * {@return unknowns at a point of the belief's coordinates; extremes are held inside the model's
+   * ranges}
    *
    * @param x {@link #SIZE} coordinates, or more, of which the first count
    * @param curves key of the rate curves

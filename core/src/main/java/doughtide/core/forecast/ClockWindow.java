@@ -20,7 +20,14 @@ public record ClockWindow(
     Optional<ZonedDateTime> late,
     double reachedShare)
     implements Serializable {
-  /** Refuses nothing where something is needed. */
+  /**
+   * Refuses nothing where something is needed.
+   *
+   * @param early one dough in ten is there before it
+   * @param likely half are there before it
+   * @param late nine in ten are there before it
+   * @param reachedShare of the doughs that get there within the time looked at, 0…1
+   */
   public ClockWindow {
     Checks.given("early", early);
     Checks.given("late", late);

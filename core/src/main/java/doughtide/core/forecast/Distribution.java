@@ -46,7 +46,7 @@ public final class Distribution extends Value {
   }
 
   /**
-   * The distribution over members of equal weight.
+   * {@return the distribution over members of equal weight}
    *
    * @param hours one value a member, positive infinity for never; one or more
    */
@@ -62,7 +62,7 @@ public final class Distribution extends Value {
   }
 
   /**
-   * The distribution over weighted members.
+   * {@return the distribution over weighted members}
    *
    * @param hours one value a member, positive infinity for never; one or more
    * @param weights as many, 0 or more, not all 0; scaled to a sum of 1
@@ -95,13 +95,13 @@ public final class Distribution extends Value {
     return Checks.inside("weight of a member", weight, 0, 1e300, "") > 0;
   }
 
-  /** The share of members in which it happens within the time looked at, 0…1. */
+  /** {@return the share of members in which it happens within the time looked at, 0…1} */
   public double reached() {
     return probabilityBy(Double.MAX_VALUE);
   }
 
   /**
-   * The probability that it has happened by an hour, 0…1.
+   * {@return the probability that it has happened by an hour, 0…1}
    *
    * @param hours since mixing
    */
@@ -120,11 +120,11 @@ public final class Distribution extends Value {
   }
 
   /**
-   * The hour by which a share of the members is there; empty if that many never are. The mean over
-   * a stretch of the members' weight, as long as the weight of one of so many equal members as
-   * these are worth (their effective number by Kish): type 7 of the weighted quantiles of Akinshin
-   * 2023, arXiv 2304.07265 (from memory), which with equal weights is type 7 of Hyndman &amp; Fan
-   * 1996, Am Stat 50:361.
+   * {@return the hour by which a share of the members is there; empty if that many never are} The
+   * mean over a stretch of the members' weight, as long as the weight of one of so many equal
+   * members as these are worth (their effective number by Kish): type 7 of the weighted quantiles
+   * of Akinshin 2023, arXiv 2304.07265 (from memory), which with equal weights is type 7 of Hyndman
+   * &amp; Fan 1996, Am Stat 50:361.
    *
    * @param level 0…1
    */
@@ -154,12 +154,16 @@ public final class Distribution extends Value {
     return Double.isFinite(hours) ? OptionalDouble.of(hours) : OptionalDouble.empty();
   }
 
-  /** The hours by which one member in ten, half and nine in ten are there. */
+  /** {@return the hours by which one member in ten, half and nine in ten are there} */
   public TimeWindow window() {
     return new TimeWindow(quantile(0.1), quantile(0.5), quantile(0.9), reached());
   }
 
-  /** The same moved by some hours. */
+  /**
+   * {@return the same moved by some hours}
+   *
+   * @param hours to add to every member, negative for earlier
+   */
   public Distribution plus(double hours) {
     return new Distribution(Arrays.stream(sorted).map(each -> each + hours).toArray(), upTo);
   }

@@ -108,20 +108,20 @@ public final class RiseForecast {
     return seeds.isEmpty() ? member : member.from(seeds.get(number));
   }
 
-  /** The dough. */
+  /** {@return the dough} */
   public DoughFormula formula() {
     return model.formula();
   }
 
-  /** Its temperature, as stated. */
+  /** {@return its temperature, as stated} */
   public DoughTemperature temperature() {
     return model.temperature();
   }
 
   /**
-   * One run to stand for all where a single one must be shown: of the members the one whose height
-   * is nearest to the median, by the squares of the differences of the logarithms at twelve evenly
-   * spaced hours. If no hours are given, the middle of the belief.
+   * {@return one run to stand for all where a single one must be shown: of the members the one
+   * whose height is nearest to the median, by the squares of the differences of the logarithms at
+   * twelve evenly spaced hours} If no hours are given, the middle of the belief.
    *
    * @hidden
    */
@@ -131,7 +131,7 @@ public final class RiseForecast {
   }
 
   /**
-   * The draws behind the runs, in the order of {@link #curves()}, and their weights.
+   * {@return the draws behind the runs, in the order of {@link #curves()}, and their weights}
    *
    * @hidden
    */
@@ -141,9 +141,9 @@ public final class RiseForecast {
   }
 
   /**
-   * The runs, one a member; none if the dough is outside growth. Unless the forecaster was told to
-   * {@linkplain RiseForecaster#keepingCurves keep} them, the first call runs them again; from then
-   * on they are kept.
+   * {@return the runs, one a member; none if the dough is outside growth} Unless the forecaster was
+   * told to {@linkplain RiseForecaster#keepingCurves keep} them, the first call runs them again;
+   * from then on they are kept.
    *
    * @hidden
    */
@@ -158,15 +158,15 @@ public final class RiseForecast {
   }
 
   /**
-   * Whether hours can be given at all: the dough stays inside the temperatures at which yeast
-   * grows.
+   * {@return whether hours can be given at all: the dough stays inside the temperatures at which
+   * yeast grows}
    */
   public boolean isPossible() {
     return !runs.isEmpty();
   }
 
   /**
-   * The same doughs, member by member, at another temperature from mixing on.
+   * {@return the same doughs, member by member, at another temperature from mixing on}
    *
    * @param temperature the dough's own
    */
@@ -175,7 +175,7 @@ public final class RiseForecast {
   }
 
   /**
-   * The same runs with other weights; nothing is run again.
+   * {@return the same runs with other weights; nothing is run again}
    *
    * @param weights one a member, 0 or more, not all 0
    */
@@ -184,8 +184,8 @@ public final class RiseForecast {
   }
 
   /**
-   * The same belief told by doughs that count alike, run anew and kept: for whoever follows the
-   * first of them only, or each of them through what comes after.
+   * {@return the same belief told by doughs that count alike, run anew and kept: for whoever
+   * follows the first of them only, or each of them through what comes after}
    *
    * @param members 8…65536
    * @param newHours how far, 0.001…240 h
@@ -196,60 +196,64 @@ public final class RiseForecast {
         : this;
   }
 
-  /** How far the runs go, hours. */
+  /** {@return how far the runs go, hours} */
   public double hours() {
     return hours;
   }
 
-  /** What the user should know. */
+  /** {@return what the user should know} */
   public List<Warning> warnings() {
     return warnings;
   }
 
   /**
-   * When the rise passes a value: within 0.002 h of what {@link #curves()} give, 0.05 h where they
-   * are flat.
+   * {@return when the rise passes a value: within 0.002 h of what {@link #curves()} give, 0.05 h
+   * where they are flat}
+   *
+   * @param rise over the volume after mixing
    */
   public Distribution passes(Rise rise) {
     return runs.distribution(runs.hoursTo(rise));
   }
 
-  /** From when the dough is past its best: it falls back or has become weak. */
+  /** {@return the hours from which the dough is past its best: it falls back or has become weak} */
   public Distribution pastBest() {
     return runs.distribution(runs.each(MemberSummary::over));
   }
 
-  /** From when a starter is ripe: within 5 % of its greatest height. */
+  /** {@return the hours from which a starter is ripe: within 5 % of its greatest height} */
   public Distribution ripe() {
     return runs.distribution(runs.each(MemberSummary::ripe));
   }
 
-  /** When dough or starter begins to fall: at its greatest height. */
+  /** {@return when dough or starter begins to fall: at its greatest height} */
   public Distribution beginsToFall() {
     return runs.distribution(runs.each(MemberSummary::peak));
   }
 
-  /** How long a starter stays ripe: from {@link #ripe()} until it begins to fall, hours. */
+  /**
+   * {@return how long a starter stays ripe: from {@link #ripe()} until it begins to fall, hours}
+   */
   public Distribution ripeFor() {
     return runs.distribution(runs.each(MemberSummary::ripeFor));
   }
 
-  /** When a starter has fallen 5 % below its greatest height. */
+  /** {@return when a starter has fallen 5 % below its greatest height} */
   public Distribution fallen() {
     return runs.distribution(runs.each(MemberSummary::fallen));
   }
 
   /**
-   * The greatest rise in percent, not hours; of members whose greatest height lies beyond the time
-   * looked at, the last.
+   * {@return the greatest rise in percent, not hours; of members whose greatest height lies beyond
+   * the time looked at, the last}
    */
   public Distribution greatestPercent() {
     return runs.distribution(runs.each(member -> 100 * member.peakRise()));
   }
 
   /**
-   * The rise that half of the doughs have passed by an hour, percent: what the likely jar shows
-   * then, unless it is past its top. The {@link LikelyLine} has the same height there.
+   * {@return the rise that half of the doughs have passed by an hour, percent: what the likely jar
+   * shows then, unless it is past its top} The {@link LikelyLine} has the same height there.
    *
    * @param at 0…{@link #hours()}
    */
@@ -268,35 +272,38 @@ public final class RiseForecast {
   }
 
   /**
-   * When the rise passes a value in each member, in the order of {@link #ensemble()}; positive
-   * infinity for never.
+   * {@return when the rise passes a value in each member, in the order of {@link #ensemble()};
+   * positive infinity for never}
+   *
+   * @param rise over the volume after mixing
    */
   public double[] hoursOfMembers(Rise rise) {
     return runs.hoursTo(rise);
   }
 
-  /** {@link #pastBest} in each member, in the order of {@link #ensemble()}. */
+  /** {@return {@link #pastBest} in each member, in the order of {@link #ensemble()}} */
   public double[] pastBestOfMembers() {
     return runs.each(MemberSummary::over);
   }
 
-  /** {@link #ripe} in each member, in the order of {@link #ensemble()}. */
+  /** {@return {@link #ripe} in each member, in the order of {@link #ensemble()}} */
   public double[] ripeOfMembers() {
     return runs.each(MemberSummary::ripe);
   }
 
-  /** {@link #beginsToFall} in each member, in the order of {@link #ensemble()}. */
+  /** {@return {@link #beginsToFall} in each member, in the order of {@link #ensemble()}} */
   public double[] peakOfMembers() {
     return runs.each(MemberSummary::peak);
   }
 
-  /** {@link #fallen} in each member, in the order of {@link #ensemble()}. */
+  /** {@return {@link #fallen} in each member, in the order of {@link #ensemble()}} */
   public double[] fallenOfMembers() {
     return runs.each(MemberSummary::fallen);
   }
 
   /**
-   * The rise of each member at an hour, as a fraction, in the order of {@link #ensemble()}.
+   * {@return the rise of each member at an hour, as a fraction, in the order of {@link
+   * #ensemble()}}
    *
    * @param at 0…{@link #hours()}
    */
@@ -305,28 +312,32 @@ public final class RiseForecast {
     return runs.rises(at);
   }
 
-  /** Window of {@link #passes}. */
+  /**
+   * {@return window of {@link #passes}}
+   *
+   * @param rise over the volume after mixing
+   */
   public TimeWindow hoursToRise(Rise rise) {
     return passes(rise).window();
   }
 
-  /** Window of {@link #pastBest}. */
+  /** {@return window of {@link #pastBest}} */
   public TimeWindow hoursToOver() {
     return pastBest().window();
   }
 
-  /** Window of {@link #ripe}. */
+  /** {@return window of {@link #ripe}} */
   public TimeWindow hoursToRipe() {
     return ripe().window();
   }
 
-  /** Window of {@link #fallen}. */
+  /** {@return window of {@link #fallen}} */
   public TimeWindow hoursToFallen() {
     return fallen().window();
   }
 
   /**
-   * The band at an hour.
+   * {@return the band at an hour}
    *
    * @param at 0…{@link #hours()}
    */

@@ -44,7 +44,9 @@ public final class RiseForecaster extends Value {
     this.keepsCurves = keepsCurves;
   }
 
-  /** For a baker nobody knows: standard parameters and belief, 512 members. */
+  /**
+   * {@return a forecaster, for a baker nobody knows: standard parameters and belief, 512 members}
+   */
   public static RiseForecaster standard() {
     return new RiseForecaster(
         RiseParameters.standard(),
@@ -54,18 +56,26 @@ public final class RiseForecaster extends Value {
         false);
   }
 
-  /** The same with another belief, for example a learned one. */
+  /**
+   * {@return the same with another belief, for example a learned one}
+   *
+   * @param newBelief for example {@link doughtide.core.learning.LearnedStarter#posterior}
+   */
   public RiseForecaster with(Belief newBelief) {
     return new RiseForecaster(parameters, newBelief, size, threads, keepsCurves);
   }
 
-  /** The same with other parameters. */
+  /**
+   * {@return the same with other parameters}
+   *
+   * @param newParameters of the model
+   */
   public RiseForecaster with(RiseParameters newParameters) {
     return new RiseForecaster(newParameters, belief, size, threads, keepsCurves);
   }
 
   /**
-   * The same with another number of members.
+   * {@return the same with another number of members}
    *
    * @param members 8…65536
    */
@@ -74,34 +84,34 @@ public final class RiseForecaster extends Value {
   }
 
   /**
-   * The same, with all the work of a forecast, and of the questions put to it, done by the thread
-   * that asks. For programs that make many forecasts at once and have a thread for each core; the
-   * answers are the same.
+   * {@return the same, with all the work of a forecast, and of the questions put to it, done by the
+   * thread that asks} For programs that make many forecasts at once and have a thread for each
+   * core; the answers are the same.
    */
   public RiseForecaster onCallingThread() {
     return new RiseForecaster(parameters, belief, size, Threads.CALLING_THREAD, keepsCurves);
   }
 
   /**
-   * The same, with forecasts that keep every run (about 25 kB a member) instead of a summary of
-   * each (about 1 kB): for questions that only {@link RiseForecast#curves()} answers.
+   * {@return the same, with forecasts that keep every run (about 25 kB a member) instead of a
+   * summary of each (about 1 kB): for questions that only {@link RiseForecast#curves()} answers}
    */
   public RiseForecaster keepingCurves() {
     return new RiseForecaster(parameters, belief, size, threads, true);
   }
 
-  /** What is believed. */
+  /** {@return what is believed} */
   public Belief belief() {
     return belief;
   }
 
-  /** The numbers of the model. */
+  /** {@return the numbers of the model} */
   public RiseParameters parameters() {
     return parameters;
   }
 
   /**
-   * The draws of this forecaster.
+   * {@return the draws of this forecaster}
    *
    * @hidden
    */
@@ -116,7 +126,7 @@ public final class RiseForecaster extends Value {
   }
 
   /**
-   * The middle of the belief, see {@link Belief#middle}.
+   * {@return the middle of the belief, see {@link Belief#middle}}
    *
    * @hidden
    */
@@ -126,9 +136,11 @@ public final class RiseForecaster extends Value {
   }
 
   /**
-   * A model of the dough at the middle of the belief, to look ahead with. It is no median; {@link
-   * RiseForecast#typical} is near it.
+   * {@return a model of the dough at the middle of the belief, to look ahead with} It is no median;
+   * {@link RiseForecast#typical} is near it.
    *
+   * @param formula what is in the dough
+   * @param temperature the dough's own temperature from mixing on
    * @hidden
    */
   @Internal
@@ -136,15 +148,22 @@ public final class RiseForecaster extends Value {
     return RiseModel.of(formula, temperature).with(parameters).with(middle());
   }
 
-  /** Forecast until the dough is clearly past its best, at most a week. */
+  /**
+   * {@return forecast until the dough is clearly past its best, at most a week}
+   *
+   * @param formula what is in the dough
+   * @param temperature the dough's own temperature from mixing on
+   */
   public RiseForecast forecast(DoughFormula formula, DoughTemperature temperature) {
     RiseModel typical = typical(formula, temperature);
     return forecast(typical, usefulHours(typical));
   }
 
   /**
-   * Forecast for a number of hours.
+   * {@return forecast for a number of hours}
    *
+   * @param formula what is in the dough
+   * @param temperature the dough's own temperature from mixing on
    * @param hours 0.001…240
    */
   public RiseForecast forecast(DoughFormula formula, DoughTemperature temperature, double hours) {
@@ -152,8 +171,11 @@ public final class RiseForecaster extends Value {
   }
 
   /**
-   * Forecast of a dough or a starter whose own starter another forecast has run, member by member.
+   * {@return forecast of a dough or a starter whose own starter another forecast has run, member by
+   * member}
    *
+   * @param formula what is in the dough
+   * @param temperature the dough's own temperature from mixing on
    * @param hours 0.001…240
    * @param seeds what each member of {@link #ensemble()} begins with, in their order
    * @hidden

@@ -20,7 +20,14 @@ import java.util.OptionalDouble;
 public record TimeWindow(
     OptionalDouble early, OptionalDouble likely, OptionalDouble late, double reachedShare)
     implements Serializable {
-  /** Refuses nothing where something is needed. */
+  /**
+   * Refuses nothing where something is needed.
+   *
+   * @param early 10 % quantile
+   * @param likely median
+   * @param late 90 % quantile
+   * @param reachedShare of the doughs that get there within the time looked at, 0…1
+   */
   public TimeWindow {
     Checks.given("early", early);
     Checks.given("late", late);
@@ -32,7 +39,7 @@ public record TimeWindow(
       new TimeWindow(OptionalDouble.empty(), OptionalDouble.empty(), OptionalDouble.empty(), 0);
 
   /**
-   * Window of the hours that the members of an ensemble give.
+   * {@return window of the hours that the members of an ensemble give}
    *
    * @param hours one value a member, positive infinity for never
    */
@@ -40,14 +47,18 @@ public record TimeWindow(
     return Distribution.of(hours).window();
   }
 
-  /** The window moved by some hours. */
+  /**
+   * {@return the window moved by some hours}
+   *
+   * @param hours to add, negative for earlier
+   */
   public TimeWindow plus(double hours) {
     return new TimeWindow(
         shifted(early, hours), shifted(likely, hours), shifted(late, hours), reachedShare);
   }
 
   /**
-   * The window on a clock.
+   * {@return the window on a clock}
    *
    * @param start the moment its hours are counted from, such as that of mixing
    */
@@ -66,7 +77,7 @@ public record TimeWindow(
     return value.isEmpty() ? value : OptionalDouble.of(value.getAsDouble() + hours);
   }
 
-  /** Late minus early, hours; empty unless both are known. */
+  /** {@return late minus early, hours; empty unless both are known} */
   public OptionalDouble widthHours() {
     return early.isEmpty() || late.isEmpty()
         ? OptionalDouble.empty()

@@ -44,18 +44,20 @@ public enum Unknown {
     this.value = value;
   }
 
-  /** Standard deviation of the coordinate for a baker nobody knows; 0 where there is none. */
+  /**
+   * {@return standard deviation of the coordinate for a baker nobody knows; 0 where there is none}
+   */
   public double deviation() {
     return deviation;
   }
 
-  /** Whether it has a coordinate; the other ones are a choice among names. */
+  /** {@return whether it has a coordinate; the other ones are a choice among names} */
   public boolean isNormal() {
     return deviation > 0;
   }
 
   /**
-   * The unknown itself, in the unit of {@link Unknowns}.
+   * {@return the unknown itself, in the unit of {@link Unknowns}}
    *
    * @param coordinate in a belief
    */

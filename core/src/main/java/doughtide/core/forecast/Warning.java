@@ -75,12 +75,16 @@ public record Warning(Kind kind, Map<String, Double> numbers) implements Seriali
       this.names = List.of(names);
     }
 
-    /** The names of the numbers that come with it. */
+    /** {@return the names of the numbers that come with it} */
     public List<String> names() {
       return names;
     }
 
-    /** A warning of this kind, with its numbers in the order of their names. */
+    /**
+     * {@return a warning of this kind, with its numbers in the order of their names}
+     *
+     * @param numbers in the order of {@link #names}
+     */
     public Warning with(double... numbers) {
       if (numbers.length != names.size()) {
         throw new IllegalArgumentException(name() + " needs the numbers " + names);
@@ -93,13 +97,22 @@ public record Warning(Kind kind, Map<String, Double> numbers) implements Seriali
     }
   }
 
-  /** Keeps the numbers as they are now. */
+  /**
+   * Keeps the numbers as they are now.
+   *
+   * @param kind what it is about
+   * @param numbers by the names that the kind lists; the end of a name is its unit
+   */
   public Warning {
     Checks.given("kind", kind);
     numbers = Map.copyOf(numbers);
   }
 
-  /** One of its numbers, by its name. */
+  /**
+   * {@return one of its numbers, by its name}
+   *
+   * @param name one of {@link Kind#names}
+   */
   public double number(String name) {
     return Objects.requireNonNull(numbers.get(name), name);
   }

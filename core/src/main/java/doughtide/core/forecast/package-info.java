@@ -1,4 +1,8 @@
-/** From a curve to an answer: ensembles and windows. */
+/**
+ * From a curve to an answer: ensembles and windows.
+ *
+ * @serial exclude
+ */
 @NullMarked
 package doughtide.core.forecast;
 

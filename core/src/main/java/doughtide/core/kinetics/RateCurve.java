@@ -21,21 +21,25 @@ public interface RateCurve extends Serializable {
   double REFERENCE_CELSIUS = 25;
 
   /**
-   * Rate relative to 25 °C.
+   * {@return rate relative to 25 °C}
    *
    * @param celsius dough temperature, −15…60 °C (the model looks beyond the dough's −2…45 °C)
    */
   double rate(double celsius);
 
-  /** Lowest temperature of the data behind this curve, °C; below it the curve is a guess. */
+  /**
+   * {@return lowest temperature of the data behind this curve, °C; below it the curve is a guess}
+   */
   double lowestCelsius();
 
-  /** Highest temperature of the data behind this curve, °C; above it the curve is a guess. */
+  /**
+   * {@return highest temperature of the data behind this curve, °C; above it the curve is a guess}
+   */
   double highestCelsius();
 
   /**
-   * The form of Schoolfield, Sharpe &amp; Magnuson (1981, J Theor Biol 88:719–731) with
-   * high-temperature inactivation: exp(Ea/R·(1/298.15 − 1/K)) / (1 + exp(Ed/R·(1/Kh − 1/K))).
+   * {@return the form of Schoolfield, Sharpe &amp; Magnuson (1981, J Theor Biol 88:719–731) with
+   * high-temperature inactivation: exp(Ea/R·(1/298.15 − 1/K)) / (1 + exp(Ed/R·(1/Kh − 1/K)))}
    *
    * @param activationKJPerMol Ea, 10…300
    * @param inactivationKJPerMol Ed, 50…2000
@@ -59,8 +63,8 @@ public interface RateCurve extends Serializable {
   }
 
   /**
-   * The cardinal temperature model with inflection of Rosso, Lobry &amp; Flandrois (1993, J Theor
-   * Biol 162:447–463).
+   * {@return the cardinal temperature model with inflection of Rosso, Lobry &amp; Flandrois (1993,
+   * J Theor Biol 162:447–463)}
    *
    * @param minimum no growth at and below, −20…20 °C
    * @param optimum fastest growth, 15…45 °C
@@ -78,8 +82,8 @@ public interface RateCurve extends Serializable {
   }
 
   /**
-   * The extended square-root model of Ratkowsky et al. (1983, J Bacteriol 154:1222–1226): √µ = b·(T
-   * − Tmin)·(1 − exp(c·(T − Tmax))).
+   * {@return the extended square-root model of Ratkowsky et al. (1983, J Bacteriol 154:1222–1226):
+   * √µ = b·(T − Tmin)·(1 − exp(c·(T − Tmax)))}.
    *
    * @param minimum Tmin, −20…20 °C
    * @param maximum Tmax, above 25, up to 60 °C
@@ -97,9 +101,9 @@ public interface RateCurve extends Serializable {
   }
 
   /**
-   * The power–exponential form x^b·exp(−c·x) with x = Tmax − T, 0 from Tmax on (the form in which
-   * the growth rates after Gänzle, Ehmann &amp; Hammes 1998, Appl Environ Microbiol 64:2616–2623,
-   * are often written; from memory).
+   * {@return the power–exponential form x^b·exp(−c·x) with x = Tmax − T, 0 from Tmax on (the form
+   * in which the growth rates after Gänzle, Ehmann &amp; Hammes 1998, Appl Environ Microbiol
+   * 64:2616–2623, are often written; from memory)}
    *
    * @param power b, 0.1…20
    * @param decayPerCelsius c, 0.01…2 per °C

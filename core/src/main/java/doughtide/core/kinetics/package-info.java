@@ -1,4 +1,8 @@
-/** Rate of growth against temperature, and growth itself, in published forms. */
+/**
+ * Rate of growth against temperature, and growth itself, in published forms.
+ *
+ * @serial exclude
+ */
 @NullMarked
 package doughtide.core.kinetics;
 

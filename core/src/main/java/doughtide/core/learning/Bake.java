@@ -37,6 +37,12 @@ public record Bake(
     implements Serializable {
 
   /**
+   * @param name as printed
+   * @param formula the dough
+   * @param temperature its own temperature over time
+   * @param readings in ascending order of time, may be none
+   * @param occasion doughs of one occasion share what differs from bake to bake, for example jars
+   *     fed from one starter in one evening
    * @throws InputException if the name is blank or the readings are not in ascending order
    */
   public Bake {
@@ -56,14 +62,21 @@ public record Bake(
     }
   }
 
-  /** A bake of its own. */
+  /**
+   * A bake of its own.
+   *
+   * @param name as printed
+   * @param formula what was in the dough
+   * @param temperature the dough's own temperature from mixing on
+   * @param readings of the jar, in any order
+   */
   public Bake(
       String name, DoughFormula formula, DoughTemperature temperature, List<Reading> readings) {
     this(name, formula, temperature, readings, "");
   }
 
   /**
-   * A bake whose temperature is known from its readings.
+   * {@return a bake whose temperature is known from its readings}
    *
    * @param name as printed
    * @param formula the dough
@@ -111,22 +124,30 @@ public record Bake(
     return values.stream().mapToDouble(Double::doubleValue).toArray();
   }
 
-  /** The same bake as one of an occasion; empty for a bake of its own. */
+  /**
+   * {@return the same bake as one of an occasion; empty for a bake of its own}
+   *
+   * @param newOccasion day or bake session; bakes of one occasion share what their day does to them
+   */
   public Bake of(String newOccasion) {
     return new Bake(name, formula, temperature, readings, newOccasion);
   }
 
-  /** Time of the last reading, hours; 0 if there is none. */
+  /** {@return time of the last reading, hours; 0 if there is none} */
   public double lastHours() {
     return readings.isEmpty() ? 0 : readings.get(readings.size() - 1).hours();
   }
 
-  /** Readings of the rise. */
+  /** {@return readings of the rise} */
   public int riseReadings() {
     return (int) readings.stream().filter(each -> each.rise().isPresent()).count();
   }
 
-  /** The same bake without the readings after an hour. */
+  /**
+   * {@return the same bake without the readings after an hour}
+   *
+   * @param hours since mixing
+   */
   public Bake until(double hours) {
     return new Bake(
         name,

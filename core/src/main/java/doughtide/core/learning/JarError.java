@@ -15,20 +15,28 @@ import org.apache.commons.math3.distribution.NormalDistribution;
 public record JarError(double mean, double deviation) implements Serializable {
   private static final int BASE = 5;
 
-  /** Checks every range. */
+  /**
+   * Checks every range.
+   *
+   * @param mean −1…1
+   * @param deviation standard deviation, 0…1
+   */
   public JarError {
     Checks.inRange("misreading of the jar", mean, -1, 1, "");
     Checks.inRange("uncertainty of the jar", deviation, 0, 1, "");
   }
 
-  /** Nobody knows: 3 % over all bakes and 1.5 % from bake to bake (starting values). */
+  /**
+   * {@return the error of a jar that nobody knows: 3 % over all bakes and 1.5 % from bake to bake
+   * (starting values)}
+   */
   public static JarError standard() {
     return LearningPrior.standard().nextJar();
   }
 
   /**
-   * Read over true height for each member of an ensemble, spread by a radical inverse beside the
-   * ensemble's own draws.
+   * {@return read over true height for each member of an ensemble, spread by a radical inverse
+   * beside the ensemble's own draws}
    *
    * @param members how many, 1 or more
    */

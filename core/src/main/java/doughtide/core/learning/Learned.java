@@ -33,18 +33,29 @@ public record Learned(
     String dataDigest)
     implements Serializable {
 
-  /** Keeps the list as it is now. */
+  /**
+   * Keeps the list as it is now.
+   *
+   * @param prior what was believed before
+   * @param belief what is believed of the next bake, its own spread around the baker's mean
+   *     included
+   * @param jar how the baker's jar misreads at the next bake
+   * @param outliers bakes that do not fit the others, the worst first
+   * @param bakes number of bakes
+   * @param readings number of readings
+   * @param dataDigest SHA-256 of the bakes, 64 hexadecimal digits
+   */
   public Learned {
     outliers = List.copyOf(outliers);
   }
 
-  /** Each parameter before and after, with its meaning. */
+  /** {@return each parameter before and after, with its meaning} */
   public List<LearnedParameter> parameters() {
     return ParameterTable.of(prior.nextBake(), belief, prior.nextJar(), jar);
   }
 
   /**
-   * The window of a time with and without what was learned.
+   * {@return the window of a time with and without what was learned}
    *
    * @param formula the dough
    * @param temperature its temperature
@@ -69,8 +80,8 @@ public record Learned(
    */
   public record Narrowing(TimeWindow before, TimeWindow after) implements Serializable {
     /**
-     * How much narrower it has become: 0.4 if it is 40 % narrower, negative if it is wider; empty
-     * where one of the windows is open.
+     * {@return how much narrower it has become: 0.4 if it is 40 % narrower, negative if it is
+     * wider; empty where one of the windows is open}
      */
     public OptionalDouble share() {
       OptionalDouble wide = before.widthHours();
@@ -82,7 +93,7 @@ public record Learned(
   }
 
   /**
-   * What to keep for later bakes.
+   * {@return what to keep for later bakes}
    *
    * @param programVersion the version that learned it
    */

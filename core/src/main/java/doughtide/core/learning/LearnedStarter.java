@@ -34,6 +34,15 @@ public record LearnedStarter(
     implements Serializable {
 
   /**
+   * @param programVersion the version that learned it
+   * @param dataDigest SHA-256 of the bakes, 64 hexadecimal digits
+   * @param bakes number of bakes
+   * @param readings number of readings
+   * @param prior what was believed before
+   * @param posterior what is believed of the next bake
+   * @param jar how the jar misreads at the next bake
+   * @param mixerFrictionCelsius by name of the mixer: how much it warms a dough, −10…30 °C,
+   *     negative where hands cool it
    * @throws InputException if the digest is none or a number is out of range
    */
   public LearnedStarter {
@@ -66,7 +75,11 @@ public record LearnedStarter(
         Map.of());
   }
 
-  /** The same with what is known of the mixers. */
+  /**
+   * {@return the same with what is known of the mixers}
+   *
+   * @param celsiusByMixer warming by each mixer, K, by its name
+   */
   public LearnedStarter withMixerFriction(Map<String, Double> celsiusByMixer) {
     return new LearnedStarter(
         programVersion, dataDigest, bakes, readings, prior, posterior, jar, celsiusByMixer);

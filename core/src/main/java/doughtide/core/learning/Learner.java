@@ -31,20 +31,25 @@ public final class Learner {
     this.noise = noise;
   }
 
-  /** With the starting values. */
+  /** {@return a learner, with the starting values} */
   public static Learner standard() {
     return new Learner(
         RiseParameters.standard(), LearningPrior.standard(), ReadingNoise.standard());
   }
 
-  /** The same with another model. */
+  /**
+   * {@return the same with another model}
+   *
+   * @param newParameters of the model
+   */
   public Learner with(RiseParameters newParameters) {
     return new Learner(newParameters, prior, noise);
   }
 
   /**
-   * The same with another prior.
+   * {@return the same with another prior}
    *
+   * @param newPrior what is believed before any reading
    * @hidden
    */
   @Internal
@@ -53,7 +58,7 @@ public final class Learner {
   }
 
   /**
-   * Learns.
+   * {@return what the bakes teach}
    *
    * @param bakes the baker's bakes in any order; without any, the prior comes back
    */

@@ -70,7 +70,7 @@ public final class LiveDough {
   }
 
   /**
-   * A dough without readings.
+   * {@return a dough without readings}
    *
    * @param forecaster model and belief; its members are run once
    * @param jar how the sample jar misreads
@@ -84,7 +84,7 @@ public final class LiveDough {
   }
 
   /**
-   * A bake with all its readings so far, one after the other.
+   * {@return a bake with all its readings so far, one after the other}
    *
    * @param forecaster model and belief; its members are run once, as far as the readings and half a
    *     day go, or farther
@@ -113,7 +113,7 @@ public final class LiveDough {
   }
 
   /**
-   * The dough with one more reading.
+   * {@return the dough with one more reading}
    *
    * @param reading later than those before, within the hours of the forecast
    * @throws InputException if it is not later than the last one, or beyond the forecast
@@ -180,24 +180,26 @@ public final class LiveDough {
     }
   }
 
-  /** What is believed now: any question, answered by the weighted members. */
+  /** {@return what is believed now: any question, answered by the weighted members} */
   public RiseForecast forecast() {
     return now;
   }
 
-  /** What was expected before any reading. */
+  /** {@return what was expected before any reading} */
   public RiseForecast expected() {
     return before;
   }
 
-  /** Whether a larger ensemble had to be run because few members explained the readings. */
+  /**
+   * {@return whether a larger ensemble had to be run because few members explained the readings}
+   */
   public boolean isRefitted() {
     return refitted;
   }
 
   /**
-   * How many equal members the weighted ones are worth (Kish's effective number). Below about 40
-   * the windows are rough.
+   * {@return how many equal members the weighted ones are worth (Kish's effective number)} Below
+   * about 40 the windows are rough.
    */
   public double membersThatCarry() {
     double[] weights = now.ensemble().weights();
@@ -205,7 +207,7 @@ public final class LiveDough {
     return sum * sum / Arrays.stream(weights).map(weight -> weight * weight).sum();
   }
 
-  /** Why the last reading can hardly be of this dough; empty if it fits. */
+  /** {@return why the last reading can hardly be of this dough; empty if it fits} */
   public Optional<ReadingDoubt> doubt() {
     return doubt;
   }
@@ -275,7 +277,8 @@ public final class LiveDough {
   }
 
   /**
-   * A distribution over the members of something known of each, for example its shape hour.
+   * {@return a distribution over the members of something known of each, for example its shape
+   * hour}
    *
    * @param hoursOfMembers one value a member, in the order of the ensemble of {@link #forecast()}
    */
@@ -284,9 +287,9 @@ public final class LiveDough {
   }
 
   /**
-   * The hour at which one more reading of the height would narrow a time most, before the dough may
-   * be there; empty if it may be there within a quarter of an hour. By linear regression over the
-   * weighted members.
+   * {@return the hour at which one more reading of the height would narrow a time most, before the
+   * dough may be there; empty if it may be there within a quarter of an hour} By linear regression
+   * over the weighted members.
    *
    * @param target the rise whose time is wanted
    */

@@ -21,7 +21,16 @@ public record Outlier(
     List<OutlierReason> alsoPossible,
     double logGain)
     implements Serializable {
-  /** Keeps the list as it is now. */
+  /**
+   * Keeps the list as it is now.
+   *
+   * @param bake its name
+   * @param reason the likeliest
+   * @param amount how far off, in the unit of the reason: °C the dough was warmer than noted
+   * @param alsoPossible other reasons that explain it nearly as well (odds of less than 5 to 1)
+   * @param logGain how much better the readings are explained with the reason than without, as a
+   *     natural logarithm of odds
+   */
   public Outlier {
     alsoPossible = List.copyOf(alsoPossible);
   }

@@ -20,7 +20,14 @@ import java.util.OptionalDouble;
 public record Reading(double hours, Optional<Rise> rise, OptionalDouble celsius, OptionalDouble ph)
     implements Serializable {
 
-  /** Checks every range. */
+  /**
+   * Checks every range.
+   *
+   * @param hours since mixing, 0…240 h
+   * @param rise rise in the sample jar over its starting height
+   * @param celsius dough temperature, −2…45 °C
+   * @param ph pH, 3…7.5
+   */
   public Reading {
     Checks.given("rise", rise);
     Checks.inRange("time of a reading", hours, 0, RiseModel.LONGEST_HOURS, "h");
@@ -35,13 +42,18 @@ public record Reading(double hours, Optional<Rise> rise, OptionalDouble celsius,
     ph.ifPresent(value -> Checks.inRange("pH", value, 3, 7.5, ""));
   }
 
-  /** A reading of the rise alone. */
+  /**
+   * {@return a reading of the rise alone}
+   *
+   * @param hours since mixing, 0 or more
+   * @param rise over the volume after mixing
+   */
   public static Reading ofRise(double hours, Rise rise) {
     return new Reading(hours, Optional.of(rise), OptionalDouble.empty(), OptionalDouble.empty());
   }
 
   /**
-   * The same reading at another time.
+   * {@return the same reading at another time}
    *
    * @param other since mixing, 0…240 h
    */
@@ -50,7 +62,7 @@ public record Reading(double hours, Optional<Rise> rise, OptionalDouble celsius,
   }
 
   /**
-   * The same reading with the dough's temperature.
+   * {@return the same reading with the dough's temperature}
    *
    * @param degrees −2…45 °C
    */
@@ -59,7 +71,7 @@ public record Reading(double hours, Optional<Rise> rise, OptionalDouble celsius,
   }
 
   /**
-   * The same reading with a pH.
+   * {@return the same reading with a pH}
    *
    * @param value 3…7.5
    */

@@ -40,7 +40,16 @@ public record Cold(
   /** Of the film's logarithm, for where the loaf stands in the air (starting value). */
   public static final double FILM_DEVIATION = 0.3;
 
-  /** Checks every range. */
+  /**
+   * Checks every range.
+   *
+   * @param stated by the dial or a thermometer, −30…25 °C
+   * @param offsetCelsius air minus stated, mean, −10…10 °C
+   * @param deviationCelsius its standard deviation, 0…10 °C
+   * @param air still or moved
+   * @param filmLogFactor natural logarithm of the film's coefficient over that of {@code air}, mean
+   * @param filmLogDeviation its standard deviation, 0…2
+   */
   public Cold {
     Checks.given("air", air);
     Checks.inRange("temperature of the cold", stated.celsius(), -30, 25, "°C");
@@ -50,40 +59,63 @@ public record Cold(
     Checks.inRange("deviation of the film's factor", filmLogDeviation, 0, 2, "");
   }
 
-  /** A cold of which only the dial is known. */
+  /**
+   * {@return a cold of which only the dial is known}
+   *
+   * @param stated what the dial says
+   */
   public static Cold byDial(Temperature stated) {
     return new Cold(stated, 0, DIAL_CELSIUS, Air.STILL_COLD, 0, FILM_DEVIATION);
   }
 
-  /** The same measured in a glass of water on that shelf. */
+  /** {@return the same measured in a glass of water on that shelf} */
   public Cold measured() {
     return known(offsetCelsius, MEASURED_CELSIUS, filmLogFactor, filmLogDeviation);
   }
 
-  /** The same with still air or a fan. */
+  /**
+   * {@return the same with still air or a fan}
+   *
+   * @param newAir how the air moves
+   */
   public Cold moved(Air newAir) {
     return new Cold(
         stated, offsetCelsius, deviationCelsius, newAir, filmLogFactor, filmLogDeviation);
   }
 
-  /** The same after something was learned of it. */
+  /**
+   * {@return the same after something was learned of it}
+   *
+   * @param offset how much warmer the air is than stated, K
+   * @param deviation standard deviation of that, K
+   * @param film natural logarithm of the factor on the film of air round the loaf
+   * @param filmDeviation standard deviation of that logarithm
+   */
   public Cold known(double offset, double deviation, double film, double filmDeviation) {
     return new Cold(stated, offset, deviation, air, film, filmDeviation);
   }
 
-  /** The same place with what is known of another, stated alike. */
+  /**
+   * {@return the same place with what is known of another, stated alike}
+   *
+   * @param other whose offset, film and their deviations are taken
+   */
   public Cold asKnown(Cold other) {
     return known(
         other.offsetCelsius, other.deviationCelsius, other.filmLogFactor, other.filmLogDeviation);
   }
 
-  /** The same, warmer than believed. */
+  /**
+   * {@return the same, warmer than believed}
+   *
+   * @param celsius by how much, K; negative for colder
+   */
   public Cold warmer(double celsius) {
     return known(
         Math.min(offsetCelsius + celsius, 10), deviationCelsius, filmLogFactor, filmLogDeviation);
   }
 
-  /** What its air likely is. */
+  /** {@return what its air likely is} */
   public Temperature likelyAir() {
     return Temperature.ofCelsius(airCelsius(0));
   }

@@ -16,14 +16,19 @@ public record Handling(double leastShare, double mostShare) implements Serializa
   /** One fold. */
   public static final Handling FOLD = new Handling(0, 0.05);
 
-  /** Checks the shares. */
+  /**
+   * Checks the shares.
+   *
+   * @param leastShare of the gas in the cells that the lightest hands take, 0…1
+   * @param mostShare that the heaviest hands take, {@code leastShare}…1
+   */
   public Handling {
     Checks.inRange("least share of the gas", leastShare, 0, 1, "");
     Checks.inRange("most share of the gas", mostShare, leastShare, 1, "");
   }
 
   /**
-   * The share that some hands take.
+   * {@return the share that some hands take}
    *
    * @param rank of these hands among all, lightest 0 … heaviest 1
    */

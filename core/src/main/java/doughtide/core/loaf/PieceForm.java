@@ -40,6 +40,9 @@ public record PieceForm(String key, @Internal PieceShape shape, @Internal Wall w
       new PieceForm("tub", PieceShape.tub(), Wall.of(Material.POLYPROPYLENE));
 
   /**
+   * @param key what it is called in options and documents, in English, small letters
+   * @param shape its geometry
+   * @param wall what it lies against
    * @throws InputException if the key is blank
    */
   public PieceForm {
@@ -50,7 +53,7 @@ public record PieceForm(String key, @Internal PieceShape shape, @Internal Wall w
     }
   }
 
-  /** The forms that come with the library. A new one is one line here and one above. */
+  /** {@return the forms that come with the library} A new one is one line here and one above. */
   public static List<PieceForm> standard() {
     return List.of(ROUND, OVAL, TIN, BAGUETTE, TUB);
   }

@@ -48,7 +48,20 @@ public record Proof(
   /** Dividing, bench rest and shaping together, hours (common practice, no source). */
   public static final double USUAL_REST_HOURS = 0.5;
 
-  /** Checks every range. */
+  /**
+   * Checks every range.
+   *
+   * @param restHours dividing, bench rest and shaping, 0…12 h
+   * @param room temperature of the proof in the room, if there is one, 0…45 °C
+   * @param roomHours its length, 0…48 h
+   * @param coldPlace the cold, if there is one
+   * @param holdHours time in the cold where the oven has no fixed hour, 0…96 h
+   * @param ovenHour hours from mixing to the oven where that is fixed
+   * @param mass of the piece, 20…50000 g
+   * @param form of the piece
+   * @param shaping how firmly it is handled; empty for as usual
+   * @param target rise wanted at the oven; empty for the flour's usual one
+   */
   public Proof {
     Checks.given("cold place", coldPlace);
     Checks.given("oven hour", ovenHour);
@@ -105,8 +118,8 @@ public record Proof(
   }
 
   /**
-   * Into a cold of which only the dial is known, after shaping, and straight from there to the
-   * oven.
+   * {@return a proof, into a cold of which only the dial is known, after shaping, and straight from
+   * there to the oven}
    *
    * @param cold temperature by the dial, −30…25 °C
    * @param holdHours time in the cold, 0…96 h
@@ -115,7 +128,12 @@ public record Proof(
     return inCold(dial(cold), holdHours);
   }
 
-  /** The same in a cold that is better known. */
+  /**
+   * {@return the same in a cold that is better known}
+   *
+   * @param cold where the loaf waits
+   * @param holdHours time in the cold, 0…96 h
+   */
   public static Proof inCold(Cold cold, double holdHours) {
     return usual(
         parts -> {
@@ -129,7 +147,8 @@ public record Proof(
   }
 
   /**
-   * Into a cold of which only the dial is known, after shaping, and to the oven at a fixed hour.
+   * {@return a proof, into a cold of which only the dial is known, after shaping, and to the oven
+   * at a fixed hour}
    *
    * @param cold temperature by the dial, −30…25 °C
    * @param ovenHour hours from mixing to the oven, 1…168
@@ -138,7 +157,12 @@ public record Proof(
     return inColdUntil(dial(cold), ovenHour);
   }
 
-  /** The same in a cold that is better known. */
+  /**
+   * {@return the same in a cold that is better known}
+   *
+   * @param cold where the loaf waits
+   * @param ovenHour hours from mixing to the oven, 1…168
+   */
   public static Proof inColdUntil(Cold cold, double ovenHour) {
     double hour = Checks.inRange("hours from mixing to the oven", ovenHour, 1, 168, "h");
     return usual(
@@ -149,7 +173,7 @@ public record Proof(
   }
 
   /**
-   * In the room after shaping.
+   * {@return a proof, in the room after shaping}
    *
    * @param room temperature around the piece, 0…45 °C
    * @param hours length of the proof, 0…48 h
@@ -166,7 +190,7 @@ public record Proof(
   }
 
   /**
-   * The same with a proof in the room before the cold.
+   * {@return the same with a proof in the room before the cold}
    *
    * @param temperature temperature around the piece, 0…45 °C
    * @param hours 0…48 h
@@ -176,7 +200,7 @@ public record Proof(
   }
 
   /**
-   * The same with another time for dividing, bench rest and shaping.
+   * {@return the same with another time for dividing, bench rest and shaping}
    *
    * @param hours 0…12 h
    */
@@ -184,13 +208,17 @@ public record Proof(
     return with(parts -> parts.restHours = hours);
   }
 
-  /** The same in a cold that is better known, or another one. */
+  /**
+   * {@return the same in a cold that is better known, or another one}
+   *
+   * @param cold where the loaf waits
+   */
   public Proof withCold(Cold cold) {
     return with(parts -> parts.coldPlace = Optional.of(cold));
   }
 
   /**
-   * The same so long in the cold, whenever that is.
+   * {@return the same so long in the cold, whenever that is}
    *
    * @param hours 0…96 h
    */
@@ -203,7 +231,7 @@ public record Proof(
   }
 
   /**
-   * The same with another piece.
+   * {@return the same with another piece}
    *
    * @param newMass 20…50000 g
    * @param newForm what it is proofed in
@@ -216,13 +244,18 @@ public record Proof(
         });
   }
 
-  /** The same, handled otherwise than usual. */
+  /**
+   * {@return the same, handled otherwise than usual}
+   *
+   * @param how form and handling
+   */
   public Proof shaped(Shaping how) {
     return with(parts -> parts.shaping = Optional.of(how));
   }
 
   /**
-   * The same with another target: the loaf's rise at the oven, over the dough after mixing.
+   * {@return the same with another target: the loaf's rise at the oven, over the dough after
+   * mixing}
    *
    * @param rise 10…400 %
    */
@@ -236,12 +269,16 @@ public record Proof(
     return with(parts -> parts.target = Optional.of(rise));
   }
 
-  /** Temperature of the cold as stated, if there is one. */
+  /** {@return temperature of the cold as stated, if there is one} */
   public Optional<Temperature> cold() {
     return coldPlace.map(Cold::stated);
   }
 
-  /** How firmly pieces of a flour are handled. */
+  /**
+   * {@return how firmly pieces of a flour are handled}
+   *
+   * @param flour of the dough
+   */
   public Shaping shapingOf(Flour flour) {
     return shaping.orElseGet(() -> Shaping.usual(flour, form));
   }

@@ -47,18 +47,32 @@ public record ShapeForecast(
     @Internal JarRule rule,
     List<Warning> warnings) {
 
-  /** Copies the lists. */
+  /**
+   * Copies the lists.
+   *
+   * @param bulkEnd end of bulk fermentation, hours; never for members that have none
+   * @param bulkEndOfMembers the same, one value a member in the order of the ensemble
+   * @param rise the rise that shows it in a sample jar kept with the dough, which nobody folds or
+   *     shapes: of a slow dough, the likely, of a quick one, in the order of their heights
+   * @param loafRise rise of the loaf just shaped, over the dough after mixing: less than the jar's
+   *     by what hands took out
+   * @param target rise of the loaf wanted at the oven
+   * @param likely the likely night, empty if there is none to tell of
+   * @param spoils what spoils it first
+   * @param rule what to do at an hour and a height of the jar
+   * @param warnings what the user should know
+   */
   public ShapeForecast {
     bulkEndOfMembers = List.copyOf(bulkEndOfMembers);
     warnings = List.copyOf(warnings);
   }
 
-  /** The end of bulk fermentation as early, likely and late. */
+  /** {@return the end of bulk fermentation as early, likely and late} */
   public TimeWindow hours() {
     return bulkEnd.window();
   }
 
-  /** Whether a shape point exists. */
+  /** {@return whether a shape point exists} */
   public boolean isPossible() {
     return likely.isPresent();
   }
@@ -80,7 +94,11 @@ public record ShapeForecast(
       return SentRecord.of(this);
     }
 
-    /** Of a distribution of percents. */
+    /**
+     * {@return a range, of a distribution of percents}
+     *
+     * @param percents rises, per cent of the volume after mixing
+     */
     public static RiseRange of(Distribution percents) {
       return new RiseRange(percents.quantile(0.1), percents.quantile(0.5), percents.quantile(0.9));
     }
@@ -137,15 +155,33 @@ public record ShapeForecast(
       @Internal List<PieceCurve> members,
       List<Double> weights) {
 
-    /** Copies the list. */
+    /**
+     * Copies the list.
+     *
+     * @param bulkEndHours likely end of bulk fermentation
+     * @param proofFromHours shaping done, into the basket
+     * @param coldFromHours into the cold, if there is one
+     * @param ovenHours into the oven
+     * @param riseAtBake rise at the oven, with its uncertainty
+     * @param bakeFrom when the loaf becomes good to bake, see {@link LoafLimits}
+     * @param bakeUntil until when it is good to bake, see {@link LoafLimits}
+     * @param over when it falls back or has become weak
+     * @param warmer the same night in a cold 2 °C warmer than believed, if there is a cold
+     * @param bulk the dough on the likely path
+     * @param piece the loaf on the likely path, from {@code proofFromHours} on
+     * @param members loaves of members of the ensemble, each from its own hour on
+     * @param weights of the members
+     */
     public Night {
       members = List.copyOf(members);
       weights = List.copyOf(weights);
     }
 
     /**
-     * When the centre has cooled to a temperature, as if every loaf went into the cold at the
-     * likely hour; nothing where there is no cold.
+     * {@return when the centre has cooled to a temperature, as if every loaf went into the cold at
+     * the likely hour; nothing where there is no cold}
+     *
+     * @param temperature of the centre
      */
     public Distribution coreAt(Temperature temperature) {
       if (coldFromHours.isEmpty()) {

@@ -56,7 +56,7 @@ public final class ShapeForecaster {
   }
 
   /**
-   * For a dough and what happens after its bulk fermentation.
+   * {@return a forecaster, for a dough and what happens after its bulk fermentation}
    *
    * @param bulk the dough, forecast as if bulk fermentation went on
    * @param proof what happens after
@@ -66,8 +66,9 @@ public final class ShapeForecaster {
   }
 
   /**
-   * The same, worked out more coarsely or more finely.
+   * {@return the same, worked out more coarsely or more finely}
    *
+   * @param newSettings shells, steps and members
    * @hidden
    */
   @Internal
@@ -75,7 +76,11 @@ public final class ShapeForecaster {
     return new ShapeForecaster(bulk, proof, newSettings, strength);
   }
 
-  /** The same for a dough that is folded otherwise than is usual for it. */
+  /**
+   * {@return the same for a dough that is folded otherwise than is usual for it}
+   *
+   * @param folds when it is folded and how
+   */
   public ShapeForecaster folded(StrengthPlan folds) {
     return new ShapeForecaster(bulk, proof, settings, folds);
   }
@@ -88,7 +93,9 @@ public final class ShapeForecaster {
    */
   public record Point(TimeWindow hours, ShapeForecast.RiseRange rise) implements Serializable {}
 
-  /** The shape point alone, without the night after it; empty windows where there is none. */
+  /**
+   * {@return the shape point alone, without the night after it; empty windows where there is none}
+   */
   public Point point() {
     if (forbids(ProofWarnings.of(bulk, proof))) {
       return new Point(TimeWindow.NEVER, ShapeForecast.RiseRange.NONE);
@@ -100,7 +107,8 @@ public final class ShapeForecaster {
   }
 
   /**
-   * Whether half of such doughs have a shape point, worked out coarsely: for a choice among proofs.
+   * {@return whether half of such doughs have a shape point, worked out coarsely: for a choice
+   * among proofs}
    */
   public boolean isPossible() {
     return with(LoafSettings.SEARCH.withMembers(CHOOSING_MEMBERS))
@@ -110,12 +118,16 @@ public final class ShapeForecaster {
         .isPresent();
   }
 
-  /** The rise wanted at the oven. */
+  /** {@return the rise wanted at the oven} */
   public Rise target() {
     return target;
   }
 
-  /** Solves for the shape point. */
+  /**
+   * Solves for the shape point.
+   *
+   * @return when to shape, and how the loaf then stands at the oven
+   */
   public ShapeForecast forecast() {
     List<Warning> warnings = new ArrayList<>(ProofWarnings.of(bulk, proof));
     if (forbids(warnings)) {

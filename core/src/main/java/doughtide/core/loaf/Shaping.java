@@ -24,17 +24,23 @@ public enum Shaping {
     this.handling = handling;
   }
 
-  /** As a baker usually handles such a piece: firmly for rye and in a tin, gently otherwise. */
+  /**
+   * {@return a shaping, as a baker usually handles such a piece: firmly for rye and in a tin,
+   * gently otherwise}
+   *
+   * @param flour of the dough
+   * @param form of the piece
+   */
   public static Shaping usual(Flour flour, PieceForm form) {
     return flour.gluten() < NO_GLUTEN || form.equals(PieceForm.TIN) ? FIRM : GENTLE;
   }
 
-  /** Its word in options and documents. */
+  /** {@return its word in options and documents} */
   public String key() {
     return key;
   }
 
-  /** What it takes out. */
+  /** {@return what it takes out} */
   public Handling handling() {
     return handling;
   }

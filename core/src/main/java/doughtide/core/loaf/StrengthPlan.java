@@ -48,7 +48,16 @@ public record StrengthPlan(
   private static final double FIRM_POINTS = 8;
   private static final double SLACK_POINTS = 2;
 
-  /** Checks every range. */
+  /**
+   * Checks every range.
+   *
+   * @param autolyseHours flour and water alone before mixing, 0…4 h
+   * @param folds folds wanted, 0…12
+   * @param leastFolds folds it cannot do without, 0…{@code folds}
+   * @param spacingHours from mixing to the first fold and from fold to fold, 0.25…3 h: between two
+   *     folds a dough must slacken
+   * @param pointsBelowLimit points of water below the limit of the flour, negative above it
+   */
   public StrengthPlan {
     Checks.given("points below limit", pointsBelowLimit);
     Checks.inRange("autolyse", autolyseHours, 0, 4, "h");
@@ -57,14 +66,18 @@ public record StrengthPlan(
     Checks.inRange("time between folds", spacingHours, 0.25, 3, "h");
   }
 
-  /** By the limit that is expected of the flour. */
+  /**
+   * {@return a plan of folds, by the limit that is expected of the flour}
+   *
+   * @param dough its flour and hydration
+   */
   public static StrengthPlan of(DoughFormula dough) {
     double limit = AbsorptionPrior.of(dough.flour()).limitPercent();
     return of(dough.flour(), dough.hydration(), Share.ofPercent(limit));
   }
 
   /**
-   * By the limit of the flour.
+   * {@return a plan of folds, by the limit of the flour}
    *
    * @param flour the flour of the dough
    * @param hydration all water over all flour
@@ -88,13 +101,18 @@ public record StrengthPlan(
    * @param kind how
    */
   public record Fold(double hours, FoldKind kind) implements Serializable {
-    /** Refuses nothing where something is needed. */
+    /**
+     * Refuses nothing where something is needed.
+     *
+     * @param hours after mixing
+     * @param kind how
+     */
     public Fold {
       Checks.given("kind", kind);
     }
   }
 
-  /** All folds in order. */
+  /** {@return all folds in order} */
   public List<Fold> steps() {
     List<Fold> steps = new ArrayList<>();
     for (int number = 1; number <= folds; number++) {
@@ -115,7 +133,9 @@ public record StrengthPlan(
     return number == 2 && below > SLACK_POINTS ? FoldKind.LAMINATION : FoldKind.COIL;
   }
 
-  /** Points of water to add until the dough needs one fold more; empty at the most folds. */
+  /**
+   * {@return points of water to add until the dough needs one fold more; empty at the most folds}
+   */
   public OptionalDouble pointsToOneMore() {
     double below = pointsBelowLimit.orElse(SLACK_POINTS);
     return below <= SLACK_POINTS
@@ -123,7 +143,9 @@ public record StrengthPlan(
         : OptionalDouble.of(below - (below > FIRM_POINTS ? FIRM_POINTS : SLACK_POINTS));
   }
 
-  /** Points of water to leave out until one fold less is enough; empty at the fewest folds. */
+  /**
+   * {@return points of water to leave out until one fold less is enough; empty at the fewest folds}
+   */
   public OptionalDouble pointsToOneFewer() {
     double below = pointsBelowLimit.orElse(Double.POSITIVE_INFINITY);
     return below > FIRM_POINTS
@@ -132,8 +154,9 @@ public record StrengthPlan(
   }
 
   /**
-   * The same in the time that the dough leaves: closer together in a quick one, down to 20 minutes,
-   * then fewer; up to an hour apart in a slow one, where the last fold comes half-way to that hour.
+   * {@return the same in the time that the dough leaves: closer together in a quick one, down to 20
+   * minutes, then fewer; up to an hour apart in a slow one, where the last fold comes half-way to
+   * that hour}
    *
    * @param latestHours hour after mixing by which the last fold must be done
    */
@@ -153,8 +176,8 @@ public record StrengthPlan(
   }
 
   /**
-   * The same for a bulk fermentation: the last fold is done before the liveliest of ten doughs has
-   * risen by {@link #LAST_FOLD_RISE}, and half an hour before the likely end.
+   * {@return the same for a bulk fermentation: the last fold is done before the liveliest of ten
+   * doughs has risen by {@link #LAST_FOLD_RISE}, and half an hour before the likely end}
    *
    * @param bulk the dough
    * @param end hours to the likely end of bulk fermentation, if it is known
@@ -165,22 +188,30 @@ public record StrengthPlan(
     return within(Math.min(latest, end.orElse(bulk.hours()) - USUAL_SPACING_HOURS));
   }
 
-  /** Hours from mixing to the last fold. */
+  /** {@return hours from mixing to the last fold} */
   public double lastFoldHours() {
     return folds * spacingHours;
   }
 
-  /** The same without autolyse, where nobody is there to start it. */
+  /** {@return the same without autolyse, where nobody is there to start it} */
   public StrengthPlan withoutAutolyse() {
     return new StrengthPlan(0, folds, leastFolds, spacingHours, pointsBelowLimit);
   }
 
-  /** The same with folds so far apart. */
+  /**
+   * {@return the same with folds so far apart}
+   *
+   * @param hours from one fold to the next, more than 0
+   */
   public StrengthPlan withSpacing(double hours) {
     return new StrengthPlan(autolyseHours, folds, leastFolds, hours, pointsBelowLimit);
   }
 
-  /** The same with fewer folds, not fewer than it needs. */
+  /**
+   * {@return the same with fewer folds, not fewer than it needs}
+   *
+   * @param number how many, at least those that it needs
+   */
   public StrengthPlan withFolds(int number) {
     return new StrengthPlan(
         autolyseHours, Math.max(number, leastFolds), leastFolds, spacingHours, pointsBelowLimit);

@@ -18,6 +18,7 @@ public record Altitude(double metres) implements Serializable {
   private static final double EXPONENT = 5.25588;
 
   /**
+   * @param metres −430…5500 (the lowest and highest places where people live)
    * @throws InputException outside −430…5500 m or not a number
    */
   public Altitude {
@@ -26,14 +27,15 @@ public record Altitude(double metres) implements Serializable {
 
   /**
    * @param metres −430…5500
+   * @return the altitude
    */
   public static Altitude ofMetres(double metres) {
     return new Altitude(metres);
   }
 
   /**
-   * Air pressure in pascal by the International Standard Atmosphere (ISO 2533:1975), troposphere:
-   * p0·(1 − L·h/T0)^5.25588. Weather moves the true value by ±3 %.
+   * {@return air pressure in pascal by the International Standard Atmosphere (ISO 2533:1975),
+   * troposphere: p0·(1 − L·h/T0)^5.25588} Weather moves the true value by ±3 %.
    */
   public double pressurePa() {
     return SEA_LEVEL_PA * Math.pow(1 - LAPSE_K_PER_M * metres / SEA_LEVEL_K, EXPONENT);

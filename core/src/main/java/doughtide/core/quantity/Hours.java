@@ -18,18 +18,28 @@ public final class Hours {
 
   private Hours() {}
 
-  /** A duration in hours, to the millisecond. */
+  /**
+   * {@return a duration in hours, to the millisecond}
+   *
+   * @param duration any length, negative as well
+   */
   public static double of(Duration duration) {
     return duration.toMillis() / MILLIS;
   }
 
-  /** From one moment to another, hours; negative where the second is the earlier one. */
+  /**
+   * From one moment to another, hours; negative where the second is the earlier one.
+   *
+   * @param from the moment to count from
+   * @param to the moment to count to
+   * @return hours from one moment to another; negative where the second is the earlier one
+   */
   public static double between(ZonedDateTime from, ZonedDateTime to) {
     return of(Duration.between(from, to));
   }
 
   /**
-   * Hours as a duration, to the second.
+   * {@return hours as a duration, to the second}
    *
    * @param hours finite, at most ten thousand years
    * @throws InputException if they are not
@@ -40,8 +50,9 @@ public final class Hours {
   }
 
   /**
-   * A moment so many hours later, to the second.
+   * {@return a moment so many hours later, to the second}
    *
+   * @param start the moment to count from
    * @param hours finite, at most ten thousand years
    * @throws InputException if they are not
    */

@@ -75,7 +75,7 @@ public class InputException extends IllegalArgumentException {
   }
 
   /**
-   * A word that is none of those allowed. Its key is the quantity's with {@code .unknown}.
+   * {@return a word that is none of those allowed} Its key is the quantity's with {@code .unknown}.
    *
    * @param quantity what the word should name, for example {@code "flour"}
    * @param word as it was given
@@ -92,7 +92,7 @@ public class InputException extends IllegalArgumentException {
   }
 
   /**
-   * The same refusal in other words, for example with the line of a file before it.
+   * {@return the same refusal in other words, for example with the line of a file before it}
    *
    * @param message one line, without the name of a class or a stack
    */
@@ -100,22 +100,24 @@ public class InputException extends IllegalArgumentException {
     return new InputException(this, message);
   }
 
-  /** What was refused, stable over releases: lower-case words, digits, hyphens and dots. */
+  /**
+   * {@return what was refused, stable over releases: lower-case words, digits, hyphens and dots}
+   */
   public String key() {
     return key;
   }
 
-  /** The quantity in the trade's words, where a number lies outside its limits. */
+  /** {@return the quantity in the trade's words, where a number lies outside its limits} */
   public Optional<String> quantity() {
     return Optional.ofNullable(outside).map(Outside::quantity);
   }
 
-  /** The number given, where it lies outside its limits; may be no finite number. */
+  /** {@return the number given, where it lies outside its limits; may be no finite number} */
   public OptionalDouble value() {
     return outside == null ? OptionalDouble.empty() : OptionalDouble.of(outside.value());
   }
 
-  /** What is allowed, where a number lies outside. */
+  /** {@return what is allowed, where a number lies outside} */
   public Optional<Limits> limits() {
     return Optional.ofNullable(outside).map(Outside::limits);
   }

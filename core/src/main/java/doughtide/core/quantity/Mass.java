@@ -11,6 +11,7 @@ public record Mass(double grams) implements Comparable<Mass>, Serializable {
   private static final double LEAST_GRAMS = 0.001;
 
   /**
+   * @param grams 0.001…10 000 000 g (a milligram to ten tonnes)
    * @throws InputException outside 0.001 g…10 t or not a number
    */
   public Mass {
@@ -19,6 +20,7 @@ public record Mass(double grams) implements Comparable<Mass>, Serializable {
 
   /**
    * @param grams 0.001 or more, at most 10 000 000
+   * @return the mass
    */
   public static Mass ofGrams(double grams) {
     return new Mass(grams);
@@ -26,12 +28,13 @@ public record Mass(double grams) implements Comparable<Mass>, Serializable {
 
   /**
    * @param kilograms more than 0, at most 10 000
+   * @return the mass
    */
   public static Mass ofKilograms(double kilograms) {
     return new Mass(kilograms * 1000);
   }
 
-  /** Kilograms. */
+  /** {@return kilograms} */
   public double kilograms() {
     return grams / 1000;
   }

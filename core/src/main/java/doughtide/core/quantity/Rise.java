@@ -12,6 +12,7 @@ import java.io.Serializable;
  */
 public record Rise(double fraction) implements Comparable<Rise>, Serializable {
   /**
+   * @param fraction −0.5…20, where 1 is 100 %
    * @throws InputException outside −50…2000 % or not a number
    */
   public Rise {
@@ -20,17 +21,18 @@ public record Rise(double fraction) implements Comparable<Rise>, Serializable {
 
   /**
    * @param percent −50…2000
+   * @return the rise
    */
   public static Rise ofPercent(double percent) {
     return new Rise(percent / 100);
   }
 
-  /** Per cent of the starting volume. */
+  /** {@return per cent of the starting volume} */
   public double percent() {
     return fraction * 100;
   }
 
-  /** Height in a straight-sided jar, in times the starting height. */
+  /** {@return height in a straight-sided jar, in times the starting height} */
   public double heightTimes() {
     return 1 + fraction;
   }

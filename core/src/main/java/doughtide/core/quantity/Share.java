@@ -10,6 +10,7 @@ import java.io.Serializable;
  */
 public record Share(double fraction) implements Comparable<Share>, Serializable {
   /**
+   * @param fraction 0…5, where 1 is 100 %
    * @throws InputException outside 0…500 % or not a number
    */
   public Share {
@@ -18,6 +19,7 @@ public record Share(double fraction) implements Comparable<Share>, Serializable 
 
   /**
    * @param percent 0…500
+   * @return the share
    */
   public static Share ofPercent(double percent) {
     return new Share(percent / 100);
@@ -25,12 +27,13 @@ public record Share(double fraction) implements Comparable<Share>, Serializable 
 
   /**
    * @param fraction 0…5
+   * @return the share
    */
   public static Share ofFraction(double fraction) {
     return new Share(fraction);
   }
 
-  /** Per cent. */
+  /** {@return per cent} */
   public double percent() {
     return fraction * 100;
   }

@@ -16,6 +16,7 @@ public record Temperature(double celsius) implements Comparable<Temperature>, Se
   private static final double ZERO_CELSIUS_K = 273.15;
 
   /**
+   * @param celsius degrees Celsius, −60…300
    * @throws InputException outside −60…300 °C or not a number
    */
   public Temperature {
@@ -24,6 +25,7 @@ public record Temperature(double celsius) implements Comparable<Temperature>, Se
 
   /**
    * @param celsius degrees Celsius, −60…300
+   * @return the temperature
    */
   public static Temperature ofCelsius(double celsius) {
     return new Temperature(celsius);
@@ -31,18 +33,19 @@ public record Temperature(double celsius) implements Comparable<Temperature>, Se
 
   /**
    * @param fahrenheit degrees Fahrenheit, −76…572
+   * @return the temperature
    */
   public static Temperature ofFahrenheit(double fahrenheit) {
     Checks.inRange("temperature", fahrenheit, -76, 572, "°F");
     return new Temperature((fahrenheit - 32) / 1.8);
   }
 
-  /** Degrees Fahrenheit. */
+  /** {@return degrees Fahrenheit} */
   public double fahrenheit() {
     return celsius * 1.8 + 32;
   }
 
-  /** Kelvin. */
+  /** {@return kelvin} */
   public double kelvin() {
     return celsius + ZERO_CELSIUS_K;
   }

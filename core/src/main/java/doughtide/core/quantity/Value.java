@@ -15,7 +15,7 @@ public abstract class Value implements Serializable {
   /** For subclasses. */
   protected Value() {}
 
-  /** All that tells one value from another of the same class, each part itself a value. */
+  /** {@return all that tells one value from another of the same class, each part itself a value} */
   protected abstract List<?> parts();
 
   /** In a line, for logs. */
@@ -36,7 +36,7 @@ public abstract class Value implements Serializable {
   }
 
   /**
-   * An array as a part.
+   * {@return an array as a part}
    *
    * @param numbers copied
    */

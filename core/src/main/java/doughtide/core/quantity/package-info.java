@@ -1,4 +1,8 @@
-/** What a baker says, with its unit; range-checked once, here. */
+/**
+ * What a baker says, with its unit; range-checked once, here.
+ *
+ * @serial exclude
+ */
 @NullMarked
 package doughtide.core.quantity;
 

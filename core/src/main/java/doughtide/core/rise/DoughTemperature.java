@@ -53,22 +53,30 @@ public final class DoughTemperature extends Value {
     }
   }
 
-  /** The same dough temperature all the time, −2…45 °C. */
+  /**
+   * {@return the same dough temperature all the time, −2…45 °C}
+   *
+   * @param temperature −2…45 °C
+   */
   public static DoughTemperature steady(Temperature temperature) {
     Checks.inRange(
         "dough temperature", temperature.celsius(), LOWEST_CELSIUS, HIGHEST_CELSIUS, "°C");
     return following(TemperatureTrace.steady(temperature));
   }
 
-  /** A dough temperature that is known over time. */
+  /**
+   * {@return a dough temperature that is known over time}
+   *
+   * @param trace °C over hours since mixing
+   */
   public static DoughTemperature following(TemperatureTrace trace) {
     return new DoughTemperature(
         List.of(new Stage(0, trace, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY)));
   }
 
   /**
-   * A dough that drifts towards its surroundings and warms itself: dT/dt = (room − T)/τ + heat of
-   * fermentation.
+   * {@return a dough that drifts towards its surroundings and warms itself: dT/dt = (room − T)/τ +
+   * heat of fermentation}
    *
    * @param start dough temperature at the start, −2…45 °C
    * @param room temperature around it over time
@@ -90,6 +98,7 @@ public final class DoughTemperature extends Value {
    * @param room temperature around it; its hour 0 is {@code hours}
    * @param timeConstantHours τ, 0.01…1000 h
    * @param heatCapacityJPerK heat capacity of dough and vessel per kg of flour, 1000…100000 J/K
+   * @return this until an hour, then the other
    */
   public DoughTemperature then(
       double hours, TemperatureTrace room, double timeConstantHours, double heatCapacityJPerK) {
@@ -103,6 +112,7 @@ public final class DoughTemperature extends Value {
    *
    * @param hours when it begins
    * @param dough the dough's temperature from then on; its hour 0 is {@code hours}
+   * @return this until an hour, then the other
    */
   public DoughTemperature then(double hours, TemperatureTrace dough) {
     return with(new Stage(hours, dough, Double.POSITIVE_INFINITY, Double.POSITIVE_INFINITY));
@@ -126,13 +136,13 @@ public final class DoughTemperature extends Value {
     return stages;
   }
 
-  /** The stated temperature at the start, °C. */
+  /** {@return the stated temperature at the start, °C} */
   public double startCelsius() {
     return stages.get(0).trace().celsius(0);
   }
 
   /**
-   * Lowest stated or surrounding temperature within some hours, the start included, °C.
+   * {@return lowest stated or surrounding temperature within some hours, the start included, °C}
    *
    * @param hours how far to look
    */
@@ -145,8 +155,8 @@ public final class DoughTemperature extends Value {
   }
 
   /**
-   * The highest reading of a logger in the dough that lasted too short to be the dough's, °C;
-   * negative infinity for none.
+   * {@return the highest reading of a logger in the dough that lasted too short to be the dough's,
+   * °C; negative infinity for none}
    */
   public double highestSpikeCelsius() {
     return stages.stream()
@@ -157,7 +167,7 @@ public final class DoughTemperature extends Value {
   }
 
   /**
-   * Highest stated or surrounding temperature within some hours, the start included, °C.
+   * {@return highest stated or surrounding temperature within some hours, the start included, °C}
    *
    * @param hours how far to look
    */
@@ -170,7 +180,7 @@ public final class DoughTemperature extends Value {
   }
 
   /**
-   * The hours inside a run at which the temperature jumps, or its slope does; ascending.
+   * {@return the hours inside a run at which the temperature jumps, or its slope does; ascending}
    *
    * @param hours how far to look
    */

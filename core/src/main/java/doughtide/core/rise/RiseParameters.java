@@ -44,6 +44,12 @@ public record RiseParameters(
   private static final double REFERENCE_TOLERANCE = 1e-6;
 
   /**
+   * @param growth of yeast and bacteria
+   * @param gas made by them
+   * @param acid made by them
+   * @param retention of the gas
+   * @param strength of the dough
+   * @param curves pairs of rate curves; their spread is one of a forecast's unknowns
    * @throws InputException if there is no pair of rate curves, or two have one key
    */
   public RiseParameters {
@@ -91,7 +97,18 @@ public record RiseParameters(
       double freeWaterHalf,
       double ashGain)
       implements Serializable {
-    /** Checks every range. */
+    /**
+     * Checks every range.
+     *
+     * @param yeastPerHour greatest growth rate of yeast in dough at 25 °C without salt, 0.05…2 per
+     *     h
+     * @param bacteriaPerHour the same for lactic bacteria, 0.05…2 per h (starting value)
+     * @param yeastSalt how salt in the water slows yeast, exponent per kg/kg
+     * @param bacteriaSaltLimit salt in the water at which bacteria stop, kg/kg
+     * @param boundWater water that does not take part, kg/kg flour (about what does not freeze)
+     * @param freeWaterHalf free water at which growth is half, kg/kg flour
+     * @param ashGain gain of all rates per unit of ash over white flour's 0.5 %
+     */
     public Growth {
       Checks.inRange("yeast growth rate", yeastPerHour, 0.05, 2, "per h");
       Checks.inRange("bacterial growth rate", bacteriaPerHour, 0.05, 2, "per h");
@@ -124,7 +141,15 @@ public record RiseParameters(
       double bacteriaMol,
       double ceilingMol)
       implements Serializable {
-    /** Checks every range. */
+    /**
+     * Checks every range.
+     *
+     * @param growthMol made while the yeast grows from nothing to its ceiling (starting value)
+     * @param restingMolPerHour made per hour by a full yeast population at 25 °C beside growth
+     * @param restingMinimumCelsius where that ends in the cold, −20…10 °C
+     * @param bacteriaMol made while the bacteria grow to their ceiling (starting value)
+     * @param ceilingMol what the flour's sugars allow
+     */
     public Gas {
       Checks.inRange("growth-linked gas", growthMol, 0.001, 1, "mol/kg");
       Checks.inRange("resting gas", restingMolPerHour, 0, 0.5, "mol/(kg h)");
@@ -141,7 +166,12 @@ public record RiseParameters(
    * @param restingMolPerHour made per hour by a full bacterial population at 25 °C
    */
   public record Acid(double growthMol, double restingMolPerHour) implements Serializable {
-    /** Checks every range. */
+    /**
+     * Checks every range.
+     *
+     * @param growthMol made while the bacteria grow to their ceiling
+     * @param restingMolPerHour made per hour by a full bacterial population at 25 °C
+     */
     public Acid {
       Checks.inRange("growth-linked acid", growthMol, 0, 1, "mol/kg");
       Checks.inRange("resting acid", restingMolPerHour, 0, 0.1, "mol/(kg h)");
@@ -166,7 +196,16 @@ public record RiseParameters(
       double acidTolerated,
       double slackDrop)
       implements Serializable {
-    /** Checks every range. */
+    /**
+     * Checks every range.
+     *
+     * @param leakWidth width of the step from tight to leaking, gas share
+     * @param leakPerHour rate at which connected cells empty, per h
+     * @param acidWeakening fall of the retained gas share per mol/kg of acid beyond {@code
+     *     acidTolerated}
+     * @param acidTolerated acid that the gluten bears, mol/kg flour
+     * @param slackDrop fall of the retained gas share from a dough to a liquid starter
+     */
     public Retention {
       Checks.inRange("width of the leak", leakWidth, 0.001, 0.3, "");
       Checks.inRange("leak rate", leakPerHour, 0, 20, "per h");
@@ -188,7 +227,14 @@ public record RiseParameters(
   public record Strength(
       double lossPerHour, double activationKJPerMol, double acidGain, double ashGain)
       implements Serializable {
-    /** Checks every range. */
+    /**
+     * Checks every range.
+     *
+     * @param lossPerHour loss at 25 °C far from acid, white flour, per h
+     * @param activationKJPerMol how it grows with warmth
+     * @param acidGain how many times as much again is lost in full acid
+     * @param ashGain gain per unit of ash over white flour's 0.5 %
+     */
     public Strength {
       Checks.inRange("loss of strength", lossPerHour, 0, 1, "per h");
       Checks.inRange("activation of the loss of strength", activationKJPerMol, 0, 150, "kJ/mol");
@@ -210,6 +256,10 @@ public record RiseParameters(
       implements Serializable {
 
     /**
+     * @param key the name by which beliefs and files know them: kind of yeast, a stroke, form
+     * @param yeast rate curve of the yeast
+     * @param bacteria rate curve of the bacteria
+     * @param weight how likely they are before any reading, against the other pairs of a model
      * @throws InputException if the key is empty or a curve is not 1 at 25 °C, or negative or not a
      *     number somewhere between −15 and 60 °C
      */
@@ -224,12 +274,18 @@ public record RiseParameters(
       checkUnlessPublished("bacteria", bacteria);
     }
 
-    /** A pair with the weight of one published form of one kind of yeast. */
+    /**
+     * A pair with the weight of one published form of one kind of yeast.
+     *
+     * @param key kind of yeast, or that, a stroke and a name of its own
+     * @param yeast growth of yeast over temperature
+     * @param bacteria growth of bacteria over temperature
+     */
     public RateCurves(String key, RateCurve yeast, RateCurve bacteria) {
       this(key, yeast, bacteria, 1);
     }
 
-    /** Kind of yeast: what stands before the stroke, or the whole key. */
+    /** {@return kind of yeast: what stands before the stroke, or the whole key} */
     public String kind() {
       int stroke = key.indexOf('/');
       return stroke < 0 ? key : key.substring(0, stroke);
@@ -266,6 +322,8 @@ public record RiseParameters(
    * The numbers in use, with every published rate curve of both kinds of yeast, all alike likely:
    * about even between the kinds, for surveys differ (S. cerevisiae rules most of 21 Belgian bakery
    * sourdoughs, Vrancken et al. 2010, and 1 of 14 French ones, Urien et al. 2019).
+   *
+   * @return the numbers in use
    */
   public static RiseParameters standard() {
     return Standard.PARAMETERS;
@@ -294,37 +352,65 @@ public record RiseParameters(
     return curves;
   }
 
-  /** The same with another part. */
+  /**
+   * {@return the same with another part}
+   *
+   * @param newGrowth of yeast and bacteria
+   */
   public RiseParameters with(Growth newGrowth) {
     return new RiseParameters(newGrowth, gas, acid, retention, strength, curves);
   }
 
-  /** The same with another part. */
+  /**
+   * {@return the same with another part}
+   *
+   * @param newGas gas made
+   */
   public RiseParameters with(Gas newGas) {
     return new RiseParameters(growth, newGas, acid, retention, strength, curves);
   }
 
-  /** The same with another part. */
+  /**
+   * {@return the same with another part}
+   *
+   * @param newAcid acid made
+   */
   public RiseParameters with(Acid newAcid) {
     return new RiseParameters(growth, gas, newAcid, retention, strength, curves);
   }
 
-  /** The same with another part. */
+  /**
+   * {@return the same with another part}
+   *
+   * @param newRetention gas held
+   */
   public RiseParameters with(Retention newRetention) {
     return new RiseParameters(growth, gas, acid, newRetention, strength, curves);
   }
 
-  /** The same with another part. */
+  /**
+   * {@return the same with another part}
+   *
+   * @param newStrength gluten lost
+   */
   public RiseParameters with(Strength newStrength) {
     return new RiseParameters(growth, gas, acid, retention, newStrength, curves);
   }
 
-  /** The same with other pairs of rate curves, for example with one of one's own added. */
+  /**
+   * {@return the same with other pairs of rate curves, for example with one of one's own added}
+   *
+   * @param newCurves at least one pair
+   */
   public RiseParameters with(List<RateCurves> newCurves) {
     return new RiseParameters(growth, gas, acid, retention, strength, newCurves);
   }
 
-  /** The same with one pair of rate curves only, for a culture whose curve is known. */
+  /**
+   * {@return the same with one pair of rate curves only, for a culture whose curve is known}
+   *
+   * @param only for yeast and bacteria
+   */
   public RiseParameters with(RateCurves only) {
     return with(List.of(only));
   }

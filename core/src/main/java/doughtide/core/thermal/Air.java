@@ -25,17 +25,17 @@ public enum Air {
     this.bottom = bottom;
   }
 
-  /** On top of the dough, W/(m² K). */
+  /** {@return film coefficient on top of the dough, W/(m² K)} */
   public double topWPerM2K() {
     return top;
   }
 
-  /** On upright surfaces, W/(m² K). */
+  /** {@return film coefficient on upright surfaces, W/(m² K)} */
   public double sideWPerM2K() {
     return side;
   }
 
-  /** On the underside, W/(m² K). */
+  /** {@return film coefficient on the underside, W/(m² K)} */
   public double bottomWPerM2K() {
     return bottom;
   }

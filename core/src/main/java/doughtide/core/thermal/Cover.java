@@ -19,7 +19,7 @@ public enum Cover {
     this.resistanceM2KPerW = resistanceM2KPerW;
   }
 
-  /** Thermal resistance, m² K/W. */
+  /** {@return thermal resistance, m² K/W} */
   public double resistanceM2KPerW() {
     return resistanceM2KPerW;
   }

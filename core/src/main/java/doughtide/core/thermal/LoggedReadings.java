@@ -82,28 +82,28 @@ public final class LoggedReadings {
     perPoint *= 2;
   }
 
-  /** Number of readings added. */
+  /** {@return number of readings added} */
   public long count() {
     return count;
   }
 
-  /** Hour of the last reading; negative infinity before the first. */
+  /** {@return hour of the last reading; negative infinity before the first} */
   public double lastHours() {
     return lastHours;
   }
 
-  /** Lowest reading, °C; infinite before the first. */
+  /** {@return lowest reading, °C; infinite before the first} */
   public double lowestCelsius() {
     return lowest;
   }
 
-  /** Highest reading, °C; negative infinity before the first. */
+  /** {@return highest reading, °C; negative infinity before the first} */
   public double highestCelsius() {
     return highest;
   }
 
   /**
-   * The trace through the points, see {@link TemperatureTrace#logged}.
+   * {@return the trace through the points, see {@link TemperatureTrace#logged}}
    *
    * @throws InputException if fewer than two readings were added
    */

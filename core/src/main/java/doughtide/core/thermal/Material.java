@@ -37,22 +37,22 @@ public enum Material {
     this.usualMillimetres = usualMillimetres;
   }
 
-  /** Conductivity, W/(m K). */
+  /** {@return conductivity, W/(m K)} */
   public double conductivityWPerMK() {
     return conductivityWPerMK;
   }
 
-  /** Density, kg/m³. */
+  /** {@return density, kg/m³} */
   public double densityKgPerM3() {
     return densityKgPerM3;
   }
 
-  /** Heat capacity, J/(kg K). */
+  /** {@return heat capacity, J/(kg K)} */
   public double heatCapacityJPerKgK() {
     return heatCapacityJPerKgK;
   }
 
-  /** Usual wall thickness, mm. */
+  /** {@return usual wall thickness, mm} */
   public double usualMillimetres() {
     return usualMillimetres;
   }

@@ -27,29 +27,29 @@ public interface TemperatureTrace extends Serializable {
   double celsius(double hours);
 
   /**
-   * The hours at which the temperature jumps or its slope does, ascending, maybe none. An
+   * {@return the hours at which the temperature jumps or its slope does, ascending, maybe none} An
    * integrator restarts there; in between the trace is smooth.
    */
   double[] breakpoints();
 
   /**
-   * What a dough makes of this temperature: the same, but of a logger's readings less than a
-   * quarter of an hour apart, nothing that lasts only minutes.
+   * {@return what a dough makes of this temperature: the same, but of a logger's readings less than
+   * a quarter of an hour apart, nothing that lasts only minutes}
    */
   default TemperatureTrace ofDough() {
     return this;
   }
 
   /**
-   * The highest reading that {@link #ofDough} took out as no temperature of the dough, °C; negative
-   * infinity for none.
+   * {@return the highest reading that {@link #ofDough} took out as no temperature of the dough, °C;
+   * negative infinity for none}
    */
   default double highestSpikeCelsius() {
     return Double.NEGATIVE_INFINITY;
   }
 
   /**
-   * The same temperature all the time.
+   * {@return the same temperature all the time}
    *
    * @param temperature the temperature
    */
@@ -58,8 +58,8 @@ public interface TemperatureTrace extends Serializable {
   }
 
   /**
-   * Steps: each temperature holds from its hour until the next step's; the first also holds before
-   * its own hour.
+   * {@return a trace of steps: each temperature holds from its hour until the next step's; the
+   * first also holds before its own hour}
    *
    * @param steps one or more, hours strictly ascending
    * @throws doughtide.core.quantity.InputException if there is none or the hours do not ascend
@@ -69,10 +69,10 @@ public interface TemperatureTrace extends Serializable {
   }
 
   /**
-   * A smooth line through a logger's readings that never overshoots them (monotone cubic, Fritsch
-   * &amp; Carlson 1980, SIAM J Numer Anal 17:238); the first and the last reading hold before and
-   * after. The breakpoints are the first and the last reading only: in between the slope is
-   * continuous.
+   * {@return a smooth line through a logger's readings that never overshoots them (monotone cubic,
+   * Fritsch &amp; Carlson 1980, SIAM J Numer Anal 17:238); the first and the last reading hold
+   * before and after} The breakpoints are the first and the last reading only: in between the slope
+   * is continuous.
    *
    * @param hours two or more, strictly ascending
    * @param celsius as many readings, −60…300 °C
@@ -84,7 +84,7 @@ public interface TemperatureTrace extends Serializable {
   }
 
   /**
-   * This trace until an hour, then another one that starts its own hour 0 there.
+   * {@return this trace until an hour, then another one that starts its own hour 0 there}
    *
    * @param hours the hour of the change, 0 or later
    * @param next what follows
@@ -103,6 +103,8 @@ public interface TemperatureTrace extends Serializable {
     /**
      * Checks the hour.
      *
+     * @param hours from when, −8760…8760 (a year either way)
+     * @param temperature the temperature
      * @throws doughtide.core.quantity.InputException if the hour is out of range or not a number
      */
     public Step {

@@ -1,4 +1,8 @@
-/** The dough's own temperature: properties, traces, conduction, pouring water. */
+/**
+ * The dough's own temperature: properties, traces, conduction, pouring water.
+ *
+ * @serial exclude
+ */
 @NullMarked
 package doughtide.core.thermal;
 

@@ -1,4 +1,8 @@
-/** Charts: layout, axes, labels, painter, and one class a chart. */
+/**
+ * Charts: layout, axes, labels, painter, and one class a chart.
+ *
+ * @serial exclude
+ */
 @NullMarked
 package doughtide.report.chart;
 

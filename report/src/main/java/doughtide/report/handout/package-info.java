@@ -1,4 +1,8 @@
-/** One class a printed page. */
+/**
+ * One class a printed page.
+ *
+ * @serial exclude
+ */
 @NullMarked
 package doughtide.report.handout;
 

@@ -1,4 +1,8 @@
-/** Building blocks of printed pages. */
+/**
+ * Building blocks of printed pages.
+ *
+ * @serial exclude
+ */
 @NullMarked
 package doughtide.report.page;
 

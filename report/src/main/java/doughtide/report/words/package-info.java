@@ -1,4 +1,8 @@
-/** Words by language. */
+/**
+ * Words by language.
+ *
+ * @serial exclude
+ */
 @NullMarked
 package doughtide.report.words;
 
