@@ -5,6 +5,7 @@ import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.learning.JarError;
 import doughtide.core.learning.Reading;
+import doughtide.core.loaf.JarRule;
 import doughtide.core.loaf.StrengthPlan;
 import doughtide.core.quantity.Rise;
 import doughtide.report.chart.RiseChart;
@@ -22,6 +23,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /** A dough, mixed at hour 0, that is shaped or has risen so far. */
 final class DoughSubject implements PhoneSubject {
@@ -239,11 +241,25 @@ final class DoughSubject implements PhoneSubject {
     RiseChartData.Builder data =
         RiseChartData.of(now, dough.rises().stream().mapToDouble(Rise::percent).toArray())
             .title(dough.name())
-            .mixedAt(Optional.of(dough.mixedAt()))
-            .readings(heights().map(RiseChartData.JarReading::of).toList());
+            .mixedAt(Optional.of(dough.mixedAt()));
     dough.shaped().ifPresent(loaf -> data.shape(now, loaf.proof(), loaf.shape()));
+    dough.plan().ifPresent(plan -> draw(plan, data));
     RiseChartData drawn = data.build();
     return new Chart(RiseChart.withoutHead(drawn, words), RiseChart.caption(drawn, words), false);
+  }
+
+  /** The hour to shape that was planned, and twenty doughs at its rise. */
+  private void draw(PhoneDough.Plan plan, RiseChartData.Builder data) {
+    TimeWindow shape = plan.shape();
+    if (shape.early().isPresent() && shape.likely().isPresent()) {
+      data.shape(
+          new RiseChartData.ShapePoint(
+              shape.early().getAsDouble(),
+              shape.likely().getAsDouble(),
+              shape.late(),
+              dough.asked().percent()));
+    }
+    data.twenty(RiseChartData.Twenty.of(when()));
   }
 
   @Override
@@ -287,6 +303,26 @@ final class DoughSubject implements PhoneSubject {
         events.stream().filter(each -> moves && each.isAt(likely)).findFirst();
     String event = same.map(PhoneEvent::key).orElse(moves ? "after" : "");
     return new Step(step.name(), likely, event, clock.of(when), step.forecast());
+  }
+
+  @Override
+  public List<String> rule(PhoneClock clock) {
+    return dough.shaped().stream()
+        .flatMap(loaf -> loaf.shape().rule().looks().stream())
+        .map(look -> rule(look, clock))
+        .toList();
+  }
+
+  private String rule(JarRule.AtHour look, PhoneClock clock) {
+    String waits = look.waits().stream().map(this::rule).collect(Collectors.joining("; "));
+    return say().say("ruleAt", Map.of("time", clock.at(look.hours()))) + " \u2013 " + waits + ".";
+  }
+
+  private String rule(JarRule.Wait wait) {
+    String rise = words.percent(Math.rint(wait.risePercent()), 0);
+    return wait.hours() == 0
+        ? say().say("ruleNow", Map.of("rise", rise))
+        : say().say("ruleWait", Map.of("rise", rise, "hours", words.hours(wait.hours())));
   }
 
   @Override

@@ -80,6 +80,7 @@ final class PhonePart {
     put("steps", steps());
     Template row = Template.of("event.html");
     put("events", Markup.all(events.stream().map(each -> each.row(row, clock)).toList()));
+    put("rule", rule());
     put("why", lines(subject.why()));
     put("cautions", lines(subject.cautions()));
     return Template.of("dough.html").fill(places);
@@ -106,6 +107,7 @@ final class PhonePart {
             : Markup.NONE);
     say("dotsWhat", "dots");
     say("dashed", "dashed");
+    put("crosses", words.say("chart.readings"));
     say("readHeading", "read");
     say("heightLabel", "height");
     say("unitLabel", "unit");
@@ -269,6 +271,14 @@ final class PhonePart {
         List.of(
             EmbeddedChart.of(chart, ChartSize.TELEPHONE, id + "-narrow"),
             EmbeddedChart.of(chart, ChartSize.A5_LANDSCAPE, id + "-wide")));
+  }
+
+  private Markup rule() {
+    List<String> rule = subject.rule(clock);
+    return rule.isEmpty()
+        ? Markup.NONE
+        : Template.of("rule.html")
+            .fill(Map.of("heading", Markup.text(say.say("rule")), "lines", lines(rule)));
   }
 
   private Markup steps() {

@@ -61,6 +61,9 @@ interface PhoneSubject {
   /** What is done when, in order. */
   List<Step> steps(PhoneClock clock);
 
+  /** At which hour and height of the jar to do what, a sentence an hour; may be none. */
+  List<String> rule(PhoneClock clock);
+
   /** Why the window is wide, a sentence each. */
   List<String> why();
 

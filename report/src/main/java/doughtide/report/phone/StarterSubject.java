@@ -172,6 +172,11 @@ final class StarterSubject implements PhoneSubject {
   }
 
   @Override
+  public List<String> rule(PhoneClock clock) {
+    return List.of();
+  }
+
+  @Override
   public List<String> why() {
     return List.of(say.say("goByTheJar"));
   }

@@ -36,10 +36,10 @@ function draw(parent, name, attributes, text) {
 // Two bytes a number, the lower first; the largest code is infinite.
 function numbers(base64, low, high) {
   const bytes = atob(base64);
-  const values = [];
-  for (let i = 0; i + 1 < bytes.length; i += 2) {
-    const step = bytes.charCodeAt(i) + 256 * bytes.charCodeAt(i + 1);
-    values.push(step === 65535 ? Infinity : low + (high - low) * step / 65534);
+  const values = new Float64Array(bytes.length / 2);
+  for (let i = 0; i < values.length; i++) {
+    const step = bytes.charCodeAt(2 * i) + 256 * bytes.charCodeAt(2 * i + 1);
+    values[i] = step === 65535 ? Infinity : low + (high - low) * step / 65534;
   }
   return values;
 }

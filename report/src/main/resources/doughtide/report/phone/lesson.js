@@ -39,7 +39,7 @@ function Lesson(article) {
     return fives(Math.abs(off)) === 0 ? words['lesson.same'] : say(off > 0 ? 'lesson.later' : 'lesson.sooner', { hours: duration(off) });
   }
   function path(curve) {
-    return curve.map((percent, i) => [end * i / (points - 1), percent]).filter(each => isFinite(each[1]))
+    return Array.prototype.map.call(curve, (percent, i) => [end * i / (points - 1), percent]).filter(each => isFinite(each[1]))
       .map(each => x(each[0]).toFixed(1) + ',' + y(each[1]).toFixed(1));
   }
   function curves(cell) {

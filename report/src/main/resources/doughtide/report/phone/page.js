@@ -49,6 +49,7 @@ function Dough(article) {
     factors: numbers(data.factors, Number(data.factorLow), Number(data.factorHigh)),
     noise: { share: noise[0], constant: noise[1], freedom: noise[2], independent: noise[3], chance: noise[4], fewest: noise[5] }
   };
+  dough.slopes = slopes(dough.grid, dough.curves);
   const warmth = data.warmth ? data.warmth.split(' ').map(each => each.split(':').map(Number)) : [];
   const events = Array.prototype.map.call(article.querySelectorAll('tr[data-event]'), row => ({
     row: row,
@@ -57,6 +58,7 @@ function Dough(article) {
     first: ['early', 'likely', 'late'].map(each => (row.dataset[each] ? Number(row.dataset[each]) : Infinity)),
     members: numbers(row.dataset.members, 0, dough.hours)
   }));
+  events.forEach(event => { event.order = sorted(event.members); });
   const answer = events.filter(each => each.key === data.answer)[0];
   const until = events.filter(each => each.key === data.until)[0];
   const given = data.readings ? data.readings.split(' ').map(each => ({ hours: Number(each.split(':')[0]), rise: Number(each.split(':')[1]) })) : [];
@@ -64,7 +66,7 @@ function Dough(article) {
   article.querySelectorAll('.answer, [data-step] .clock').forEach(each => printed.set(each, each.textContent));
   let kept = { given: data.readings, readings: given.slice(), ticks: {}, start: '' };
   let whenTyped = false;
-  let weights = dough.factors.map(() => 1);
+  let weights = weigh(dough, []);
   let windows = {};
   this.dough = dough;
   this.events = events;
@@ -107,7 +109,7 @@ function Dough(article) {
   function windowOf(event) {
     if (isGiven()) { return event.first; }
     if (!windows[event.key]) {
-      const of = distribution(event.members, weights);
+      const of = distribution(event.members, weights, event.order);
       windows[event.key] = [0.1, 0.5, 0.9].map(level => quantile(of, level));
     }
     return windows[event.key];
@@ -142,7 +144,7 @@ function Dough(article) {
   }
   function twenty() {
     const there = data.dots ? list(data.dots) : [];
-    const of = distribution(answer.members, weights);
+    const of = distribution(answer.members, weights, answer.order);
     const times = [];
     for (let i = 0; i < 20; i++) {
       times.push(!isGiven() ? quantile(of, (i + 0.5) / 20) : i < there.length ? there[i] : Infinity);
@@ -213,7 +215,7 @@ function Dough(article) {
         .map(each => on.x(each.hours).toFixed(1) + ',' + on.y(each.percent[k]).toFixed(1));
       draw(over, 'polyline', { points: path.join(' '), 'class': kind });
     });
-    heights().filter(each => !given.some(other => isOf(each, other))).forEach(each => {
+    heights().forEach(each => {
       const x = on.x(each.hours);
       const y = on.y(100 * each.rise);
       draw(over, 'path', { d: 'M' + (x - 4) + ' ' + (y - 4) + 'l8 8m-8 0l8 -8', 'class': 'cross' });
@@ -246,7 +248,7 @@ function Dough(article) {
   }
   // How far the members of this page are from the program with the readings that both know.
   function offProgram() {
-    const here = quantile(distribution(answer.members, weigh(dough, given)), 0.5);
+    const here = quantile(distribution(answer.members, weigh(dough, given), answer.order), 0.5);
     return isFinite(here) && isFinite(answer.first[1]) ? Math.abs(here - answer.first[1]) : 0;
   }
   function messages() {
@@ -316,6 +318,7 @@ function Dough(article) {
     readings();
     const points = isGiven() ? [] : band();
     article.querySelectorAll('.over').forEach(over => overlay(over, points));
+    find('.crosses').hidden = heights().length === 0;
     find('.with-readings').hidden = isGiven();
     steps();
     find('.text').value = asText();

@@ -4,7 +4,14 @@ function firstAfter(grid, hours) {
   while (after < grid.length - 1 && grid[after] <= hours) { after++; }
   return after;
 }
-// The monotone cubic of Fritsch and Butland between the hours of the grid.
+// The slopes of the monotone cubic of Fritsch and Butland at the hours of the grid, once for all members.
+function slopes(grid, curves) {
+  const found = new Float64Array(curves.length);
+  for (let from = 0; from < curves.length; from += grid.length) {
+    for (let i = 0; i < grid.length; i++) { found[from + i] = slope(grid, curves, from, i); }
+  }
+  return found;
+}
 function slope(grid, values, from, i) {
   const last = grid.length - 1;
   if (i === 0 || i === last) { return secant(grid, values, from, Math.min(i, last - 1)); }
@@ -20,64 +27,77 @@ function slope(grid, values, from, i) {
 function secant(grid, values, from, i) {
   return (values[from + i + 1] - values[from + i]) / (grid[i + 1] - grid[i]);
 }
-function valueAt(grid, values, from, hours, after) {
-  const before = after - 1;
-  const width = grid[after] - grid[before];
-  const s = (hours - grid[before]) / width;
-  const rest = 1 - s;
-  const left = values[from + before] * (1 + 2 * s) + width * slope(grid, values, from, before) * s;
-  const right = values[from + after] * (1 + 2 * rest) - width * slope(grid, values, from, after) * rest;
-  return rest * rest * left + s * s * right;
-}
+// What stands between two hours of the grid is the same for all members.
 function rises(dough, hours) {
-  const after = firstAfter(dough.grid, hours);
-  const found = [];
-  for (let m = 0; m < dough.factors.length; m++) {
-    found.push(valueAt(dough.grid, dough.curves, m * dough.grid.length, hours, after));
+  const grid = dough.grid;
+  const after = firstAfter(grid, hours);
+  const width = grid[after] - grid[after - 1];
+  const s = (hours - grid[after - 1]) / width;
+  const rest = 1 - s;
+  const left = rest * rest * (1 + 2 * s);
+  const leftSlope = rest * rest * s * width;
+  const right = s * s * (1 + 2 * rest);
+  const rightSlope = s * s * rest * width;
+  const found = new Float64Array(dough.factors.length);
+  for (let m = 0; m < found.length; m++) {
+    const at = m * grid.length + after;
+    found[m] = left * dough.curves[at - 1] + leftSlope * dough.slopes[at - 1] + right * dough.curves[at] - rightSlope * dough.slopes[at];
   }
   return found;
 }
 function highest(dough, hours) {
-  const now = rises(dough, hours);
-  return now.map((rise, m) => {
-    let most = rise;
+  const most = rises(dough, hours);
+  for (let m = 0; m < most.length; m++) {
     for (let i = 0; i < dough.grid.length && dough.grid[i] <= hours; i++) {
-      most = Math.max(most, dough.curves[m * dough.grid.length + i]);
+      most[m] = Math.max(most[m], dough.curves[m * dough.grid.length + i]);
     }
-    return most;
-  });
+  }
+  return most;
 }
 function deviation(dough, rise) {
   return dough.noise.constant + dough.noise.share * Math.max(1 + rise, 0);
 }
 // One weight a member: Student's t around each height read, as a jar misreads it.
 function weigh(dough, readings) {
-  const log = dough.factors.map(() => 0);
+  const weights = new Float64Array(dough.factors.length);
   const crowd = Math.max(1, readings.length / dough.noise.independent);
   const nu = dough.noise.freedom;
   readings.forEach(reading => {
     const wide = deviation(dough, reading.rise) * Math.sqrt(crowd);
-    rises(dough, reading.hours).forEach((rise, m) => {
-      const off = ((1 + rise) * dough.factors[m] - 1 - reading.rise) / wide;
-      log[m] -= (nu + 1) * Math.log1p(off * off / nu) / 2;
-    });
+    const there = rises(dough, reading.hours);
+    for (let m = 0; m < there.length; m++) {
+      const off = ((1 + there[m]) * dough.factors[m] - 1 - reading.rise) / wide;
+      weights[m] -= (nu + 1) * Math.log1p(off * off / nu) / 2;
+    }
   });
-  const best = Math.max.apply(null, log);
-  return log.map(each => Math.exp(each - best));
+  let best = -Infinity;
+  for (let m = 0; m < weights.length; m++) { best = Math.max(best, weights[m]); }
+  for (let m = 0; m < weights.length; m++) { weights[m] = Math.exp(weights[m] - best); }
+  return weights;
 }
 function carrying(weights) {
-  const sum = weights.reduce((a, w) => a + w, 0);
-  return sum * sum / weights.reduce((a, w) => a + w * w, 0);
+  let sum = 0;
+  let squares = 0;
+  for (let m = 0; m < weights.length; m++) {
+    sum += weights[m];
+    squares += weights[m] * weights[m];
+  }
+  return sum * sum / squares;
 }
-function distribution(values, weights) {
-  const order = values.map((v, i) => i).filter(i => weights[i] > 0);
-  order.sort((a, b) => (values[a] < values[b] ? -1 : values[a] > values[b] ? 1 : a - b));
+function sorted(values) {
+  const order = [];
+  for (let m = 0; m < values.length; m++) { order.push(m); }
+  return order.sort((a, b) => (values[a] < values[b] ? -1 : values[a] > values[b] ? 1 : a - b));
+}
+// The order of the values, where it is known, spares sorting them for every set of weights.
+function distribution(values, weights, order) {
+  const used = (order || sorted(values)).filter(m => weights[m] > 0);
   const upTo = [];
   let sum = 0;
-  order.forEach(i => { sum += weights[i]; upTo.push(sum); });
+  used.forEach(m => { sum += weights[m]; upTo.push(sum); });
   let stretch = 0;
-  order.forEach(i => { stretch += weights[i] * weights[i] / sum / sum; });
-  return { sorted: order.map(i => values[i]), upTo: upTo.map(u => u / sum), stretch: stretch };
+  used.forEach(m => { stretch += weights[m] * weights[m] / sum / sum; });
+  return { sorted: used.map(m => values[m]), upTo: upTo.map(u => u / sum), stretch: stretch };
 }
 // Type 7 of the weighted quantiles; with equal weights the usual type 7.
 function quantile(of, level) {
@@ -108,12 +128,13 @@ function normal(z) {
 }
 function chance(dough, weights, hours, height, factor) {
   const wide = deviation(dough, height - 1);
+  const there = rises(dough, hours);
   let below = 0;
   let sum = 0;
-  rises(dough, hours).forEach((rise, m) => {
-    below += weights[m] * normal((height - (1 + rise) * dough.factors[m] * factor) / wide);
+  for (let m = 0; m < there.length; m++) {
+    below += weights[m] * normal((height - (1 + there[m]) * dough.factors[m] * factor) / wide);
     sum += weights[m];
-  });
+  }
   return 2 * Math.min(below / sum, 1 - below / sum);
 }
 // Why a reading can hardly be of this dough, judged by the readings before it; empty if it fits.
