@@ -94,7 +94,7 @@ public final class PhonePage {
         articles(subjects, words));
   }
 
-  private static PhonePage ofDoughs(String title, List<PhoneDough> doughs, Words words) {
+  static PhonePage ofDoughs(String title, List<PhoneDough> doughs, Words words) {
     List<PhoneSubject> subjects = new ArrayList<>();
     for (PhoneDough dough : doughs) {
       Refusal.ifImpossible(dough.forecast());

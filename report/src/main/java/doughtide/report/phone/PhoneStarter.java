@@ -17,7 +17,7 @@ import java.util.Optional;
  * A fed starter as a page for the telephone tells it.
  *
  * <pre>{@code
- * RefreshmentPlan plan = FeedingPlanner.standard().refresh(feeding, 1, temperature);
+ * RefreshmentPlan plan = FeedingPlanner.with(RiseForecaster.standard()).refresh(feeding, 1, temperature);
  * PhoneStarter starter = PhoneStarter.of(plan, List.of(), fedAt, JarError.standard(), words);
  * String html = PhonePage.of(starter, words).html();
  * }</pre>

@@ -28,8 +28,9 @@ function Clock(data) {
   this.hoursOf = (text, last) => {
     const now = Math.min(this.hoursNow() + 0.25, last);
     const found = [];
-    for (let minute = 0; minute <= last * 60; minute++) {
-      if (this.ofDay(minute / 60) === text) { found.push(minute / 60); }
+    const wanted = 60 * Number(text.slice(0, 2)) + Number(text.slice(3, 5));
+    for (let minute = 0; text && minute <= last * 60; minute++) {
+      if (Math.round(local(minute / 60)) % 1440 === wanted) { found.push(minute / 60); }
     }
     const past = found.filter(h => h <= now);
     return past.length ? past[past.length - 1] : found.length ? found[0] : NaN;

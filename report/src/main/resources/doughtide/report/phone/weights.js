@@ -84,14 +84,16 @@ function carrying(weights) {
   }
   return sum * sum / squares;
 }
-function sorted(values) {
+function sorted(values, weights) {
   const order = [];
-  for (let m = 0; m < values.length; m++) { order.push(m); }
+  for (let m = 0; m < values.length; m++) {
+    if (!weights || weights[m] > 0) { order.push(m); }
+  }
   return order.sort((a, b) => (values[a] < values[b] ? -1 : values[a] > values[b] ? 1 : a - b));
 }
 // The order of the values, where it is known, spares sorting them for every set of weights.
 function distribution(values, weights, order) {
-  const used = (order || sorted(values)).filter(m => weights[m] > 0);
+  const used = order ? order.filter(m => weights[m] > 0) : sorted(values, weights);
   const upTo = [];
   let sum = 0;
   used.forEach(m => { sum += weights[m]; upTo.push(sum); });

@@ -81,11 +81,19 @@ final class Chromium implements AutoCloseable {
     return browser;
   }
 
+  /** Opens another file in the same window. */
+  void show(Path page) throws InterruptedException {
+    call("Page.navigate", "{\"url\":\"" + page.toUri() + "\"}");
+    waitUntilLoaded();
+  }
+
   private void waitUntilLoaded() throws InterruptedException {
     for (int i = 0; i < 20 * PATIENCE_SECONDS; i++) {
       String answer =
-          call("Runtime.evaluate", "{\"expression\":\"document.readyState + doughs.length\"}");
-      if (answer.contains("\"complete1\"")) {
+          call(
+              "Runtime.evaluate",
+              "{\"expression\":\"document.readyState + typeof (window.Dough || window.Lesson)\"}");
+      if (answer.contains("\"completefunction\"")) {
         return;
       }
       Thread.sleep(50);
