@@ -11,6 +11,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
 import org.htmlunit.BrowserVersion;
@@ -96,6 +97,14 @@ class PageFileTest {
       List<DomNode> rows = List.copyOf(page.querySelectorAll("tr[data-event='shape']"));
       assertThat(rows).hasSize(3);
       assertThat(page.querySelectorAll("nav a")).hasSize(3);
+      for (DomNode article : page.querySelectorAll("article")) {
+        String factors = ((DomElement) article).getAttribute("data-factors");
+        assertThat(Base64.getDecoder().decode(factors)).hasSize(2 * 128); // one a member
+        assertThat(article.querySelectorAll(".dots circle")).hasSize(20);
+        assertThat(article.querySelector(".chart").getTextContent())
+            .contains("when it is to be shaped")
+            .doesNotContain("has risen 50%");
+      }
       for (int i = 0; i < 3; i++) {
         for (String end : List.of("Early", "Likely", "Late")) {
           assertSame(rows.get(i), end, json, "plans.0.doughs." + i + ".jar");
