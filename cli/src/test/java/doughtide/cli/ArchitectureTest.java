@@ -10,6 +10,7 @@ import static com.tngtech.archunit.core.domain.properties.HasName.Predicates.nam
 import static com.tngtech.archunit.core.domain.properties.HasOwner.Predicates.With.owner;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.classes;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.fields;
+import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.methods;
 import static com.tngtech.archunit.lang.syntax.ArchRuleDefinition.noClasses;
 
 import com.tngtech.archunit.base.DescribedPredicate;
@@ -109,6 +110,27 @@ class ArchitectureTest {
           .doNotHaveModifier(JavaModifier.SYNTHETIC)
           .should()
           .beFinal();
+
+  /**
+   * What a kind is called stands in the bundles; a key is how a document or an option writes it.
+   */
+  @ArchTest
+  static final ArchRule kindsOfCoreHaveKeysAndNoWords =
+      methods()
+          .that()
+          .areDeclaredInClassesThat()
+          .resideInAPackage("doughtide.core..")
+          .and()
+          .areDeclaredInClassesThat()
+          .areEnums()
+          .and()
+          .arePublic()
+          .and()
+          .areNotStatic()
+          .and()
+          .haveRawReturnType(String.class)
+          .should()
+          .haveName("key");
 
   @ArchTest
   static final ArchRule coreWritesNoLog =

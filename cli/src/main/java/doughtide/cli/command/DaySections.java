@@ -27,6 +27,7 @@ import doughtide.core.feeding.FeedAmounts;
 import doughtide.core.feeding.FeedRatio;
 import doughtide.core.forecast.DoughWarnings;
 import doughtide.core.forecast.Warning;
+import doughtide.report.words.FeedWords;
 import doughtide.report.words.WaterWords;
 import java.util.ArrayList;
 import java.util.List;
@@ -207,7 +208,7 @@ final class DaySections {
         .number("starter", "", ratio.starter(), Unit.NONE)
         .number("flour", "", ratio.flour(), Unit.NONE)
         .number("water", "", ratio.water(), Unit.NONE);
-    feed.word("ratioInWords", "", ratio.words())
+    feed.word("ratioInWords", "", FeedWords.english().parts(ratio))
         .number("starterGrams", "", amounts.starterGrams(), Unit.GRAMS)
         .number("flourGrams", "", amounts.flourGrams(), Unit.GRAMS)
         .number("waterGrams", "", amounts.waterGrams(), Unit.GRAMS);

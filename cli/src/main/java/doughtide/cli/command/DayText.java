@@ -17,6 +17,7 @@ import doughtide.core.loaf.StrengthPlan;
 import doughtide.core.thermal.Mixing;
 import doughtide.core.thermal.WaterAnswer;
 import doughtide.report.words.DayWords;
+import doughtide.report.words.FeedWords;
 import doughtide.report.words.Language;
 import doughtide.report.words.StrengthWords;
 import java.util.ArrayList;
@@ -108,7 +109,7 @@ record DayText(DayOptions options, DayPlan day) {
   }
 
   private static String feed(BakePlan plan, FeedAmounts amounts) {
-    return plan.feed().ratio().words()
+    return FeedWords.english().parts(plan.feed().ratio())
         + ": "
         + Words.grams(amounts.starterGrams())
         + " + "

@@ -20,6 +20,7 @@ import doughtide.core.feeding.StarterPhase;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.quantity.Hours;
 import doughtide.core.quantity.Temperature;
+import doughtide.report.words.FeedWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -130,7 +131,7 @@ final class FeedSections {
     FeedRatio ratio = first().ratio();
     String what =
         result.amounts().size() != 1
-            ? ratio.text() + " (" + ratio.words() + ")"
+            ? ratio.text() + " (" + FeedWords.english().parts(ratio) + ")"
             : weigh(result.amounts().get(0)) + " (" + ratio.text() + ")";
     String times = plan.asked() > 1 ? " each time, " + plan.asked() + " times" : "";
     String at =
@@ -285,9 +286,10 @@ final class FeedSections {
     List<String> shares = new ArrayList<>();
     for (StarterPhase phase : StarterPhase.values()) {
       double share = plan.last().forecast().shareIn(phase, since);
-      String key = phase == StarterPhase.PAST_BEST ? "pastBestShare" : phase.words() + "Share";
+      String key =
+          phase == StarterPhase.PAST_BEST ? "pastBestShare" : Arguments.word(phase) + "Share";
       wanted.number(key, "", share, Unit.SHARE);
-      shares.add(phase.words() + " in " + Math.round(100 * share));
+      shares.add(FeedWords.english().phase(phase) + " in " + Math.round(100 * share));
     }
     body.paragraph()
         .say(
@@ -300,7 +302,7 @@ final class FeedSections {
 
   private void howToTell(Section.Builder to) {
     for (StarterPhase phase : StarterPhase.values()) {
-      to.say(phase.words(), phase.look());
+      to.say(FeedWords.english().phase(phase), FeedWords.english().look(phase));
     }
   }
 
@@ -311,7 +313,7 @@ final class FeedSections {
         .number("starter", "", ratio.starter(), Unit.NONE)
         .number("flour", "", ratio.flour(), Unit.NONE)
         .number("water", "", ratio.water(), Unit.NONE);
-    to.word("ratioInWords", "Feed", ratio.words());
+    to.word("ratioInWords", "Feed", FeedWords.english().parts(ratio));
     String condition = Arguments.word(feeding.starter().condition());
     to.section("starter", "")
         .word("condition", "", condition)

@@ -12,6 +12,7 @@ import doughtide.cli.session.Session;
 import doughtide.core.document.FlourDocument;
 import doughtide.core.flourtrial.AbsorptionFit;
 import doughtide.core.flourtrial.BowlPlan;
+import doughtide.core.flourtrial.BowlTest;
 import doughtide.core.flourtrial.FlourRecord;
 import doughtide.core.flourtrial.GradedBowl;
 import doughtide.core.flourtrial.Scale;
@@ -186,6 +187,7 @@ public final class FlourCommand implements Command {
     FlourOptions.refuse(arguments, "plan", "chart", FlourOptions.TRIAL, FlourOptions.HYDRATION);
     WordsOptions.ofChart(arguments);
     FlourRecord record = FlourOptions.record(arguments, session.environment());
+    BowlTest test = BowlTest.of(record.toFlour());
     Scale scale =
         arguments
             .mass(FlourOptions.SCALE)
@@ -194,8 +196,8 @@ public final class FlourCommand implements Command {
     BowlPlan plan =
         BowlPlan.of(
                 arguments.mass(FlourOptions.BOWL_FLOUR).orElse(Mass.ofGrams(50)),
-                arguments.share(FlourOptions.DRIEST).orElse(Share.ofPercent(60)),
-                arguments.share(FlourOptions.WETTEST).orElse(Share.ofPercent(80)),
+                arguments.share(FlourOptions.DRIEST).orElse(test.driest()),
+                arguments.share(FlourOptions.WETTEST).orElse(test.wettest()),
                 arguments.share(FlourOptions.STEP).orElse(Share.ofPercent(4)),
                 scale)
             .withRest(arguments.hours(FlourOptions.BOWL_REST).orElse(0.5) * 60);
@@ -234,7 +236,7 @@ public final class FlourCommand implements Command {
     String title = words.say("chart.title.flour", Map.of("flour", record.name()));
     byte[] bytes =
         ChartOutput.bytes(
-            FlourTrialChart.of(title, List.of(), fit, words),
+            FlourTrialChart.of(title, List.of(), fit, BowlTest.of(record.toFlour()), words),
             ChartFormat.ofFileName(file.shown()),
             ChartSize.A5_LANDSCAPE,
             FlourTrialChart.caption(title, fit, words));

@@ -6,11 +6,13 @@ import doughtide.cli.answer.Section;
 import doughtide.cli.answer.Timeline;
 import doughtide.cli.answer.Unit;
 import doughtide.cli.answer.Value;
+import doughtide.cli.args.Arguments;
 import doughtide.cli.args.Words;
 import doughtide.cli.file.FileProblem;
 import doughtide.core.flourtrial.Absorption;
 import doughtide.core.flourtrial.AbsorptionFit;
 import doughtide.core.flourtrial.BowlPlan;
+import doughtide.core.flourtrial.BowlTest;
 import doughtide.core.flourtrial.Experience;
 import doughtide.core.flourtrial.FlourRecord;
 import doughtide.core.flourtrial.Grade;
@@ -18,7 +20,9 @@ import doughtide.core.flourtrial.HydrationEstimate;
 import doughtide.core.flourtrial.HydrationRange;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Share;
+import doughtide.report.words.Language;
 import doughtide.report.words.TrialWords;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -30,11 +34,16 @@ final class FlourSections {
   private static final int DECIMALS = 3;
   private static final String IN_EIGHT = " in 8 of 10 cases";
 
+  private static final doughtide.report.words.Words ENGLISH =
+      doughtide.report.words.Words.in(Language.ENGLISH);
+
   private final FlourRecord record;
+  private final BowlTest test;
   private final Section.Builder body = Section.loose(Timeline.sinceMixing(Optional.empty()));
 
   private FlourSections(FlourRecord record) {
     this.record = record;
+    this.test = BowlTest.of(record.toFlour());
     body.word("name", "", record.name());
   }
 
@@ -51,12 +60,19 @@ final class FlourSections {
     Listing.Builder bowls = body.listing("bowls", "Bowls for " + record.name());
     plan.bowls().forEach(bowl -> bowl(bowls.row(), bowl));
     sections.expected();
-    body.section("", "What to do").texts("", "- ", plan.steps());
-    body.section("", "Grades, from dry to wet").texts("", "- ", plan.lookFor());
+    BowlTest test = sections.test;
+    body.section("", "What to do").say(TrialWords.explain(ENGLISH, test, plan));
+    body.section("", "Grades, from dry to wet")
+        .texts(
+            "",
+            "- ",
+            Arrays.stream(Grade.values())
+                .map(grade -> sections.grade(grade) + ": " + TrialWords.look(ENGLISH, test, grade))
+                .toList());
     body.paragraph()
         .say("Write one grade a line: trial, person, hydration, grade. For example:")
-        .say("  6 March, Ann, 72%, thin window");
-    body.cautions(plan.cautions());
+        .say("  6 March, Ann, " + example(test) + ", " + sections.grade(Grade.THIN_WINDOW));
+    body.cautions(FlourCommand.CAUTIONS);
     return sections.answer(
         "Mix "
             + plan.bowls().size()
@@ -65,6 +81,14 @@ final class FlourSections {
             + " of flour in all; the limit is expected at about "
             + Words.percent(record.prior().limit().likelyPercent())
             + ".");
+  }
+
+  private static String example(BowlTest test) {
+    return Words.percent((test.driest().percent() + test.wettest().percent()) / 2);
+  }
+
+  private String grade(Grade grade) {
+    return TrialWords.grade(ENGLISH, test, grade);
   }
 
   private static void bowl(Section.Builder row, BowlPlan.Bowl bowl) {
@@ -92,7 +116,10 @@ final class FlourSections {
     sections.expected();
     sections.people(fit);
     body.paragraph()
-        .texts("notes", "Note: ", record.notes().stream().map(n -> TrialWords.english(n)).toList());
+        .texts(
+            "notes",
+            "Note: ",
+            record.notes().stream().map(n -> TrialWords.english(sections.test, n)).toList());
     body.section("", "Understood")
         .say("Grades", Words.counted(fit.bowls().size(), "grade"))
         .say("Judged by", String.join(", ", fit.people()))
@@ -115,25 +142,34 @@ final class FlourSections {
     HydrationRange comfortable = fit.comfortable();
     table.say(
         "Comfortable",
-        words(comfortable) + "; a thin window; begins at " + start(fit, Grade.THIN_WINDOW));
+        words(comfortable)
+            + "; "
+            + grade(Grade.THIN_WINDOW)
+            + "; begins at "
+            + start(fit, Grade.THIN_WINDOW));
     between(table.section("comfortable", ""), comfortable);
     HydrationRange demanding = fit.demanding();
     table.say(
-        "Demanding", words(demanding) + "; tears far; begins at " + start(fit, Grade.TEARS_FAR));
+        "Demanding",
+        words(demanding)
+            + "; "
+            + grade(Grade.TEARS_FAR)
+            + "; begins at "
+            + start(fit, Grade.TEARS_FAR));
     between(table.section("demanding", ""), demanding);
     double working = fit.workingHydration(experience).percent();
     table
-        .say("Too wet", "from " + Words.percent(fit.tooWetFromPercent()) + "; torn")
+        .say("Too wet", "from " + Words.percent(fit.tooWetFromPercent()) + "; " + grade(Grade.TORN))
         .number("tooWetFromPercent", "", fit.tooWetFromPercent(), Unit.PERCENT)
         .say(
             "Work at",
             Words.percent(working)
                 + "; "
-                + experience.words()
+                + Arguments.word(experience)
                 + ", "
                 + Checks.plain(experience.pointsBelowLimit())
                 + " points below the limit")
-        .word("experience", "", experience.words())
+        .word("experience", "", Arguments.word(experience))
         .number("workingHydrationPercent", "", exact(working), Unit.PERCENT, DECIMALS)
         .number("priorWeight", "", fit.priorWeight(), Unit.SHARE);
   }

@@ -15,10 +15,12 @@ import doughtide.cli.session.Environment;
 import doughtide.core.document.RosterDocument;
 import doughtide.core.document.RosterEntry;
 import doughtide.core.dough.DoughFormula;
+import doughtide.core.dough.Flour;
 import doughtide.core.dough.StarterShare;
 import doughtide.core.feeding.FeedRatio;
 import doughtide.core.feeding.Feeding;
 import doughtide.core.flourtrial.BowlPlan;
+import doughtide.core.flourtrial.BowlTest;
 import doughtide.core.flourtrial.Scale;
 import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.loaf.Proof;
@@ -111,13 +113,13 @@ final class HandoutPages {
                 "SHARE",
                 "55%",
                 "bowl-worksheet: hydration of the driest bowl.")
-            .withDefault("60%"),
+            .withDefault("60%; 80% for rye"),
         OptionSpec.value(
                 FlourOptions.WETTEST,
                 "SHARE",
                 "90%",
                 "bowl-worksheet: hydration of the wettest bowl.")
-            .withDefault("80%"),
+            .withDefault("80%; 100% for rye"),
         OptionSpec.value(FlourOptions.STEP, "SHARE", "4%", "bowl-worksheet: step between bowls.")
             .withDefault("4%"),
         OptionSpec.value(
@@ -378,16 +380,18 @@ final class HandoutPages {
   }
 
   private Handout bowls() {
+    Flour flour = named().formula().flour();
+    BowlTest test = BowlTest.of(flour);
     BowlPlan plan =
         BowlPlan.of(
             arguments.mass(FlourOptions.BOWL_FLOUR).orElse(Mass.ofGrams(50)),
-            arguments.share(FlourOptions.DRIEST).orElse(Share.ofPercent(60)),
-            arguments.share(FlourOptions.WETTEST).orElse(Share.ofPercent(80)),
+            arguments.share(FlourOptions.DRIEST).orElse(test.driest()),
+            arguments.share(FlourOptions.WETTEST).orElse(test.wettest()),
             arguments.share(FlourOptions.STEP).orElse(Share.ofPercent(4)),
             arguments
                 .mass(FlourOptions.SCALE)
                 .map(mass -> new Scale(mass.grams()))
                 .orElse(Scale.ONE_GRAM));
-    return BlankForm.bowls(options.words(), named().formula().flour(), plan);
+    return BlankForm.bowls(options.words(), flour, plan);
   }
 }

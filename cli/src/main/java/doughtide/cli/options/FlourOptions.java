@@ -48,9 +48,9 @@ public final class FlourOptions {
         OptionSpec.value(BOWL_FLOUR, "MASS", "50g", "plan: flour in each bowl, 5 g to 2 kg.")
             .withDefault("50g"),
         OptionSpec.value(DRIEST, "SHARE", "60%", "plan: water over flour of the driest bowl.")
-            .withDefault("60%"),
+            .withDefault("60%; 80% for rye"),
         OptionSpec.value(WETTEST, "SHARE", "80%", "plan: water over flour of the wettest bowl.")
-            .withDefault("80%"),
+            .withDefault("80%; 100% for rye"),
         OptionSpec.value(STEP, "SHARE", "4%", "plan: from one bowl to the next.").withDefault("4%"),
         OptionSpec.value(SCALE, "MASS", "0.1g", "plan: the smallest step your scale shows.")
             .withDefault("1g"),

@@ -148,6 +148,6 @@ public final class BowlsDocument {
         + "; "
         + Checks.plain(bowl.hydrationPercent())
         + "%; "
-        + bowl.grade().words();
+        + bowl.grade().key();
   }
 }

@@ -8,7 +8,7 @@ import java.io.Serializable;
 
 /**
  * A feed in parts by mass, always in this order: starter kept, flour given, water given. The trade
- * writes the three numbers in more than one order, so {@link #words()} names each.
+ * writes the three numbers in more than one order.
  *
  * @param starter parts of starter kept, 0.001…1000
  * @param flour parts of flour given, 0.001…1000
@@ -81,16 +81,6 @@ public record FeedRatio(double starter, double flour, double water) implements S
   /** With colons, for example {@code 1:5:5}. */
   public String text() {
     return plain(starter) + ":" + plain(flour) + ":" + plain(water);
-  }
-
-  /** In words, for example {@code 1 part starter, 5 parts flour, 5 parts water}. */
-  public String words() {
-    return parts(starter, "starter") + ", " + parts(flour, "flour") + ", " + parts(water, "water");
-  }
-
-  private static String parts(double number, String of) {
-    String shown = plain(number);
-    return shown + (shown.equals("1") ? " part " : " parts ") + of;
   }
 
   /** Three figures say enough. */

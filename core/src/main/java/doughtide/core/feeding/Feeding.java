@@ -61,9 +61,7 @@ public record Feeding(Starter starter, FeedRatio ratio, Flour flour, Share salt,
           "feeding.old-starter",
           "after feeding "
               + ratio.text()
-              + " ("
-              + ratio.words()
-              + ") "
+              + " (starter, flour, water) "
               + Checks.plain(percent)
               + " % of the flour comes from the old starter, it must be 0.1…60 %: give "
               + (percent > 60 ? "more" : "less")

@@ -28,7 +28,7 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  * FeedingPlanner planner = FeedingPlanner.standard();
  * TemperatureTrace room = TemperatureTrace.steady(Temperature.ofCelsius(20));
  * RatioAnswer answer = planner.ratioFor(9.5, Feeding.of(new FeedRatio(1, 1, 1)), 1, room);
- * String words = answer.ratio().words();
+ * String ratio = answer.ratio().text(); // starter, flour and water
  * }</pre>
  */
 @Internal

@@ -191,7 +191,7 @@ public final class AbsorptionFit {
     if (grade.ordinal() == 0) {
       throw new InputException(
           "grade.no-beginning",
-          "grade '" + grade.words() + "' has no beginning: ask for a wetter grade");
+          "grade '" + grade.key() + "' has no beginning: ask for a wetter grade");
     }
     double[] weights = weights(grade);
     double likely = OrderedLogit.cut(mode.theta(), grade.ordinal() - 1) + offset(weights);

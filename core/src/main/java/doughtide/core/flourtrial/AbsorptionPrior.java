@@ -39,6 +39,13 @@ public record AbsorptionPrior(double limitPercent, double sdPoints) implements S
    */
   private static final double POINTS_PER_FIBRE = 0.44;
 
+  /**
+   * Points that rye and other flours with little gluten take more than their protein and bran
+   * explain, for what swells in them is not gluten: puts the limit of rye inside the 80–100 % in
+   * which its bowls are mixed (common practice, no source). Starting value.
+   */
+  private static final double PASTE_POINTS = 25;
+
   private static final double WHEAT_SD_POINTS = 5;
   private static final double EXTRA_SD_WITHOUT_GLUTEN = 3;
 
@@ -52,7 +59,8 @@ public record AbsorptionPrior(double limitPercent, double sdPoints) implements S
 
   /**
    * The prior for a flour: more protein and more bran take more water, and so does a drier flour. A
-   * flour without gluten makes no window, so for it the prior is wider (starting value).
+   * flour with little gluten is judged as a paste, which takes more, and its prior is wider
+   * (starting value).
    *
    * @param flour the flour as sold
    */
@@ -63,6 +71,9 @@ public record AbsorptionPrior(double limitPercent, double sdPoints) implements S
             + POINTS_PER_PROTEIN * (at14.protein() * 100 - SOFT_PROTEIN_PERCENT)
             + POINTS_PER_FIBRE * (at14.fibre() * 100 - WHITE_FIBRE_PERCENT);
     Share moisture = Share.ofFraction(flour.composition().moisture());
+    if (BowlTest.of(flour) == BowlTest.PASTE) {
+      limitAt14 += PASTE_POINTS;
+    }
     double limit = Absorption.from14PercentBasis(Share.ofPercent(limitAt14), moisture).percent();
     double sd = WHEAT_SD_POINTS + EXTRA_SD_WITHOUT_GLUTEN * (1 - flour.gluten());
     return new AbsorptionPrior(Math.min(130, Math.max(40, limit)), sd);

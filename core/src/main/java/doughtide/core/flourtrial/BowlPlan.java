@@ -7,7 +7,6 @@ import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Share;
 import java.io.Serializable;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 
 /**
@@ -159,34 +158,5 @@ public record BowlPlan(List<Bowl> bowls, Scale scale, double restMinutes) implem
   /** All flour the trial takes. */
   public Mass flour() {
     return Mass.ofGrams(bowls.stream().mapToDouble(Bowl::flourGrams).sum());
-  }
-
-  /** How to go about it, one sentence each, in order (common practice, no source). */
-  public List<String> steps() {
-    return List.of(
-        "Use water of one temperature for all bowls, and no salt or starter.",
-        "Mix the driest bowl first and go on to the wettest: what clings to the spoon then adds"
-            + " almost no water to the next bowl.",
-        "Mix each bowl only until no dry flour is left, cover it, and write down its time.",
-        "Judge each bowl "
-            + Checks.plain(restMinutes)
-            + " minutes after its own mixing, in the same order, so that all have rested alike.",
-        "With wet fingers pull a piece slowly between both hands and give the bowl one grade.",
-        "If several people judge, each writes the grades down before any are spoken.");
-  }
-
-  /** The grades from dry to wet with what to look for, one sentence each. */
-  public List<String> lookFor() {
-    return Arrays.stream(Grade.values())
-        .map(grade -> grade.words() + ": " + grade.lookFor())
-        .toList();
-  }
-
-  /** What can hurt. */
-  public List<String> cautions() {
-    return List.of(
-        "Raw flour and raw dough are not for tasting; wash your hands after the trial.",
-        "The bowls hold the cereal of the flour (wheat, rye, barley, spelt): keep them away from"
-            + " people who must avoid it.");
   }
 }

@@ -6,23 +6,16 @@ import doughtide.core.Internal;
 @Internal
 public enum Experience {
   /** 5 points below the limit. */
-  BEGINNER("beginner", 5),
+  BEGINNER(5),
   /** 2 points below the limit. */
-  EXPERIENCED("experienced", 2),
+  EXPERIENCED(2),
   /** Practised with wet doughs: 0 to 1 point below the limit; 1 is taken. */
-  PRACTISED("practised", 1);
+  PRACTISED(1);
 
-  private final String words;
   private final double pointsBelowLimit;
 
-  Experience(String words, double pointsBelowLimit) {
-    this.words = words;
+  Experience(double pointsBelowLimit) {
     this.pointsBelowLimit = pointsBelowLimit;
-  }
-
-  /** As printed. */
-  public String words() {
-    return words;
   }
 
   /** Points of hydration below the limit. */

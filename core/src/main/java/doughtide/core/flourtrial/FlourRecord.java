@@ -10,9 +10,7 @@ import doughtide.core.quantity.SentRecord;
 import doughtide.core.quantity.Share;
 import java.io.Serializable;
 import java.time.LocalDate;
-import java.util.ArrayList;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -49,11 +47,6 @@ public record FlourRecord(
     OptionalDouble hydrationPercent)
     implements Serializable {
   private static final int LONGEST_NAME = 100;
-
-  /**
-   * Share of the flour that forms gluten, below which a window cannot be judged. Starting value.
-   */
-  private static final double LITTLE_GLUTEN = 0.5;
 
   /**
    * @throws InputException if a value is out of range
@@ -125,16 +118,9 @@ public record FlourRecord(
     return bowls.isEmpty() ? Optional.empty() : Optional.of(AbsorptionFit.of(bowls, prior()));
   }
 
-  /**
-   * What to know before trusting a trial of this flour: the fit's notes, and one for a flour with
-   * little gluten.
-   */
+  /** What to know before trusting a trial of this flour; none where there are no bowls. */
   public List<TrialNote> notes() {
-    List<TrialNote> notes = new ArrayList<>(fit().map(AbsorptionFit::notes).orElse(List.of()));
-    if (!bowls.isEmpty() && toFlour().gluten() < LITTLE_GLUTEN) {
-      notes.add(TrialNote.of(TrialNote.Kind.NO_WINDOW, Map.of()));
-    }
-    return List.copyOf(notes);
+    return fit().map(AbsorptionFit::notes).orElse(List.of());
   }
 
   /** The hydration chosen, if one was. */

@@ -33,9 +33,7 @@ public record TrialNote(
     /** A person sets the limit higher than the middle of all: {@code points}. */
     PERSON_HIGHER,
     /** A person sets the limit lower than the middle of all: {@code points}. */
-    PERSON_LOWER,
-    /** A flour with little gluten makes no window. */
-    NO_WINDOW
+    PERSON_LOWER
   }
 
   /** Keeps the numbers and bowls as they are now. */

@@ -44,7 +44,7 @@ class BowlsDocumentTest {
   @Test
   void everyWordOfTheListIsRead() {
     for (Grade grade : Grade.values()) {
-      assertThat(read(List.of("a;b;70;" + grade.words())).get(0).grade()).isEqualTo(grade);
+      assertThat(read(List.of("a;b;70;" + grade.key())).get(0).grade()).isEqualTo(grade);
     }
   }
 

@@ -9,9 +9,7 @@ import org.junit.jupiter.api.Test;
 
 class FeedRatioTest {
   @Test
-  void namesEachNumberInWords() {
-    assertThat(new FeedRatio(1, 5, 4.5).words())
-        .isEqualTo("1 part starter, 5 parts flour, 4.5 parts water");
+  void isWrittenStarterFlourWater() {
     assertThat(new FeedRatio(1, 5, 4.5).text()).isEqualTo("1:5:4.5");
   }
 

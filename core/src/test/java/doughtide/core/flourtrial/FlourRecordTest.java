@@ -65,12 +65,14 @@ class FlourRecordTest {
   }
 
   @Test
-  void saysThatRyeMakesNoWindow() {
-    List<GradedBowl> bowls = List.of(new GradedBowl("first", "A", 75, Grade.FIRM));
-    assertThat(FlourRecord.named("Fenside rye", FlourClass.RYE).withBowls(bowls).notes())
-        .anyMatch(note -> note.kind() == TrialNote.Kind.NO_WINDOW);
-    assertThat(HARROW.withBowls(bowls).notes())
-        .noneMatch(note -> note.kind() == TrialNote.Kind.NO_WINDOW);
+  void ryeIsJudgedAsAPasteAndMixedWetter() {
+    FlourRecord rye = FlourRecord.named("Fenside rye", FlourClass.RYE);
+    assertThat(BowlTest.of(rye.toFlour())).isEqualTo(BowlTest.PASTE);
+    assertThat(BowlTest.of(HARROW.toFlour())).isEqualTo(BowlTest.WINDOW);
+    for (FlourClass each : List.of(FlourClass.RYE, FlourClass.WHOLEMEAL_RYE)) {
+      assertThat(AbsorptionPrior.of(each.flour()).limitPercent())
+          .isBetween(BowlTest.PASTE.driest().percent(), BowlTest.PASTE.wettest().percent());
+    }
     assertThat(HARROW.notes()).isEmpty();
   }
 

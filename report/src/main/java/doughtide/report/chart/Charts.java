@@ -4,6 +4,7 @@ import doughtide.core.Internal;
 import doughtide.core.day.DayPlan;
 import doughtide.core.feeding.FeedingForecast;
 import doughtide.core.flourtrial.AbsorptionFit;
+import doughtide.core.flourtrial.BowlTest;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.Warning;
 import doughtide.core.loaf.Proof;
@@ -111,12 +112,13 @@ public final class Charts {
   /**
    * How much water a flour takes, after its bowls.
    *
+   * @param test by which they were graded, as {@link BowlTest#of} has it for the flour
    * @hidden
    */
   @Internal
-  public DrawnChart flour(String title, AbsorptionFit fit) {
+  public DrawnChart flour(String title, AbsorptionFit fit, BowlTest test) {
     return new DrawnChart(
-        FlourTrialChart.of(title, List.of(), fit, words),
+        FlourTrialChart.of(title, List.of(), fit, test, words),
         FlourTrialChart.caption(title, fit, words));
   }
 

@@ -2,10 +2,12 @@ package doughtide.report.chart;
 
 import doughtide.core.Internal;
 import doughtide.core.flourtrial.AbsorptionFit;
+import doughtide.core.flourtrial.BowlTest;
 import doughtide.core.flourtrial.Grade;
 import doughtide.core.flourtrial.GradedBowl;
 import doughtide.core.flourtrial.HydrationEstimate;
 import doughtide.core.quantity.Share;
+import doughtide.report.words.TrialWords;
 import doughtide.report.words.Words;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -18,8 +20,9 @@ import java.util.TreeMap;
  * demanding and too wet begin.
  *
  * <pre>{@code
+ * Words words = Words.in(Language.ENGLISH);
  * PrintedChart chart =
- *     FlourTrialChart.of("Harrow white", List.of(), fit, Words.in(Language.ENGLISH));
+ *     FlourTrialChart.of("Harrow white", List.of(), fit, BowlTest.WINDOW, words);
  * }</pre>
  */
 @Internal
@@ -35,10 +38,11 @@ public final class FlourTrialChart {
    * @param title which flour
    * @param subtitle further lines under the title
    * @param fit the fitted grades
+   * @param test by which the bowls were graded
    * @param words the language
    */
   public static PrintedChart of(
-      String title, List<String> subtitle, AbsorptionFit fit, Words words) {
+      String title, List<String> subtitle, AbsorptionFit fit, BowlTest test, Words words) {
     double[] x = hydrations(fit);
     double[] y = new double[x.length];
     for (int i = 0; i < x.length; i++) {
@@ -48,7 +52,7 @@ public final class FlourTrialChart {
     ChartAxis across =
         ChartAxis.every(
             step, x[0], x[x.length - 1], words.say("chart.hydration"), v -> words.number(v, 0));
-    return ChartPicture.on(across, gradeAxis(words))
+    return ChartPicture.on(across, gradeAxis(test, words))
         .title(title)
         .subtitle(subtitle)
         .curves(List.of(new ChartPicture.Curve("expected", x, y, ChartPicture.Pen.BOLD, false)))
@@ -92,10 +96,10 @@ public final class FlourTrialChart {
     return mean;
   }
 
-  private static ChartAxis gradeAxis(Words words) {
+  private static ChartAxis gradeAxis(BowlTest test, Words words) {
     List<ChartTick> ticks = new ArrayList<>();
     for (Grade grade : Grade.values()) {
-      ticks.add(new ChartTick(grade.ordinal(), words.say("grade." + grade.name())));
+      ticks.add(new ChartTick(grade.ordinal(), TrialWords.grade(words, test, grade)));
     }
     return new ChartAxis(-0.4, Grade.values().length - 0.6, ticks, "", List.of());
   }

@@ -3,11 +3,13 @@ package doughtide.report.handout;
 import doughtide.core.Internal;
 import doughtide.core.dough.Flour;
 import doughtide.core.flourtrial.BowlPlan;
+import doughtide.core.flourtrial.BowlTest;
 import doughtide.core.flourtrial.Grade;
 import doughtide.core.flourtrial.Scale;
 import doughtide.report.page.Page;
 import doughtide.report.page.PageFormat;
 import doughtide.report.page.Table;
+import doughtide.report.words.TrialWords;
 import doughtide.report.words.TypedWords;
 import doughtide.report.words.Words;
 import java.time.LocalDate;
@@ -59,6 +61,7 @@ public record BlankForm(
    * @param flour which flour
    */
   public static BlankForm bowls(Words words, Flour flour, BowlPlan plan) {
+    BowlTest test = BowlTest.of(flour);
     List<Table.Column> columns =
         List.of(
             new Table.Column(words.say("bowl.number"), 2, Table.Kind.STRONG),
@@ -75,13 +78,18 @@ public record BlankForm(
             List.of(
                 new Table.Column(words.say("bowl.grades"), 2, Table.Kind.STRONG),
                 new Table.Column(words.say("bowl.look"), 4, Table.Kind.TEXT)),
-            Arrays.stream(Grade.values()).map(grade -> look(words, grade)).toList());
+            Arrays.stream(Grade.values())
+                .map(
+                    grade ->
+                        List.of(
+                            TrialWords.grade(words, test, grade),
+                            TrialWords.look(words, test, grade)))
+                .toList());
     return new BlankForm(
         words.say("bowl.title"),
         List.of(
             sentence(new FormulaWords(words).flour(flour), words),
-            words.say(
-                "bowl.explain", Map.of("rest", words.number(Math.rint(plan.restMinutes()), 0))),
+            TrialWords.explain(words, test, plan),
             words.say(
                 "bowl.typed",
                 Map.of(
@@ -94,10 +102,6 @@ public record BlankForm(
 
   private static String sentence(String text, Words words) {
     return text.substring(0, 1).toUpperCase(words.language().locale()) + text.substring(1) + ".";
-  }
-
-  private static List<String> look(Words words, Grade grade) {
-    return List.of(words.say("grade." + grade.name()), words.say("gradeLook." + grade.name()));
   }
 
   private static List<String> row(Words words, BowlPlan.Bowl bowl, Scale scale) {

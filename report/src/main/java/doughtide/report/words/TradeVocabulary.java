@@ -22,6 +22,7 @@ public final class TradeVocabulary implements Vocabulary {
           Map.entry("condition", Kind.CONDITION),
           Map.entry("form", Kind.FORM),
           Map.entry("grade", Kind.GRADE),
+          Map.entry("gradePaste", Kind.GRADE),
           Map.entry("read.key", Kind.KEY),
           Map.entry("read.column", Kind.COLUMN),
           Map.entry("read.flour", Kind.FLOUR),

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import doughtide.core.dough.FlourClass;
 import doughtide.core.flourtrial.AbsorptionFit;
 import doughtide.core.flourtrial.AbsorptionPrior;
+import doughtide.core.flourtrial.BowlTest;
 import doughtide.core.flourtrial.Grade;
 import doughtide.core.flourtrial.GradedBowl;
 import doughtide.report.words.Language;
@@ -35,7 +36,7 @@ class FlourTrialChartTest {
     Words words = Words.in(language);
     byte[] bytes =
         ChartOutput.bytes(
-            FlourTrialChart.of("Harrow white", List.of(), fit(), words),
+            FlourTrialChart.of("Harrow white", List.of(), fit(), BowlTest.WINDOW, words),
             ChartFormat.SVG,
             ChartSize.A5_LANDSCAPE,
             FlourTrialChart.caption("Harrow white", fit(), words));

@@ -2,6 +2,10 @@ package doughtide.report.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import doughtide.core.document.BowlsDocument;
+import doughtide.core.feeding.FeedRatio;
+import doughtide.core.feeding.StarterPhase;
+import doughtide.core.flourtrial.BowlTest;
 import doughtide.core.flourtrial.Grade;
 import doughtide.core.flourtrial.GradedBowl;
 import doughtide.core.flourtrial.TrialNote;
@@ -9,6 +13,7 @@ import doughtide.core.forecast.Unknown;
 import doughtide.core.forecast.Warning;
 import doughtide.core.learning.LearnedParameter;
 import doughtide.core.learning.OutlierReason;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
@@ -86,12 +91,46 @@ class AdviceTest {
     return new LearnedParameter(kind, RANGE, RANGE, change, isUsual);
   }
 
+  @Test
+  void aFeedIsNamedPartByPart() {
+    assertThat(FeedWords.english().parts(new FeedRatio(1, 5, 4.5)))
+        .isEqualTo("1 part starter, 5 parts flour, 4.5 parts water");
+    assertThat(new FeedWords(Words.in(Language.GERMAN)).parts(new FeedRatio(1, 5, 4.5)))
+        .isEqualTo("1 Teil Anstellgut, 5 Teile Mehl, 4,5 Teile Wasser");
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void everyGradeAndPhaseHasWords(Language language) {
+    Words words = Words.in(language);
+    for (BowlTest test : BowlTest.values()) {
+      List<String> looks =
+          Arrays.stream(Grade.values()).map(grade -> TrialWords.look(words, test, grade)).toList();
+      assertThat(looks).doesNotHaveDuplicates();
+      for (Grade grade : Grade.values()) {
+        String typed = TrialWords.grade(words, test, grade);
+        List<String> file = List.of("trial;person;hydration;grade", "a;b;85;" + typed);
+        assertThat(
+                BowlsDocument.read(file.iterator(), TradeVocabulary.ofAllLanguages())
+                    .get(0)
+                    .grade())
+            .isEqualTo(grade);
+      }
+    }
+    for (StarterPhase phase : StarterPhase.values()) {
+      assertThat(new FeedWords(words).phase(phase)).isNotBlank();
+      assertThat(new FeedWords(words).look(phase)).isNotBlank();
+    }
+  }
+
   @ParameterizedTest
   @EnumSource
   void everyTrialNoteHasWords(Language language) {
     for (TrialNote.Kind kind : TrialNote.Kind.values()) {
       TrialNote note = new TrialNote(kind, TRIAL_NUMBERS, "Ada", TWO_BOWLS);
-      assertThat(TrialWords.of(Words.in(language), note)).as(kind.name()).doesNotContain("{");
+      assertThat(TrialWords.of(Words.in(language), BowlTest.PASTE, note))
+          .as(kind.name())
+          .doesNotContain("{");
     }
   }
 
@@ -113,6 +152,7 @@ class AdviceTest {
         .isEqualTo("your doughs are 0.5 °C colder than you note");
     assertThat(
             TrialWords.english(
+                BowlTest.WINDOW,
                 new TrialNote(TrialNote.Kind.CONTRADICTION, Map.of("pairs", 5.0), "A", TWO_BOWLS)))
         .contains("pairs: 5, the first in first, A: 65 % torn, 69 % thin window");
   }

@@ -16,6 +16,7 @@ import doughtide.core.feeding.Feeding;
 import doughtide.core.feeding.StagedForecast;
 import doughtide.core.forecast.Distribution;
 import doughtide.core.quantity.Mass;
+import doughtide.report.words.FeedWords;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -146,7 +147,7 @@ public final class StageSections {
         .number("waterGrams", "", each.waterGrams(), Unit.GRAMS)
         .number("totalGrams", "", each.totalGrams(), Unit.GRAMS)
         .word("flour", "", feeding.flour().name())
-        .word("ratioInWords", "", feeding.ratio().words())
+        .word("ratioInWords", "", FeedWords.english().parts(feeding.ratio()))
         .number("doughYield", "", 100 + feeding.hydration().percent(), Unit.NONE);
     row.say(
         "Weigh",
