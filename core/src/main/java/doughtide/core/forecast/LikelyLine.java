@@ -9,11 +9,12 @@ import java.util.List;
 import java.util.OptionalDouble;
 
 /**
- * The line a chart draws for the likely dough: through the median hour of each rise up to the
- * median of the greatest rises; level from there until the likely dough begins to fall; then down
- * as the median dough falls from its own top. It never falls before its top, ends where fewer than
- * half of the doughs were followed, and a mark at the median hour of a rise lies on it, within half
- * a hundredth of the height.
+ * The line a chart draws for the likely dough: through the median hour of each rise, up to where
+ * less than a hundredth of the height is missing to the median of the greatest rises; level from
+ * there until the likely dough begins to fall; then down as the median dough falls from its own
+ * top. It has no step, never falls before its top, ends where fewer than half of the doughs were
+ * followed, and a mark at the median hour of a rise lies on it, within half a hundredth of the
+ * height.
  *
  * <pre>{@code
  * LikelyLine line = LikelyLine.of(forecast);
@@ -46,15 +47,14 @@ public final class LikelyLine extends Value {
     double close = top - CLOSE_SHARE * (100 + top);
     List<double[]> points = new ArrayList<>();
     for (double[] point : forecast.likelyHighest()) {
-      boolean isTop = falls.isPresent() && point[1] >= close;
-      points.add(isTop ? new double[] {point[0], top} : point);
-      if (isTop) {
+      points.add(point);
+      if (falls.isPresent() && point[1] >= close) {
         break;
       }
     }
     double from = last(points)[0];
     if (falls.orElse(from) > from) {
-      points.add(new double[] {falls.getAsDouble(), top});
+      points.add(new double[] {falls.getAsDouble(), last(points)[1]});
     }
     if (falls.isPresent()) {
       addFall(points, forecast);

@@ -61,8 +61,24 @@ class LikelyLineTest {
       highest = Math.max(highest, now);
       before = now;
     }
-    assertThat(highest).isCloseTo(top, within(0.5));
+    assertThat(highest).isCloseTo(top, within(0.01 * (100 + top)));
     assertThat(line.percentAt(line.endHours())).isLessThan(top - 5);
+  }
+
+  /** Near the top no stretch is steeper than the rise before it. */
+  @ParameterizedTest
+  @ValueSource(doubles = {16, 21, 25, 29})
+  void hasNoStepAtTheTop(double celsius) {
+    LikelyLine line = LikelyLine.of(at(celsius, 60));
+    double[] hours = line.hours();
+    double steepest = 0;
+    double last = 0;
+    for (int i = 1; i < hours.length; i++) {
+      double climb = line.percentAt(hours[i]) - line.percentAt(hours[i - 1]);
+      steepest = Math.max(steepest, climb / (hours[i] - hours[i - 1]));
+      last = climb > 0 ? climb / (hours[i] - hours[i - 1]) : last;
+    }
+    assertThat(last).isLessThan(0.5 * steepest);
   }
 
   @Test
