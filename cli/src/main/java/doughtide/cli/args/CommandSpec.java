@@ -15,7 +15,7 @@ import java.util.Optional;
  * @param examples arguments after the command's name, ready to run; the first stands in error lines
  * @param notes sentences at the end of help: cautions and conventions
  * @param everyday names of the options that most people need; help shows these first
- * @param actions what the first operand may be, where each has a page of its own
+ * @param actions what the first operand may be
  */
 public record CommandSpec(
     String name,
@@ -32,7 +32,8 @@ public record CommandSpec(
    *
    * @param operands as in the usage line, the action's name first
    * @param summary one line
-   * @param options names of those that say something with it
+   * @param options names of those that say something with it, for a help page of its own; none
+   *     where it has no such page
    */
   public record Action(String operands, String summary, List<String> options) {
     /** The word typed after the command's name. */
@@ -83,9 +84,11 @@ public record CommandSpec(
     actions = List.copyOf(actions);
   }
 
-  /** The action of this name. */
+  /** The action of this name that has a help page of its own. */
   public Optional<Action> action(String word) {
-    return actions.stream().filter(each -> each.name().equals(word)).findFirst();
+    return actions.stream()
+        .filter(each -> each.name().equals(word) && !each.options().isEmpty())
+        .findFirst();
   }
 
   /** The options that most people need; all of them where none are marked. */

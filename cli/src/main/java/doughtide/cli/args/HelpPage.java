@@ -109,7 +109,9 @@ public final class HelpPage {
       line("");
       int column = spec.actions().stream().mapToInt(a -> a.operands().length()).max().orElse(0);
       spec.actions().forEach(each -> entry("  " + each.operands(), each.summary(), column + 4));
-      line("  (doughtide " + spec.name() + " " + spec.actions().get(0).name() + " --help)");
+      String first = spec.actions().get(0).name();
+      spec.action(first)
+          .ifPresent(each -> line("  (doughtide " + spec.name() + " " + first + " --help)"));
     }
   }
 

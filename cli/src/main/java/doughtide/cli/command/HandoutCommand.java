@@ -21,9 +21,7 @@ import doughtide.report.handout.ComparisonPage;
 import doughtide.report.handout.Handout;
 import doughtide.report.page.Page;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /** Pages for the wall and for the class. */
 public final class HandoutCommand implements Command {
@@ -77,15 +75,12 @@ public final class HandoutCommand implements Command {
                 "fr")
             .example("For the wall", "hours-table", "--out", "hours.pdf", "--paper", "letter")
             .note(
-                "KIND is one of "
-                    + Arrays.stream(HandoutKind.values())
-                        .map(kind -> kind.typed() + " (" + kind.summary() + ")")
-                        .collect(Collectors.joining("; "))
-                    + ".")
-            .note(
                 "Cold and proof are for the bake-sheet, clock times for it and for first-evening"
                     + " (when the jars are fed).")
             .note("Caution: raw flour and raw dough are not for eating.");
+    for (HandoutKind kind : HandoutKind.values()) {
+      spec.action(kind.typed(), kind.summary(), List.of());
+    }
     return spec.build();
   }
 

@@ -60,6 +60,7 @@ final class HandoutPages {
   private static final double USUAL_LOAF_GRAMS = 850; // as of --piece
   private static final String JAR_HEIGHT = "jar-height";
   private static final String LINES = "lines";
+
   private static final int TABLE_MEMBERS = 128;
 
   /** The night of the wall table where none is asked for. */
@@ -338,12 +339,8 @@ final class HandoutPages {
       }
     }
     DoughFormula formula = named().formula();
-    Handout day =
-        handouts()
-            .with(RiseForecaster.standard().withMembers(TABLE_MEMBERS))
-            .hoursTable(formula, temperatures, shares, rise());
     Proof night = proof(named()).orElse(USUAL_NIGHT);
-    return together(List.of(day, handouts().nightTable(formula, temperatures, shares, night)));
+    return together(handouts().wall(formula, temperatures, shares, rise(), night));
   }
 
   private static Handout together(List<Handout> handouts) {

@@ -11,11 +11,10 @@ public enum HandoutKind {
   BOWL_WORKSHEET("the bowls of a flour trial, to be graded"),
   READINGS_LOG("to write readings on, in the words learn reads"),
   STARTER_PAGE("when a starter is ripe, by feed and temperature"),
-  FIRST_EVENING("jars fed side by side, from which learn makes the windows yours"),
-  JAR_STRIP("a strip in true mm for the sample jar: when to look, to shape, too late"),
-  HAND_SHEET("squared paper with the expected rise, to plot readings and see when to shape"),
-  CLASS_PAGES(
-      "exercise, answers, wall page and log for one dough, and with --roster a page a student");
+  FIRST_EVENING("jars fed side by side, from which learn knows your starter"),
+  JAR_STRIP("a strip in true mm for the sample jar: look, shape, too late"),
+  HAND_SHEET("squared paper with the expected rise, to plot readings on"),
+  CLASS_PAGES("exercise, answers, wall page, log; --roster: a page a student");
 
   private final String summary;
 

@@ -63,8 +63,8 @@ public record HandoutOptions(
         OptionSpec.flag(LARGE_PRINT, "Text of 16 pt instead of 12 pt; may take two sides."),
         OptionSpec.flag(
             STUDENTS,
-            "comparison: writes the page with questions and the answers left blank, and beside it a"
-                + " second file, FILE-answers.pdf, for the teacher."),
+            "With comparison: the questions alone, and FILE-answers.pdf for the teacher. The"
+                + " answers are left blank, to be written in."),
         OptionSpec.value(
             CHARTS_AS, "FORM", "svg", "Also writes each chart beside the page, as png or svg."),
         OptionSpec.value(DATE, "DATE", "2027-03-06", "The date at the foot of the page.")

@@ -109,6 +109,25 @@ public final class Handouts {
   }
 
   /**
+   * Both tables for the wall, each dough forecast once: {@link #hoursTable}, then {@link
+   * #nightTable}.
+   *
+   * @param proof what happens after bulk fermentation
+   * @throws doughtide.core.quantity.InputException for more rows or columns
+   */
+  public List<Handout> wall(
+      DoughFormula formula,
+      List<Temperature> temperatures,
+      List<StarterShare> shares,
+      Rise rise,
+      Proof proof) {
+    HoursContent content = new HoursContent(words, forecaster);
+    return List.of(
+        content.table(title, formula, temperatures, shares, rise),
+        content.night(formula, temperatures, shares, proof));
+  }
+
+  /**
    * What happens unseen through one bulk fermentation.
    *
    * @param mark the rise at which the page counts where the gas is

@@ -13,6 +13,7 @@ import doughtide.core.rise.DoughTemperature;
 import doughtide.report.words.TimeSpan;
 import doughtide.report.words.Words;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -27,6 +28,7 @@ final class HoursContent {
   private final Words words;
   private final FormulaWords say;
   private final RiseForecaster forecaster;
+  private final Map<List<Object>, RiseForecast> forecasts = new HashMap<>();
 
   HoursContent(Words words, RiseForecaster forecaster) {
     this.words = words;
@@ -61,8 +63,7 @@ final class HoursContent {
     for (Temperature temperature : temperatures) {
       List<Optional<TimeSpan>> row = new ArrayList<>();
       for (DoughFormula each : formulas) {
-        RiseForecast forecast = forecaster.forecast(each, DoughTemperature.steady(temperature));
-        row.add(TimeSpan.of(forecast.hoursToRise(rise)));
+        row.add(TimeSpan.of(forecast(each, temperature).hoursToRise(rise)));
       }
       cells.add(row);
     }
@@ -132,12 +133,18 @@ final class HoursContent {
 
   private Optional<NightTable.Cell> shaped(
       DoughFormula formula, Temperature temperature, Proof proof) {
-    RiseForecast forecast = forecaster.forecast(formula, DoughTemperature.steady(temperature));
-    ShapeForecaster.Point shape = ShapeForecaster.of(forecast, proof).point();
+    ShapeForecaster.Point shape = ShapeForecaster.of(forecast(formula, temperature), proof).point();
     OptionalDouble jar = shape.rise().likely();
     return shape.hours().likely().isEmpty() || jar.isEmpty()
         ? Optional.empty()
         : TimeSpan.of(shape.hours()).map(hours -> new NightTable.Cell(jar.getAsDouble(), hours));
+  }
+
+  /** Each dough is forecast once, for all its tables. */
+  private RiseForecast forecast(DoughFormula formula, Temperature temperature) {
+    return forecasts.computeIfAbsent(
+        List.of(formula, temperature),
+        key -> forecaster.forecast(formula, DoughTemperature.steady(temperature)));
   }
 
   private String head(DoughFormula formula) {
