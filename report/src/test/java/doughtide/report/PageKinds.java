@@ -19,12 +19,14 @@ import doughtide.core.quantity.Share;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.thermal.TemperatureTrace;
 import doughtide.report.handout.BlankForm;
+import doughtide.report.handout.ClassDayPages;
 import doughtide.report.handout.Comparison;
 import doughtide.report.handout.ComparisonPage;
 import doughtide.report.handout.Handout;
 import doughtide.report.handout.HandoutDough;
 import doughtide.report.handout.Handouts;
 import doughtide.report.handout.StudentPage;
+import doughtide.report.words.Language;
 import doughtide.report.words.Words;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
@@ -88,7 +90,8 @@ final class PageKinds {
                     d.formula().starter(), d.formula().flour(), Temperature.ofCelsius(24), MIXED)),
         new Kind("jar-strip", (h, w, d) -> h.jarStrip(d, MIXED, NIGHT, HALF, 62)),
         new Kind("hand-sheet", (h, w, d) -> h.handSheet(d, MIXED, NIGHT, HALF)),
-        new Kind("student", (h, w, d) -> student(h, w, d)));
+        new Kind("student", (h, w, d) -> student(h, w, d)),
+        new Kind("class-day", (h, w, d) -> classDay()));
   }
 
   private static ComparisonPage comparison(Handouts handouts, HandoutDough dough) {
@@ -133,6 +136,18 @@ final class PageKinds {
         dough.formula().forDough(Mass.ofGrams(10_200)),
         handouts.bakeSheet(dough, MIXED, NIGHT),
         words);
+  }
+
+  private static Handout classDay() {
+    return new ClassDayPages(
+        "Quayside bread class",
+        SampleDays.two(),
+        SampleDays.TWO_NAMES,
+        SampleDays.ZERO,
+        List.of(
+            new ClassDayPages.Student("Ann", 0, 1, Optional.empty()),
+            new ClassDayPages.Student(
+                "Wilhelmina-Constantia", 1, 2, Optional.of(Language.FRENCH))));
   }
 
   static List<HandoutDough> extremeDoughs() {

@@ -1,9 +1,11 @@
 package doughtide.core.flourtrial;
 
+import doughtide.core.Internal;
 import doughtide.core.dough.Flour;
 import doughtide.core.quantity.Share;
 
 /** What a bowl is asked to do when it is judged (common practice, no source). */
+@Internal
 public enum BowlTest {
   /** A piece is pulled to a window: for dough that gluten holds together. */
   WINDOW(60, 80),

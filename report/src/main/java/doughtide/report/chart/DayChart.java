@@ -75,9 +75,28 @@ public final class DayChart {
   public static ChartCaption caption(
       String title, DayPlan day, List<String> names, ZonedDateTime zero, Words words) {
     DayChart chart = new DayChart(day, names, zero, words);
-    StringBuilder description = new StringBuilder(words.say(chart.key()));
-    chart.lanes.forEach(lane -> description.append(' ').append(lane.name()).append('.'));
+    StringBuilder description = new StringBuilder(chart.answer());
+    if (chart.isOneDough()) {
+      chart.lanes.forEach(lane -> description.append(' ').append(lane.name()).append('.'));
+    }
+    description.append(' ').append(words.say(chart.key()));
     return new ChartCaption(title, description.toString(), words.language());
+  }
+
+  /** When each dough is shaped, and when it is in the oven. */
+  private String answer() {
+    List<String> said = new ArrayList<>();
+    for (int i = 0; i < day.plans().size(); i++) {
+      BakePlan plan = day.plans().get(i);
+      String rise = words.percent(Math.rint(plan.shapeRise().percent()), 0);
+      String time = words.dayAndClock(clock(plan.bulkEndHour()));
+      String oven =
+          words.say("chart.oven", Map.of("time", words.dayAndClock(clock(plan.ovenHour()))));
+      String whose = isOneDough() ? "" : names.get(i) + " – ";
+      said.add(
+          whose + words.say("sheet.answer", Map.of("time", time, "rise", rise)) + " " + oven + ".");
+    }
+    return String.join(" ", said);
   }
 
   private boolean isOneDough() {
@@ -177,7 +196,7 @@ public final class DayChart {
     }
     for (int i = 0; i < day.plans().size(); i++) {
       BakePlan plan = day.plans().get(i);
-      addBar(plan.mixHour(), plan.bulkEndHour(), i, ChartPicture.Fill.DOTTED);
+      addBulk(plan, i);
       boolean isCold = plan.proofKind() == ProofKind.COLD;
       ChartPicture.Fill proof = isCold ? ChartPicture.Fill.COLD : ChartPicture.Fill.WHITE;
       addBar(plan.basketHour(), plan.ovenHour(), i, proof);
@@ -190,6 +209,17 @@ public final class DayChart {
                   addBar(load.fromHour(), load.toHour(), each.dough(), ChartPicture.Fill.DOTTED));
     }
     day.steps().forEach(each -> addHands(each, oven));
+  }
+
+  private void addBulk(BakePlan plan, int lane) {
+    double bulk = plan.mixHour();
+    if (plan.bulkColdFrom().isPresent()) {
+      double cold = plan.bulkColdFrom().getAsDouble();
+      addBar(bulk, cold, lane, ChartPicture.Fill.DOTTED);
+      bulk = plan.bulkColdTo().orElseThrow();
+      addBar(cold, bulk, lane, ChartPicture.Fill.COLD);
+    }
+    addBar(bulk, plan.bulkEndHour(), lane, ChartPicture.Fill.DOTTED);
   }
 
   private void addHands(DayStep each, int oven) {

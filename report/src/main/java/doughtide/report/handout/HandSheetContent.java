@@ -51,11 +51,13 @@ final class HandSheetContent {
     FormulaWords say = new FormulaWords(words);
     List<String> notes = new ArrayList<>(say.notes(dough));
     notes.add(words.say("hand.lines"));
+    String how =
+        words.say("hand.how", Map.of("time", jar.moment(likely), "rise", jar.rise(percent)));
     return new HandSheet(
         title.orElseGet(() -> words.say("hand.title")),
-        words.say("hand.how", Map.of("time", jar.moment(likely), "rise", jar.rise(percent))),
+        how,
         notes,
-        plot(shape, end, top),
+        plot(shape, end, top, how),
         List.of(words.say("caution.jar") + " " + words.say("caution.rawDough")));
   }
 
@@ -117,7 +119,7 @@ final class HandSheetContent {
     return line;
   }
 
-  private PlotBlock plot(TreeMap<Double, Double> shape, double end, double top) {
+  private PlotBlock plot(TreeMap<Double, Double> shape, double end, double top, String how) {
     double every = Math.max(1, Math.ceil(end / MOST_LABELS));
     List<String> hours = new ArrayList<>();
     for (double hour = 0; hour <= end + 1e-9; hour += every) {
@@ -140,7 +142,8 @@ final class HandSheetContent {
                 shape.values().stream().mapToDouble(p -> p).toArray(),
                 2.6,
                 0)),
-        LEAST_PT);
+        LEAST_PT,
+        how);
   }
 
   /** The likely rise, so many hours later. */

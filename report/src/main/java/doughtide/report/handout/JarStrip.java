@@ -8,6 +8,8 @@ import doughtide.report.words.Words;
 import java.time.LocalDate;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Collectors;
+import java.util.stream.Stream;
 
 /**
  * A strip for the sample jar, with the heights at which to look and to shape.
@@ -36,8 +38,17 @@ public record JarStrip(
     Page page = new Page(format, words, title, date);
     notes.forEach(page::paragraph);
     String ruler = words.say("strip.ruler", Map.of("length", words.number(RULER_MM, 0)));
-    page.add(new StripBlock(marks, RULER_MM, ruler));
+    page.add(new StripBlock(marks, RULER_MM, ruler, description(words)));
     cautions.forEach(page::caution);
     return page.sides();
+  }
+
+  /** The mark that matters most, then all from the lowest up. */
+  private String description(Words words) {
+    Stream<StripBlock.Mark> first = marks.stream().filter(StripBlock.Mark::isStrong);
+    Stream<StripBlock.Mark> rest = marks.stream().filter(mark -> !mark.isStrong());
+    return Stream.concat(first, rest)
+        .map(mark -> words.number(mark.mm(), 0) + " mm: " + mark.text() + ".")
+        .collect(Collectors.joining(" "));
   }
 }

@@ -13,9 +13,10 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
  * @param up from bottom to top
  * @param lines printed on the squares; what lies outside is left out
  * @param leastPt least height in points
+ * @param description what the sheet answers, for those who do not see it
  */
 @Internal
-public record PlotBlock(Axis across, Axis up, List<Line> lines, double leastPt)
+public record PlotBlock(Axis across, Axis up, List<Line> lines, double leastPt, String description)
     implements PageBlock {
 
   /** Copies the lines. */
@@ -75,6 +76,7 @@ public record PlotBlock(Axis across, Axis up, List<Line> lines, double leastPt)
     double right = x + width - type.sizePt();
     double upper = top + type.lineHeightPt() * 1.3;
     double lower = top + tall - type.lineHeightPt() * 2.6;
+    sheet.beginFigure(description);
     text(sheet, type, up.title(), x, top);
     for (double value = 0; value <= up.end() + 1e-9; value += up.step()) {
       double y = lower - (lower - upper) * value / up.end();
@@ -115,6 +117,7 @@ public record PlotBlock(Axis across, Axis up, List<Line> lines, double leastPt)
     for (Line line : lines) {
       draw(sheet, line, left, right, upper, lower);
     }
+    sheet.end();
   }
 
   private double widest(PageType type) {

@@ -14,9 +14,11 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
  * @param marks from the lowest up; the first at 0 mm
  * @param rulerMm length of the ruler
  * @param rulerText what the ruler is for
+ * @param description what the strip answers, for those who do not see it
  */
 @Internal
-public record StripBlock(List<Mark> marks, double rulerMm, String rulerText) implements PageBlock {
+public record StripBlock(List<Mark> marks, double rulerMm, String rulerText, String description)
+    implements PageBlock {
 
   private static final double PT_PER_MM = 72 / 25.4;
   private static final double ABOVE_MM = 8;
@@ -78,6 +80,7 @@ public record StripBlock(List<Mark> marks, double rulerMm, String rulerText) imp
       throws IOException {
     double height = Math.max(tallPt(), labelsPt(type, width));
     double bottom = top + height;
+    sheet.beginFigure(description);
     sheet.box(x, top, stripPt(width), height, 0.8);
     double[] tops = labelTops(type, width, top, bottom);
     for (int i = 0; i < marks.size(); i++) {
@@ -97,6 +100,7 @@ public record StripBlock(List<Mark> marks, double rulerMm, String rulerText) imp
           font(mark, type));
       sheet.end();
     }
+    sheet.end();
     ruler(sheet, type, x, bottom + 1.2 * type.lineHeightPt(), width);
   }
 

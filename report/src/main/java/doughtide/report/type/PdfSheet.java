@@ -56,6 +56,12 @@ public final class PdfSheet {
     open = element;
   }
 
+  /** Opens a figure drawn piece by piece, with what it answers; closed by {@link #end}. */
+  public void beginFigure(String description) {
+    begin("Figure");
+    open.setAlternateDescription(Fonts.spoken(description));
+  }
+
   /** The language of the element that is open and of all in it. */
   public void speak(Language language) {
     open.setLanguage(language.tag());
@@ -116,8 +122,7 @@ public final class PdfSheet {
   public void figure(
       Drawn drawn, double xPt, double topPt, double widthPt, double tallPt, String description)
       throws IOException {
-    begin("Figure");
-    open.setAlternateDescription(Fonts.spoken(description));
+    beginFigure(description);
     beginMarked(open);
     content.saveGraphicsState();
     content.transform(

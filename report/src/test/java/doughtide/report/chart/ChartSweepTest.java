@@ -2,12 +2,20 @@ package doughtide.report.chart;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import doughtide.core.day.DayPlan;
+import doughtide.core.dough.FlourClass;
 import doughtide.core.feeding.FeedRatio;
 import doughtide.core.feeding.Feeding;
 import doughtide.core.feeding.FeedingForecast;
 import doughtide.core.feeding.FeedingPlanner;
+import doughtide.core.flourtrial.AbsorptionFit;
+import doughtide.core.flourtrial.AbsorptionPrior;
+import doughtide.core.flourtrial.BowlTest;
+import doughtide.core.flourtrial.Grade;
+import doughtide.core.flourtrial.GradedBowl;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
+import doughtide.core.forecast.TimeWindow;
 import doughtide.core.forecast.Warning;
 import doughtide.core.loaf.LoafSettings;
 import doughtide.core.loaf.Proof;
@@ -16,6 +24,7 @@ import doughtide.core.loaf.ShapeForecaster;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.DoughTemperature;
 import doughtide.report.PageText;
+import doughtide.report.SampleDays;
 import doughtide.report.words.Advice;
 import doughtide.report.words.Language;
 import doughtide.report.words.Words;
@@ -25,6 +34,7 @@ import java.io.IOException;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
@@ -54,7 +64,11 @@ class ChartSweepTest {
     ROOM,
     TODAY,
     COMPARISON,
-    FEED
+    FEED,
+    DAY,
+    CLASS_DAY,
+    TRIAL,
+    JARS
   }
 
   record Case(int dough, Kind kind) {}
@@ -87,10 +101,10 @@ class ChartSweepTest {
         .flatMap(dough -> Stream.of(Kind.values()).map(kind -> new Case(dough, kind)));
   }
 
-  /** Each dough once, each kind and each sheet at least once. */
+  /** Each dough and each kind once; each sheet at least once. */
   private static Stream<Case> sample() {
     return IntStream.range(0, ExtremeDoughs.COUNT)
-        .mapToObj(dough -> new Case(dough, Kind.values()[dough * 3 % Kind.values().length]));
+        .mapToObj(dough -> new Case(dough, Kind.values()[dough * 5 % Kind.values().length]));
   }
 
   @ParameterizedTest
@@ -162,6 +176,10 @@ class ChartSweepTest {
       case TODAY -> words -> today(dough, words);
       case COMPARISON -> words -> comparison(dough, words);
       case FEED -> feed(18 + one.dough() * 1.2);
+      case DAY -> words -> day(SampleDays.one(), SampleDays.ONE_NAME, words);
+      case CLASS_DAY -> words -> day(SampleDays.two(), SampleDays.TWO_NAMES, words);
+      case TRIAL -> words -> trial(BowlTest.values()[one.dough() % 2], words);
+      case JARS -> words -> jars(1 + 2 * one.dough(), words);
     };
   }
 
@@ -240,6 +258,42 @@ class ChartSweepTest {
         chart, new ChartCaption("lines", words.say("compare.overlay"), words.language()));
   }
 
+  private static DrawnChart day(DayPlan day, List<String> names, Words words) {
+    String title = words.say("chart.title.day", Map.of("time", "12:00"));
+    return Charts.in(words).day(title, day, names, SampleDays.ZERO);
+  }
+
+  private static DrawnChart trial(BowlTest test, Words words) {
+    FlourClass flour = test == BowlTest.PASTE ? FlourClass.RYE : FlourClass.WHITE;
+    List<GradedBowl> bowls = new ArrayList<>();
+    for (Grade grade : Grade.values()) {
+      double percent = AbsorptionPrior.of(flour.flour()).limitPercent() - 14 + 4 * grade.ordinal();
+      bowls.add(new GradedBowl("a", "Ann", percent, grade));
+      bowls.add(new GradedBowl("a", "Ben", percent, grade));
+    }
+    AbsorptionFit fit = AbsorptionFit.of(bowls, AbsorptionPrior.of(flour.flour()));
+    String name = words.say("flour." + flour.name());
+    return Charts.in(words).flour(words.say("chart.title.flour", Map.of("flour", name)), fit, test);
+  }
+
+  private static DrawnChart jars(int count, Words words) {
+    List<JarsChart.Jar> jars = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      double early = 3 + 0.3 * i;
+      TimeWindow when =
+          i == 2
+              ? new TimeWindow(
+                  OptionalDouble.of(5), OptionalDouble.empty(), OptionalDouble.empty(), 0.4)
+              : new TimeWindow(
+                  OptionalDouble.of(early),
+                  OptionalDouble.of(early * 1.4),
+                  OptionalDouble.of(early * 2),
+                  1);
+      jars.add(new JarsChart.Jar("Wilhelmina " + i, 40 + 3 * i, 4 + 0.5 * i, when));
+    }
+    return JarsChart.of(jars, words);
+  }
+
   private static Drawer feed(double celsius) {
     FeedingForecast forecast =
         FeedingPlanner.with(RiseForecaster.standard().withMembers(32))
@@ -248,9 +302,6 @@ class ChartSweepTest {
                 DoughTemperature.steady(Temperature.ofCelsius(celsius)));
     return words ->
         Charts.in(words)
-            .feeding(
-                words.say("chart.title.feed", java.util.Map.of("ratio", "1:5:5")),
-                forecast,
-                EVENING);
+            .feeding(words.say("chart.title.feed", Map.of("ratio", "1:5:5")), forecast, EVENING);
   }
 }
