@@ -258,29 +258,24 @@ final class ChartDrawing extends ChartPainter {
 
   /** A line over the height of the plot and what stands directly under it. */
   private void over(double at, double above) {
-    double x = px(picture.x().clamp(at));
+    double x = inside(at);
     g.draw(new Line2D.Double(x, plot.getMaxY(), x, plot.getY() - above));
   }
 
   private void bench(ChartPicture.Bench bench) {
-    double from = px(picture.x().clamp(bench.from()));
-    double to = px(picture.x().clamp(bench.to()));
+    double from = inside(bench.from());
+    double to = inside(bench.to());
     stroke(size * 0.35);
     g.draw(new Line2D.Double(from, plot.getY(), to, plot.getY()));
   }
 
   private void band(ChartPicture.Band band) {
-    Path2D path = new Path2D.Double();
-    for (int i = 0; i < 2 * band.x().length; i++) {
-      int at = i < band.x().length ? i : 2 * band.x().length - 1 - i;
-      double x = px(picture.x().clamp(band.x()[at]));
-      double y = py(i < band.x().length ? band.high()[at] : band.low()[at]);
-      if (i == 0) {
-        path.moveTo(x, y);
-      } else {
-        path.lineTo(x, y);
-      }
-    }
+    int count = band.x().length;
+    Path2D path =
+        line(
+            2 * count,
+            i -> inside(band.x()[i < count ? i : 2 * count - 1 - i]),
+            i -> py(i < count ? band.high()[i] : band.low()[2 * count - 1 - i]));
     path.closePath();
     Shape before = g.getClip();
     g.clip(new Rectangle2D.Double(plot.getX(), plot.getY(), plot.getWidth() + 1, plot.getHeight()));
@@ -289,8 +284,8 @@ final class ChartDrawing extends ChartPainter {
   }
 
   private void zone(ChartPicture.Zone zone) {
-    double from = px(picture.x().clamp(zone.from()));
-    double to = px(picture.x().clamp(zone.to()));
+    double from = inside(zone.from());
+    double to = inside(zone.to());
     Rectangle2D area = new Rectangle2D.Double(from, plot.getY(), to - from, plot.getHeight());
     new AreaFill(g, size).slanted(area);
     stroke(0.8, 2, 2);
@@ -302,16 +297,7 @@ final class ChartDrawing extends ChartPainter {
     if (curve.pen().dashPt.length == 0) {
       return;
     }
-    Path2D path = new Path2D.Double();
-    for (int i = 0; i < curve.x().length; i++) {
-      double x = px(picture.x().clamp(curve.x()[i]));
-      double y = py(curve.y()[i]);
-      if (i == 0) {
-        path.moveTo(x, y);
-      } else {
-        path.lineTo(x, y);
-      }
-    }
+    Path2D path = line(curve.x().length, i -> inside(curve.x()[i]), i -> py(curve.y()[i]));
     Shape before = g.getClip();
     g.clip(
         new Rectangle2D.Double(plot.getX(), plot.getY(), plot.getWidth(), plot.getHeight() + 1.5));
@@ -334,11 +320,11 @@ final class ChartDrawing extends ChartPainter {
   }
 
   private boolean fitsRight(ChartPicture.Lane lane) {
-    return px(picture.x().clamp(lane.late())) + size * 0.6 + labelWidth(lane) <= width - edge();
+    return inside(lane.late()) + size * 0.6 + labelWidth(lane) <= width - edge();
   }
 
   private boolean fitsLeft(ChartPicture.Lane lane) {
-    return px(picture.x().clamp(lane.early())) - size * 0.6 - labelWidth(lane) >= edge();
+    return inside(lane.early()) - size * 0.6 - labelWidth(lane) >= edge();
   }
 
   private double labelWidth(ChartPicture.Lane lane) {
@@ -355,12 +341,12 @@ final class ChartDrawing extends ChartPainter {
   }
 
   private double laneFrom(ChartPicture.Lane lane) {
-    double bar = px(picture.x().clamp(lane.early()));
+    double bar = inside(lane.early());
     return fitsRight(lane) ? bar : bar - size * 0.6 - labelWidth(lane);
   }
 
   private double laneTo(ChartPicture.Lane lane) {
-    double bar = px(picture.x().clamp(lane.late()));
+    double bar = inside(lane.late());
     return fitsRight(lane) ? bar + size * 0.6 + labelWidth(lane) : bar;
   }
 
@@ -368,7 +354,7 @@ final class ChartDrawing extends ChartPainter {
   private void lanes() {
     double y = plot.getY() - size * 0.75;
     for (ChartPicture.Lane lane : picture.lanes()) {
-      double x = px(picture.x().clamp(lane.likely()));
+      double x = inside(lane.likely());
       stroke(1, 3, 2.5f);
       g.draw(new Line2D.Double(x, plot.getMaxY(), x, y));
       y -= lineHeight * rows(lane);
@@ -381,9 +367,9 @@ final class ChartDrawing extends ChartPainter {
   }
 
   private void lane(ChartPicture.Lane lane, double y) {
-    double from = px(picture.x().clamp(lane.early()));
-    double to = px(picture.x().clamp(lane.late()));
-    double x = px(picture.x().clamp(lane.likely()));
+    double from = inside(lane.early());
+    double to = inside(lane.late());
+    double x = inside(lane.likely());
     double wide = labelWidth(lane);
     double left = fitsRight(lane) ? to + size * 0.6 : laneFrom(lane);
     double row = y;
@@ -419,8 +405,8 @@ final class ChartDrawing extends ChartPainter {
 
   private void span(ChartPicture.Span span) {
     double y = py(span.y());
-    double from = px(picture.x().clamp(span.early()));
-    double to = px(picture.x().clamp(span.late()));
+    double from = inside(span.early());
+    double to = inside(span.late());
     stroke(1.1);
     bar(from, to, y);
     if (span.likely() <= picture.x().max()) {
@@ -432,7 +418,7 @@ final class ChartDrawing extends ChartPainter {
 
   /** A cross on white, so that it shows on the band and on the line. */
   private void dot(ChartPicture.Dot dot) {
-    double x = px(picture.x().clamp(dot.x()));
+    double x = inside(dot.x());
     double y = py(picture.y().clamp(dot.y()));
     double r = size * 0.3;
     Path2D cross = new Path2D.Double();
@@ -459,46 +445,33 @@ final class ChartDrawing extends ChartPainter {
   }
 
   private void strip(ChartPicture.Strip strip, double edge, double top, double tall) {
-    double low = min(strip.y());
-    double high = max(strip.y());
+    double low = Arrays.stream(strip.y()).min().orElseThrow();
+    double high = Arrays.stream(strip.y()).max().orElseThrow();
     double pad = Math.max(1, 0.15 * (high - low));
     double upper = top + lineHeight * 1.5;
     double lower = top + tall - size * 0.2;
     text(strip.title(), edge, top + lineHeight * 1.05, plain);
-    Path2D path = new Path2D.Double();
-    for (int i = 0; i < strip.x().length; i++) {
-      double x = px(picture.x().clamp(strip.x()[i]));
-      double f = (strip.y()[i] - low + pad) / (high - low + 2 * pad);
-      double y = lower - f * (lower - upper);
-      if (i == 0) {
-        path.moveTo(x, y);
-      } else {
-        path.lineTo(x, y);
-      }
-    }
+    double scale = (lower - upper) / (high - low + 2 * pad);
+    Path2D path =
+        line(
+            strip.x().length,
+            i -> inside(strip.x()[i]),
+            i -> lower - (strip.y()[i] - low + pad) * scale);
     stroke(0.5);
     g.setColor(GRID);
     g.draw(new Rectangle2D.Double(plot.getX(), upper, plot.getWidth(), lower - upper));
     g.setColor(Color.BLACK);
     stroke(1.3);
     g.draw(path);
-    stripScale(high, upper + pad / (high - low + 2 * pad) * (lower - upper), strip.unit());
+    stripScale(high, upper + pad * scale, strip.unit());
     if (high - low > 1) {
-      stripScale(low, lower - pad / (high - low + 2 * pad) * (lower - upper), strip.unit());
+      stripScale(low, lower - pad * scale, strip.unit());
     }
   }
 
   private void stripScale(double value, double y, String unit) {
     String label = Math.round(value) + unit;
     text(label, plot.getX() - size * 0.4 - Fonts.width(label, plain), y + size * 0.35, plain);
-  }
-
-  private double min(double[] values) {
-    return Arrays.stream(values).min().orElseThrow();
-  }
-
-  private double max(double[] values) {
-    return Arrays.stream(values).max().orElseThrow();
   }
 
   /** What found no place when it was drawn; must be nothing. */

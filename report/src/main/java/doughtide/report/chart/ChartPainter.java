@@ -6,7 +6,9 @@ import java.awt.Color;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.Shape;
+import java.awt.geom.Path2D;
 import java.awt.geom.Rectangle2D;
+import java.util.function.IntToDoubleFunction;
 
 /**
  * What the parts of a painting share: the surface, the sizes of its text, and the place of the
@@ -57,6 +59,24 @@ abstract class ChartPainter {
 
   double px(double x) {
     return plot.getX() + plot.getWidth() * picture.x().fraction(x);
+  }
+
+  /** Where a place lies, or the end of the axis that is nearer. */
+  double inside(double x) {
+    return px(picture.x().clamp(x));
+  }
+
+  /** A line through so many points. */
+  static Path2D line(int points, IntToDoubleFunction x, IntToDoubleFunction y) {
+    Path2D path = new Path2D.Double();
+    for (int i = 0; i < points; i++) {
+      if (i == 0) {
+        path.moveTo(x.applyAsDouble(i), y.applyAsDouble(i));
+      } else {
+        path.lineTo(x.applyAsDouble(i), y.applyAsDouble(i));
+      }
+    }
+    return path;
   }
 
   double py(double y) {

@@ -76,12 +76,12 @@ final class LabelPainter extends ChartPainter {
       avoid(layout, band.x(), band.high());
     }
     for (ChartPicture.Span span : picture.spans()) {
-      double from = px(picture.x().clamp(span.early())) - 1;
-      double to = px(picture.x().clamp(span.late())) + 1;
+      double from = inside(span.early()) - 1;
+      double to = inside(span.late()) + 1;
       layout.avoid(new Rectangle2D.Double(from, py(span.y()) - size * 0.35, to - from, size * 0.7));
     }
     for (ChartPicture.Dot dot : picture.dots()) {
-      double x = px(picture.x().clamp(dot.x()));
+      double x = inside(dot.x());
       double y = py(picture.y().clamp(dot.y()));
       layout.avoid(new Rectangle2D.Double(x - size * 0.5, y - size * 0.5, size, size));
     }
@@ -92,15 +92,15 @@ final class LabelPainter extends ChartPainter {
     double[] sx = new double[x.length];
     double[] sy = new double[x.length];
     for (int i = 0; i < x.length; i++) {
-      sx[i] = px(picture.x().clamp(x[i]));
+      sx[i] = inside(x[i]);
       sy[i] = py(picture.y().clamp(y[i]));
     }
     layout.avoidPath(sx, sy, 1.5);
   }
 
   private void zoneLabel(ChartPicture.Zone zone, LabelLayout layout) {
-    double from = px(picture.x().clamp(zone.from()));
-    double to = px(picture.x().clamp(zone.to()));
+    double from = inside(zone.from());
+    double to = inside(zone.to());
     double w = Fonts.width(zone.label(), bold) + 6;
     List<double[]> wishes = new ArrayList<>();
     double x = (from + to - w) / 2;
@@ -129,8 +129,8 @@ final class LabelPainter extends ChartPainter {
       ChartPicture.Span span, String label, LabelLayout layout, double farthestPt) {
     double w = Fonts.width(label, plain) + 6;
     double y = py(span.y()) - lineHeight / 2;
-    double right = px(picture.x().clamp(span.late())) + size * 0.5;
-    double left = px(picture.x().clamp(span.early())) - size * 0.5 - w;
+    double right = inside(span.late()) + size * 0.5;
+    double left = inside(span.early()) - size * 0.5 - w;
     List<double[]> wishes = new ArrayList<>();
     for (double away : new double[] {0, 0.4, 0.8, 1.2, 1.8}) {
       wishes.add(new double[] {right + away * size, y});
@@ -149,8 +149,8 @@ final class LabelPainter extends ChartPainter {
     if (Math.abs(place.getCenterY() - y) < size * 0.4) {
       return;
     }
-    boolean isRight = place.getCenterX() > px(picture.x().clamp(span.likely()));
-    double end = px(picture.x().clamp(isRight ? span.late() : span.early()));
+    boolean isRight = place.getCenterX() > inside(span.likely());
+    double end = inside(isRight ? span.late() : span.early());
     stroke(0.5);
     g.draw(
         new Line2D.Double(
