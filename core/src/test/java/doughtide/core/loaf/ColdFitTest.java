@@ -41,7 +41,7 @@ class ColdFitTest {
 
     assertThat(warm.offsetCelsius()).isCloseTo(2.5, within(0.8));
     assertThat(cool.offsetCelsius()).isCloseTo(-2.5, within(0.8));
-    assertThat(warm.deviationCelsius()).isLessThan(DIAL.deviationCelsius() / 2);
+    assertThat(warm.deviationCelsius()).isBetween(0.05, DIAL.deviationCelsius() / 2);
   }
 
   @Test
@@ -51,7 +51,7 @@ class ColdFitTest {
 
     assertThat(quick.filmLogFactor()).isGreaterThan(0.1);
     assertThat(slow.filmLogFactor()).isLessThan(-0.1);
-    assertThat(quick.filmLogDeviation()).isLessThan(DIAL.filmLogDeviation());
+    assertThat(quick.filmLogDeviation()).isBetween(0.01, DIAL.filmLogDeviation());
   }
 
   @Test

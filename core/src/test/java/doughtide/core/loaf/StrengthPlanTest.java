@@ -102,6 +102,30 @@ class StrengthPlanTest {
     assertThat(strong(80).within(1.4).folds()).isEqualTo(4);
     assertThat(strong(80).within(0.7).folds()).isEqualTo(2);
     assertThat(strong(80).within(6).spacingHours()).isCloseTo(0.75, within(1e-9));
+    assertThat(strong(80).within(5.0 / 60).spacingHours()).isCloseTo(1.0 / 3, within(1e-9));
+    assertThat(strong(80).within(1).folds()).isEqualTo(3);
+    assertThat(strong(80).within(1.4).spacingHours()).isCloseTo(0.35, within(1e-9));
+  }
+
+  /** At eight points below the limit, and at two, a dough is of the wetter kind. */
+  @Test
+  void theLimitsBelongToTheWetterKind() {
+    assertThat(strong(64.5).folds()).isEqualTo(2);
+    assertThat(strong(65).folds()).isEqualTo(3);
+    assertThat(strong(71).folds()).isEqualTo(4);
+    assertThat(strong(65).pointsToOneFewer()).hasValue(0);
+    assertThat(strong(65).steps().get(1).kind()).isEqualTo(FoldKind.LAMINATION);
+    assertThat(strong(71).steps().get(0).kind()).isEqualTo(FoldKind.SLAP);
+    assertThat(strong(80).steps())
+        .extracting(StrengthPlan.Fold::hours)
+        .containsExactly(0.5, 1.0, 1.5, 2.0);
+  }
+
+  @Test
+  void handsTakeAShareBetweenLightestAndHeaviest() {
+    assertThat(new Handling(0.1, 0.3).share(0)).isEqualTo(0.1);
+    assertThat(new Handling(0.1, 0.3).share(0.5)).isCloseTo(0.2, within(1e-12));
+    assertThat(Handling.FOLD.share(1)).isEqualTo(0.05);
   }
 
   @Test
