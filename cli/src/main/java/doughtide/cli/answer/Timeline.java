@@ -2,6 +2,7 @@ package doughtide.cli.answer;
 
 import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.Words;
+import doughtide.core.forecast.TimeWindow;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -28,6 +29,11 @@ public record Timeline(Optional<ClockTimes> clock, String since, double shownFro
     return clock.isPresent()
         ? clock.get().about(hours.getAsDouble())
         : Words.about(hours.getAsDouble() - shownFromHours);
+  }
+
+  /** A window for a sentence. */
+  public String words(TimeWindow window) {
+    return new Value.Window(window, this).text();
   }
 
   /**

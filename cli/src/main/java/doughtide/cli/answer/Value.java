@@ -6,6 +6,7 @@ import doughtide.core.forecast.TimeWindow;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.ToDoubleFunction;
 
 /** What a quantity is, as words for a page and as fields for data. */
 public sealed interface Value {
@@ -15,6 +16,13 @@ public sealed interface Value {
 
   /** For a page. */
   String text();
+
+  /** A number of something that there may be; empty where there is none. */
+  static <T> OptionalDouble of(Optional<T> from, ToDoubleFunction<T> number) {
+    return from.isPresent()
+        ? OptionalDouble.of(number.applyAsDouble(from.get()))
+        : OptionalDouble.empty();
+  }
 
   /**
    * For data.

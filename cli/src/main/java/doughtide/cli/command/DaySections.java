@@ -286,8 +286,8 @@ final class DaySections {
             "Margin "
                 + Words.duration(plan.marginHours())
                 + "; all by plan, "
-                + DayText.right(plan).replace(" in 10", " doughs in 10")
-                + " come out right. "
+                + DayText.doughsRight(plan)
+                + ". "
                 + text.tight());
     if (number == 0) {
       saysWhy(body.paragraph());

@@ -4,6 +4,7 @@ import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.Words;
 import doughtide.cli.command.again.DayCalendar;
 import doughtide.cli.command.again.PlanStep;
+import doughtide.cli.hand.LeaveSections;
 import doughtide.core.day.BakePlan;
 import doughtide.core.day.BakeStep;
 import doughtide.core.day.DayAnswer;
@@ -166,7 +167,16 @@ record DayText(DayOptions options, DayPlan day) {
 
   /** So many doughs come out right. */
   static String right(BakePlan plan) {
-    return (long) Math.floor(plan.goodShare() * 10 + 1e-9) + " in 10";
+    return tenths(plan) + " in 10";
+  }
+
+  /** The same in a sentence. */
+  static String doughsRight(BakePlan plan) {
+    return LeaveSections.ofTen(tenths(plan), "comes out right", "come out right");
+  }
+
+  private static long tenths(BakePlan plan) {
+    return (long) Math.floor(plan.goodShare() * 10 + 1e-9);
   }
 
   /** What would give the tightest step more room; empty if nothing tried does. */

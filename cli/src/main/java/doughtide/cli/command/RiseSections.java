@@ -13,7 +13,6 @@ import doughtide.cli.hand.LoafSections;
 import doughtide.cli.options.ProofOptions;
 import doughtide.core.dough.Ingredients;
 import doughtide.core.forecast.RiseForecast;
-import doughtide.core.forecast.TimeWindow;
 import doughtide.core.loaf.SampleJar;
 import doughtide.core.loaf.ShapeForecast;
 import doughtide.core.loaf.StrengthPlan;
@@ -23,8 +22,6 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
-import java.util.function.Function;
-import java.util.function.ToDoubleFunction;
 
 /** What rise found out, put together as an answer. */
 final class RiseSections {
@@ -76,10 +73,10 @@ final class RiseSections {
     String rise = Words.percent(asked.rise().percent());
     String when =
         asked.when().likely().isPresent()
-            ? "Risen " + rise + " about " + words(asked.when())
+            ? "Risen " + rise + " about " + timeline.words(asked.when())
             : "Half of such doughs never rise " + rise;
     OptionalDouble over = found.over().likely();
-    String best = over.isPresent() ? "; past its best likely from " + moment(over) : "";
+    String best = over.isPresent() ? "; past its best likely from " + timeline.moment(over) : "";
     return found.proof().map(loaf -> whyNoShape(loaf.shape()) + " ").orElse("") + when + best + ".";
   }
 
@@ -97,15 +94,17 @@ final class RiseSections {
         + "; the loaf is then at "
         + LoafSections.likely(shape.loafRise())
         + ". Into the oven "
-        + moment(OptionalDouble.of(at.ovenHours()))
+        + timeline.moment(OptionalDouble.of(at.ovenHours()))
         + (at.bakeFrom().window().likely().isEmpty()
             ? "."
-            : ", good to bake from " + moment(at.bakeFrom().window().likely()) + until(at));
+            : ", good to bake from "
+                + timeline.moment(at.bakeFrom().window().likely())
+                + until(at));
   }
 
   private String until(ShapeForecast.Night at) {
     OptionalDouble until = at.bakeUntil().window().likely();
-    return until.isPresent() ? " until " + moment(until) + "." : " on.";
+    return until.isPresent() ? " until " + timeline.moment(until) + "." : " on.";
   }
 
   private void rises(Section.Builder body) {
@@ -167,7 +166,8 @@ final class RiseSections {
     if (!found.isPossible()) {
       return;
     }
-    OptionalDouble end = maybe(found.proof(), loaf -> loaf.shape().hours().likely());
+    OptionalDouble end =
+        found.proof().map(loaf -> loaf.shape().hours().likely()).orElse(OptionalDouble.empty());
     StrengthPlan wanted = StrengthPlan.of(found.dough().formula());
     StrengthPlan plan = wanted.during(found.forecast(), end);
     Section.Builder strength = body.section("strength", "Folds");
@@ -210,9 +210,10 @@ final class RiseSections {
     body.section("jar", "")
         .number("riseReadsPercent", "", reads.likely(), Unit.PERCENT)
         .quantity("riseReadsPercent", "", LoafSections.range(reads))
-        .number("doughWarmerKelvin", "", number(jar, SampleJar::doughWarmerKelvin), Unit.KELVIN, 2)
-        .number("doughRisePercent", "", number(jar, j -> j.point().percent()), Unit.PERCENT)
-        .number("hours", "", number(jar, SampleJar::hours), Unit.HOURS);
+        .number(
+            "doughWarmerKelvin", "", Value.of(jar, SampleJar::doughWarmerKelvin), Unit.KELVIN, 2)
+        .number("doughRisePercent", "", Value.of(jar, j -> j.point().percent()), Unit.PERCENT)
+        .number("hours", "", Value.of(jar, SampleJar::hours), Unit.HOURS);
     jar.filter(each -> each.reads().likely().isPresent())
         .ifPresent(
             each ->
@@ -248,23 +249,5 @@ final class RiseSections {
   /** A label that a page shows only where hours can be given. */
   private String shown(String label) {
     return found.isPossible() ? label : "";
-  }
-
-  private String words(TimeWindow window) {
-    return new Value.Window(window, timeline).text();
-  }
-
-  private String moment(OptionalDouble hours) {
-    return timeline.moment(hours);
-  }
-
-  private static <T> OptionalDouble maybe(Optional<T> from, Function<T, OptionalDouble> number) {
-    return from.map(number).orElse(OptionalDouble.empty());
-  }
-
-  private static <T> OptionalDouble number(Optional<T> from, ToDoubleFunction<T> number) {
-    return from.isPresent()
-        ? OptionalDouble.of(number.applyAsDouble(from.get()))
-        : OptionalDouble.empty();
   }
 }

@@ -87,7 +87,14 @@ public final class LeaveSections {
 
   private static String right(LeaveOption way) {
     long right = (long) Math.floor(way.goodShare() * 10 + 1e-9);
-    return right == 1 ? "1 dough in 10 is right" : right + " doughs in 10 are right";
+    return ofTen(right, "is right", "are right");
+  }
+
+  /** How many doughs of ten do something. */
+  public static String ofTen(long doughs, String does, String allDo) {
+    return doughs == 0
+        ? "none of 10 doughs " + does
+        : doughs + (doughs == 1 ? " dough in 10 " + does : " doughs in 10 " + allDo);
   }
 
   private String which(int i) {

@@ -16,7 +16,6 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
-import java.util.function.ToDoubleFunction;
 
 /** The loaf after its bulk fermentation, as parts of an answer. */
 public final class LoafSections {
@@ -44,14 +43,16 @@ public final class LoafSections {
     if (loaf.proof().cold().isPresent()) {
       Section.Builder cold = body.section("cold", heading);
       cold.moment(
-          "intoCold", ifNight("into the cold"), maybe(night, ShapeForecast.Night::coldFromHours));
+          "intoCold",
+          ifNight("into the cold"),
+          night.map(ShapeForecast.Night::coldFromHours).orElse(OptionalDouble.empty()));
       core(cold);
       baked(cold);
       night.flatMap(ShapeForecast.Night::warmer).ifPresent(warmer -> warmer(warmer, cold));
     } else {
       Section.Builder proof = body.section("proof", heading);
       proof.moment(
-          "intoProof", ifNight("into proof"), number(night, ShapeForecast.Night::proofFromHours));
+          "intoProof", ifNight("into proof"), Value.of(night, ShapeForecast.Night::proofFromHours));
       baked(proof);
     }
   }
@@ -90,9 +91,9 @@ public final class LoafSections {
       return "go by the jar and by what it says below";
     }
     return "a lively starter gets there "
-        + moment(shape.hours().early())
+        + timeline.moment(shape.hours().early())
         + ", a sluggish one "
-        + moment(shape.hours().late())
+        + timeline.moment(shape.hours().late())
         + "; go by the jar";
   }
 
@@ -146,7 +147,7 @@ public final class LoafSections {
 
   private String cooled(Distribution cools) {
     long never = Math.round(10 * (1 - cools.reached()));
-    String when = cools.window().likely().isPresent() ? words(cools.window()) : "";
+    String when = cools.window().likely().isPresent() ? timeline.words(cools.window()) : "";
     String not = never == 0 ? "" : "never in " + never + " of 10";
     return when + (when.isEmpty() || not.isEmpty() ? "" : "; ") + not;
   }
@@ -154,7 +155,7 @@ public final class LoafSections {
   private void baked(Section.Builder to) {
     ShapeForecast.RiseRange rise =
         night.map(ShapeForecast.Night::riseAtBake).orElse(ShapeForecast.RiseRange.NONE);
-    to.moment("oven", ifNight("into the oven"), number(night, ShapeForecast.Night::ovenHours));
+    to.moment("oven", ifNight("into the oven"), Value.of(night, ShapeForecast.Night::ovenHours));
     if (night.isPresent()) {
       to.say("risen then", words(rise));
     }
@@ -185,7 +186,7 @@ public final class LoafSections {
                 + " °C warmer than believed, the loaf has risen "
                 + whole(warmer.riseAtBakePercent())
                 + " at the oven"
-                + (until.isPresent() ? ", good until " + moment(until) : ""))
+                + (until.isPresent() ? ", good until " + timeline.moment(until) : ""))
         .section("warmerCold", "")
         .number("byCelsius", "", OptionalDouble.of(warmer.byCelsius()), Unit.KELVIN, 1)
         .number("riseAtBakePercent", "", warmer.riseAtBakePercent(), Unit.PERCENT)
@@ -195,14 +196,6 @@ public final class LoafSections {
   /** A label that a page shows only where there is a shape point. */
   private String ifNight(String label) {
     return night.isPresent() ? label : "";
-  }
-
-  private String words(TimeWindow window) {
-    return new Value.Window(window, timeline).text();
-  }
-
-  private String moment(OptionalDouble hours) {
-    return timeline.moment(hours);
   }
 
   /** A rise with its range, per cent. */
@@ -222,15 +215,5 @@ public final class LoafSections {
   /** Whole per cent. */
   public static String whole(double percent) {
     return Words.rounded(percent, 0) + " %";
-  }
-
-  private static <T> OptionalDouble maybe(Optional<T> from, Function<T, OptionalDouble> number) {
-    return from.map(number).orElse(OptionalDouble.empty());
-  }
-
-  private static <T> OptionalDouble number(Optional<T> from, ToDoubleFunction<T> number) {
-    return from.isPresent()
-        ? OptionalDouble.of(number.applyAsDouble(from.get()))
-        : OptionalDouble.empty();
   }
 }

@@ -100,7 +100,7 @@ class LeaveCommandTest {
     CliRun run = leave("--now 13:00 --leave-at 15:00 --back-at 23:30");
 
     assertThat(run.out().replaceAll("\\s+", " "))
-        .contains("0 doughs in 10 are right. It is likely past its best when shaped");
+        .contains("none of 10 doughs is right. It is likely past its best when shaped");
   }
 
   @ParameterizedTest

@@ -67,7 +67,7 @@ class LoggerFileTest {
         "hours,temperature C/0,25 | it has 1 reading: a temperature over time needs at least two",
         "hours,temperature C | it has 0 readings",
         "hours,temperature C/0,25/1,24,5 | line 3: 3 columns, but the first line names 2",
-        "hours,temperature C/0/1 | line 2: only 1 columns",
+        "hours,temperature C/0/1 | line 2: only 1 column: a time",
         "hours,temperature C/0,240/1,25 | line 2: dough temperature 240 °C is outside -2…45 °C",
         "hours,temperature C/0,/1,25 | line 2: temperature is empty",
         "hours,temperature C/x,25/1,25 | line 2: hours x is not a number",

@@ -230,7 +230,10 @@ public record LoggerDocument(LoggedReadings readings, List<Warning> warnings) {
       List<String> cells = CsvCells.of(line, separator);
       if (cells.size() <= Math.max(time, temperature)) {
         throw new InputException(
-            "only " + cells.size() + " columns: a time and a temperature are needed");
+            "only "
+                + cells.size()
+                + (cells.size() == 1 ? " column" : " columns")
+                + ": a time and a temperature are needed");
       }
       if (cells.size() > width) {
         throw new InputException(

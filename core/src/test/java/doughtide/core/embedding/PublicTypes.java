@@ -45,12 +45,16 @@ final class PublicTypes {
     none(
         "a part of a document while it is read or written",
         "document.DoughNotes$Line",
+        "document.ReadingsDocument$Core",
         "document.ReadingsDocument$Head");
     none("a question, asked once", "day.again.Slipped");
     none(
         ANSWER,
         "day.BakePlan",
+        "day.BakePlan$Begun",
+        "day.BakePlan$Weighed",
         "day.DayAnswer",
+        "day.DayAnswer$Choice",
         "day.DayAnswer$Obstacle",
         "day.DayAnswer$Remedy",
         "day.DayPlan",

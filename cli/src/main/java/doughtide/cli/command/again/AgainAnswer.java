@@ -9,6 +9,7 @@ import doughtide.cli.args.Arguments;
 import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.Words;
 import doughtide.cli.hand.Cautions;
+import doughtide.cli.hand.LeaveSections;
 import doughtide.core.day.BakeDay;
 import doughtide.core.day.BakePlan;
 import doughtide.core.day.BakeStep;
@@ -219,9 +220,8 @@ public record AgainAnswer(
   private String right() {
     long tenths = (long) Math.floor(plan().goodShare() * 10 + 1e-9);
     return "All by this plan, "
-        + tenths
-        + (tenths == 1 ? " dough in 10 comes" : " doughs in 10 come")
-        + " out right."
+        + LeaveSections.ofTen(tenths, "comes out right", "come out right")
+        + "."
         + (tenths == 0 ? " Bake as soon as a loaf looks ready, and take it for what it is." : "");
   }
 
