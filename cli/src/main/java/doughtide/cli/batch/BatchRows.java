@@ -65,7 +65,7 @@ public final class BatchRows implements Serializable {
   }
 
   /**
-   * For rows of CSV or JSON lines; the forecasts come in the same form.
+   * {@return the function for rows of CSV or JSON lines; the forecasts come in the same form}
    *
    * @param first the first line: the header of CSV with the names that {@code doughtide help batch}
    *     lists, or any row of JSON lines
@@ -96,7 +96,7 @@ public final class BatchRows implements Serializable {
     return made;
   }
 
-  /** The line before the first forecast, without its ending; empty for JSON lines. */
+  /** {@return the line before the first forecast, without its ending; empty for JSON lines} */
   public String header() {
     return text(headerBytes());
   }
@@ -110,8 +110,8 @@ public final class BatchRows implements Serializable {
   }
 
   /**
-   * The forecast of a row, without the ending of its line; of a row that cannot be used, what is
-   * wrong with it.
+   * {@return the forecast of a row, without the ending of its line; of a row that cannot be used,
+   * what is wrong with it}
    *
    * @param number its line in the input, from 1; it stands in the answer
    * @param row its text

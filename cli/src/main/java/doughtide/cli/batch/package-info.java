@@ -1,4 +1,8 @@
-/** Many doughs, one a row. */
+/**
+ * Many doughs, one a row.
+ *
+ * @serial exclude
+ */
 @NullMarked
 package doughtide.cli.batch;
 

@@ -98,7 +98,13 @@ public final class BakePlan {
     }
   }
 
-  /** The plan of a dough that was begun, as it goes on. */
+  /**
+   * {@return the plan of a dough that was begun, as it goes on}
+   *
+   * @param day what was planned for
+   * @param begun what was done and is decided
+   * @param weighed how the doughs come out
+   */
   @Internal
   public static BakePlan of(BakeDay day, Begun begun, Weighed weighed) {
     Draft draft =

@@ -41,7 +41,7 @@ public record DayPlan(
   }
 
   /**
-   * A day of one dough that was begun.
+   * {@return a day of one dough that was begun}
    *
    * @param plan as it goes on
    * @param steps what was done and what is left, ascending

@@ -26,6 +26,8 @@ public enum ChartFormat {
   /**
    * The format that the ending of a file name asks for.
    *
+   * @param fileName with its ending, upper or lower case
+   * @return the format of the ending
    * @throws InputException for any other ending
    */
   public static ChartFormat ofFileName(String fileName) {

@@ -21,12 +21,12 @@ public enum ChartSize {
     this.heightPt = heightPt;
   }
 
-  /** Width in points. */
+  /** {@return width in points} */
   public int widthPt() {
     return widthPt;
   }
 
-  /** Height in points. */
+  /** {@return height in points} */
   public int heightPt() {
     return heightPt;
   }

@@ -37,7 +37,12 @@ public final class Charts {
     this.words = words;
   }
 
-  /** In the words of a language. */
+  /**
+   * In the words of a language.
+   *
+   * @param words of one language
+   * @return charts in the words of a language
+   */
   public static Charts in(Words words) {
     return new Charts(words);
   }
@@ -48,6 +53,7 @@ public final class Charts {
    * @param title over the chart
    * @param forecast of the dough
    * @param marks rises whose times are shown, ascending
+   * @return the chart
    * @throws InputException if no hours can be given for the dough; it says why
    */
   public DrawnChart rise(String title, RiseForecast forecast, Rise... marks) {
@@ -55,7 +61,8 @@ public final class Charts {
   }
 
   /**
-   * The rise of a dough, when to shape it and the loaf to the oven, with the warnings of both.
+   * {@return the rise of a dough, when to shape it and the loaf to the oven, with the warnings of
+   * both}
    *
    * @param title over the chart
    * @param forecast of the dough
@@ -73,6 +80,8 @@ public final class Charts {
   /**
    * A rise of which more is known: clock times, readings, lines of one's own.
    *
+   * @param data what is to be drawn
+   * @return the chart
    * @hidden
    */
   @Internal
@@ -81,7 +90,7 @@ public final class Charts {
   }
 
   /**
-   * The height of a fed starter.
+   * {@return the height of a fed starter}
    *
    * @param title over the chart
    * @param forecast of the feeding
@@ -96,7 +105,7 @@ public final class Charts {
   }
 
   /**
-   * A day in bars over the clock.
+   * {@return a day in bars over the clock}
    *
    * @param title over the chart
    * @param day with one dough or many
@@ -110,8 +119,10 @@ public final class Charts {
   }
 
   /**
-   * How much water a flour takes, after its bowls.
+   * {@return how much water a flour takes, after its bowls}
    *
+   * @param title over the chart
+   * @param fit what the bowls said
    * @param test by which they were graded, as {@link BowlTest#of} has it for the flour
    * @hidden
    */

@@ -12,12 +12,21 @@ import java.io.OutputStream;
  */
 public record DrawnChart(@Internal PrintedChart chart, @Internal ChartCaption caption) {
 
-  /** The bytes of a file, on a sheet of A5 across. */
+  /**
+   * {@return the bytes of a file, on a sheet of A5 across}
+   *
+   * @param format PDF, SVG or PNG
+   */
   public byte[] bytes(ChartFormat format) {
     return bytes(format, ChartSize.A5_LANDSCAPE);
   }
 
-  /** The bytes of a file. */
+  /**
+   * {@return the bytes of a file}
+   *
+   * @param format PDF, SVG or PNG
+   * @param size of the sheet
+   */
   public byte[] bytes(ChartFormat format, ChartSize size) {
     return ChartOutput.bytes(chart, format, size, caption);
   }
@@ -25,6 +34,9 @@ public record DrawnChart(@Internal PrintedChart chart, @Internal ChartCaption ca
   /**
    * Writes the file into a stream, which stays open.
    *
+   * @param format PDF, SVG or PNG
+   * @param size of the sheet
+   * @param out where the bytes go
    * @throws IOException when the stream fails
    */
   public void write(ChartFormat format, ChartSize size, OutputStream out) throws IOException {

@@ -35,7 +35,14 @@ public record BakeSheet(
 
   private static final int LEAST_LINES = 11;
 
-  /** Copies the lists. */
+  /**
+   * Copies the lists.
+   *
+   * @param answer when to shape and at which height of the jar, in a sentence; empty if unknown
+   * @param rise the forecast; its title names the dough, its subtitle the formula and temperatures
+   * @param steps in order
+   * @param cautions those that apply to this dough
+   */
   public BakeSheet {
     steps = List.copyOf(steps);
     cautions = List.copyOf(cautions);

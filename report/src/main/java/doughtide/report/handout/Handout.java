@@ -16,22 +16,31 @@ import java.util.List;
 public interface Handout {
 
   /**
-   * The pages in order: one side, or two where large print needs them.
+   * {@return the pages in order: one side, or two where large print needs them}
    *
+   * @param format paper, size of the text and whether it lies across
+   * @param words of one language
    * @param date printed at the foot
    * @hidden
    */
   @Internal
   List<Page> pages(PageFormat format, Words words, LocalDate date);
 
-  /** The charts of the pages, to be shown or written on their own. */
+  /**
+   * {@return the charts of the pages, to be shown or written on their own}
+   *
+   * @param words of one language
+   */
   default List<NamedChart> charts(Words words) {
     return List.of();
   }
 
   /**
-   * The pages as one PDF.
+   * {@return the pages as one PDF}
    *
+   * @param format paper, size of the text and whether it lies across
+   * @param words of one language
+   * @param date printed at the foot
    * @throws PageLayoutException when something does not fit
    */
   default byte[] bytes(PageFormat format, Words words, LocalDate date) {
@@ -41,6 +50,10 @@ public interface Handout {
   /**
    * Writes the pages as one PDF into a stream, which stays open.
    *
+   * @param format paper, size of the text and whether it lies across
+   * @param words of one language
+   * @param date printed at the foot
+   * @param out where the bytes go
    * @throws PageLayoutException when something does not fit
    * @throws IOException when the stream fails
    */

@@ -23,6 +23,8 @@ public record HandoutDough(DoughFormula formula, List<TemperatureTrace.Step> tem
   /**
    * Copies the steps.
    *
+   * @param formula what is in it
+   * @param temperature the dough's own temperature in steps, the first from hour 0
    * @throws InputException if there is no step or the first does not begin at hour 0
    */
   public HandoutDough {
@@ -32,23 +34,36 @@ public record HandoutDough(DoughFormula formula, List<TemperatureTrace.Step> tem
     }
   }
 
-  /** A dough of one temperature. */
+  /**
+   * {@return a dough of one temperature}
+   *
+   * @param formula what is in it
+   * @param temperature the dough's own, −2…45 °C
+   */
   public static HandoutDough steady(DoughFormula formula, Temperature temperature) {
     return new HandoutDough(formula, List.of(new TemperatureTrace.Step(0, temperature)));
   }
 
-  /** The same with another formula. */
+  /**
+   * {@return the same with another formula}
+   *
+   * @param newFormula what is in it
+   */
   public HandoutDough with(DoughFormula newFormula) {
     return new HandoutDough(newFormula, temperature);
   }
 
-  /** The same at one other temperature. */
+  /**
+   * {@return the same at one other temperature}
+   *
+   * @param newTemperature the dough's own, −2…45 °C
+   */
   public HandoutDough at(Temperature newTemperature) {
     return steady(formula, newTemperature);
   }
 
   /**
-   * The temperature as the model takes it.
+   * {@return the temperature as the model takes it}
    *
    * @throws InputException if no dough has one of the temperatures
    */

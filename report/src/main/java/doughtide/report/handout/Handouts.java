@@ -41,24 +41,38 @@ public final class Handouts {
     this.title = title;
   }
 
-  /** In the words of a language, for a baker nobody knows. */
+  /**
+   * In the words of a language, for a baker nobody knows.
+   *
+   * @param words of one language
+   * @return pages in the words of a language, for a baker nobody knows
+   */
   public static Handouts in(Words words) {
     return new Handouts(words, RiseForecaster.standard().keepingCurves(), Optional.empty());
   }
 
-  /** The same with another forecaster, for example one that has learned. */
+  /**
+   * {@return the same with another forecaster, for example one that has learned}
+   *
+   * @param newForecaster belief, parameters and number of members
+   */
   public Handouts with(RiseForecaster newForecaster) {
     return new Handouts(words, newForecaster, title);
   }
 
-  /** The same under a title of one's own. */
+  /**
+   * {@return the same under a title of one's own}
+   *
+   * @param newTitle printed as it is
+   */
   public Handouts titled(String newTitle) {
     return new Handouts(words, forecaster, Optional.of(newTitle));
   }
 
   /**
-   * One dough with the steps of its day.
+   * {@return one dough with the steps of its day}
    *
+   * @param dough what is in it and how warm it is
    * @param mixedAt when it is mixed; adds clock times
    * @param proof what happens after bulk fermentation; adds when to shape
    * @throws doughtide.core.quantity.InputException if no hours can be given for the dough
@@ -69,8 +83,9 @@ public final class Handouts {
   }
 
   /**
-   * Doughs that differ in one thing.
+   * {@return doughs that differ in one thing}
    *
+   * @param comparison the doughs and what they differ in
    * @param mark the rise whose hours are compared
    * @throws doughtide.core.quantity.InputException if no hours can be given for one of the doughs
    * @hidden
@@ -81,11 +96,12 @@ public final class Handouts {
   }
 
   /**
-   * Hours to a rise by dough temperature and starter share.
+   * {@return hours to a rise by dough temperature and starter share}
    *
    * @param formula the dough; its own starter share is not used
    * @param temperatures one to ten, the rows
    * @param shares one to six, the columns
+   * @param rise over the volume after mixing
    * @throws doughtide.core.quantity.InputException for more rows or columns
    */
   public Handout hoursTable(
@@ -97,7 +113,11 @@ public final class Handouts {
    * At which rise and hour to shape before a night in the cold, for the same doughs as {@link
    * #hoursTable}, from the same model as {@link #bakeSheet}.
    *
+   * @param formula the dough; its own starter share is not used
+   * @param temperatures one to ten, the rows
+   * @param shares one to six, the columns
    * @param proof what happens after bulk fermentation
+   * @return the table
    * @throws doughtide.core.quantity.InputException for more rows or columns
    */
   public Handout nightTable(
@@ -109,9 +129,13 @@ public final class Handouts {
   }
 
   /**
-   * Both tables for the wall, each dough forecast once: {@link #hoursTable}, then {@link
-   * #nightTable}.
+   * {@return both tables for the wall, each dough forecast once: {@link #hoursTable}, then {@link
+   * #nightTable}}
    *
+   * @param formula the dough; its own starter share is not used
+   * @param temperatures one to ten, the rows
+   * @param shares one to six, the columns
+   * @param rise over the volume after mixing
    * @param proof what happens after bulk fermentation
    * @throws doughtide.core.quantity.InputException for more rows or columns
    */
@@ -128,8 +152,9 @@ public final class Handouts {
   }
 
   /**
-   * What happens unseen through one bulk fermentation.
+   * {@return what happens unseen through one bulk fermentation}
    *
+   * @param dough what is in it and how warm it is
    * @param mark the rise at which the page counts where the gas is
    * @throws doughtide.core.quantity.InputException if no hours can be given for the dough
    */
@@ -138,7 +163,7 @@ public final class Handouts {
   }
 
   /**
-   * When a starter is ripe, by temperature and feed.
+   * {@return when a starter is ripe, by temperature and feed}
    *
    * @param feeding starter and flour; its own ratio is not used
    * @param temperatures one to ten, the rows
@@ -153,8 +178,8 @@ public final class Handouts {
   }
 
   /**
-   * A worksheet for one evening that makes the windows a baker's own: jars fed side by side, see
-   * {@link doughtide.core.learning.FirstEvening}.
+   * {@return a worksheet for one evening that makes the windows a baker's own: jars fed side by
+   * side, see {@link doughtide.core.learning.FirstEvening}}
    *
    * @param starter ripe
    * @param flour given to it
@@ -169,8 +194,9 @@ public final class Handouts {
   }
 
   /**
-   * A strip to cut out and tape to a sample jar.
+   * {@return a strip to cut out and tape to a sample jar}
    *
+   * @param dough what is in it and how warm it is
    * @param mixedAt when the dough is mixed; adds clock times
    * @param proof what happens after bulk fermentation; without it bulk ends at the rise
    * @param rise at which bulk ends where there is no proof
@@ -190,9 +216,10 @@ public final class Handouts {
   }
 
   /**
-   * Squared paper with the expected rise, on which readings are plotted by hand and which says when
-   * to shape without a computer.
+   * {@return squared paper with the expected rise, on which readings are plotted by hand and which
+   * says when to shape without a computer}
    *
+   * @param dough what is in it and how warm it is
    * @param mixedAt when the dough is mixed; adds clock times
    * @param proof what happens after bulk fermentation; without it bulk ends at the rise
    * @param rise at which bulk ends where there is no proof

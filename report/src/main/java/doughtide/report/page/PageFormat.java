@@ -30,23 +30,23 @@ public record PageFormat(PaperSize paper, Orientation orientation, TextSize text
       this.sizePt = sizePt;
     }
 
-    /** Size in points. */
+    /** {@return size in points} */
     public double sizePt() {
       return sizePt;
     }
   }
 
-  /** Upright A4 with text of 12 pt. */
+  /** {@return upright A4 with text of 12 pt} */
   public static PageFormat a4() {
     return new PageFormat(PaperSize.A4, Orientation.UPRIGHT, TextSize.STANDARD);
   }
 
-  /** The same page lying on its side. */
+  /** {@return the same page lying on its side} */
   public PageFormat sideways() {
     return new PageFormat(paper, Orientation.SIDEWAYS, text);
   }
 
-  /** The same page in large print. */
+  /** {@return the same page in large print} */
   public PageFormat largePrint() {
     return new PageFormat(paper, orientation, TextSize.LARGE);
   }

@@ -29,6 +29,8 @@ public enum PaperSize {
   /**
    * The sheet with the given name, in any case.
    *
+   * @param name upper or lower case
+   * @return the size
    * @throws InputException when there is no such sheet
    */
   public static PaperSize of(String name) {

@@ -1,5 +1,6 @@
 package doughtide.report.phone;
 
+import doughtide.core.Internal;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.quantity.Rise;
 import doughtide.report.words.Words;
@@ -14,7 +15,9 @@ import java.util.List;
  *     must be possible
  * @param rises whose times are shown, ascending
  * @param asked the rise that the page tells of
+ * @hidden
  */
+@Internal
 public record PhoneLesson(
     String name, List<Axis> axes, List<RiseForecast> doughs, List<Rise> rises, Rise asked) {
 
@@ -25,7 +28,12 @@ public record PhoneLesson(
     rises = List.copyOf(rises);
   }
 
-  /** What can be changed. */
+  /**
+   * What can be changed.
+   *
+   * @hidden
+   */
+  @Internal
   public enum Thing {
     /** The dough's own temperature. */
     DOUGH_TEMP,
@@ -45,7 +53,9 @@ public record PhoneLesson(
    * @param thing what
    * @param given which of its values, from 0, the dough has as it was given
    * @param count how many values it has
+   * @hidden
    */
+  @Internal
   public record Axis(Thing thing, int given, int count) {}
 
   /** What a lesson without a name is called. */

@@ -20,31 +20,53 @@ import java.util.TreeMap;
 public record Advice(String text, String remedy) {
   private static final char NO_BREAK_SPACE = '\u00a0';
 
-  /** A warning, with its numbers in the form of the language. */
+  /**
+   * {@return a warning, with its numbers in the form of the language}
+   *
+   * @param words of one language
+   * @param warning from a forecast
+   */
   public static Advice of(Words words, Warning warning) {
     Map<String, String> values = new TreeMap<>();
     warning.numbers().forEach((name, value) -> values.put(name, number(words, name, value)));
     return parted(words.say("warning." + warning.kind().name(), values));
   }
 
-  /** What makes a window wide, and what would narrow it. */
+  /**
+   * {@return what makes a window wide, and what would narrow it}
+   *
+   * @param words of one language
+   * @param unknown of a belief
+   */
   public static Advice of(Words words, Unknown unknown) {
     return parted(words.say("unknown." + unknown.name()));
   }
 
-  /** Why a bake may not fit the others. */
+  /**
+   * {@return why a bake may not fit the others}
+   *
+   * @param words of one language
+   * @param reason from a learner
+   */
   public static Advice of(Words words, OutlierReason reason) {
     return parted(words.say("outlier." + reason.name()));
   }
 
-  /** Why a reading can hardly be of a dough. */
+  /**
+   * {@return why a reading can hardly be of a dough}
+   *
+   * @param words of one language
+   * @param doubt of a dough in hand
+   */
   public static Advice of(Words words, ReadingDoubt doubt) {
     return parted(words.say("doubt." + doubt.name()));
   }
 
   /**
-   * What may have made a loaf come out as it did, in a sentence.
+   * {@return what may have made a loaf come out as it did, in a sentence}
    *
+   * @param words of one language
+   * @param cause why a loaf may have come out so
    * @param over whether it had risen too far, not too little
    * @hidden
    */
@@ -53,27 +75,43 @@ public record Advice(String text, String remedy) {
     return words.say("cause." + (over ? "over." : "under.") + cause.name());
   }
 
-  /** A warning for an English terminal. */
+  /**
+   * {@return a warning for an English terminal}
+   *
+   * @param warning from a forecast
+   */
   public static Advice english(Warning warning) {
     return of(Words.in(Language.ENGLISH), warning).withPlainSpaces();
   }
 
-  /** An unknown for an English terminal. */
+  /**
+   * {@return an unknown for an English terminal}
+   *
+   * @param unknown of a belief
+   */
   public static Advice english(Unknown unknown) {
     return of(Words.in(Language.ENGLISH), unknown).withPlainSpaces();
   }
 
-  /** A reason for an English terminal. */
+  /**
+   * {@return a reason for an English terminal}
+   *
+   * @param reason from a learner
+   */
   public static Advice english(OutlierReason reason) {
     return of(Words.in(Language.ENGLISH), reason).withPlainSpaces();
   }
 
-  /** A doubt for an English terminal. */
+  /**
+   * {@return a doubt for an English terminal}
+   *
+   * @param doubt of a dough in hand
+   */
   public static Advice english(ReadingDoubt doubt) {
     return of(Words.in(Language.ENGLISH), doubt).withPlainSpaces();
   }
 
-  /** Both sentences one after the other. */
+  /** {@return both sentences one after the other} */
   public String sentences() {
     return remedy.isEmpty() ? text : text + " " + remedy;
   }

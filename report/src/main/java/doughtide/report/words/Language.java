@@ -30,12 +30,12 @@ public enum Language {
     this.groupMark = groupMark;
   }
 
-  /** Two-letter code of ISO 639-1, for example {@code de}. */
+  /** {@return two-letter code of ISO 639-1, for example {@code de}} */
   public String tag() {
     return tag;
   }
 
-  /** The locale that date formats follow. */
+  /** {@return the locale that date formats follow} */
   public Locale locale() {
     return locale;
   }
@@ -67,6 +67,7 @@ public enum Language {
    * The language with the given code.
    *
    * @param tag two-letter code, in any case
+   * @return the language
    * @throws InputException when no pages exist in that language
    */
   public static Language of(String tag) {

@@ -36,7 +36,9 @@ public final class Words {
 
   /** The scale of temperature that comes first; the other follows in brackets. */
   public enum Degrees {
+    /** Degrees Celsius first. */
     CELSIUS,
+    /** Degrees Fahrenheit first. */
     FAHRENHEIT
   }
 
@@ -66,7 +68,12 @@ public final class Words {
     this.clock = clock;
   }
 
-  /** The words of a language, read from its file once. */
+  /**
+   * The words of a language, read from its file once.
+   *
+   * @param language whose bundle is read
+   * @return the words of a language
+   */
   public static Words in(Language language) {
     return READ.computeIfAbsent(language, Words::read);
   }
@@ -88,25 +95,35 @@ public final class Words {
     return new Words(language, texts, Degrees.CELSIUS, ClockStyle.HOURS_24);
   }
 
-  /** The same words with a scale of temperature first. */
+  /**
+   * {@return the same words with a scale of temperature first}
+   *
+   * @param first which degrees come first
+   */
   public Words with(Degrees first) {
     return new Words(language, texts, first, clock);
   }
 
-  /** The same words with another way to write clock times. */
+  /**
+   * {@return the same words with another way to write clock times}
+   *
+   * @param style of 12 or 24 hours
+   */
   public Words with(ClockStyle style) {
     return new Words(language, texts, degrees, style);
   }
 
   /**
-   * The words of another language, with temperatures and clock times written as here, such as for a
-   * student whose language is not that of the class.
+   * {@return the words of another language, with temperatures and clock times written as here, such
+   * as for a student whose language is not that of the class}
+   *
+   * @param other whose bundle is read
    */
   public Words of(Language other) {
     return in(other).with(degrees).with(clock);
   }
 
-  /** The scale of temperature that comes first. */
+  /** {@return the scale of temperature that comes first} */
   public Degrees degrees() {
     return degrees;
   }
@@ -116,7 +133,7 @@ public final class Words {
     return text.replaceAll(" ([:;?!»])", NO_BREAK_SPACE + "$1").replace("« ", "«" + NO_BREAK_SPACE);
   }
 
-  /** The language of these words. */
+  /** {@return the language of these words} */
   public Language language() {
     return language;
   }
@@ -127,8 +144,9 @@ public final class Words {
   }
 
   /**
-   * The text of a key.
+   * {@return the text of a key}
    *
+   * @param key of the bundle
    * @throws IllegalArgumentException when the key does not exist
    */
   public String say(String key) {
@@ -140,8 +158,8 @@ public final class Words {
   }
 
   /**
-   * The word for a thing that is known by its key; the key itself where this language has no word
-   * for it, as for a flour that a program has added.
+   * {@return the word for a thing that is known by its key; the key itself where this language has
+   * no word for it, as for a flour that a program has added}
    *
    * @param group what it is, for example {@code flour}
    * @param key for example {@code strong white}
@@ -153,9 +171,10 @@ public final class Words {
   }
 
   /**
-   * The text of a key with its placeholders filled in. Values are put in as they are and never read
-   * as markup or as further placeholders.
+   * {@return the text of a key with its placeholders filled in} Values are put in as they are and
+   * never read as markup or as further placeholders.
    *
+   * @param key of the bundle
    * @param values by placeholder name; a text {@code at {temperature}} takes the value of {@code
    *     temperature}
    */
@@ -181,15 +200,20 @@ public final class Words {
   }
 
   /**
-   * A number in the form of the language.
+   * {@return a number in the form of the language}
    *
+   * @param value any finite number
    * @param decimals digits after the decimal mark, all of them shown
    */
   public String number(double value, int decimals) {
     return language.number(value, decimals);
   }
 
-  /** A number with one decimal, or none where it is whole; line numbers ungrouped. */
+  /**
+   * {@return a number with one decimal, or none where it is whole; line numbers ungrouped}
+   *
+   * @param value any finite number
+   */
   public String plain(double value) {
     double tenths = Math.rint(value * 10) / 10;
     return tenths == Math.rint(tenths) ? String.valueOf((long) tenths) : number(tenths, 1);
@@ -200,14 +224,23 @@ public final class Words {
     return List.of(line.split(" \\| ", -1));
   }
 
-  /** A share in percent, already times 100, with the spacing of the language. */
+  /**
+   * {@return a share in percent, already times 100, with the spacing of the language}
+   *
+   * @param percent where 100 is the whole
+   * @param decimals after the decimal sign, 0 or more
+   */
   public String percent(double percent, int decimals) {
     String gap =
         language == Language.ENGLISH || language == Language.PORTUGUESE ? "" : NO_BREAK_SPACE;
     return number(percent, decimals) + gap + "%";
   }
 
-  /** Celsius and Fahrenheit, for example {@code 24.5 °C (76 °F)}. */
+  /**
+   * {@return Celsius and Fahrenheit, for example {@code 24.5 °C (76 °F)}}
+   *
+   * @param celsius degrees Celsius
+   */
   public String temperature(double celsius) {
     String inCelsius = NO_BREAK_SPACE + "°C";
     String inFahrenheit = number(celsius * 9 / 5 + 32, 0) + NO_BREAK_SPACE + "°F";
@@ -221,8 +254,11 @@ public final class Words {
   }
 
   /**
-   * A duration to five minutes with its units, in every language as the standard for units writes
-   * it, which nobody takes for a clock time: {@code 4 h 35 min}, {@code 4 h} or {@code 35 min}.
+   * {@return a duration to five minutes with its units, in every language as the standard for units
+   * writes it, which nobody takes for a clock time: {@code 4 h 35 min}, {@code 4 h} or {@code 35
+   * min}}
+   *
+   * @param hours a length of time
    */
   public String hours(double hours) {
     long minutes = roundToFive(hours * 60);
@@ -235,9 +271,10 @@ public final class Words {
   }
 
   /**
-   * A span of hours, the likely hour first where there is one, for example {@code 5 h 20 min (4 h
-   * 35 min–6 h 20 min)}; {@code from 4 h 35 min} where its end is open.
+   * {@return a span of hours, the likely hour first where there is one, for example {@code 5 h 20
+   * min (4 h 35 min–6 h 20 min)}; {@code from 4 h 35 min} where its end is open}
    *
+   * @param span early, likely and late
    * @hidden
    */
   @Internal
@@ -250,9 +287,10 @@ public final class Words {
   }
 
   /**
-   * A span of hours in quarters, the likely hour first where there is one, for example {@code 5¼ h
-   * (4½–6¼)}; {@code from 4½ h} where its end is open.
+   * {@return a span of hours in quarters, the likely hour first where there is one, for example
+   * {@code 5¼ h (4½–6¼)}; {@code from 4½ h} where its end is open}
    *
+   * @param span early, likely and late
    * @hidden
    */
   @Internal
@@ -281,7 +319,12 @@ public final class Words {
     return write.apply(span.likelyHours().getAsDouble()) + " (" + range + ")";
   }
 
-  /** A span of time, for example {@code 4 h 35 min–6 h 20 min}. */
+  /**
+   * {@return a span of time, for example {@code 4 h 35 min–6 h 20 min}}
+   *
+   * @param early hours, the smaller number
+   * @param late hours, the larger number
+   */
   public String hoursSpan(double early, double late) {
     String from = hours(early);
     String to = hours(late);
@@ -289,8 +332,11 @@ public final class Words {
   }
 
   /**
-   * A span of hours in quarters, for example {@code 4½–6¼ h}; whole hours from 12 hours on. The
-   * early end is rounded down, the late end up, so that the span never shrinks.
+   * {@return a span of hours in quarters, for example {@code 4½–6¼ h}; whole hours from 12 hours
+   * on} The early end is rounded down, the late end up, so that the span never shrinks.
+   *
+   * @param early hours, the smaller number
+   * @param late hours, the larger number
    */
   public String quarterHours(double early, double late) {
     double step = late < 12 ? 0.25 : 1;
@@ -306,12 +352,20 @@ public final class Words {
     return whole == 0 && !part.isEmpty() ? part : whole + part;
   }
 
-  /** Clock time, rounded to five minutes, for example {@code 13:05} or {@code 1:05 pm}. */
+  /**
+   * {@return clock time, rounded to five minutes, for example {@code 13:05} or {@code 1:05 pm}}
+   *
+   * @param time with its time zone
+   */
   public String clock(ZonedDateTime time) {
     return clockToTheMinute(rounded(time));
   }
 
-  /** Clock time as it was given, for example {@code 13:07} or {@code 1:07 pm}. */
+  /**
+   * {@return clock time as it was given, for example {@code 13:07} or {@code 1:07 pm}}
+   *
+   * @param time with its time zone
+   */
   public String clockToTheMinute(ZonedDateTime time) {
     String written = DateTimeFormatter.ofPattern(clock.pattern, language.locale()).format(time);
     return clock == ClockStyle.HOURS_24
@@ -319,19 +373,31 @@ public final class Words {
         : written.toLowerCase(language.locale()).replace(' ', '\u00a0').replace('\u202f', '\u00a0');
   }
 
-  /** Short day of the week and clock time, for example {@code Sat 13:05}. */
+  /**
+   * {@return short day of the week and clock time, for example {@code Sat 13:05}}
+   *
+   * @param time with its time zone
+   */
   public String dayAndClock(ZonedDateTime time) {
     return day(rounded(time)) + " " + clock(time);
   }
 
-  /** Short day of the week. */
+  /**
+   * {@return short day of the week}
+   *
+   * @param time with its time zone
+   */
   public String day(ZonedDateTime time) {
     boolean isLong = language == Language.PORTUGUESE; // in Portugal, the short form is not short
     return DateTimeFormatter.ofPattern("EEE", isLong ? SHORT_DAYS : language.locale())
         .format(rounded(time));
   }
 
-  /** The full date in the form of the language. */
+  /**
+   * {@return the full date in the form of the language}
+   *
+   * @param date without a time
+   */
   public String date(java.time.LocalDate date) {
     return DateTimeFormatter.ofLocalizedDate(FormatStyle.LONG)
         .withLocale(language.locale())
