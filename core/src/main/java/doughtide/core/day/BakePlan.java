@@ -76,7 +76,13 @@ public final class BakePlan {
    */
   @Internal
   public record Weighed(double goodShare, TimeWindow shape, List<StepMargin> margins) {
-    /** Keeps its own copy. */
+    /**
+     * Keeps its own copy.
+     *
+     * @param goodShare share of doughs that come out right, 0…1
+     * @param shape when the jar shows the moment, on the axis
+     * @param margins of the steps that matter to the dough, in order
+     */
     public Weighed {
       margins = List.copyOf(margins);
     }
