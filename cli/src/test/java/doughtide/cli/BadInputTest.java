@@ -73,6 +73,8 @@ class BadInputTest {
         "rise --dough-temp 25C --mixed-at 0027-02-03T12:00 | outside the years",
         "rise --dough-temp 25C --mixed-at 2027-03-28T01:30 | write 02:30",
         "rise --dough-temp 25C --zone Europe/Berlin | says nothing without --mixed-at",
+        "rise --dough-temp 25C --core 3h:12C | --core says nothing without --cold",
+        "rise --dough-temp 25C --save fridge.txt | --save keeps what a probe taught",
         "rise --dough-temp 25C --mixed-at 09:30 --zone Europe/Berlim | mean Europe/Berlin?",
         "rise --dough-temp 25C --mixed-at 09:30 --zone Nowhere | is no zone known here",
         "rise --dough-temp 25C hydration 72% | 'hydration' has no option before it: did you mean",

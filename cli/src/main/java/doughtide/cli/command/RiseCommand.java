@@ -196,6 +196,9 @@ public final class RiseCommand implements Command {
     DoughOptions dough = DoughOptions.read(arguments, session.environment());
     Optional<ClockTimes> clock = ClockOptions.read(arguments, session.environment());
     Optional<ProofOptions> proof = ProofOptions.read(arguments, clock);
+    if (proof.isEmpty()) {
+      ColdOptions.refuseProbe(arguments);
+    }
     OutputOptions.Format format = OutputOptions.format(arguments);
     OutputOptions.Paper paper = OutputOptions.paper(arguments);
     OutputOptions.onlyWithPicture(TITLE, arguments);

@@ -129,6 +129,14 @@ public final class ColdOptions {
         : ColdFit.taught(bulk, proof, core.intoColdHours(), core::since);
   }
 
+  /** Refuses a probe, and to keep what it taught, where no loaf goes into the cold. */
+  public static void refuseProbe(Arguments arguments) {
+    if (arguments.has(CORE)) {
+      throw alone(CORE);
+    }
+    refuseKeeping(arguments, "--cold 4C --hold 12h --core 3h:12C");
+  }
+
   /** Refuses to keep what no probe taught. */
   private static void refuseKeeping(Arguments arguments, String probe) {
     boolean keeps = KeepOptions.asked(arguments);

@@ -139,7 +139,7 @@ public final class StagesDocument {
 
     BuildStage read() {
       String clean = Quantities.clean(text);
-      Checks.inRange("length of a stage", clean.length(), 1, 200, "characters");
+      Checks.inRange("length of " + label, clean.length(), 1, 200, "characters");
       for (String part : clean.split(", |; ?")) {
         take(part.strip(), Vocabulary.plain(part));
       }

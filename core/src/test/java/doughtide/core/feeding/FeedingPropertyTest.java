@@ -7,11 +7,13 @@ import doughtide.core.dough.FlourClass;
 import doughtide.core.dough.Starter;
 import doughtide.core.dough.StarterCondition;
 import doughtide.core.forecast.RiseForecaster;
+import doughtide.core.forecast.TimeWindow;
 import doughtide.core.quantity.Altitude;
 import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Share;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.DoughTemperature;
+import java.util.List;
 import java.util.Random;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.ValueSource;
@@ -107,6 +109,30 @@ class FeedingPropertyTest {
     assertThat(back.ratio().flour())
         .as("seed %d", seed)
         .isEqualTo(c.feeding.ratio().flour(), within(0.01 * c.feeding.ratio().flour()));
+  }
+
+  /** Parts of flour, parts of water and the room, each a thousandth more; windows in order. */
+  @ParameterizedTest
+  @ValueSource(ints = {1, 2, 3, 4, 5, 6, 7, 8, 9, 10, 11, 12})
+  void aThousandthMoreMovesNoHourByATenth(int seed) {
+    Case c = new Case(seed);
+    FeedRatio r = c.feeding.ratio();
+    double likely = c.ripe(c.feeding, c.celsius);
+    List<Double> moved =
+        List.of(
+            c.ripe(c.feeding.withRatio(new FeedRatio(1, 1.001 * r.flour(), r.water())), c.celsius),
+            c.ripe(c.feeding.withRatio(new FeedRatio(1, r.flour(), 1.001 * r.water())), c.celsius),
+            c.ripe(c.feeding, 1.001 * c.celsius));
+
+    assertThat(moved)
+        .as("seed %d", seed)
+        .allSatisfy(hours -> assertThat(hours).isBetween(0.9 * likely, 1.1 * likely));
+    TimeWindow window =
+        PLANNER
+            .forecast(c.feeding, DoughTemperature.steady(Temperature.ofCelsius(c.celsius)))
+            .ripe();
+    assertThat(likely)
+        .isBetween(window.early().orElseThrow(), window.late().orElse(Double.MAX_VALUE));
   }
 
   @ParameterizedTest
