@@ -71,7 +71,7 @@ final class AxisPainter extends ChartPainter {
   private void xAxis(double edge) {
     double foot = plot.getMaxY() + ribbonTall;
     double firstRow = foot + size * 1.3;
-    ticks(picture.x(), foot);
+    ticks(picture.x(), foot, width);
     for (ChartTick tick : labelled(picture.x(), plot.getMaxX() + rightMargin())) {
       centred(tick.rows().get(0), px(tick.at()), firstRow);
     }
@@ -84,11 +84,12 @@ final class AxisPainter extends ChartPainter {
     text(title, plot.getMaxX() - Fonts.width(title, plain), firstRow + rows() * lineHeight, plain);
   }
 
-  private void ticks(ChartAxis axis, double y) {
+  private void ticks(ChartAxis axis, double y, double end) {
     stroke(1);
-    for (ChartTick tick : axis.ticks()) {
-      g.draw(new Line2D.Double(px(tick.at()), y, px(tick.at()), y + size * 0.3));
-    }
+    axis.ticks().stream()
+        .mapToDouble(tick -> px(tick.at()))
+        .filter(x -> x <= end)
+        .forEach(x -> g.draw(new Line2D.Double(x, y, x, y + size * 0.3)));
   }
 
   /** The second row of the labels: where a day begins, unless it lies on the day before. */
@@ -138,20 +139,24 @@ final class AxisPainter extends ChartPainter {
   void underAxis(ChartAxis axis, double edge) {
     double foot = twentyFoot;
     double row = foot + size * 1.15;
-    double titleFrom = plot.getMaxX() - Fonts.width(axis.title(), plain);
+    double titleFrom = titleFrom(axis);
     g.draw(new Line2D.Double(plot.getX(), foot, plot.getMaxX(), foot));
-    ticks(axis, foot);
+    ticks(axis, foot, titleFrom - size * 0.3);
     labelled(axis, titleFrom - size * 0.6)
         .forEach(tick -> centred(tick.rows().get(0), px(tick.at()), row));
     text(axis.title(), titleFrom, row, plain);
     axis.rowNames().forEach(name -> text(name, edge, row, plain));
   }
 
-  /** Strokes where a narrower stretch begins and ends. */
+  private double titleFrom(ChartAxis axis) {
+    return plot.getMaxX() - Fonts.width(axis.title(), plain);
+  }
+
+  /** Strokes where a narrower stretch begins and ends, clear of the title of the second axis. */
   void breaks(Squeeze squeeze) {
     for (double at : new double[] {squeeze.from(), squeeze.to()}) {
       breakAt(px(at), plot.getMaxY());
-      if (picture.under().isPresent()) {
+      if (picture.under().stream().anyMatch(axis -> px(at) + size * 0.6 < titleFrom(axis))) {
         breakAt(px(at), twentyFoot);
       }
     }

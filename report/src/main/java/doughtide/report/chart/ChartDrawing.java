@@ -84,9 +84,9 @@ final class ChartDrawing extends ChartPainter {
     picture.bench().forEach(this::bench);
     axes.axes(edge);
     picture.ribbon().ifPresent(ribbon -> foot.ribbon(ribbon, edge));
-    picture.twenty().ifPresent(twenty -> foot.twenty(twenty, edge, twentyFoot()));
     picture.under().ifPresent(axis -> axes.underAxis(axis, edge));
     picture.x().squeeze().ifPresent(axes::breaks);
+    picture.twenty().ifPresent(twenty -> foot.twenty(twenty, edge, twentyFoot()));
     lanes();
     picture.spans().forEach(this::span);
     picture.dots().forEach(this::dot);
