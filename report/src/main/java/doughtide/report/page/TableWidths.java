@@ -10,6 +10,8 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
  */
 final class TableWidths {
 
+  private static final double ROUNDING_PT = 0.05;
+
   private TableWidths() {}
 
   static double padPt(PageType type) {
@@ -30,7 +32,7 @@ final class TableWidths {
     double[] least = new double[columns.size()];
     double[] weights = new double[columns.size()];
     for (int i = 0; i < least.length; i++) {
-      least[i] = longestWord(table, i, type) + padPt(type);
+      least[i] = longestWord(table, i, type) + padPt(type) + ROUNDING_PT;
       weights[i] = columns.get(i).weight();
     }
     double sum = Arrays.stream(least).sum();
