@@ -175,7 +175,16 @@ class ArchitectureTest {
 
   @ArchTest
   static final ArchRule learningUses =
-      coreRoom("learning", "quantity", "dough", "kinetics", "gas", "thermal", "rise", "forecast");
+      coreRoom(
+          "learning",
+          "quantity",
+          "dough",
+          "kinetics",
+          "gas",
+          "thermal",
+          "rise",
+          "forecast",
+          "loaf");
 
   @ArchTest
   static final ArchRule feedingUses =

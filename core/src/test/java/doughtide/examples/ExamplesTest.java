@@ -157,10 +157,12 @@ class ExamplesTest {
             .with(Reading.ofRise(3.5, Rise.ofPercent(45)));
     TimeWindow half = later.forecast().hoursToRise(Rise.ofPercent(50));
     OptionalDouble lookAgain = later.nextLookHours(Rise.ofPercent(100));
+    TimeWindow shape = later.shapedFor(Proof.inCold(Temperature.ofCelsius(4), 12)).shape().hours();
 
     double before = dough.forecast().hoursToRise(Rise.ofPercent(50)).widthHours().orElseThrow();
     assertThat(half.widthHours().orElseThrow()).isLessThan(before);
     assertThat(lookAgain.orElseThrow()).isGreaterThan(3.5);
+    assertThat(shape.likely().orElseThrow()).isLessThan(half.likely().orElseThrow());
   }
 
   @Test

@@ -14,6 +14,7 @@ import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.function.BiFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -101,6 +102,22 @@ public final class RiseForecast {
     List<RiseModel> members =
         IntStream.range(0, ensemble.members().size()).mapToObj(this::member).toList();
     return threads.stream(members).map(member -> member.runFast(hours));
+  }
+
+  /**
+   * Asks some members, each run once more and not kept, unless the runs are.
+   *
+   * @param members places in {@link #ensemble()}
+   * @param asked of the place and the run of a member
+   * @return the answers, in the order of the places
+   */
+  public <T> List<T> ofMembers(List<Integer> members, BiFunction<Integer, RiseCurve, T> asked) {
+    return threads.stream(members).map(each -> asked.apply(each, curve(each))).toList();
+  }
+
+  private RiseCurve curve(int number) {
+    List<RiseCurve> known = curves;
+    return known == null ? member(number).runFast(hours) : known.get(number);
   }
 
   private RiseModel member(int number) {

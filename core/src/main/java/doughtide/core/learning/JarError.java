@@ -13,7 +13,7 @@ import org.apache.commons.math3.distribution.NormalDistribution;
  * @param deviation standard deviation, 0…1
  */
 public record JarError(double mean, double deviation) implements Serializable {
-  private static final int BASE = 5;
+  private static final int BASE = 11; // 3, 5 and 7 are those of the loaf's unknowns
 
   /**
    * Checks every range.

@@ -4,6 +4,9 @@ import doughtide.core.dough.DoughFormula;
 import doughtide.core.forecast.Distribution;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
+import doughtide.core.loaf.Proof;
+import doughtide.core.loaf.ShapeForecaster;
+import doughtide.core.loaf.ShapeTable;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Rise;
 import doughtide.core.rise.DoughTemperature;
@@ -21,12 +24,16 @@ import org.apache.commons.math3.distribution.NormalDistribution;
 /**
  * The dough in hand, one reading at a time: the members of a forecast, weighted by how well each
  * explains the heights read so far. A reading costs arithmetic, not new runs; where few members are
- * left to carry the weight, a larger ensemble is run once, and the dough says so. Readings of the
- * pH and of the temperature are kept but do not weigh. Immutable: a reading gives a new object.
+ * left to carry the weight, a larger ensemble is run once, and the dough says so: that one takes as
+ * long as the start. Readings of the pH and of the temperature are kept but do not weigh.
+ * Immutable: a reading gives a new object.
  *
  * <pre>{@code
- * LiveDough dough = LiveDough.of(RiseForecaster.standard(), JarError.standard(), formula, temperature);
+ * LiveDough dough =
+ *     LiveDough.of(RiseForecaster.standard(), JarError.standard(), formula, temperature)
+ *         .shapedFor(Proof.inCold(Temperature.ofCelsius(4), 12));
  * LiveDough later = dough.with(Reading.ofRise(3.5, Rise.ofPercent(32)));
+ * TimeWindow shape = later.shape().hours();
  * TimeWindow half = later.forecast().hoursToRise(Rise.ofPercent(50));
  * }</pre>
  */
@@ -35,6 +42,8 @@ public final class LiveDough {
   public static final int FEWEST_MEMBERS = 40;
 
   private static final int MOST_MEMBERS = 4096;
+  private static final int MEMBERS_OF_LOAVES = 2048; // what is not known of a loaf widens more
+  private static final int FEWEST_LOAVES = 120; // starting value
 
   /** A reading is doubted if the chance of one as far off or farther is less (starting value). */
   public static final double LEAST_CHANCE = 0.02;
@@ -51,6 +60,7 @@ public final class LiveDough {
   private final List<Reading> readings;
   private final Optional<ReadingDoubt> doubt;
   private final boolean refitted;
+  private final Optional<ShapeTable> loaf;
 
   private LiveDough(
       RiseForecaster forecaster,
@@ -58,7 +68,8 @@ public final class LiveDough {
       RiseForecast before,
       List<Reading> readings,
       Optional<ReadingDoubt> doubt,
-      boolean refitted) {
+      boolean refitted,
+      Optional<ShapeTable> loaf) {
     this.forecaster = forecaster;
     this.jar = jar;
     this.before = before;
@@ -67,6 +78,7 @@ public final class LiveDough {
     this.doubt = doubt;
     this.refitted = refitted;
     this.now = before.isPossible() ? before.weighted(weights(before, heightFactor)) : before;
+    this.loaf = loaf.map(table -> table.covering(now));
   }
 
   /**
@@ -80,7 +92,8 @@ public final class LiveDough {
   public static LiveDough of(
       RiseForecaster forecaster, JarError jar, DoughFormula formula, DoughTemperature temperature) {
     RiseForecast forecast = forecaster.forecast(formula, temperature);
-    return new LiveDough(forecaster, jar, forecast, List.of(), Optional.empty(), false);
+    return new LiveDough(
+        forecaster, jar, forecast, List.of(), Optional.empty(), false, Optional.empty());
   }
 
   /**
@@ -103,7 +116,9 @@ public final class LiveDough {
       RiseForecast longer =
           forecaster.forecast(
               bake.formula(), bake.temperature(), Math.min(least, RiseModel.LONGEST_HOURS));
-      dough = new LiveDough(forecaster, jar, longer, List.of(), Optional.empty(), false);
+      dough =
+          new LiveDough(
+              forecaster, jar, longer, List.of(), Optional.empty(), false, Optional.empty());
     }
     for (Reading reading : bake.readings()) {
       dough = dough.with(reading);
@@ -131,17 +146,69 @@ public final class LiveDough {
     List<Reading> all = new ArrayList<>(readings);
     all.add(reading);
     Optional<ReadingDoubt> found = before.isPossible() ? doubt(reading) : Optional.empty();
-    LiveDough next = new LiveDough(forecaster, jar, before, all, found, refitted);
-    boolean isThin = before.isPossible() && next.membersThatCarry() < FEWEST_MEMBERS;
-    return isThin && before.ensemble().size() < MOST_MEMBERS ? next.larger() : next;
+    LiveDough next = new LiveDough(forecaster, jar, before, all, found, refitted, loaf);
+    int fewest = loaf.isEmpty() ? FEWEST_MEMBERS : FEWEST_LOAVES;
+    boolean isThin = before.isPossible() && next.membersThatCarry() < fewest;
+    return isThin && before.ensemble().size() < MOST_MEMBERS ? next.refitted() : next;
   }
 
-  private LiveDough larger() {
+  private LiveDough refitted() {
+    LiveDough larger = larger(MOST_MEMBERS);
+    LiveDough next =
+        new LiveDough(forecaster, jar, larger.before, readings, doubt, true, Optional.empty());
+    return loaf.map(ShapeTable::proof).map(next::shapedFor).orElse(next);
+  }
+
+  private LiveDough larger(int members) {
     RiseForecast larger =
         forecaster
-            .withMembers(MOST_MEMBERS)
-            .forecast(before.typical().formula(), before.typical().temperature(), before.hours());
-    return new LiveDough(forecaster, jar, larger, readings, doubt, true);
+            .withMembers(members)
+            .forecast(before.formula(), before.temperature(), before.hours());
+    return new LiveDough(forecaster, jar, larger, readings, doubt, refitted, Optional.empty());
+  }
+
+  /**
+   * The same dough, of which a loaf is to be made: from then on it answers when to shape. Its
+   * loaves are worked out here, once, in about a second on one core; after a reading they are
+   * looked up.
+   *
+   * @param proof what happens after bulk fermentation
+   */
+  public LiveDough shapedFor(Proof proof) {
+    LiveDough enough =
+        before.ensemble().size() < MEMBERS_OF_LOAVES ? larger(MEMBERS_OF_LOAVES) : this;
+    return enough.with(ShapeTable.of(enough.now, proof));
+  }
+
+  private LiveDough with(ShapeTable table) {
+    return new LiveDough(forecaster, jar, before, readings, doubt, refitted, Optional.of(table));
+  }
+
+  /**
+   * When to shape, by the readings so far, and what the jar shows then.
+   *
+   * @throws InputException if it was not {@linkplain #shapedFor told} what is to be made of it
+   */
+  public ShapeForecaster.Point shape() {
+    return loaf().point(now);
+  }
+
+  /**
+   * What the loaf will have risen at the oven if bulk fermentation ends at an hour, percent.
+   *
+   * @param bulkEndHours from mixing, 0 to the end of the forecast
+   * @throws InputException if it was not {@linkplain #shapedFor told} what is to be made of it
+   */
+  public Distribution ovenPercentIfShapedAt(double bulkEndHours) {
+    return loaf().ovenPercent(now, bulkEndHours);
+  }
+
+  private ShapeTable loaf() {
+    return loaf.orElseThrow(
+        () ->
+            new InputException(
+                "live.no-proof",
+                "this dough does not know what is to be made of it: give it a proof first"));
   }
 
   private Reading last() {

@@ -177,6 +177,11 @@ public final class LoafModel {
         .orElse(0.0);
   }
 
+  /** The rise of a loaf that is just shaped. */
+  Rise justShaped(RiseCurve bulk, double fromHours, LoafScores scores) {
+    return run(bulk, fromHours, scores, settings.stepHours()).riseAt(fromHours);
+  }
+
   private GasLosses losses(double fromHours, LoafScores scores) {
     List<Double> folds = new ArrayList<>();
     for (int i = 1; i <= strength.folds(); i++) {

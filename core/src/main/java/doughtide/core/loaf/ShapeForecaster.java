@@ -36,7 +36,6 @@ public final class ShapeForecaster {
   private static final int WARMER_STEPS = 8;
   private static final double LATER_STEP_HOURS = 1.0 / 6;
   private static final int LATER_STEPS = 18;
-  private static final double AT_ONCE_HOURS = 1.0 / 60;
 
   private final RiseForecast bulk;
   private final Proof proof;
@@ -91,19 +90,25 @@ public final class ShapeForecaster {
    * @param hours from mixing
    * @param rise that the jar shows then
    */
-  public record Point(TimeWindow hours, ShapeForecast.RiseRange rise) implements Serializable {}
+  public record Point(TimeWindow hours, ShapeForecast.RiseRange rise) implements Serializable {
+    /** No shape point. */
+    static final Point NONE = new Point(TimeWindow.NEVER, ShapeForecast.RiseRange.NONE);
+  }
 
   /**
    * {@return the shape point alone, without the night after it; empty windows where there is none}
    */
   public Point point() {
-    if (forbids(ProofWarnings.of(bulk, proof))) {
-      return new Point(TimeWindow.NEVER, ShapeForecast.RiseRange.NONE);
-    }
-    Solved solved = solved();
-    return whyMissing(solved) == ShapeSearch.Missing.NOTHING
-        ? point(solved)
-        : new Point(TimeWindow.NEVER, ShapeForecast.RiseRange.NONE);
+    return isForbidden() ? Point.NONE : solved().point(bulk);
+  }
+
+  Proof proof() {
+    return proof;
+  }
+
+  /** Whether no hours can be given at these temperatures. */
+  boolean isForbidden() {
+    return forbids(ProofWarnings.of(bulk, proof));
   }
 
   /**
@@ -133,77 +138,32 @@ public final class ShapeForecaster {
     if (forbids(warnings)) {
       return impossible(warnings);
     }
-    Solved solved = solved();
-    if (whyMissing(solved) != ShapeSearch.Missing.NOTHING) {
-      warnings.add(ProofWarnings.noShapePoint(whyMissing(solved), target, proof));
+    MemberShapes solved = solved();
+    if (solved.whyMissing() != ShapeSearch.Missing.NOTHING) {
+      warnings.add(ProofWarnings.noShapePoint(solved.whyMissing(), target, proof));
       return impossible(warnings);
     }
     return forecast(solved, warnings);
   }
 
-  private ShapeForecast forecast(Solved solved, List<Warning> warnings) {
-    Point point = point(solved);
+  private ShapeForecast forecast(MemberShapes solved, List<Warning> warnings) {
+    Point point = solved.point(bulk);
+    double[] ends = solved.each(MemberShape::hours);
     ShapeForecast.RiseRange shown = point.rise();
     double bulkEnd = point.hours().likely().orElseThrow();
     Rise jar = Rise.ofPercent(shown.likely().orElseThrow());
     ShapeForecast.Night night = night(bulkEnd + proof.restHours(), jar);
     warnings.addAll(ProofWarnings.ofNight(night, target, proof));
     return new ShapeForecast(
-        weighted(solved.hours),
-        Arrays.stream(solved.hours).boxed().toList(),
+        solved.over(MemberShape::hours),
+        Arrays.stream(ends).boxed().toList(),
         shown,
-        ShapeForecast.RiseRange.of(weighted(solved.loafPercent)),
+        ShapeForecast.RiseRange.of(solved.over(MemberShape::loafPercent)),
         target,
         Optional.of(night),
         spoils(jar),
-        JarRule.of(bulk.curves(), solved.hours, bulkEnd),
+        JarRule.of(bulk.curves(), ends, bulkEnd),
         warnings);
-  }
-
-  private Point point(Solved solved) {
-    TimeWindow window = weighted(solved.hours).window();
-    return new Point(
-        window, onLikelyLine(ShapeForecast.RiseRange.of(weighted(solved.jarPercent)), window));
-  }
-
-  /** The likely rise is the one that the likely jar shows at the likely hour. */
-  private ShapeForecast.RiseRange onLikelyLine(ShapeForecast.RiseRange rises, TimeWindow hours) {
-    double likely = bulk.likelyPercentAt(Math.min(hours.likely().orElseThrow(), bulk.hours()));
-    double low = Math.min(rises.low().orElse(likely), likely);
-    double high = Math.max(rises.high().orElse(likely), likely);
-    return new ShapeForecast.RiseRange(
-        OptionalDouble.of(low), OptionalDouble.of(likely), OptionalDouble.of(high));
-  }
-
-  /** What each member would be shaped at. */
-  private static final class Solved {
-    private final double[] hours;
-    private final double[] jarPercent;
-    private final double[] loafPercent;
-    private final ShapeSearch.Missing[] missing;
-
-    Solved(int size) {
-      this.hours = new double[size];
-      this.jarPercent = new double[size];
-      this.loafPercent = new double[size];
-      this.missing = new ShapeSearch.Missing[size];
-    }
-  }
-
-  /** Why half of the members have none; nothing where the likely dough has one. */
-  private ShapeSearch.Missing whyMissing(Solved solved) {
-    double likely = weighted(solved.hours).quantile(0.5).orElse(Double.POSITIVE_INFINITY);
-    if (Double.isInfinite(likely)) {
-      return ShapeSearch.Missing.OUT_OF_REACH;
-    }
-    if (likely > AT_ONCE_HOURS) {
-      return ShapeSearch.Missing.NOTHING;
-    }
-    long fallen =
-        Arrays.stream(solved.missing).filter(e -> e == ShapeSearch.Missing.PAST_BEST).count();
-    return 4 * fallen > solved.hours.length
-        ? ShapeSearch.Missing.PAST_BEST
-        : ShapeSearch.Missing.PAST_TARGET;
   }
 
   /** What the first members of the ensemble say, each with its weight. */
@@ -211,37 +171,38 @@ public final class ShapeForecaster {
     return Distribution.of(ofMembers, Arrays.copyOf(bulk.ensemble().weights(), ofMembers.length));
   }
 
-  private Solved solved() {
-    Solved solved = new Solved(Math.min(bulk.curves().size(), settings.members()));
-    double jar = target.fraction() / 2;
-    for (int i = 0; i < solved.hours.length; i++) {
-      solve(solved, i, new Rise(jar));
+  private MemberShapes solved() {
+    List<MemberShape> shapes = new ArrayList<>();
+    Rise jar = firstGuess();
+    for (int i = 0; i < Math.min(bulk.curves().size(), settings.members()); i++) {
+      MemberShape shape = MemberShape.of(bulk.curves().get(i), proof, loaf, LoafScores.of(i), jar);
+      shapes.add(shape);
       // The next member's first guess: the jar of the one before.
-      boolean known = solved.missing[i] == ShapeSearch.Missing.NOTHING;
-      jar = known ? solved.jarPercent[i] / 100 : jar;
+      jar = shape.isFound() ? Rise.ofPercent(shape.jarPercent()) : jar;
     }
-    return solved;
+    return new MemberShapes(shapes, Arrays.copyOf(bulk.ensemble().weights(), shapes.size()));
   }
 
-  private void solve(Solved solved, int member, Rise guess) {
-    RiseCurve curve = bulk.curves().get(member);
-    LoafScores scores = LoafScores.of(member);
-    ShapeSearch search = new ShapeSearch(curve, proof, loaf, scores);
-    OptionalDouble found =
-        search.find(curve.hoursToRise(guess).orElse(bulk.hours() / 2) + proof.restHours());
-    solved.missing[member] = search.missing();
-    if (found.isPresent()) {
-      double from = found.getAsDouble();
-      solved.hours[member] = from - proof.restHours();
-      solved.jarPercent[member] = curve.riseAt(from - proof.restHours()).percent();
-      solved.loafPercent[member] =
-          loaf.run(curve, from, scores, settings.stepHours()).riseAt(from).percent();
-    } else {
-      double missing = search.missingHours();
-      solved.hours[member] = missing;
-      solved.jarPercent[member] = missing;
-      solved.loafPercent[member] = missing;
-    }
+  private Rise firstGuess() {
+    return new Rise(target.fraction() / 2);
+  }
+
+  /** When a member is shaped. */
+  MemberShape ofMember(int member, RiseCurve curve) {
+    return MemberShape.of(curve, proof, loaf, LoafScores.of(member), firstGuess());
+  }
+
+  /** The last end of bulk fermentation of which a loaf can be looked at. */
+  double lastBulkEnd(RiseCurve curve) {
+    double beforeOven = proof.ovenHour().orElse(Double.POSITIVE_INFINITY) - proof.roomHours();
+    return Math.max(Math.min(curve.endHours(), beforeOven) - proof.restHours(), 0);
+  }
+
+  /** What the loaf of a member has risen at the oven if its bulk fermentation ends at an hour. */
+  double ovenPercent(int member, RiseCurve curve, double bulkEndHours) {
+    double from = bulkEndHours + proof.restHours();
+    double hours = Math.max(proof.hoursToOven(from), settings.stepHours() / 10);
+    return loaf.run(curve, from, LoafScores.of(member), hours).riseAtEnd().percent();
   }
 
   private boolean forbids(List<Warning> warnings) {

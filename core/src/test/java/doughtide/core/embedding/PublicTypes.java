@@ -82,6 +82,7 @@ final class PublicTypes {
         "day.question.InverseQuestions",
         "learning.Learner",
         "learning.LiveDough",
+        "loaf.ShapeTable",
         "learning.TodayUpdate",
         "loaf.LoafModel",
         "loaf.ShapeForecaster",

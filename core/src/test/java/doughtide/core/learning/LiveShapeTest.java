@@ -1,0 +1,124 @@
+package doughtide.core.learning;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+import static org.assertj.core.api.Assertions.within;
+
+import doughtide.core.dough.DoughFormula;
+import doughtide.core.forecast.RiseForecast;
+import doughtide.core.forecast.RiseForecaster;
+import doughtide.core.forecast.TimeWindow;
+import doughtide.core.loaf.Proof;
+import doughtide.core.loaf.ShapeForecaster;
+import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Rise;
+import doughtide.core.quantity.Temperature;
+import doughtide.core.rise.DoughTemperature;
+import java.util.Arrays;
+import java.util.List;
+import java.util.OptionalDouble;
+import java.util.function.Function;
+import java.util.stream.IntStream;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/** When to shape the dough in hand, looked up in its table of loaves. */
+class LiveShapeTest {
+  private static final Proof NIGHT = Proof.inCold(Temperature.ofCelsius(4), 12);
+
+  private static LiveDough fresh() {
+    return LiveDough.of(
+        RiseForecaster.standard(),
+        JarError.standard(),
+        DoughFormula.builder().build(),
+        DoughTemperature.steady(Temperature.ofCelsius(25)));
+  }
+
+  private static LiveDough read(LiveDough dough, double hours, double percent) {
+    return dough.with(Reading.ofRise(hours, Rise.ofPercent(percent)));
+  }
+
+  @Test
+  void withoutReadingsItIsTheShapePointOfTheForecast() {
+    LiveDough dough = fresh().shapedFor(NIGHT);
+    ShapeForecaster.Point point = ShapeForecaster.of(dough.expected(), NIGHT).point();
+    assertThat(dough.shape().hours().likely().orElseThrow())
+        .isCloseTo(point.hours().likely().orElseThrow(), within(0.01));
+    assertThat(dough.shape().rise().likely().orElseThrow())
+        .isCloseTo(point.rise().likely().orElseThrow(), within(0.2));
+  }
+
+  @Test
+  void aFastDoughIsShapedEarlierAndALoafShapedLaterHasRisenFurther() {
+    LiveDough dough = read(fresh().shapedFor(NIGHT), 2.5, 30);
+    double shape = dough.shape().hours().likely().orElseThrow();
+    assertThat(shape).isLessThan(dough.expected().hoursToRise(Rise.ofPercent(50)).late().orElse(0));
+    double target = DoughFormula.builder().build().targetRise().percent();
+    assertThat(dough.ovenPercentIfShapedAt(shape).quantile(0.5).orElseThrow())
+        .isCloseTo(target, within(5.0));
+    assertThat(dough.ovenPercentIfShapedAt(shape - 1).quantile(0.5).orElseThrow())
+        .isLessThan(target - 5);
+  }
+
+  @Test
+  void itIsTheSameWhetherTheLoafIsToldBeforeOrAfterTheReadings() {
+    LiveDough before = read(read(fresh().shapedFor(NIGHT), 2, 18), 3, 36);
+    LiveDough after = read(read(fresh(), 2, 18), 3, 36).shapedFor(NIGHT);
+    assertThat(before.shape().hours()).isEqualTo(after.shape().hours());
+  }
+
+  @Test
+  void aDoughOfWhichNothingIsMadeHasNoShapePoint() {
+    assertThatThrownBy(() -> fresh().shape()).isInstanceOf(InputException.class);
+  }
+
+  /** One history, looked up and worked out anew. */
+  private record Both(TimeWindow live, TimeWindow refit, boolean refitted) {
+
+    static Both of(int seed) {
+      Bake all = new SimulatedBaker(seed, SimulatedBaker.Setting.PLAIN).bakes(1, 12).get(0).bake();
+      Bake bake = all.until(all.lastHours() * (0.25 + 0.05 * (seed % 7)));
+      LiveDough live = LiveDough.of(RiseForecaster.standard(), JarError.standard(), bake, Both::no);
+      RiseForecaster many = RiseForecaster.standard().withMembers(16_384);
+      RiseForecast anew =
+          LiveDough.of(many, JarError.standard(), bake, Both::no).forecast().drawn(512, 30);
+      return new Both(
+          live.shapedFor(NIGHT).shape().hours(),
+          ShapeForecaster.of(anew, NIGHT).point().hours(),
+          live.isRefitted());
+    }
+
+    private static void no(Reading reading, ReadingDoubt doubt) {}
+
+    double off(Function<TimeWindow, OptionalDouble> of) {
+      return 60 * Math.abs(of.apply(live).orElse(0) - of.apply(refit).orElse(0));
+    }
+  }
+
+  private static double[] sorted(List<Both> all, Function<TimeWindow, OptionalDouble> of) {
+    return all.stream().mapToDouble(each -> each.off(of)).sorted().toArray();
+  }
+
+  @Test
+  void agreesWithARefit() {
+    List<Both> some = IntStream.range(2000, 2003).mapToObj(Both::of).toList();
+    double[] likely = sorted(some, TimeWindow::likely);
+    assertThat(likely[2]).isLessThan(10);
+  }
+
+  @Test
+  @Tag("long")
+  void agreesWithARefitOnTwoHundredHistories() {
+    List<Both> all = IntStream.range(2000, 2200).mapToObj(Both::of).toList();
+    double[] early = sorted(all, TimeWindow::early);
+    double[] likely = sorted(all, TimeWindow::likely);
+    double[] late = sorted(all, TimeWindow::late);
+    System.out.printf("refitted %d of 200%n", all.stream().filter(Both::refitted).count());
+    for (double[] each : List.of(early, likely, late)) {
+      System.out.printf(
+          "min off the refit: median %.1f, 95 of 100 %.1f, worst %.1f; within ten %d%n",
+          each[100], each[190], each[199], Arrays.stream(each).filter(m -> m <= 10).count());
+    }
+    assertThat(likely[190]).isLessThan(10);
+  }
+}
