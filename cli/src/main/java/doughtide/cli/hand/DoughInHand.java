@@ -139,6 +139,24 @@ public final class DoughInHand {
     return plan;
   }
 
+  /** The loaf, once it has been shaped. */
+  Optional<ShapedLoaf> shapedLoaf() {
+    OptionalDouble inCold = file.document().head().core().intoColdHours();
+    return planned()
+        .flatMap(
+            plan -> {
+              OptionalDouble at = file.document().head().shapedHours();
+              double roomHours = plan.proof().roomHours();
+              OptionalDouble shaped =
+                  at.isPresent() || inCold.isEmpty()
+                      ? at
+                      : OptionalDouble.of(inCold.getAsDouble() - roomHours);
+              return shaped.isEmpty()
+                  ? Optional.empty()
+                  : ShapedLoaf.of(forecast(), plan.proof(), shaped.getAsDouble(), inCold);
+            });
+  }
+
   /** Its file. */
   public ReadingsFile file() {
     return file;

@@ -63,7 +63,7 @@ public record DoughNote(String text, ReadingsDocument document, String said) {
             words.celsius(),
             words.core(),
             words.ph(),
-            words.intoCold() ? INTO_COLD : words.folded() ? "fold" : "");
+            remark(words));
     String text = text(name, environment);
     String noted =
         DocumentFile.named(
@@ -71,9 +71,18 @@ public record DoughNote(String text, ReadingsDocument document, String said) {
             () ->
                 words.intoCold()
                     ? DoughNotes.intoCold(text, line, setting)
-                    : DoughNotes.with(text, line, setting));
+                    : words.shaped()
+                        ? DoughNotes.shaped(text, line, setting)
+                        : DoughNotes.with(text, line, setting));
     ReadingsDocument after = ReadingsDocument.read(noted.lines().iterator(), setting);
     return new DoughNote(noted, after, said(before, at, line));
+  }
+
+  private static String remark(NoteWords words) {
+    if (words.intoCold()) {
+      return INTO_COLD;
+    }
+    return words.shaped() ? "shaped" : words.folded() ? "fold" : "";
   }
 
   /**

@@ -9,6 +9,7 @@ import doughtide.cli.args.Words;
 import doughtide.core.forecast.Distribution;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.loaf.JarRule;
+import doughtide.core.loaf.Proof;
 import doughtide.core.loaf.ShapeForecast;
 import doughtide.core.quantity.Temperature;
 import java.util.ArrayList;
@@ -22,25 +23,32 @@ public final class LoafSections {
 
   private static final int[] CORE_CELSIUS = {10, 7, 5};
 
-  private final PlannedLoaf loaf;
+  private final Proof proof;
   private final Timeline timeline;
   private final Optional<ShapeForecast.Night> night;
 
-  private LoafSections(PlannedLoaf loaf, Timeline timeline) {
-    this.loaf = loaf;
+  private LoafSections(Proof proof, Optional<ShapeForecast.Night> night, Timeline timeline) {
+    this.proof = proof;
     this.timeline = timeline;
-    this.night = loaf.shape().likely();
+    this.night = night;
   }
 
   /** Adds when to shape, and what becomes of the loaf until the oven. */
   public static void add(PlannedLoaf loaf, Timeline timeline, Section.Builder body) {
-    new LoafSections(loaf, timeline).add(body);
+    LoafSections sections = new LoafSections(loaf.proof(), loaf.shape().likely(), timeline);
+    sections.shape(loaf.shape(), body.section("shape", sections.ifNight("When to shape")));
+    sections.add(sections.ifNight("The loaf, shaped at that rise"), body);
   }
 
-  private void add(Section.Builder body) {
-    shape(loaf.shape(), body.section("shape", ifNight("When to shape")));
-    String heading = ifNight("The loaf, shaped at that rise");
-    if (loaf.proof().cold().isPresent()) {
+  /** Adds what becomes until the oven of a loaf that has been shaped. */
+  static void add(ShapedLoaf loaf, Timeline timeline, Section.Builder body) {
+    body.section("shaped", "").moment("shaped", "", OptionalDouble.of(loaf.hours()));
+    new LoafSections(loaf.proof(), Optional.of(loaf.night()), timeline)
+        .add("The loaf as it was shaped", body);
+  }
+
+  private void add(String heading, Section.Builder body) {
+    if (proof.cold().isPresent()) {
       Section.Builder cold = body.section("cold", heading);
       cold.moment(
           "intoCold",
@@ -78,7 +86,7 @@ public final class LoafSections {
   }
 
   private String why() {
-    return (loaf.proof().cold().isPresent()
+    return (proof.cold().isPresent()
             ? "the loaf goes on rising until its middle is cold, and the warmer and livelier the"
                 + " dough, the further"
             : "the loaf goes on rising through rest and proof")

@@ -7,11 +7,13 @@ import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Shorten;
 import java.util.ArrayList;
 import java.util.EnumMap;
+import java.util.EnumSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.regex.Pattern;
 
 /** What is noted of a dough, in the words that were typed. */
@@ -26,17 +28,21 @@ public final class NoteWords {
     TEMPERATURE,
     CORE,
     PH,
+    SHAPED,
     COLD,
     FOLD,
     RESULT,
     NUMBER
   }
 
+  private static final Set<Kind> HAPPENS = EnumSet.of(Kind.FOLD, Kind.SHAPED, Kind.COLD);
+
   private static final String NUMBER = "[0-9]{1,4}(?:[.,][0-9]{1,3})?";
   private static final Pattern UNIT =
       Pattern.compile("(?i)%|percent|mm|cm|in|°?[cf]|am|pm|a\\.m\\.|p\\.m\\.|uhr|o'clock");
   private static final Pattern BEFORE_UNIT = Pattern.compile("(core ?)?[0-9][0-9.,:h]*");
-  private static final List<String> WORDS = List.of("now", "fold", "core", "into-cold", "result");
+  private static final List<String> WORDS =
+      List.of("now", "fold", "shaped", "core", "into-cold", "result");
 
   private final Optional<String> name;
   private final Map<Kind, String> given;
@@ -66,7 +72,8 @@ public final class NoteWords {
     Map<Kind, String> given = new EnumMap<>(Kind.class);
     for (int i = 0; i < said.size(); i++) {
       String wrong = named && Nearest.to(words.get(0), WORDS).isPresent() ? words.get(0) : "";
-      Kind kind = kind(i, said.get(i), wrong);
+      boolean behindWhat = i == 1 && given.keySet().stream().anyMatch(HAPPENS::contains);
+      Kind kind = kind(i, said.get(i), wrong, behindWhat);
       if (given.put(kind, said.get(i)) != null) {
         throw new InputException(
             shown(said.get(i)) + " says a thing that was said before: say each once");
@@ -100,6 +107,8 @@ public final class NoteWords {
       boolean core = last >= 0 && words.get(last).equalsIgnoreCase("core");
       if (core && clean.matches("(?i)" + NUMBER + " ?(°?[cf])?")) {
         words.set(last, "core " + clean);
+      } else if (last >= 0 && words.get(last).equalsIgnoreCase("into") && clean.equals("cold")) {
+        words.set(last, "into-cold");
       } else if (unit || ph) {
         words.set(last, words.get(last) + (clean.startsWith("o") ? " " : "") + clean);
       } else {
@@ -109,13 +118,16 @@ public final class NoteWords {
     return words;
   }
 
-  /** A clock time stands first; a bare number elsewhere lacks its unit. */
-  private static Kind kind(int place, String word, String wrong) {
+  /**
+   * A clock time stands first, or behind what happened then; a bare number elsewhere lacks its
+   * unit.
+   */
+  private static Kind kind(int place, String word, String wrong, boolean behindWhat) {
     Kind kind = kind(word).orElseThrow(() -> notUnderstood(wrong.isEmpty() ? word : wrong));
     if (kind == Kind.NUMBER && place == 0 && Double.parseDouble(word.replace(',', '.')) <= 24) {
       ClockText.time("TIME", word); // tells the two ways in which it can be read
     }
-    if (kind == Kind.NUMBER || (kind == Kind.TIME && place > 0)) {
+    if (kind == Kind.NUMBER || (kind == Kind.TIME && place > 0 && !behindWhat)) {
       throw new InputException(
           shown(word)
               + (kind == Kind.TIME && !word.matches(NUMBER)
@@ -132,7 +144,8 @@ public final class NoteWords {
             + Nearest.to(word.toLowerCase(Locale.ROOT), WORDS)
                 .map(near -> "did you mean " + near + "?")
                 .orElse(
-                    "write for example 13:30 44% 24C, 78mm" + ", fold, core 12C or result under"));
+                    "write for example 13:30 44% 24C, 78mm, fold, shaped, core 12C or result"
+                        + " under"));
   }
 
   private static Optional<Kind> kind(String word) {
@@ -142,7 +155,9 @@ public final class NoteWords {
         return Optional.of(Kind.NOW);
       case "fold", "folded":
         return Optional.of(Kind.FOLD);
-      case "into-cold":
+      case "shaped", "shape":
+        return Optional.of(Kind.SHAPED);
+      case "into-cold", "cold":
         return Optional.of(Kind.COLD);
       case "result":
         return Optional.of(Kind.RESULT);
@@ -227,6 +242,11 @@ public final class NoteWords {
         ? OptionalDouble.empty()
         : OptionalDouble.of(
             Quantities.temperature("core", text.get().substring("core".length())).celsius());
+  }
+
+  /** Whether the loaf was shaped. */
+  public boolean shaped() {
+    return given.containsKey(Kind.SHAPED);
   }
 
   /** Whether the loaf went into the cold. */

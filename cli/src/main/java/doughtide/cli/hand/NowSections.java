@@ -56,6 +56,7 @@ public final class NowSections {
   private final Optional<ShapeForecaster.Point> jar;
   private final Optional<Point> shape;
   private final Optional<WaysOut> ways;
+  private final Optional<ShapedLoaf> shaped;
 
   /**
    * @param whole whether the loaf after its bulk fermentation is told, too
@@ -67,7 +68,8 @@ public final class NowSections {
     this.timeline = Timeline.sinceMixing(dough.clock());
     this.moments = new Moments(timeline, dough.nowHours());
     this.planned = dough.planned();
-    this.loaf = whole ? dough.loaf() : Optional.empty();
+    this.shaped = dough.shapedLoaf();
+    this.loaf = whole && shaped.isEmpty() ? dough.loaf() : Optional.empty();
     this.jar =
         loaf.map(each -> new ShapeForecaster.Point(each.shape().hours(), each.shape().rise()))
             .or(() -> planned.map(this::jar));
@@ -114,6 +116,7 @@ public final class NowSections {
     body.add(sections.rises(ahead));
     sections.legend(ahead, body);
     sections.loaf.ifPresent(each -> LoafSections.add(each, sections.timeline, body));
+    sections.shaped.ifPresent(each -> LoafSections.add(each, sections.timeline, body));
     body.warnings(sections.warnings());
     sections.understood(body.section("", "Understood"));
     body.cautions(List.of(Cautions.RAW));
@@ -176,14 +179,18 @@ public final class NowSections {
         .fromKitchen(dough.arguments().fromKitchen());
   }
 
-  /** The loaf is taken to have been shaped when the forecast with its readings says. */
+  /** Where nobody noted it, the loaf was shaped when the forecast with its readings says. */
   private static List<LoafCauses.Likely> causes(DoughInHand dough, boolean over) {
     Optional<Proof> proof = dough.planned().map(DoughInHand.Planned::proof);
     if (proof.isEmpty()) {
       return List.of();
     }
     RiseForecast forecast = dough.forecast();
-    OptionalDouble shaped = ShapeForecaster.of(forecast, proof.get()).point().hours().likely();
+    OptionalDouble shaped =
+        dough
+            .shapedLoaf()
+            .map(loaf -> OptionalDouble.of(Math.max(loaf.hours() - loaf.proof().restHours(), 0)))
+            .orElseGet(() -> ShapeForecaster.of(forecast, proof.get()).point().hours().likely());
     if (shaped.isEmpty()) {
       return List.of();
     }
@@ -230,7 +237,7 @@ public final class NowSections {
   }
 
   private Optional<WaysOut> waysOut(DoughInHand.Planned plan, Optional<Absence> asked) {
-    if (!forecast.isPossible() || dough.clock().isEmpty()) {
+    if (!forecast.isPossible() || dough.clock().isEmpty() || shaped.isPresent()) {
       return Optional.empty();
     }
     Point point = shape.orElseThrow();
@@ -251,6 +258,9 @@ public final class NowSections {
             .filter(each -> each.rise().equals(Optional.of(HALF)))
             .findFirst()
             .or(() -> ahead.stream().findFirst());
+    if (shaped.isPresent()) {
+      return shaped.get().headline(moments);
+    }
     if (planned.isPresent()) {
       return headline(planned.get().proof(), shape.orElseThrow());
     }

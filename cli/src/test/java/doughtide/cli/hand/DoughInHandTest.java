@@ -80,6 +80,25 @@ class DoughInHandTest {
     assertThat(at("18:10", "note core").refusal()).contains("core");
   }
 
+  @Test
+  void whatWasShapedIsToldUntilTheOven() throws IOException {
+    at("09:30", NIGHT);
+    at("12:30", "note 12.30 20% 24C");
+    CliRun noted = at("14:20", "note shaped 14:05");
+    assertThat(noted.err()).isEmpty();
+    assertThat(noted.out())
+        .contains("Sat 14:05, shaped.")
+        .containsPattern("\nShaped at 14:05: good to bake from .* until .*");
+    assertThat(kept("saturday.txt"))
+        .contains("shaped: 2027-03-06 14:05\n")
+        .endsWith("2027-03-06 14:05;;;;shaped\n");
+    CliRun now = at("15:00", "now --format json");
+    JsonAnswer answer = JsonAnswer.of(now);
+    assertThat(answer.number("shaped.shapedHours")).isBetween(4.5, 4.6);
+    assertThat(answer.number("cold.riseAtBakePercent.likely")).isPositive();
+    assertThat(now.out()).doesNotContain("jarRule");
+  }
+
   /** The same dough, the same figures, whichever command reads its file. */
   @Test
   void riseAndNowSayTheSame() {

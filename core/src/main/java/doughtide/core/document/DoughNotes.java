@@ -99,9 +99,16 @@ public final class DoughNotes {
     String noted = whole + columns.line(line, before.head().startMm()) + end;
     ReadingsDocument.Refused refused = read(noted, setting).refused();
     if (refused.count() > before.refused().count()) {
-      throw new InputException(refused.first().get(refused.first().size() - 1).what());
+      LineException last = refused.first().get(refused.first().size() - 1);
+      throw last.inWords(last.what());
     }
     return noted;
+  }
+
+  /** The same for the moment at which the loaf is shaped, which then stands in the head, too. */
+  public static String shaped(String text, Line line, ReadingsDocument.Setting setting) {
+    Map<String, String> head = Map.of(ReadingsDocument.SHAPED, line.time());
+    return with(with(text, line, setting), head, setting);
   }
 
   /**

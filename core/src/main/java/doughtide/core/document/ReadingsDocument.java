@@ -44,8 +44,8 @@ import java.util.stream.Collectors;
  * so, in parts of starter, flour and water; a line {@code occasion: …} with the same words in
  * several files says that these doughs share what differs from bake to bake, such as jars fed from
  * one starter in one evening. A column {@code core temp C} holds what a probe in the middle of the
- * loaf shows in the cold, a line {@code into cold: 21:30} when the loaf went there. Memory does not
- * grow with the table.
+ * loaf shows in the cold, a line {@code into cold: 21:30} when the loaf went there, a line {@code
+ * shaped: 20:50} when it was shaped. Memory does not grow with the table.
  *
  * <pre>{@code
  * String text = "starter: 20%\ndough temp: 25C\nmixed at: 09:30\ntime;rise %\n11:30;12";
@@ -77,6 +77,9 @@ public record ReadingsDocument(
   private static final String DOUGH_MASS = "dough-mass";
   private static final String START_HEIGHT = "start-height";
   private static final String RESULT = "result";
+
+  /** When the loaf was shaped. */
+  static final String SHAPED = "shaped";
 
   /** When the loaf went into the cold. */
   static final String INTO_COLD = "into-cold";
@@ -143,6 +146,7 @@ public record ReadingsDocument(
    * @param lastHours hours since mixing of the last line of the table; negative if there is none
    * @param plan how the loaf goes on, as typed, by keys that are names of options
    * @param result how the loaf came out, once it is known
+   * @param shapedHours from mixing until the loaf was shaped, if the head tells it
    * @param core a probe in the middle of the loaf
    */
   public record Head(
@@ -152,6 +156,7 @@ public record ReadingsDocument(
       double lastHours,
       Map<String, String> plan,
       Optional<LoafResult> result,
+      OptionalDouble shapedHours,
       @Internal Core core) {
     /**
      * Copies the map.
@@ -273,7 +278,8 @@ public record ReadingsDocument(
           ZoneOffset.UTC,
           Catalogue.standard(),
           file -> {
-            throw new InputException("no record of a flour can be read here: give the flour");
+            throw new InputException(
+                "flour.no-records", "no record of a flour can be read here: give the flour");
           });
     }
   }
@@ -309,6 +315,7 @@ public record ReadingsDocument(
     keys.put(MIXED_AT, Use.ONCE);
     keys.put(ZONE, Use.ONCE);
     keys.put(START_HEIGHT, Use.ONCE);
+    keys.put(SHAPED, Use.ONCE);
     keys.put(INTO_COLD, Use.ONCE);
     RoomText.keys().forEach(key -> keys.put(key, Use.ONCE));
     PLAN.forEach(key -> keys.put(key, Use.ONCE));
@@ -413,7 +420,8 @@ public record ReadingsDocument(
       Optional<LoafResult> result = problems.tried(() -> reader.value(RESULT, TextReader::result));
       Optional<ReadingsClock> clock = problems.tried(() -> Optional.of(clock()));
       Optional<Double> startMm = problems.tried(this::startMm);
-      Optional<Double> intoCold = problems.tried(this::intoCold);
+      Optional<Double> shaped = problems.tried(() -> hour(SHAPED));
+      Optional<Double> intoCold = problems.tried(() -> hour(INTO_COLD));
       Optional<ReadingsColumns> columns =
           problems.tried(() -> Optional.of(columns(heading, vocabulary)));
       if (clock.isPresent() && columns.isPresent()) {
@@ -427,11 +435,13 @@ public record ReadingsDocument(
           result,
           clock.orElseThrow(),
           optional(startMm),
+          optional(shaped),
           new Core(optional(intoCold), core.readings()));
     }
 
-    private Optional<Double> intoCold() {
-      return reader.value(INTO_COLD, text -> clock().hours(text));
+    /** Of a moment in the head, hours since mixing. */
+    private Optional<Double> hour(String key) {
+      return reader.value(key, text -> clock().hours(text));
     }
 
     private static OptionalDouble optional(Optional<Double> value) {
@@ -441,7 +451,9 @@ public record ReadingsDocument(
     private static ReadingsColumns columns(Optional<Line> heading, Vocabulary vocabulary) {
       Line line =
           heading.orElseThrow(
-              () -> new InputException("there is no table: " + ReadingsColumns.LAYOUT));
+              () ->
+                  new InputException(
+                      "readings.no-table", "there is no table: " + ReadingsColumns.LAYOUT));
       return DocumentReader.at(line.number(), () -> ReadingsColumns.of(line.text(), vocabulary));
     }
 
@@ -458,10 +470,12 @@ public record ReadingsDocument(
         Optional<LoafResult> result,
         ReadingsClock clock,
         OptionalDouble startMm,
+        OptionalDouble shaped,
         Core probe) {
       long count = grid.count() + core.count();
       if (count == 0 && refusedCount == 0 && setting.now().isEmpty()) {
-        throw new InputException("there is no reading below the heading of the table");
+        throw new InputException(
+            "readings.empty", "there is no reading below the heading of the table");
       }
       Bake bake =
           Bake.measured(setting.name(), formula, doughTemperature, grid.readings())
@@ -479,6 +493,7 @@ public record ReadingsDocument(
               clock.lastHours(),
               plan(),
               result,
+              shaped,
               probe));
     }
 
@@ -507,6 +522,7 @@ public record ReadingsDocument(
               .findFirst();
       if (room.isEmpty() && alone.isPresent()) {
         throw new InputException(
+            "readings.no-room",
             "'" + DocumentReader.label(alone.get()) + "' says nothing without a line 'room: 19C'");
       }
       RoomCooling cooling = RoomText.cooling(typed(), setting.catalogue(), formula);
@@ -529,6 +545,7 @@ public record ReadingsDocument(
         }
       }
       throw new InputException(
+          "readings.result-unknown",
           Quantities.shown(DocumentReader.label(RESULT), text)
               + " is not known: use under, right, over");
     }

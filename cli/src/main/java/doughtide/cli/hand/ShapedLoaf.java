@@ -1,0 +1,66 @@
+package doughtide.cli.hand;
+
+import doughtide.core.forecast.RiseForecast;
+import doughtide.core.loaf.Proof;
+import doughtide.core.loaf.ShapeForecast;
+import doughtide.core.loaf.ShapeForecaster;
+import java.util.Optional;
+import java.util.OptionalDouble;
+
+/**
+ * A loaf that has been shaped: nothing is left to choose but when to bake it.
+ *
+ * @param hours from mixing until it was shaped
+ * @param proof what happens to it
+ * @param night what becomes of it
+ */
+record ShapedLoaf(double hours, Proof proof, ShapeForecast.Night night) {
+
+  /**
+   * The loaf of a dough.
+   *
+   * @param forecast with its readings
+   * @param proof as it was planned
+   * @param shaped hours from mixing until it was shaped
+   * @param intoCold the same until it went into the cold, if it did
+   */
+  static Optional<ShapedLoaf> of(
+      RiseForecast forecast, Proof proof, double shaped, OptionalDouble intoCold) {
+    Proof real = waited(proof, shaped, intoCold);
+    double end =
+        Math.min(Math.max(shaped - proof.restHours(), 0), forecast.hours() - proof.restHours());
+    return ShapeForecaster.of(forecast, real)
+        .nightIfShapedAt(end)
+        .map(night -> new ShapedLoaf(shaped, real, night));
+  }
+
+  /** The time in the room before the cold as it really was. */
+  private static Proof waited(Proof proof, double shaped, OptionalDouble intoCold) {
+    return intoCold.isPresent() && intoCold.getAsDouble() >= shaped && proof.room().isPresent()
+        ? proof.afterRoom(proof.room().get(), intoCold.getAsDouble() - shaped)
+        : proof;
+  }
+
+  /** In a sentence. */
+  String headline(Moments moments) {
+    OptionalDouble from = night.bakeFrom().window().likely();
+    OptionalDouble until = night.bakeUntil().window().likely();
+    String oven = moments.of(OptionalDouble.of(night.ovenHours()));
+    String risen = LoafSections.likely(night.riseAtBake());
+    String good =
+        from.isEmpty()
+            ? "it will hardly be ready to bake"
+            : "good to bake from "
+                + moments.of(from)
+                + (until.isPresent() ? " until " + moments.of(until) : " on");
+    return "Shaped at "
+        + moments.of(OptionalDouble.of(hours))
+        + ": "
+        + good
+        + ".\nIn the oven at "
+        + oven
+        + " it has risen "
+        + risen
+        + ".";
+  }
+}
