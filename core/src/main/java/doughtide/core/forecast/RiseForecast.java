@@ -111,6 +111,7 @@ public final class RiseForecast {
    * @param asked of the place and the run of a member
    * @return the answers, in the order of the places
    */
+  @Internal
   public <T> List<T> ofMembers(List<Integer> members, BiFunction<Integer, RiseCurve, T> asked) {
     return threads.stream(members).map(each -> asked.apply(each, curve(each))).toList();
   }

@@ -49,7 +49,7 @@ public record PieceForm(String key, @Internal PieceShape shape, @Internal Wall w
     Checks.given("shape", shape);
     Checks.given("wall", wall);
     if (key.isBlank()) {
-      throw new InputException("a form needs a key, for example round");
+      throw new InputException("form.no-key", "a form needs a key, for example round");
     }
   }
 

@@ -1,5 +1,6 @@
 package doughtide.core.loaf;
 
+import doughtide.core.Internal;
 import doughtide.core.forecast.Distribution;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.quantity.Checks;
@@ -26,6 +27,7 @@ import java.util.stream.Stream;
  * ShapeForecaster.Point now = table.point(forecast.weighted(weights));
  * }</pre>
  */
+@Internal
 public final class ShapeTable {
   private static final double[] AROUND_HOURS = {-2, -1, 0, 0.5, 1, 1.5, 2};
   private static final int EVENLY = 8; // rows of a member without a shape point
