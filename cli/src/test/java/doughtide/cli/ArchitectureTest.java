@@ -21,6 +21,7 @@ import com.tngtech.archunit.junit.AnalyzeClasses;
 import com.tngtech.archunit.junit.ArchTest;
 import com.tngtech.archunit.lang.ArchRule;
 import doughtide.core.Internal;
+import doughtide.core.quantity.InputException;
 import java.io.Serializable;
 import java.time.ZoneId;
 import java.util.Arrays;
@@ -131,6 +132,15 @@ class ArchitectureTest {
           .haveRawReturnType(String.class)
           .should()
           .haveName("key");
+
+  /** A program tells refusals apart by their keys. */
+  @ArchTest
+  static final ArchRule refusalsOfCoreHaveKeys =
+      noClasses()
+          .that()
+          .resideInAPackage("doughtide.core..")
+          .should()
+          .callConstructor(InputException.class, String.class);
 
   @ArchTest
   static final ArchRule coreWritesNoLog =

@@ -149,7 +149,7 @@ class BadInputTest {
         "rise --dough-temp 25C --bake-at 07:00 | --bake-at says nothing without --cold",
         "rise --dough-temp 25C --cold 4C --bake-at 07:00 | needs the time of mixing: add",
         "rise --dough-temp 25C --cold 4C --hold 9h --bake-at 07:00 | exclude each other",
-        "rise --dough-temp 25C --cold 4C --bake-at noon --mixed-at 09:30 | is not a time",
+        "rise --dough-temp 25C --cold 4C --bake-at soon --mixed-at 09:30 | is not a time",
         "rise --dough-temp 25C --cold 4C --bake-at 2027-01-01T07:00 --mixed-at 09:30 | not within",
         "rise --dough-temp 25C --proof 90min | --proof says nothing without --proof-temp",
         "rise --dough-temp 25C --proof-temp 24C --proof 90 | has no unit: write --proof 90min",

@@ -218,7 +218,10 @@ public final class FlourCommand implements Command {
     OutputOptions.Format format = OutputOptions.format(arguments);
     arguments.refuseUnasked("flour read");
     chart.ifPresent(file -> draw(record, fit, words, file));
-    print(FlourSections.read(record, fit, experience), format, session);
+    print(
+        FlourSections.read(record, fit, experience).fromKitchen(arguments.fromKitchen()),
+        format,
+        session);
     if (format == OutputOptions.Format.TEXT) {
       OutputOptions.sayChart(chart, session.out());
     }
@@ -278,7 +281,10 @@ public final class FlourCommand implements Command {
       KeepOptions.keepFile(arguments, session.environment(), "flour-file", file);
     }
     List<String> lines = FlourDocument.text(record).lines().toList();
-    print(FlourSections.saved(record, file.shown(), lines), format, session);
+    print(
+        FlourSections.saved(record, file.shown(), lines).fromKitchen(arguments.fromKitchen()),
+        format,
+        session);
   }
 
   private static void refusePlanning(Arguments arguments, String action) {

@@ -32,7 +32,7 @@ public final class NoteCommand implements Command {
         .example("Now: a height in the jar", "78mm")
         .example("Of one of several doughs", "saturday", "9.30", "44%")
         .example("A fold, now", "fold")
-        .example("Shaped at twenty to four", "shaped", "15:40")
+        .example("The loaf is shaped, now", "shaped")
         .example("The loaf goes into the cold, now", "into-cold")
         .example("A probe in its middle, in the cold", "core", "12C")
         .example("How the loaf came out", "result", "right", "crumb", "even", "crust", "brown")

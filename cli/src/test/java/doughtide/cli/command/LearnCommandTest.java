@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import doughtide.cli.CliRun;
 import doughtide.cli.DemoReadings;
+import doughtide.cli.JsonAnswer;
 import doughtide.cli.TestEnvironment;
 import doughtide.cli.file.OutputFile;
 import doughtide.cli.file.StarterFile;
@@ -82,6 +83,27 @@ class LearnCommandTest {
         .contains("\"doughWarmerKelvin\"", "\"narrowerShare\"");
     assertThat(run("learn", "quayside-bakes", "--format", "csv").refusal())
         .contains("learn has no csv form");
+  }
+
+  @Test
+  void howLoavesCameOutMovesTheTargetAndIsSaid() throws IOException {
+    DemoReadings.learnedIn(folder);
+    assertThat(run("learn", "quayside-bakes").out()).doesNotContain("Your target");
+    Path bakes = folder.resolve("quayside-bakes");
+    try (var files = Files.list(bakes)) {
+      for (Path file : files.toList()) {
+        Files.writeString(file, "result: under\n" + Files.readString(file));
+      }
+    }
+    CliRun under = run("learn", "quayside-bakes");
+    assertThat(under.err()).isEmpty();
+    assertThat(under.out())
+        .contains("Your target")
+        .containsPattern("6 loaf results of yours: a\\s+rise at the oven of \\d+ %\\s+instead of")
+        .containsPattern("kitchen\\s+set\\s+target\\s+\\d+%");
+    JsonAnswer json = JsonAnswer.of(run("learn", "quayside-bakes", "--format", "json"));
+    assertThat(json.number("target.targetPercent"))
+        .isGreaterThan(json.number("target.usedPercent"));
   }
 
   @Test

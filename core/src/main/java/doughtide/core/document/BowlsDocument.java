@@ -66,7 +66,7 @@ public final class BowlsDocument {
       }
     }
     if (bowls.isEmpty()) {
-      throw new InputException("no grade found: write one a line as " + WANTED);
+      throw new InputException("bowls.none", "no grade found: write one a line as " + WANTED);
     }
     return List.copyOf(bowls);
   }
@@ -95,6 +95,7 @@ public final class BowlsDocument {
     List<String> cells = cells(text);
     if (cells.size() != COLUMNS.size()) {
       throw new InputException(
+          "bowls.columns",
           cells.size()
               + (cells.size() == 1 ? " column" : " columns")
               + ", there must be 4: "
@@ -129,6 +130,7 @@ public final class BowlsDocument {
     String number = text.replace("%", "").replace(',', '.').strip();
     if (!number.matches("\\d{1,6}(\\.\\d{1,9})?")) {
       throw new InputException(
+          "bowls.hydration",
           "hydration '" + text + "' is not a number: write for example 72 or 72.5");
     }
     return Double.parseDouble(number);

@@ -30,6 +30,7 @@ public final class CsvCells {
     boolean marked = line.indexOf('"') >= 0;
     if (marked && line.chars().filter(c -> c == '"').count() % 2 != 0) {
       throw new InputException(
+          "csv.open-quote",
           "a quotation mark is not closed: close it on the same line or leave it out");
     }
     return new CsvCells(line, separator).split();
@@ -82,6 +83,7 @@ public final class CsvCells {
     at++;
     if (at < line.length() && line.charAt(at) != separator) {
       throw new InputException(
+          "csv.text-after-quote",
           "text stands after a closing quotation mark: put the whole cell into marks, and write"
               + " each mark inside it twice");
     }

@@ -201,6 +201,7 @@ final class DocumentReader {
         .orElseThrow(
             () ->
                 new InputException(
+                    "document.key-unknown",
                     "'" + Shorten.to(typed, SHOWN) + ":' is not known here: " + hint(typed)));
   }
 
@@ -268,6 +269,7 @@ final class DocumentReader {
         .orElseThrow(
             () ->
                 new InputException(
+                    "document.line-missing",
                     "there is no line '" + words(key) + ": …': add for example " + example));
   }
 

@@ -49,9 +49,13 @@ public final class DoughText {
   private static final int MOST_LOAVES = 500;
   private static final Pattern MASS = Pattern.compile("(?i)[0-9.,]+ ?(g|grams?|kg|oz|lbs?)");
 
-  /** {@code 100g in 500g flour} or {@code 100g to 500g}. */
+  /** {@code 100g in 500g flour}, {@code 100 g starter auf 500 g Mehl} or {@code 100g to 500g}. */
   private static final Pattern TWO_MASSES =
-      Pattern.compile("(.+?) ?(?:in|to|on|/) ?([0-9].*?)(?: (?:of )?flour)?");
+      Pattern.compile(
+          "([0-9.,]+ ?(?:g|kg|oz|lbs?))(?: (?:of )?\\p{L}{5,12})?"
+              + " ?(?:in|to|on|for|auf|zu|pour|para|dans|en|em|/) ?"
+              + "([0-9][0-9.,]* ?(?:g|kg|oz|lbs?))(?: (?:of |de )?\\p{L}{4,8})?",
+          Pattern.CASE_INSENSITIVE);
 
   private DoughText() {}
 
@@ -130,6 +134,7 @@ public final class DoughText {
             .orElseThrow(
                 () ->
                     new InputException(
+                        "starter.flour-unknown",
                         Quantities.shown(name, text)
                             + " is a mass, and the flour is not known: write "
                             + name
@@ -139,6 +144,7 @@ public final class DoughText {
     double added = flour - starter.grams() / (1 + others.starter().hydration().fraction());
     if (added <= 0) {
       throw new InputException(
+          "starter.more-than-flour",
           Quantities.shown(name, text)
               + " holds more flour than the dough: give less starter or more dough");
     }
@@ -234,6 +240,7 @@ public final class DoughText {
   private static void exclusive(TypedValues values, String first, String second) {
     if (has(values, first) && has(values, second)) {
       throw new InputException(
+          "dough.exclusive",
           values.label(first)
               + " and "
               + values.label(second)
@@ -286,6 +293,7 @@ public final class DoughText {
     for (String key : List.of(STARTER, PREFERMENTED, HYDRATION, DOUGH_YIELD)) {
       if (has(values, key)) {
         throw new InputException(
+            "feed.said-twice",
             values.label(key) + " is said by the feed already: leave one of them out");
       }
     }

@@ -102,6 +102,7 @@ public record Kitchen(Map<String, String> values) implements Serializable {
             .orElseThrow(
                 () ->
                     new InputException(
+                        "kitchen.word-unknown",
                         Quantities.shown(name, text)
                             + " is not known: use "
                             + String.join(", ", words)));
@@ -111,6 +112,7 @@ public record Kitchen(Map<String, String> values) implements Serializable {
     String clean = text.strip();
     if (clean.isEmpty() || clean.length() > LONGEST_TEXT) {
       throw new InputException(
+          "kitchen.length",
           name + " must have 1 to " + LONGEST_TEXT + " characters, it has " + clean.length());
     }
     return clean;
@@ -120,6 +122,7 @@ public record Kitchen(Map<String, String> values) implements Serializable {
     String tag = Vocabulary.plain(text);
     if (!tag.matches("[a-z]{2}")) {
       throw new InputException(
+          "kitchen.language",
           Quantities.shown(name, text) + " is no language: write its two letters, for example en");
     }
     return tag;
@@ -173,6 +176,7 @@ public record Kitchen(Map<String, String> values) implements Serializable {
     Rule rule = RULES.get(key);
     if (rule == null) {
       throw new InputException(
+          "kitchen.key-unknown",
           "a kitchen has no '" + key + "': its keys are " + String.join(", ", RULES.keySet()));
     }
     return rule.kept(DocumentReader.label(key), text, catalogue);
@@ -201,7 +205,8 @@ public record Kitchen(Map<String, String> values) implements Serializable {
     String meant = vocabulary.meant(Vocabulary.Kind.KEY, key, RULES.keySet()).orElse(key);
     Optional<String> kept = value.map(text -> kept(meant, text, catalogue));
     if (read(lines.iterator(), catalogue).text(meant).isEmpty() && kept.isEmpty()) {
-      throw new InputException("there is no line '" + DocumentReader.words(meant) + ": …'");
+      throw new InputException(
+          "kitchen.line-missing", "there is no line '" + DocumentReader.words(meant) + ": …'");
     }
     String line = kept.map(text -> DocumentText.line(meant, text, "")).orElse("");
     StringBuilder text = new StringBuilder();

@@ -94,6 +94,7 @@ final class LogTimes {
     }
     if (DAY_FIRST.matcher(text).matches()) {
       throw new InputException(
+          "log.time-two-ways",
           "'"
               + Shorten.to(text, 40)
               + "' can be read two ways: write the year first, such as 2027-03-06T12:00");
@@ -102,6 +103,7 @@ final class LogTimes {
       return since(moment(text.replace(' ', 'T'), before));
     } catch (DateTimeException e) {
       throw new InputException(
+          "log.time",
           "'"
               + Shorten.to(text, 40)
               + "' is not a time: write 2027-03-06T12:00 or 12:00, or name the column hours");
@@ -137,7 +139,7 @@ final class LogTimes {
   /** A step back of more than half a day is midnight. */
   private double clockHours(String text, double ofDay, double before) {
     if (ofDay >= 24) {
-      throw new InputException("'" + text + "' is no time on any clock");
+      throw new InputException("log.time-none", "'" + text + "' is no time on any clock");
     }
     if (firstClock.isEmpty()) {
       firstClock = Optional.of(ofDay);

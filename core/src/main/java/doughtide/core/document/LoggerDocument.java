@@ -103,6 +103,7 @@ public record LoggerDocument(LoggedReadings readings, List<Warning> warnings) {
               .orElseThrow(
                   () ->
                       new InputException(
+                          "log.empty",
                           "there is no reading: give a line of names and two readings"));
       Columns columns =
           DocumentReader.at(first.number(), () -> Columns.of(first.text(), vocabulary));
@@ -112,6 +113,7 @@ public record LoggerDocument(LoggedReadings readings, List<Warning> warnings) {
       }
       if (readings.count() < 2) {
         throw new InputException(
+            "log.too-few",
             "it has "
                 + readings.count()
                 + (readings.count() == 1 ? " reading" : " readings")
@@ -145,10 +147,12 @@ public record LoggerDocument(LoggedReadings readings, List<Warning> warnings) {
 
     private void checkOrder(double hours) {
       if (hours == readings.lastHours()) {
-        throw new InputException("the same time as line " + lastLine + ": keep one of the two");
+        throw new InputException(
+            "log.time-twice", "the same time as line " + lastLine + ": keep one of the two");
       }
       if (hours < readings.lastHours()) {
         throw new InputException(
+            "log.order",
             "this time lies before that of line "
                 + lastLine
                 + ": put the readings in order of time");
@@ -187,6 +191,7 @@ public record LoggerDocument(LoggedReadings readings, List<Warning> warnings) {
       }
       if (time < 0 || temperature < 0) {
         throw new InputException(
+            "log.heading",
             "the first line must name a column time or hours and a column temperature with its"
                 + " unit: write for example time,temperature C");
       }
@@ -215,6 +220,7 @@ public record LoggerDocument(LoggedReadings readings, List<Warning> warnings) {
     private static int one(String what, int before, int now, List<String> names) {
       if (before >= 0) {
         throw new InputException(
+            "log.columns-twice",
             "two columns for the "
                 + what
                 + ", '"
@@ -230,6 +236,7 @@ public record LoggerDocument(LoggedReadings readings, List<Warning> warnings) {
       List<String> cells = CsvCells.of(line, separator);
       if (cells.size() <= Math.max(time, temperature)) {
         throw new InputException(
+            "log.columns-few",
             "only "
                 + cells.size()
                 + (cells.size() == 1 ? " column" : " columns")
@@ -237,6 +244,7 @@ public record LoggerDocument(LoggedReadings readings, List<Warning> warnings) {
       }
       if (cells.size() > width) {
         throw new InputException(
+            "log.columns-many",
             cells.size()
                 + " columns, but the first line names "
                 + width

@@ -91,10 +91,13 @@ final class ReadingsClock {
     String clean = text.strip();
     double hours = CLOCK.matcher(clean).matches() ? ofClock(clean) : ofOther(clean);
     if (hours < 0) {
-      throw new InputException("time " + clean + " lies before mixing: correct it or 'mixed at:'");
+      throw new InputException(
+          "readings.before-mixing",
+          "time " + clean + " lies before mixing: correct it or 'mixed at:'");
     }
     if (hours <= lastHours) {
       throw new InputException(
+          "readings.order",
           "time " + clean + " is not later than the reading before it: put the lines in order");
     }
     Checks.inRange("time since mixing", hours, 0, 240, "h");
@@ -132,6 +135,7 @@ final class ReadingsClock {
       return ofClock(clean);
     }
     throw new InputException(
+        "readings.time",
         "time '"
             + Shorten.to(text, 40)
             + "' is no time: write 10:30, 2027-03-06T10:30 or, since mixing, 90min");
@@ -156,7 +160,8 @@ final class ReadingsClock {
   }
 
   private static InputException twoWays(String text, String readings) {
-    return new InputException("time " + text + " can be read two ways: write " + readings);
+    return new InputException(
+        "readings.time-two-ways", "time " + text + " can be read two ways: write " + readings);
   }
 
   private double ofClock(String text) {
@@ -181,6 +186,7 @@ final class ReadingsClock {
     ClockText.existing("time", text, day.atTime(time), start.getZone());
     if (Hours.between(before, when) > LONGEST_GAP_HOURS) {
       throw new InputException(
+          "readings.earlier",
           "time "
               + text
               + " is earlier than the reading before it: put the lines in order, or write date and"
@@ -206,6 +212,7 @@ final class ReadingsClock {
 
   private static InputException noStart() {
     return new InputException(
+        "readings.no-mixing",
         "the file does not say when the dough was mixed: add a line such as 'mixed at: 09:30' at"
             + " the top");
   }

@@ -73,7 +73,8 @@ final class ReadingsColumns {
     }
     for (Kind kind : EnumSet.complementOf(EnumSet.of(Kind.NOTE))) {
       if (columns.stream().filter(each -> each.kind() == kind).count() > 1) {
-        throw new InputException("the table has two columns for one thing: leave one out");
+        throw new InputException(
+            "readings.columns-twice", "the table has two columns for one thing: leave one out");
       }
     }
     boolean rise = columns.stream().anyMatch(each -> each.kind() == Kind.RISE);
@@ -81,6 +82,7 @@ final class ReadingsColumns {
     boolean core = columns.stream().anyMatch(each -> each.kind() == Kind.CORE);
     if (rise == height && (rise || !core)) {
       throw new InputException(
+          "readings.rise-or-height",
           rise
               ? "the table has both rise and height: leave one out"
               : "the table has no column 'rise' or 'height': " + LAYOUT);
@@ -108,6 +110,7 @@ final class ReadingsColumns {
             .orElseThrow(
                 () ->
                     new InputException(
+                        "readings.column-unknown",
                         "the column '" + Shorten.to(cell, 40) + "' is not known: " + LAYOUT));
     return new Column(kind, unit);
   }
@@ -146,6 +149,7 @@ final class ReadingsColumns {
     for (int i = columns.size(); i < cells.size(); i++) {
       if (!cells.get(i).isBlank()) {
         throw new InputException(
+            "readings.cells",
             "the line has more cells than the heading: with commas between the cells, write"
                 + " decimals with a point");
       }
@@ -156,7 +160,8 @@ final class ReadingsColumns {
     OptionalDouble ph = ph(cells);
     boolean tellsNothing = rise.isEmpty() && celsius.isEmpty() && ph.isEmpty();
     if (tellsNothing && core.isEmpty() && cell(cells, Kind.NOTE).isEmpty()) {
-      throw new InputException("the line tells neither rise nor temperature nor pH");
+      throw new InputException(
+          "readings.nothing-told", "the line tells neither rise nor temperature nor pH");
     }
     Reading dough = new Reading(0, rise, celsius, ph);
     Reading middle = new Reading(0, Optional.empty(), core, OptionalDouble.empty());
@@ -199,6 +204,7 @@ final class ReadingsColumns {
   private void needs(boolean told, Kind kind, String example) {
     if (told && columns.stream().noneMatch(each -> each.kind() == kind)) {
       throw new InputException(
+          "readings.no-column",
           "the table has no column for this: add '" + example + "' at the end of its heading");
     }
   }
@@ -300,6 +306,7 @@ final class ReadingsColumns {
     return startMm.orElseThrow(
         () ->
             new InputException(
+                "readings.no-start-height",
                 "heights need the starting height: add a line such as 'start height: 52 mm' at the"
                     + " top"));
   }
@@ -315,6 +322,7 @@ final class ReadingsColumns {
       case "cm" -> given.value() * 10;
       default ->
           throw new InputException(
+              "readings.height-unit",
               name + " " + cell + " needs a unit: write " + given.number() + " mm");
     };
   }

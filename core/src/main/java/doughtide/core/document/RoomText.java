@@ -90,6 +90,7 @@ public final class RoomText {
             .orElseThrow(
                 () ->
                     new InputException(
+                        "room.word-unknown",
                         Quantities.shown(values.label(key), typed.get())
                             + " is not known: use "
                             + String.join(", ", words)));

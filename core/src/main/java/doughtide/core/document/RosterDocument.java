@@ -123,6 +123,7 @@ public record RosterDocument(Optional<String> className, List<RosterEntry> entri
               .orElseThrow(
                   () ->
                       new InputException(
+                          "roster.no-table",
                           "there is no table: it begins with a line such as"
                               + " 'name;dough;flour;loaves;language'"));
       separator = CsvCells.separator(heading.text());
@@ -150,13 +151,15 @@ public record RosterDocument(Optional<String> className, List<RosterEntry> entri
         String column = column(cell);
         if (column.isEmpty() && !cell.isBlank()) {
           throw new InputException(
+              "roster.column-unknown",
               "the column '"
                   + Shorten.to(cell.strip(), 40)
                   + "' is not known: the columns are "
                   + String.join(", ", COLUMNS));
         }
         if (!column.isEmpty() && found.contains(column)) {
-          throw new InputException("the column '" + column + "' stands there twice: keep one");
+          throw new InputException(
+              "roster.column-twice", "the column '" + column + "' stands there twice: keep one");
         }
         found.add(column);
       }
@@ -208,6 +211,7 @@ public record RosterDocument(Optional<String> className, List<RosterEntry> entri
         String cell = cells.get(i).strip();
         if (i >= columns.size() && !cell.isEmpty()) {
           throw new InputException(
+              "roster.cells",
               "the line has more cells than the heading: put a cell that holds a '"
                   + separator
                   + "' into quotation marks");

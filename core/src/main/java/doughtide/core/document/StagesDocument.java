@@ -85,7 +85,8 @@ public final class StagesDocument {
                       catalogue)));
     }
     if (stages.isEmpty()) {
-      throw new InputException("there is no line 'stage: …': add for example stage: " + EXAMPLE);
+      throw new InputException(
+          "stages.none", "there is no line 'stage: …': add for example stage: " + EXAMPLE);
     }
     Starter seed =
         new Starter(
@@ -170,6 +171,7 @@ public final class StagesDocument {
     private void once(boolean given, String what) {
       if (given) {
         throw new InputException(
+            "stages.said-twice",
             Quantities.shown(label, text) + " says " + what + " twice: keep one of them");
       }
     }
@@ -198,6 +200,7 @@ public final class StagesDocument {
         String[] two = typed.split(" ?: ?");
         if (two.length != 2) {
           throw new InputException(
+              "stages.water-twice",
               Quantities.shown(label, text)
                   + " gives its water twice: with a dough yield write two parts, starter:flour, for"
                   + " example 1:5");
@@ -213,6 +216,7 @@ public final class StagesDocument {
 
     private InputException missing(String what) {
       return new InputException(
+          "stages.lacking",
           Quantities.shown(label, text)
               + " lacks "
               + what

@@ -98,7 +98,10 @@ public record StarterDocument(
       columns =
           heading
               .map(line -> cells(line.text()))
-              .orElseThrow(() -> new InputException("there is no table of what is believed"));
+              .orElseThrow(
+                  () ->
+                      new InputException(
+                          "starter.no-belief", "there is no table of what is believed"));
       for (Optional<Line> line = reader.next(); line.isPresent(); line = reader.next()) {
         Line row = line.get();
         DocumentReader.at(row.number(), () -> take(cells(row.text())));
@@ -131,6 +134,7 @@ public record StarterDocument(
       double form = number("form");
       if (form != FORM) {
         throw new InputException(
+            "starter.form",
             "it was written in form "
                 + (long) form
                 + ", this program reads form "
@@ -150,7 +154,7 @@ public record StarterDocument(
     private boolean take(List<String> cells) {
       if (cells.size() != columns.size()) {
         throw new InputException(
-            cells.size() + " columns, but the heading names " + columns.size());
+            "starter.columns", cells.size() + " columns, but the heading names " + columns.size());
       }
       int row = UNKNOWNS.indexOf(cells.get(1));
       String curve = cells.get(0);
@@ -235,6 +239,7 @@ public record StarterDocument(
     List<String> cells = cells(text);
     if (cells.size() != wanted) {
       throw new InputException(
+          "starter.parts",
           cells.size() + " parts, there must be " + wanted + ", separated by semicolons");
     }
     return cells;
@@ -243,7 +248,7 @@ public record StarterDocument(
   private static double number(String text) {
     String clean = text.strip();
     if (!clean.matches("-?[0-9]{1,20}(\\.[0-9]{1,20})?([eE]-?[0-9]{1,3})?")) {
-      throw new InputException("'" + Shorten.to(clean, 40) + "' is not a number");
+      throw new InputException("starter.number", "'" + Shorten.to(clean, 40) + "' is not a number");
     }
     return Double.parseDouble(clean);
   }

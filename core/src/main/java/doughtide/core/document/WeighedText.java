@@ -61,6 +61,7 @@ final class WeighedText {
       String key = ingredient(item.name(), catalogue);
       if (item.soak().isPresent()) {
         throw new InputException(
+            "grams.soaker",
             Quantities.shown(label, text) + ": what has its own water goes into --inclusions");
       } else if (key.equals(FLOUR)) {
         flours.add(WeighedDough.Part.of(grams));
@@ -134,6 +135,7 @@ final class WeighedText {
       String key = ingredient(item.name(), catalogue);
       if (PLAIN.contains(key)) {
         throw new InputException(
+            "inclusions.dough",
             Quantities.shown(label, text)
                 + ": "
                 + key
@@ -161,6 +163,7 @@ final class WeighedText {
             && (parts.group(2) == null || ingredient(parts.group(2), catalogue).equals(WATER));
     if (!water) {
       throw new InputException(
+          "inclusions.soak",
           Quantities.shown(label, text) + ": write the water of a soaker as with 70 water");
     }
     return share(label, text, parts.group(1), flourGrams);
@@ -176,6 +179,7 @@ final class WeighedText {
         / flourGrams.orElseThrow(
             () ->
                 new InputException(
+                    "inclusions.no-flour",
                     Quantities.shown(label, text)
                         + ": without the grams of the dough give per cent of all flour, for example"
                         + " seeds 8%"));
@@ -184,6 +188,7 @@ final class WeighedText {
   private static double grams(String label, String text, String amount) {
     if (amount.endsWith("%")) {
       throw new InputException(
+          "grams.no-mass",
           Quantities.shown(label, text) + ": " + amount + " is no mass: write for example 900g");
     }
     boolean bare = Character.isDigit(amount.charAt(amount.length() - 1));
@@ -230,6 +235,7 @@ final class WeighedText {
       return new Item(amount.group(2), amount.group(1), Optional.ofNullable(amount.group(3)));
     }
     throw new InputException(
+        "grams.item",
         Quantities.shown(label, text)
             + ": '"
             + Shorten.to(piece, 40)

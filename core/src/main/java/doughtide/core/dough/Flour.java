@@ -67,7 +67,8 @@ public record Flour(
     Checks.inRange("gas retention of the flour", retention, 0.2, 0.8, "");
     Checks.inRange("gluten share of the flour", gluten, 0, 1, "");
     if (parts.isEmpty()) {
-      throw new InputException("flour '" + name + "' has no parts: give the key of its class");
+      throw new InputException(
+          "flour.no-parts", "flour '" + name + "' has no parts: give the key of its class");
     }
     parts = Collections.unmodifiableMap(new LinkedHashMap<>(parts));
     cereals = List.copyOf(new TreeSet<>(cereals));

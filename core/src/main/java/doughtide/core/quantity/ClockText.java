@@ -11,14 +11,16 @@ import java.time.ZonedDateTime;
 import java.time.format.DateTimeFormatter;
 import java.time.zone.ZoneOffsetTransition;
 import java.util.Locale;
+import java.util.Set;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
 /**
  * Reads clock times and dates as people write them: {@code 09:30}, {@code 9.30}, {@code 21h30},
- * {@code 7am}, {@code 1:30 pm}, {@code 0930}, {@code 12}, and with a date before it as ISO 8601 has
- * it, such as {@code 2027-03-06T12:00} or {@code 2027-03-06T11:00Z}. What can be read in two ways
- * is refused with both readings, and so is a time that the clocks of its place skip.
+ * {@code 7am}, {@code 1:30 pm}, {@code 0930}, {@code 12}, {@code noon}, {@code midnight}, and with
+ * a date before it as ISO 8601 has it, such as {@code 2027-03-06T12:00} or {@code
+ * 2027-03-06T11:00Z}. What can be read in two ways is refused with both readings ({@code midnight}
+ * of a date, which {@code 24:00} is not), and so is a time that the clocks of its place skip.
  */
 @Internal
 public final class ClockText {
@@ -35,6 +37,11 @@ public final class ClockText {
   private static final Pattern DAY_FIRST =
       Pattern.compile("([0-9]{1,2})[./-]([0-9]{1,2})[./-]([0-9]{4})\\b.*");
   private static final int NOON = 12;
+  private static final int END_OF_DAY = 24;
+  private static final Set<String> NOONS =
+      Set.of("noon", "midday", "mittag", "mittags", "midi", "mediodía", "mediodia", "meio-dia");
+  private static final Set<String> MIDNIGHTS =
+      Set.of("midnight", "mitternacht", "minuit", "medianoche", "meia-noite");
 
   private ClockText() {}
 
@@ -86,6 +93,9 @@ public final class ClockText {
 
   private static LocalTime checked(
       String name, String text, String hour, String minutes, String seconds) {
+    if (isEndOfDay(text)) {
+      return LocalTime.MIDNIGHT;
+    }
     try {
       return LocalTime.of(
           Integer.parseInt(hour), Integer.parseInt(minutes), Integer.parseInt(seconds));
@@ -94,8 +104,21 @@ public final class ClockText {
     }
   }
 
+  /** The last moment of a day, which is the first one of the next; a bare 24 may be a warmth. */
+  private static boolean isEndOfDay(String text) {
+    String clean = plain(text);
+    Matcher clock = CLOCK.matcher(clean);
+    return clock.matches()
+        && !clean.equals(clock.group(1))
+        && Integer.parseInt(clock.group(1)) == END_OF_DAY
+        && (clock.group(2) == null || Integer.parseInt(clock.group(2)) == 0)
+        && (clock.group(3) == null || Integer.parseInt(clock.group(3)) == 0)
+        && clock.group(4) == null;
+  }
+
   private static InputException noTime(String name, String text) {
     return new InputException(
+        "clock.none",
         Quantities.shown(name, text)
             + " is no time on any clock or calendar: write for example 09:30, 9.30, 7am or"
             + " 2027-03-06T12:00");
@@ -130,6 +153,7 @@ public final class ClockText {
               + ", and the clock time behind it");
     }
     return new InputException(
+        "time.none",
         Quantities.shown(name, text)
             + " is not a time: write "
             + name
@@ -144,7 +168,7 @@ public final class ClockText {
 
   private static InputException twoWays(String name, String text, String readings) {
     return new InputException(
-        Quantities.shown(name, text) + " can be read two ways: write " + readings);
+        "time.two-ways", Quantities.shown(name, text) + " can be read two ways: write " + readings);
   }
 
   /**
@@ -159,13 +183,22 @@ public final class ClockText {
   public static ZonedDateTime moment(String name, String text, LocalDate day, ZoneId zone) {
     Matcher dated = DATED.matcher(Quantities.clean(text));
     if (!dated.matches()) {
-      return existing(name, text, day.atTime(time(name, text)), zone);
+      return existing(name, text, local(day, name, text), zone);
     }
-    LocalDateTime local = date(name, text, dated.group(1)).atTime(time(name, dated.group(2)));
+    LocalDate date = date(name, text, dated.group(1));
+    if (MIDNIGHTS.contains(dated.group(2).toLowerCase(Locale.ROOT))) {
+      throw twoWays(name, text, date + "T00:00 or " + date + "T24:00");
+    }
+    LocalDateTime local = local(date, name, dated.group(2));
     String offset = dated.group(3);
     return offset == null
         ? existing(name, text, local, zone)
         : local.atOffset(offset(name, text, offset)).atZoneSameInstant(zone);
+  }
+
+  private static LocalDateTime local(LocalDate day, String name, String text) {
+    LocalTime time = time(name, text);
+    return (isEndOfDay(text) ? day.plusDays(1) : day).atTime(time);
   }
 
   private static LocalDate date(String name, String text, String date) {
@@ -215,6 +248,10 @@ public final class ClockText {
   }
 
   private static String plain(String text) {
-    return Quantities.clean(text).toLowerCase(Locale.ROOT);
+    String clean = Quantities.clean(text).toLowerCase(Locale.ROOT);
+    if (NOONS.contains(clean)) {
+      return "12:00";
+    }
+    return MIDNIGHTS.contains(clean) ? "00:00" : clean;
   }
 }

@@ -27,9 +27,11 @@ public final class Quantities {
       Pattern.compile("([+-]?[0-9]{1,9}(?:[.,][0-9]{1,9})?|[+-]?[.,][0-9]{1,9}) ?([^0-9+.,-]*)");
   private static final Pattern TWO_WAYS = Pattern.compile("[+-]?[1-9][0-9]{0,2},[0-9]{3}");
   private static final Pattern HOURS_MINUTES =
-      Pattern.compile("([0-9]{1,4}) ?(?:h|hrs?|hours?) ?([0-9]{1,2}) ?(?:m|mins?|minutes?)?");
+      Pattern.compile("([0-9]{1,4}) ?(?:h|hrs?|hours?|:) ?([0-9]{1,2}) ?(?:m|mins?|minutes?|h)?");
   private static final Pattern RATIO =
-      Pattern.compile("([0-9.,]{1,12}) ?: ?([0-9.,]{1,12}) ?: ?([0-9.,]{1,12})");
+      Pattern.compile("([0-9.,]{1,12})([:/ –-])([0-9.,]{1,12})\\2([0-9.,]{1,12})");
+  private static final Pattern POUNDS_OUNCES =
+      Pattern.compile("([0-9]{1,3}) ?lbs? ([0-9]{1,3}(?:[.,][0-9]{1,3})?) ?oz");
   private static final Pattern COUNT = Pattern.compile("[0-9]{1,9}");
 
   private static final double GRAMS_PER_OUNCE = 28.349523125; // exact, international avoirdupois
@@ -99,6 +101,12 @@ public final class Quantities {
 
   /** A mass: {@code 850g}, {@code 1.2kg}, {@code 30oz}, {@code 2lb}. */
   public static Mass mass(String name, String text) {
+    Matcher both = POUNDS_OUNCES.matcher(limited(name, text).toLowerCase(Locale.ROOT));
+    if (both.matches()) {
+      double ounces = Double.parseDouble(both.group(2).replace(',', '.'));
+      double pounds = Integer.parseInt(both.group(1));
+      return Mass.ofGrams(pounds * GRAMS_PER_POUND + ounces * GRAMS_PER_OUNCE);
+    }
     Measure given = measure(name, text, "a mass", "850g");
     double gramsPerUnit =
         switch (given.unit().toLowerCase(Locale.ROOT)) {
@@ -110,7 +118,7 @@ public final class Quantities {
           default -> throw unknownUnit(name, text, given, "g, kg, oz or lb", "850g");
         };
     if (!(given.value() > 0)) {
-      throw new InputException(shown(name, text) + " is no mass: give more than 0 g");
+      throw new InputException("mass.none", shown(name, text) + " is no mass: give more than 0 g");
     }
     return named(name, text, () -> Mass.ofGrams(given.value() * gramsPerUnit));
   }
@@ -140,6 +148,7 @@ public final class Quantities {
           case "in" -> MILLIMETRES_PER_INCH;
           default ->
               throw new InputException(
+                  "height.unit",
                   shown(name, text) + " needs mm, cm or in: write for example 52 mm");
         };
     return Checks.inRange(name, given.value() * scale, LOWEST_MM, HIGHEST_MM, "mm");
@@ -160,6 +169,7 @@ public final class Quantities {
     int minutes = Integer.parseInt(digits);
     if (minutes > 59) {
       throw new InputException(
+          "duration.minutes",
           shown(name, text) + " has " + minutes + " minutes, at most 59: write 90min or 1h30");
     }
     return minutes;
@@ -188,6 +198,7 @@ public final class Quantities {
     Measure given = measure(name, text, "a number", Checks.plain((low + high) / 2));
     if (!given.unit().isEmpty()) {
       throw new InputException(
+          "number.unit",
           shown(name, text) + " takes no unit: write " + name + " " + given.number());
     }
     return Checks.inRange(name, given.value(), low, high, "");
@@ -198,7 +209,8 @@ public final class Quantities {
     try {
       return LocalDate.parse(clean(text));
     } catch (DateTimeException e) {
-      throw new InputException(shown(name, text) + " is not a date: write for example 2027-03-06");
+      throw new InputException(
+          "date.none", shown(name, text) + " is not a date: write for example 2027-03-06");
     }
   }
 
@@ -231,7 +243,8 @@ public final class Quantities {
         Nearest.to(clean, zones())
             .map(near -> "did you mean " + near + "?")
             .orElse("write for example " + name + " Europe/Berlin or " + name + " UTC");
-    return new InputException(shown(name, text) + " is no zone known here: " + hint);
+    return new InputException(
+        "zone.unknown", shown(name, text) + " is no zone known here: " + hint);
   }
 
   /** A whole number. */
@@ -239,6 +252,7 @@ public final class Quantities {
     String clean = limited(name, text);
     if (!COUNT.matcher(clean).matches()) {
       throw new InputException(
+          "count.none",
           shown(name, text) + " is not a whole number: give one from " + least + " to " + most);
     }
     return (int) Checks.inRange(name, Integer.parseInt(clean), least, most, "");
@@ -256,9 +270,10 @@ public final class Quantities {
 
   /** A feed as starter : flour : water, for example {@code 1:5:5}. */
   public static FeedRatio feedRatio(String name, String text) {
-    Matcher parts = RATIO.matcher(limited(name, text));
+    Matcher parts = RATIO.matcher(limited(name, text).replaceAll(" ?([:/–-]) ?", "$1"));
     if (!parts.matches()) {
       throw new InputException(
+          "feed.none",
           shown(name, text)
               + " is not a feed: write three numbers starter:flour:water, for example "
               + name
@@ -266,8 +281,8 @@ public final class Quantities {
     }
     return new FeedRatio(
         part(name, text, parts.group(1), 1e-3),
-        part(name, text, parts.group(2), 1e-3),
-        part(name, text, parts.group(3), 0));
+        part(name, text, parts.group(3), 1e-3),
+        part(name, text, parts.group(4), 0));
   }
 
   private static double part(String name, String text, String digits, double least) {
@@ -287,6 +302,7 @@ public final class Quantities {
     Matcher parts = MEASURE.matcher(limited(name, text));
     if (!parts.matches()) {
       throw new InputException(
+          "value.none",
           shown(name, text) + " is not " + kind + ": write for example " + name + " " + example);
     }
     String number = parts.group(1);
@@ -300,6 +316,7 @@ public final class Quantities {
 
   private static InputException twoWays(String name, String text, String number, String unit) {
     return new InputException(
+        "number.two-ways",
         shown(name, text)
             + " can be read two ways: write "
             + number.replace(",", "")
@@ -312,10 +329,11 @@ public final class Quantities {
   private static String limited(String name, String text) {
     String clean = clean(text);
     if (clean.isEmpty()) {
-      throw new InputException(name + " is empty: give a value");
+      throw new InputException("value.empty", name + " is empty: give a value");
     }
     if (clean.length() > LONGEST) {
       throw new InputException(
+          "value.too-long",
           shown(name, text) + " is too long: at most " + LONGEST + " characters are read");
     }
     return clean;
@@ -377,12 +395,14 @@ public final class Quantities {
   }
 
   private static InputException noUnit(String name, String text, String right) {
-    return new InputException(shown(name, text) + " has no unit: write " + name + " " + right);
+    return new InputException(
+        "value.no-unit", shown(name, text) + " has no unit: write " + name + " " + right);
   }
 
   private static InputException unknownUnit(
       String name, String text, Measure given, String units, String example) {
     return new InputException(
+        "value.unit-unknown",
         shown(name, text)
             + ": the unit '"
             + given.unit()

@@ -30,7 +30,7 @@ public record VesselForm(String key, PieceShape shape) implements Serializable {
   public VesselForm {
     Checks.given("shape", shape);
     if (key.isBlank()) {
-      throw new InputException("a vessel needs a key, for example bowl");
+      throw new InputException("vessel.no-key", "a vessel needs a key, for example bowl");
     }
   }
 

@@ -31,6 +31,13 @@ class ClockTextTest {
     "0930, 09:30",
     "21 Uhr 30, 21:30",
     "9:30 Uhr, 09:30",
+    "noon, 12:00",
+    "Mittag, 12:00",
+    "mediodía, 12:00",
+    "midnight, 00:00",
+    "Minuit, 00:00",
+    "24:00, 00:00",
+    "24 Uhr, 00:00",
     "07:00:15, 07:00:15"
   })
   void isReadAsItIsWritten(String text, LocalTime time) {
@@ -45,7 +52,10 @@ class ClockTextTest {
     "2027-03-07T09:00Z, 2027-03-07T10:00+01:00",
     "2027-03-07T09:00:30.5+05:30, 2027-03-07T04:30:30+01:00",
     "2027-03-07T09:00-0300, 2027-03-07T13:00+01:00",
-    "21h30, 2027-03-06T21:30+01:00"
+    "21h30, 2027-03-06T21:30+01:00",
+    "24:00, 2027-03-07T00:00+01:00",
+    "2027-03-06T24:00, 2027-03-07T00:00+01:00",
+    "2027-03-06 noon, 2027-03-06T12:00+01:00"
   })
   void aDateMayStandBeforeIt(String text, String moment) {
     assertThat(ClockText.moment("--mixed-at", text, DAY, BERLIN).toOffsetDateTime())
@@ -58,6 +68,7 @@ class ClockTextTest {
       value = {
         "9.3 | write 9:03 or 9:30",
         "9:5 | write 9:05 or 9:50",
+        "2027-03-06 midnight | write 2027-03-06T00:00 or 2027-03-06T24:00",
         "6.3.2027 9.30 | write 2027-03-06 or 2027-06-03, and the clock time behind it"
       })
   void whatHasTwoReadingsIsRefusedWithBoth(String text, String both) {
@@ -68,7 +79,16 @@ class ClockTextTest {
 
   @ParameterizedTest
   @ValueSource(
-      strings = {"25:00", "9:60", "13pm", "0am", "2027-02-30T12:00", "2027-03-06T12:00+30:00"})
+      strings = {
+        "25:00",
+        "9:60",
+        "13pm",
+        "0am",
+        "24",
+        "24:01",
+        "2027-02-30T12:00",
+        "2027-03-06T12:00+30:00"
+      })
   void noClockShowsIt(String text) {
     assertThatThrownBy(() -> ClockText.moment("--mixed-at", text, DAY, BERLIN))
         .hasMessageContaining("is no time on any clock or calendar");
