@@ -18,6 +18,12 @@ import doughtide.cli.options.WordsOptions;
 import doughtide.cli.session.Environment;
 import doughtide.cli.session.Session;
 import doughtide.core.day.BakeDay;
+import doughtide.core.day.BakePlan;
+import doughtide.core.day.BakeStep;
+import doughtide.core.day.DayAnswer;
+import doughtide.core.day.DayPlanner;
+import doughtide.core.day.SearchControl;
+import doughtide.core.day.again.RestOfDay;
 import doughtide.core.day.again.RestPlanner;
 import doughtide.core.day.again.Slipped;
 import doughtide.core.quantity.ClockText;
@@ -31,6 +37,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /** Plans the rest of a day again that has slipped. */
 final class DayAgain {
@@ -64,7 +71,7 @@ final class DayAgain {
             AGAIN,
             "FILE",
             "plan.json",
-            "Plans the rest of a day that slipped, after mixing: the plan that --format json wrote."
+            "Plans the rest of a day that slipped: the plan that --format json wrote."
                 + " Beside it --loaves, --at-the-bench, --room, --cold and the oven may be"
                 + " changed."),
         OptionSpec.value(
@@ -160,7 +167,28 @@ final class DayAgain {
     BakeDay day = DayDough.read(now, clock, environment);
     double nowHour = clock.hour(clock.now());
     Happened happened = Happened.of(file.steps(clock.times()), did, clock.times(), nowHour);
-    Slipped slipped = happened.slipped(file);
+    RestOfDay rest =
+        happened.isMixed()
+            ? rest(readings, day, happened.slipped(file), now, clock, environment)
+            : unmixed(readings, day, happened, file, clock);
+    return new AgainAnswer(
+        file,
+        DayOptions.typed(now, clock),
+        planned.loaves(),
+        day,
+        happened,
+        rest,
+        readings.map(TodayReadings::count).orElse(0L),
+        clock.times());
+  }
+
+  private static RestOfDay rest(
+      Optional<TodayReadings> readings,
+      BakeDay day,
+      Slipped slipped,
+      Arguments now,
+      PlanClock clock,
+      Environment environment) {
     BakeDay believed =
         readings
             .map(
@@ -168,15 +196,41 @@ final class DayAgain {
                     each.in(
                         day, slipped.route(), StarterOptions.jar(now, environment), clock.times()))
             .orElse(day);
-    return new AgainAnswer(
-        file,
-        DayOptions.typed(now, clock),
-        planned.loaves(),
-        day,
-        happened,
-        RestPlanner.plan(believed, slipped),
-        readings.map(TodayReadings::count).orElse(0L),
-        clock.times());
+    return RestPlanner.plan(believed, slipped);
+  }
+
+  /** The starter is what it was fed to be; all after it is planned anew from now on. */
+  private static RestOfDay unmixed(
+      Optional<TodayReadings> readings,
+      BakeDay day,
+      Happened happened,
+      PlanFile file,
+      PlanClock clock) {
+    if (readings.isPresent()) {
+      throw new InputException(
+          "--readings are of a dough that is mixed: say when, for example --did \"mix 10:15\"");
+    }
+    BakeDay.Builder from = day.toBuilder().plans(1);
+    OptionalDouble fed = happened.hour(BakeStep.Kind.FEED);
+    if (fed.isPresent() && file.feed().isPresent()) {
+      from.fed(fed.getAsDouble(), file.feed().get());
+      from.starterPercents(List.of(file.starterPercent()));
+    }
+    DayAnswer found = DayPlanner.plan(List.of(from.build()), 1, SearchControl.none());
+    if (found.days().isEmpty()) {
+      found = atOtherTemperatures(from);
+    }
+    if (found.days().isEmpty()) {
+      throw new InputException("day.no-plan", DayText.obstacle(found, "", clock.times()));
+    }
+    BakePlan plan = found.days().get(0).plans().get(0);
+    return new RestOfDay(plan, plan.steps());
+  }
+
+  /** The water can still be warmer or colder than was meant. */
+  private static DayAnswer atOtherTemperatures(BakeDay.Builder from) {
+    from.doughCelsius(List.of(20.0, 22.0, 24.0, 26.0, 28.0));
+    return DayPlanner.plan(List.of(from.build()), 1, SearchControl.none());
   }
 
   /** The plan as it was, with the hours at the bench as they are now: the old may have passed. */

@@ -7,6 +7,7 @@ import doughtide.cli.options.BenchOptions;
 import doughtide.cli.options.ColdOptions;
 import doughtide.cli.options.FormulaOptions;
 import doughtide.cli.options.ProofOptions;
+import doughtide.cli.options.StageOptions;
 import doughtide.cli.options.StarterOptions;
 import doughtide.cli.options.TemperatureOptions;
 import doughtide.cli.session.Environment;
@@ -14,10 +15,13 @@ import doughtide.core.day.BakeDay;
 import doughtide.core.day.Oven;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.FlourClass;
+import doughtide.core.feeding.BuildTimes;
+import doughtide.core.feeding.FeedingPlanner;
 import doughtide.core.flourtrial.AbsorptionFit;
 import doughtide.core.flourtrial.AbsorptionPrior;
 import doughtide.core.flourtrial.FlourRecord;
 import doughtide.core.flourtrial.HydrationEstimate;
+import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.loaf.PieceForm;
 import doughtide.core.loaf.StrengthPlan;
 import doughtide.core.quantity.InputException;
@@ -60,6 +64,7 @@ final class DayDough {
     List<OptionSpec> all = new ArrayList<>(own());
     all.addAll(ProofOptions.coldAndShaping());
     all.addAll(ColdOptions.specs());
+    all.addAll(StageOptions.specs());
     all.addAll(FormulaOptions.specs());
     all.addAll(BenchOptions.specs());
     return all;
@@ -150,7 +155,15 @@ final class DayDough {
         arguments.text(PlanClock.BENCH).orElseThrow(() -> arguments.missing(PlanClock.BENCH));
     arguments.exclusive(FLOUR, FlourFile.OPTION);
     Optional<FlourRecord> record = FlourFile.read(arguments, environment);
-    DoughFormula dough = FormulaOptions.formula(arguments, environment);
+    RiseForecaster forecaster = StarterOptions.forecaster(arguments, environment);
+    Optional<BuildTimes> stages =
+        StageOptions.read(arguments, environment)
+            .map(build -> BuildTimes.of(FeedingPlanner.with(forecaster).build(build)));
+    DoughFormula usual = FormulaOptions.formula(arguments, environment);
+    DoughFormula dough =
+        stages
+            .map(times -> usual.toBuilder().starter(times.build().ripened()).build())
+            .orElse(usual);
     BakeDay.Builder day =
         BakeDay.builder()
             .readyAt(clock.readyHour())
@@ -158,7 +171,7 @@ final class DayDough {
             .room(clock.room(PlanClock.roomText(arguments)))
             .dough(dough)
             .oven(oven(arguments))
-            .forecaster(StarterOptions.forecaster(arguments, environment))
+            .forecaster(forecaster)
             .strength(strength(record, dough));
     loaves(arguments, dough, day);
     if (arguments.has(FormulaOptions.GRAMS)) {
@@ -171,6 +184,7 @@ final class DayDough {
     arguments
         .hours(STARTER_IN_COLD)
         .ifPresent(hours -> named(arguments, STARTER_IN_COLD, () -> day.starterInCold(hours)));
+    stages.ifPresent(day::stages);
     narrowed(arguments, dough, day);
     if (!arguments.has(PROOFER)) {
       TemperatureOptions.vessel(arguments).ifPresent(day::vessel);

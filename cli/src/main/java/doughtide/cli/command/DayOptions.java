@@ -176,12 +176,16 @@ record DayOptions(
       if (arguments.offers(spec.name())) {
         arguments
             .text(spec.name())
-            .ifPresent(text -> typed.put(spec.name(), spec.takesValue() ? text : "yes"));
+            .ifPresent(text -> typed.put(spec.name(), typed(arguments, spec)));
       }
     }
     typed.put(PlanClock.READY_AT, clock.readyAt().toLocalDateTime().toString());
     typed.put(PlanClock.ZONE, clock.readyAt().getZone().getId());
     return typed;
+  }
+
+  private static String typed(Arguments arguments, OptionSpec spec) {
+    return spec.takesValue() ? String.join("; ", arguments.all(spec.name())) : "yes";
   }
 
   /** The same for the same question, whenever it is asked. */

@@ -23,15 +23,20 @@ import doughtide.core.day.OvenLoad;
 import doughtide.core.day.StepMargin;
 import doughtide.core.day.bench.BenchBatches;
 import doughtide.core.dough.Ingredients;
+import doughtide.core.feeding.BuildStage;
+import doughtide.core.feeding.BuildTimes;
 import doughtide.core.feeding.FeedAmounts;
 import doughtide.core.feeding.FeedRatio;
 import doughtide.core.forecast.DoughWarnings;
+import doughtide.core.forecast.TimeWindow;
 import doughtide.core.forecast.Warning;
+import doughtide.core.quantity.Mass;
 import doughtide.report.words.FeedWords;
 import doughtide.report.words.WaterWords;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
+import java.util.OptionalDouble;
 
 /**
  * The plans of a day as an answer: of one dough each with its windows and margins, of several one
@@ -196,9 +201,13 @@ final class DaySections {
     }
   }
 
-  private static void amounts(BakePlan plan, Section.Builder row) {
+  private void amounts(BakePlan plan, Section.Builder row) {
     IngredientItems.add(plan.ingredients(), row);
     if (plan.day().starterInColdHours().isPresent()) {
+      return;
+    }
+    if (plan.day().stages().isPresent()) {
+      stages(plan, row.listing("stages", ""));
       return;
     }
     FeedRatio ratio = plan.feed().ratio();
@@ -212,6 +221,50 @@ final class DaySections {
         .number("starterGrams", "", amounts.starterGrams(), Unit.GRAMS)
         .number("flourGrams", "", amounts.flourGrams(), Unit.GRAMS)
         .number("waterGrams", "", amounts.waterGrams(), Unit.GRAMS);
+  }
+
+  private void stages(BakePlan plan, Listing.Builder rows) {
+    BuildTimes times = plan.day().stages().orElseThrow();
+    Mass use = Mass.ofGrams(plan.ingredients().starterGrams());
+    List<FeedAmounts> amounts = times.build().amounts(use);
+    for (int i = 0; i < amounts.size(); i++) {
+      BuildStage stage = times.build().stages().get(i);
+      BuildTimes.Stage when = times.stages().get(i);
+      ClockTimes first = ClockTimes.from(this.times.after(plan.feed().feedHour()));
+      Section.Builder row = rows.row();
+      row.word("name", "", stage.name().orElse(""))
+          .at("from", "", when.fromHours(), first)
+          .number("celsius", "", stage.temperature().celsius(), Unit.CELSIUS)
+          .number("starterGrams", "", amounts.get(i).starterGrams(), Unit.GRAMS)
+          .number("flourGrams", "", amounts.get(i).flourGrams(), Unit.GRAMS)
+          .number("waterGrams", "", amounts.get(i).waterGrams(), Unit.GRAMS)
+          .number("endPh", "", when.endPh(), Unit.PH);
+      row.section("ripe", "", new Timeline(Optional.of(first), "after the first stage", 0))
+          .window(Section.HERE, "", when.ripe());
+    }
+  }
+
+  /** Each stage of a starter: when it is ripe and how sour it gets. */
+  private void stagesOf(BakePlan plan, Section.Builder body) {
+    if (plan.day().stages().isEmpty()) {
+      return;
+    }
+    BuildTimes build = plan.day().stages().get();
+    Listing.Builder rows = body.listing("", "Stages of the starter (a pH is good to about ± 0.2)");
+    for (int i = 0; i < build.stages().size(); i++) {
+      BuildTimes.Stage stage = build.stages().get(i);
+      TimeWindow ripe = stage.ripe().plus(plan.feed().feedHour());
+      rows.row()
+          .say(" ", build.build().stages().get(i).name().orElse("stage " + (i + 1)))
+          .say("made", times.about(plan.feed().feedHour() + stage.fromHours()))
+          .say("ripe from", clock(ripe.early()))
+          .say("to", clock(ripe.late()))
+          .say("pH then", Words.rounded(stage.endPh(), 1));
+    }
+  }
+
+  private String clock(OptionalDouble hour) {
+    return hour.isPresent() ? times.about(hour.getAsDouble()) : "–";
   }
 
   private void step(DayText text, DayStep step, Section.Builder row) {
@@ -293,6 +346,7 @@ final class DaySections {
       saysWhy(body.paragraph());
     }
     timeline(text, body.paragraph().listing("", ""));
+    stagesOf(plan, body);
     Section.Builder rest = body.paragraph();
     rest.say(
             Words.weigh(plan.ingredients())

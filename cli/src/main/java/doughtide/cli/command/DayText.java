@@ -14,6 +14,7 @@ import doughtide.core.day.OvenLoad;
 import doughtide.core.day.ProofKind;
 import doughtide.core.day.StepMargin;
 import doughtide.core.feeding.FeedAmounts;
+import doughtide.core.feeding.FeedRatio;
 import doughtide.core.loaf.StrengthPlan;
 import doughtide.core.thermal.Mixing;
 import doughtide.core.thermal.WaterAnswer;
@@ -95,7 +96,7 @@ record DayText(DayOptions options, DayPlan day) {
   String detail(DayStep each) {
     BakePlan plan = day.plans().get(each.doughs().get(0));
     return switch (each.step().kind()) {
-      case FEED -> feed(plan, day.feedAmounts(each));
+      case FEED -> stage(plan, each) + feed(plan.feedRatio(each.step()), day.feedAmounts(each));
       case MIX -> "dough at " + Words.temperature(plan.doughTemperature()) + "; " + water(plan);
       case FOLD ->
           each.step().number() == plan.strength().folds() ? "then the windowpane check" : "";
@@ -109,8 +110,21 @@ record DayText(DayOptions options, DayPlan day) {
     };
   }
 
-  private static String feed(BakePlan plan, FeedAmounts amounts) {
-    return FeedWords.english().parts(plan.feed().ratio())
+  /** Name and temperature of a stage. */
+  private static String stage(BakePlan plan, DayStep each) {
+    return plan.day()
+        .stages()
+        .map(times -> times.build().stages().get(Math.max(0, each.step().number() - 1)))
+        .map(
+            stage ->
+                stage.name().map(name -> name + ", ").orElse("")
+                    + Words.temperature(stage.temperature())
+                    + "; ")
+        .orElse("");
+  }
+
+  private static String feed(FeedRatio ratio, FeedAmounts amounts) {
+    return FeedWords.english().parts(ratio)
         + ": "
         + Words.grams(amounts.starterGrams())
         + " + "
@@ -214,14 +228,19 @@ record DayText(DayOptions options, DayPlan day) {
 
   /** Why there is no plan, and the smallest change that makes one. */
   static String obstacle(DayAnswer answer, DayOptions options) {
-    boolean one = options.doughs().size() == 1;
+    int dough = answer.obstacle().orElseThrow().dough();
+    String name = options.doughs().size() == 1 ? "" : "'" + options.names().get(dough) + "': ";
+    return obstacle(answer, name, options.clock().times());
+  }
+
+  /** The same for the dough of a name; empty where there is only one. */
+  static String obstacle(DayAnswer answer, String name, ClockTimes times) {
     DayAnswer.Obstacle obstacle = answer.obstacle().orElseThrow();
-    String name = one ? "" : "'" + options.names().get(obstacle.dough()) + "': ";
     return plain(
         name
             + WORDS.reason(obstacle.reason())
             + "; "
-            + WORDS.remedy(answer, one, options.clock().times()::at));
+            + WORDS.remedy(answer, name.isEmpty(), times::at));
   }
 
   /** A terminal breaks lines where it likes. */

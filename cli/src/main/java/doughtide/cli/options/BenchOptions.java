@@ -60,13 +60,14 @@ public record BenchOptions(OptionalDouble minutesALoaf, Optional<Mass> mixer) {
     return minutesALoaf.isPresent() || mixer.isPresent();
   }
 
-  /** A day in which shaping takes as long as was said. */
+  /** A day in which shaping and mixing take as long as was said. */
   public BakeDay in(BakeDay day) {
-    if (minutesALoaf.isEmpty()) {
-      return day;
+    BakeDay.Builder in = day.toBuilder();
+    mixer.ifPresent(in::mixer);
+    if (minutesALoaf.isPresent()) {
+      double more = Math.max(0, day.loaves() - LOAVES_MEANWHILE) * minutes() / 60;
+      in.restHours(Math.min(USUAL_REST_HOURS + more, LONGEST_REST_HOURS));
     }
-    double more = Math.max(0, day.loaves() - LOAVES_MEANWHILE) * minutes() / 60;
-    double rest = Math.min(USUAL_REST_HOURS + more, LONGEST_REST_HOURS);
-    return day.toBuilder().restHours(rest).build();
+    return in.build();
   }
 }

@@ -15,6 +15,8 @@ import doughtide.core.quantity.Altitude;
 import doughtide.core.quantity.Share;
 import java.util.List;
 import java.util.Optional;
+import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** The options of a starter that is built in stages. */
 public final class StageOptions {
@@ -62,13 +64,21 @@ public final class StageOptions {
     Flour usual = arguments.flour(FLOUR).orElse(FlourClass.WHITE.flour());
     List<BuildStage> stages =
         arguments.all(STAGE).stream()
+            .flatMap(text -> Stream.of(text.split(";", -1)))
             .map(text -> StagesDocument.stage("--" + STAGE, text, usual, arguments.catalogue()))
             .toList();
     Starter seed =
         new Starter(
             arguments.share("starter-hydration").orElse(Share.ofPercent(100)),
-            arguments.flour("starter-flour").orElse(stages.get(0).flour()),
-            arguments.condition("starter-condition").orElse(StarterCondition.RIPE));
+            asked(arguments, "starter-flour", arguments::flour).orElse(stages.get(0).flour()),
+            asked(arguments, "starter-condition", arguments::condition)
+                .orElse(StarterCondition.RIPE));
     return new StagedBuild(seed, stages, arguments.altitude("altitude").orElse(Altitude.SEA_LEVEL));
+  }
+
+  /** Not every command asks for it. */
+  private static <T> Optional<T> asked(
+      Arguments arguments, String option, Function<String, Optional<T>> read) {
+    return arguments.offers(option) ? read.apply(option) : Optional.empty();
   }
 }

@@ -1,8 +1,11 @@
 package doughtide.core.day;
 
+import doughtide.core.Internal;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.StarterCondition;
 import doughtide.core.dough.StarterShare;
+import doughtide.core.feeding.BuildTimes;
+import doughtide.core.feeding.FeedRatio;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.loaf.Cold;
@@ -125,6 +128,37 @@ public final class BakeDay extends Value {
     return given.starterInColdHours > 0
         ? OptionalDouble.of(given.starterInColdHours)
         : OptionalDouble.empty();
+  }
+
+  /**
+   * A feeding that has been done for this dough.
+   *
+   * @param hour when, on the axis of the day
+   * @param ratio how
+   */
+  @Internal
+  public record Fed(double hour, FeedRatio ratio) implements Serializable {
+    /** Checks that both are given. */
+    public Fed {
+      Checks.given("ratio", ratio);
+    }
+  }
+
+  /** The feeding that has been done for this dough already, if one has. */
+  @Internal
+  public Optional<Fed> fed() {
+    return Optional.ofNullable(given.fed);
+  }
+
+  /** The stages in which its starter is built, if it is. */
+  @Internal
+  public Optional<BuildTimes> stages() {
+    return Optional.ofNullable(given.stages);
+  }
+
+  /** Whether a starter has still to be fed for the dough. */
+  boolean needsFeeding() {
+    return given.fed == null && given.starterInColdHours == 0;
   }
 
   /** {@return number of loaves, 1 or more} */
@@ -256,6 +290,18 @@ public final class BakeDay extends Value {
     return Math.min(0.5 + Math.max(0, loaves - 4) / 30.0, 4);
   }
 
+  /** {@return how long mixing takes, hours: a quarter of an hour for each batch in the mixer} */
+  public double mixHours() {
+    return mixBatches() * HandsOnTime.MIX_HOURS;
+  }
+
+  /** In how many batches the dough is mixed. */
+  private int mixBatches() {
+    return given.mixer == null
+        ? 1
+        : (int) Math.max(1, Math.ceil(allDough().grams() / given.mixer.grams() - 1e-9));
+  }
+
   /** Collects what is given; every method returns the builder. */
   public static final class Builder implements Serializable {
     private static final long serialVersionUID = 1;
@@ -280,6 +326,9 @@ public final class BakeDay extends Value {
     private int plans = 3;
     private double restHours;
     private double starterInColdHours;
+    private @Nullable Fed fed;
+    private @Nullable Mass mixer;
+    private @Nullable BuildTimes stages;
 
     private Builder() {}
 
@@ -304,6 +353,9 @@ public final class BakeDay extends Value {
       this.plans = from.plans;
       this.restHours = from.restHours;
       this.starterInColdHours = from.starterInColdHours;
+      this.fed = from.fed;
+      this.mixer = from.mixer;
+      this.stages = from.stages;
     }
 
     /** All that is given, to compare days by. */
@@ -328,7 +380,10 @@ public final class BakeDay extends Value {
           starterPercents,
           plans,
           restHours,
-          starterInColdHours);
+          starterInColdHours,
+          fed,
+          mixer,
+          stages);
     }
 
     /**
@@ -529,6 +584,38 @@ public final class BakeDay extends Value {
      */
     public Builder starterInCold(double hours) {
       this.starterInColdHours = Checks.inRange("starter in the cold", hours, 1, 168, "h");
+      return this;
+    }
+
+    /**
+     * The starter for this dough has been fed already.
+     *
+     * @param hour when, −8760…8760
+     * @param ratio how
+     */
+    @Internal
+    public Builder fed(double hour, FeedRatio ratio) {
+      Checks.inRange("hour the starter was fed", hour, -8760, 8760, "h");
+      this.fed = new Fed(hour, ratio);
+      return this;
+    }
+
+    /** The starter is built in stages; the dough's own is what they make. */
+    @Internal
+    public Builder stages(BuildTimes times) {
+      this.stages = times;
+      return this;
+    }
+
+    /**
+     * Most dough in the mixer at once: more is mixed in batches, one after another.
+     *
+     * @param most 100 g to 1000 kg
+     * @return this builder
+     */
+    public Builder mixer(Mass most) {
+      Checks.inRange("mixer", most.grams(), 100, 1e6, "g");
+      this.mixer = most;
       return this;
     }
 

@@ -5,6 +5,7 @@ import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.Ingredients;
 import doughtide.core.feeding.FeedAmounts;
 import doughtide.core.feeding.FeedChoice;
+import doughtide.core.feeding.FeedRatio;
 import doughtide.core.feeding.Feeding;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.loaf.Proof;
@@ -270,6 +271,25 @@ public final class BakePlan {
   @Internal
   public FeedAmounts feedAmounts() {
     return feedAmounts(ingredients().starterGrams());
+  }
+
+  /**
+   * How a feeding is done; of a starter built in stages, how a stage is.
+   *
+   * @param step a feeding of this plan
+   */
+  @Internal
+  public FeedRatio feedRatio(BakeStep step) {
+    return day.stages()
+        .map(times -> times.build().feedings().get(Math.max(0, step.number() - 1)).ratio())
+        .orElse(draft.feed().ratio());
+  }
+
+  /** What to weigh for a feeding or a stage; stages make just what the next one takes. */
+  FeedAmounts feedAmounts(BakeStep step, double use) {
+    return day.stages()
+        .map(times -> times.build().amounts(Mass.ofGrams(use)).get(Math.max(0, step.number() - 1)))
+        .orElseGet(() -> feedAmounts(use));
   }
 
   /** The same where the starter is for other doughs too. */

@@ -1,5 +1,6 @@
 package doughtide.core.day;
 
+import doughtide.core.quantity.Checks;
 import java.io.Serializable;
 import java.util.List;
 import java.util.Optional;
@@ -34,7 +35,12 @@ public record DayAnswer(
    * @param other that of the next best; of {@link Criterion#ALONE} the age of the oldest bread when
    *     it is wanted, hours
    */
-  public record Choice(Criterion criterion, double value, double other) implements Serializable {}
+  public record Choice(Criterion criterion, double value, double other) implements Serializable {
+    /** Checks that the criterion is given. */
+    public Choice {
+      Checks.given("criterion", criterion);
+    }
+  }
 
   /** What plans are ranked by, the weightiest first. */
   public enum Criterion {

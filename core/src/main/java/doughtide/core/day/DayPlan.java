@@ -68,7 +68,7 @@ public record DayPlan(
         step.doughs().stream()
             .mapToDouble(number -> plans.get(number).ingredients().starterGrams())
             .sum();
-    return plans.get(step.doughs().get(0)).feedAmounts(use);
+    return plans.get(step.doughs().get(0)).feedAmounts(step.step(), use);
   }
 
   /** {@return the number of the dough with the least margin, from 0} */

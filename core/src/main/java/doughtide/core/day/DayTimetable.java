@@ -155,6 +155,7 @@ record DayTimetable(List<DayStep> steps, List<OvenLoad> loads) {
     for (int i = 0; i < steps.size(); i++) {
       DayStep other = steps.get(i);
       if (other.step().kind() == Kind.FEED
+          && other.step().number() == step.number()
           && sameFeed(number, other.doughs().get(0), doughs, placed)) {
         List<Integer> all = new ArrayList<>(other.doughs());
         all.add(number);
@@ -171,6 +172,7 @@ record DayTimetable(List<DayStep> steps, List<OvenLoad> loads) {
     FeedChoice second = Objects.requireNonNull(placed.get(b)).feed();
     return Math.abs(first.feedHour() - second.feedHour()) < SAME_HOURS
         && first.ratio().equals(second.ratio())
+        && doughs.get(a).stages().equals(doughs.get(b).stages())
         && doughs.get(a).dough().starter().equals(doughs.get(b).dough().starter());
   }
 

@@ -229,7 +229,7 @@ final class DoughCandidates {
   }
 
   private boolean fits(Draft draft, OtherDoughs others) {
-    return search.miss(draft) == 0 && draft.feed().slackHours() > 0 && others.fit(draft);
+    return search.miss(draft) == 0 && search.feeds().isRipe(draft.feed()) && others.fit(draft);
   }
 
   private Draft shifted(Draft draft, double by) {

@@ -1,5 +1,6 @@
 package doughtide.core.day;
 
+import doughtide.core.feeding.BuildTimes;
 import doughtide.core.feeding.FeedChoice;
 import doughtide.core.loaf.Proof;
 import doughtide.core.loaf.StrengthPlan;
@@ -93,14 +94,14 @@ record Draft(
   /** All steps by the clock. */
   List<BakeStep> steps(BakeDay day) {
     List<BakeStep> steps = new ArrayList<>();
-    if (day.starterInColdHours().isEmpty()) {
-      add(steps, BakeStep.Kind.FEED, feed.feedHour(), HandsOnTime.FEED_HOURS, 0);
+    if (day.needsFeeding()) {
+      addFeedings(steps, day);
     }
     if (strength.autolyseHours() > 0) {
       double from = mixHour() - strength.autolyseHours() - HandsOnTime.AUTOLYSE_HOURS;
       add(steps, BakeStep.Kind.AUTOLYSE, from, HandsOnTime.AUTOLYSE_HOURS, 0);
     }
-    add(steps, BakeStep.Kind.MIX, mixHour(), HandsOnTime.MIX_HOURS, 0);
+    add(steps, BakeStep.Kind.MIX, mixHour(), day.mixHours(), 0);
     for (int i = 1; i <= strength.folds(); i++) {
       double at = mixHour() + i * strength.spacingHours();
       add(steps, BakeStep.Kind.FOLD, at, HandsOnTime.FOLD_HOURS, i);
@@ -115,6 +116,19 @@ record Draft(
     steps.addAll(afterBulk(day, proof, basketHour(), ovenHour));
     steps.sort(Comparator.comparingDouble(BakeStep::fromHour));
     return steps;
+  }
+
+  /** One, or one for each stage. */
+  private void addFeedings(List<BakeStep> steps, BakeDay day) {
+    List<BuildTimes.Stage> stages = day.stages().map(BuildTimes::stages).orElse(List.of());
+    if (stages.size() < 2) {
+      add(steps, BakeStep.Kind.FEED, feed.feedHour(), HandsOnTime.FEED_HOURS, 0);
+      return;
+    }
+    for (int i = 0; i < stages.size(); i++) {
+      double at = feed.feedHour() + stages.get(i).fromHours();
+      add(steps, BakeStep.Kind.FEED, at, HandsOnTime.FEED_HOURS, i + 1);
+    }
   }
 
   /** The steps from shaping on. */

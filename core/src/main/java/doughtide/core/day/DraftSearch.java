@@ -116,7 +116,7 @@ final class DraftSearch {
     double first = day.readyHour() - LOOK_BACK_HOURS;
     List<Double> hours = new ArrayList<>();
     for (BenchInterval at : day.bench().intervals()) {
-      double end = Math.min(at.toHour() - HandsOnTime.MIX_HOURS, last);
+      double end = Math.min(at.toHour() - day.mixHours(), last);
       double from = at.fromHour();
       for (int i = 0; from + i * gridHours <= end + 1e-9; i++) {
         if (from + i * gridHours >= first) {
@@ -167,7 +167,7 @@ final class DraftSearch {
       return List.of();
     }
     Optional<StrengthPlan> strength =
-        FittingFolds.of(day.strength(), day.bench(), route, dough.lastFold());
+        FittingFolds.of(day.strength(), day.bench(), route, dough.lastFold(), day.mixHours());
     return strength.map(folds -> drafts(new Start(route, feed, folds, dough))).orElse(List.of());
   }
 
@@ -269,7 +269,7 @@ final class DraftSearch {
     double late = at.toHour() - draft.basketHour() - spread;
     double early = bulkEnd - at.fromHour() - spread;
     double pace = 0.25 * day.target().fraction() / draft.risePerHour();
-    double mix = day.bench().slackHours(draft.mixHour(), draft.mixHour() + HandsOnTime.MIX_HOURS);
+    double mix = day.bench().slackHours(draft.mixHour(), draft.mixHour() + day.mixHours());
     double unloaded = draft.ovenHour() + Draft.ovenBusyHours(day) + HandsOnTime.UNLOAD_HOURS;
     double bake =
         Math.min(

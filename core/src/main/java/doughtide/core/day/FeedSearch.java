@@ -1,5 +1,6 @@
 package doughtide.core.day;
 
+import doughtide.core.feeding.BuildTimes;
 import doughtide.core.feeding.FeedChoice;
 import doughtide.core.feeding.FeedRatio;
 import doughtide.core.quantity.Share;
@@ -16,21 +17,36 @@ final class FeedSearch {
   private static final double LATEST_HOURS = 26;
   private static final double GRID_HOURS = 0.5;
   private static final double WELL_RIPE_HOURS = 0.25;
+  private static final double STAGE_GRID_HOURS = 1.0 / 12;
+  private static final double SAME_HOURS = 1e-6;
+
+  /** A starter that is fed already is used so long before it is ripe or after it begins to fall. */
+  private static final double NEARLY_RIPE_HOURS = 1.5; // starting value
 
   private final BenchHours bench;
   private final RipeTimes times;
   private final OptionalDouble inColdHours;
+  private final Optional<BakeDay.Fed> fed;
+  private final Optional<BuildTimes> stages;
 
   FeedSearch(DayModel model, BakeDay day) {
     this.bench = day.bench();
     this.times = model.ripeTimes();
     this.inColdHours = day.starterInColdHours();
+    this.fed = day.fed();
+    this.stages = day.stages();
   }
 
   /** The feeding with most room on both sides of the mixing hour. */
   Optional<FeedChoice> best(double mixHour) {
     if (inColdHours.isPresent()) {
       return Optional.of(fromCold(mixHour));
+    }
+    if (fed.isPresent()) {
+      return Optional.of(asFed(mixHour)).filter(this::isRipe);
+    }
+    if (stages.isPresent()) {
+      return built(mixHour, stages.get());
     }
     List<FeedChoice> all = new ArrayList<>();
     for (BenchInterval at : bench.intervals()) {
@@ -48,6 +64,42 @@ final class FeedSearch {
     double age = inColdHours.orElseThrow();
     return new FeedChoice(
         mixHour - age, mixHour, FeedRatio.oneTo(1, Share.ofPercent(100)), 0, 2 * age);
+  }
+
+  /** The last stage is as old as makes all stages fall into the hours at the bench. */
+  private Optional<FeedChoice> built(double mixHour, BuildTimes times) {
+    List<FeedChoice> all = new ArrayList<>();
+    for (double age = times.ripeHours(); age <= times.fallingHours(); age += STAGE_GRID_HOURS) {
+      double first = mixHour - age;
+      boolean atBench =
+          times.stages().stream()
+              .map(stage -> first + stage.fromHours())
+              .allMatch(hour -> bench.contains(hour, hour + HandsOnTime.FEED_HOURS));
+      if (atBench) {
+        all.add(built(first, mixHour, times));
+      }
+    }
+    return roomiest(all, -SAME_HOURS);
+  }
+
+  private static FeedChoice built(double firstHour, double mixHour, BuildTimes times) {
+    return new FeedChoice(
+        firstHour,
+        mixHour,
+        times.build().feedings().get(0).ratio(),
+        times.ripeHours(),
+        times.fallingHours());
+  }
+
+  private FeedChoice asFed(double mixHour) {
+    BakeDay.Fed done = fed.orElseThrow();
+    return times.choice(done.hour(), mixHour, done.ratio().flourPerStarter());
+  }
+
+  /** Whether a starter can be used; one that is fed already need not be just right. */
+  boolean isRipe(FeedChoice choice) {
+    double least = fed.isPresent() ? -NEARLY_RIPE_HOURS : stages.isPresent() ? -SAME_HOURS : 0;
+    return choice.slackHours() > least;
   }
 
   private void addBestRatio(List<FeedChoice> all, double feedHour, double mixHour) {
@@ -72,6 +124,12 @@ final class FeedSearch {
 
   /** A feeding at an hour with a ratio. */
   FeedChoice at(double feedHour, double mixHour, FeedRatio ratio) {
+    if (fed.isPresent()) {
+      return asFed(mixHour);
+    }
+    if (stages.isPresent()) {
+      return built(feedHour, mixHour, stages.get());
+    }
     return inColdHours.isPresent()
         ? fromCold(mixHour)
         : times.choice(feedHour, mixHour, ratio.flourPerStarter());

@@ -23,6 +23,18 @@ public final class FittingFolds {
    */
   public static Optional<StrengthPlan> of(
       StrengthPlan wanted, BenchHours bench, BakeRoute route, OptionalDouble hoursToLastRise) {
+    return of(wanted, bench, route, hoursToLastRise, 0);
+  }
+
+  /** The same where folds are never closer than some hours, as mixing in batches asks. */
+  static Optional<StrengthPlan> of(
+      StrengthPlan given,
+      BenchHours bench,
+      BakeRoute route,
+      OptionalDouble hoursToLastRise,
+      double leastSpacing) {
+    StrengthPlan wanted =
+        leastSpacing > given.spacingHours() ? given.withSpacing(leastSpacing) : given;
     double mix = route.mixHour();
     double start = mix - wanted.autolyseHours() - HandsOnTime.AUTOLYSE_HOURS;
     boolean autolyse =
@@ -35,7 +47,8 @@ public final class FittingFolds {
     if (wanted.leastFolds() * wanted.spacingHours() > latest) {
       return Optional.empty();
     }
-    StrengthPlan close = wanted.withSpacing(Math.min(CLOSE_HOURS, wanted.spacingHours()));
+    StrengthPlan close =
+        wanted.withSpacing(Math.max(leastSpacing, Math.min(CLOSE_HOURS, wanted.spacingHours())));
     boolean closer =
         number(wanted, bench, mix, latest) < wanted.leastFolds()
             && number(close, bench, mix, latest) >= wanted.leastFolds();

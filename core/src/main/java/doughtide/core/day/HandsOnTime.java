@@ -7,7 +7,10 @@ import doughtide.core.Internal;
 public final class HandsOnTime {
   static final double FEED_HOURS = 5.0 / 60;
   static final double AUTOLYSE_HOURS = 10.0 / 60;
-  static final double MIX_HOURS = 15.0 / 60;
+
+  /** One batch in the mixer. */
+  public static final double MIX_HOURS = 15.0 / 60;
+
   static final double FOLD_HOURS = 5.0 / 60;
 
   /** To carry a dough or its loaves into the cold or out of it. */

@@ -189,7 +189,7 @@ final class OtherDoughs {
     for (int move : FEED_MOVES) {
       double hour = draft.feed().feedHour() + by + move * FIVE_MINUTES;
       FeedChoice choice = feeds.at(hour, draft.mixHour(), draft.feed().ratio());
-      if (choice.slackHours() > 0) {
+      if (feeds.isRipe(choice)) {
         some.add(choice);
       }
     }

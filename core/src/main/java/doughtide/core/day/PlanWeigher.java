@@ -219,7 +219,7 @@ final class PlanWeigher {
       BakeStep mix = step(Kind.MIX);
       BakeStep shape = step(Kind.SHAPE);
       BakeStep bake = step(Kind.BAKE);
-      if (day.starterInColdHours().isEmpty()) {
+      if (day.needsFeeding() && day.stages().isEmpty()) {
         add(step(Kind.FEED), mix.fromHour(), this::fedLate);
       }
       BakeRoute route = draft.route();

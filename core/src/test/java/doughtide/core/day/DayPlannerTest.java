@@ -17,6 +17,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.concurrent.ExecutorService;
@@ -255,6 +256,32 @@ class DayPlannerTest {
     } finally {
       assertThat(Thread.interrupted()).isTrue();
     }
+  }
+
+  /** What is said to loosen the tightest step is looked for, and does. */
+  @Test
+  void whatLoosensAStepGivesItMoreRoom() {
+    int said = 0;
+    for (Day day : WEEKS) {
+      for (DayPlan plan : day.answer().days()) {
+        StepMargin tight = plan.plans().get(0).tight();
+        Optional<Adjustment> loosening = plan.loosening();
+        said += loosening.isPresent() ? 1 : 0;
+        if (tight.limit() == StepMargin.Limit.BENCH) {
+          assertThat(loosening.orElseThrow().kind()).isEqualTo(Adjustment.Kind.BENCH_LONGER);
+        } else if (tight.kind() == BakeStep.Kind.FEED) {
+          assertThat(loosening.orElseThrow().kind()).isEqualTo(Adjustment.Kind.FEED);
+        } else {
+          double percent = plan.plans().get(0).starterPercent();
+          loosening
+              .filter(change -> change.kind() == Adjustment.Kind.STARTER_SHARE)
+              .ifPresent(
+                  change ->
+                      assertThat(change.value() / percent).isBetween(0.6, 1.5).isNotEqualTo(1.0));
+        }
+      }
+    }
+    assertThat(said).isGreaterThanOrEqualTo(3);
   }
 
   @Test

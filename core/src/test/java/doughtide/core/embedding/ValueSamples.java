@@ -6,6 +6,7 @@ import doughtide.core.day.BakeRoute;
 import doughtide.core.day.BakeStep;
 import doughtide.core.day.BenchHours;
 import doughtide.core.day.BenchInterval;
+import doughtide.core.day.DayAnswer;
 import doughtide.core.day.DayStep;
 import doughtide.core.day.Oven;
 import doughtide.core.day.OvenLoad;
@@ -32,6 +33,7 @@ import doughtide.core.dough.StarterCondition;
 import doughtide.core.dough.StarterShare;
 import doughtide.core.dough.WeighedDough;
 import doughtide.core.feeding.BuildStage;
+import doughtide.core.feeding.BuildTimes;
 import doughtide.core.feeding.FeedAmounts;
 import doughtide.core.feeding.FeedChoice;
 import doughtide.core.feeding.FeedRatio;
@@ -175,7 +177,9 @@ final class ValueSamples {
             FlourClass.RYE.flour(),
             celsius(30),
             OptionalDouble.of(3));
-    add(new StagedBuild(Starter.ripe(), List.of(stage), Altitude.SEA_LEVEL));
+    StagedBuild build = new StagedBuild(Starter.ripe(), List.of(stage), Altitude.SEA_LEVEL);
+    BuildTimes.Stage made = new BuildTimes.Stage(0, window(), 3.9 + more / 10);
+    add(build, made, new BuildTimes(build, List.of(made), 5, 6 + more));
     add(new BenchLoaf(1, 1, 7, 12 + more, 1, 30));
     add(new SeedState(0.9, 0.8, 5 + more, 0.1, 0.03));
   }
@@ -436,6 +440,8 @@ final class ValueSamples {
     BenchHours hours = new BenchHours(List.of(morning));
     add(BakeDay.builder().readyAt(12).bench(hours).cold(celsius(4)).build());
     add(new Adjustment(Adjustment.Kind.values()[0], 1 + more, 0, 0));
+    add(new BakeDay.Fed(8 + more, new FeedRatio(1, 2, 2)));
+    add(new DayAnswer.Choice(DayAnswer.Criterion.MARGIN, 1, more));
     add(new StepMargin(BakeStep.Kind.FOLD, more, StepMargin.Limit.values()[0]));
     add(new BakeRoute(20 + more, 24, 3, OptionalDouble.empty(), OptionalDouble.of(30)));
     add(new BulkEnd.Moment(window(), rise), BulkEnd.atRise(Rise.ofPercent(50 + more)));

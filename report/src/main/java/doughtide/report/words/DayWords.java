@@ -46,7 +46,8 @@ public final class DayWords {
     BakePlan plan = day.plans().get(each.doughs().get(0));
     return switch (each.step().kind()) {
       case FEED ->
-          new FeedWords(words).line(plan.feed().ratio(), Optional.of(day.feedAmounts(each)));
+          new FeedWords(words)
+              .line(plan.feedRatio(each.step()), Optional.of(day.feedAmounts(each)));
       case MIX ->
           words.say(
                   "formula.temperature",

@@ -64,6 +64,9 @@ public record AgainAnswer(
   /** All steps as they are now, ascending. */
   List<PlanStep> steps() {
     List<PlanStep> steps = new ArrayList<>();
+    if (!happened.isMixed()) {
+      return unmixedSteps();
+    }
     for (PlanStep each : happened.steps()) {
       if (isBeforeShaping(each.step().kind()) && (each.done() || fits(each.step()))) {
         steps.add(each.at(Math.max(each.step().fromHour(), soonest(each)), each.done()));
@@ -71,6 +74,18 @@ public record AgainAnswer(
     }
     rest.steps().forEach(step -> steps.add(afterShaping(step)));
     steps.sort(Comparator.comparingDouble(each -> each.step().fromHour()));
+    return steps;
+  }
+
+  /** What was done, and all of the plan that is new. */
+  private List<PlanStep> unmixedSteps() {
+    List<PlanStep> steps = new ArrayList<>();
+    happened.steps().stream().filter(PlanStep::done).forEach(steps::add);
+    List<String> done = steps.stream().map(PlanStep::key).toList();
+    rest.steps().stream()
+        .map(step -> new PlanStep(step, false))
+        .filter(step -> !done.contains(step.key()))
+        .forEach(steps::add);
     return steps;
   }
 
@@ -123,6 +138,12 @@ public record AgainAnswer(
   }
 
   private String detail(PlanStep each) {
+    if (each.step().kind() == Kind.MIX && !each.done()) {
+      return Words.temperature(plan().doughTemperature())
+          + ", starter "
+          + Words.percent(plan().starterPercent())
+          + " of the flour added";
+    }
     return each.step().kind() == Kind.SHAPE && !each.done()
         ? "when the jar has risen "
             + Words.percent(Math.rint(plan().shapeRise().percent()))
@@ -211,6 +232,9 @@ public record AgainAnswer(
     if (!Objects.equals(options.get(BENCH), file.options().get(BENCH))) {
       reasons.add("other hours at the bench");
     }
+    if (!happened.isMixed()) {
+      reasons.add("the dough is not mixed yet");
+    }
     if (readings > 0) {
       reasons.add(Words.counted(readings, "reading") + " of today");
     }
@@ -229,8 +253,9 @@ public record AgainAnswer(
     for (PlanStep each : steps()) {
       if (!each.done()) {
         OptionalDouble before = planned(each.key());
+        boolean mixes = each.step().kind() == Kind.MIX;
         rows.row()
-            .say(" ", each.words())
+            .say(" ", each.words() + (mixes ? ", " + detail(each) : ""))
             .say("planned", before.isPresent() ? times.about(before.getAsDouble()) : "–")
             .say("now", times.about(each.step().fromHour()));
       }
@@ -242,8 +267,8 @@ public record AgainAnswer(
     dough
         .number("loaves", "", day.loaves(), Unit.COUNT)
         .number("pieceGrams", "", day.piece().grams(), Unit.GRAMS)
-        .number("starterOfAddedFlourPercent", "", file.starterPercent(), Unit.PERCENT)
-        .number("doughCelsius", "", file.doughCelsius(), Unit.CELSIUS)
+        .number("starterOfAddedFlourPercent", "", plan().starterPercent(), Unit.PERCENT)
+        .number("doughCelsius", "", plan().doughTemperature().celsius(), Unit.CELSIUS)
         .number("shapeRisePercent", "", plan().shapeRise().percent(), Unit.PERCENT)
         .word("proof", "", plan().proofKind(), "")
         .number("proofHours", "", plan().proofHours(), Unit.HOURS)

@@ -47,6 +47,7 @@ public record Happened(List<PlanStep> planned, List<PlanStep> steps, double nowH
       List<PlanStep> planned, List<String> did, ClockTimes times, double nowHour) {
     List<PlanStep> steps = new ArrayList<>(planned);
     did.forEach(text -> named(steps, text, times, nowHour));
+    fed(steps, nowHour);
     doneBeforeOthers(steps);
     Happened happened = new Happened(planned, steps, nowHour);
     happened.check();
@@ -68,6 +69,14 @@ public record Happened(List<PlanStep> planned, List<PlanStep> steps, double nowH
                   .collect(Collectors.joining(", ")));
     }
     steps.set(index, steps.get(index).at(hour(text, matcher.group(2), times, nowHour), true));
+  }
+
+  /** A feeding that was meant for before now has been done, unless another time is told. */
+  private static void fed(List<PlanStep> steps, double nowHour) {
+    PlanStep first = steps.get(0);
+    if (first.step().kind() == Kind.FEED && first.step().fromHour() <= nowHour) {
+      steps.set(0, new PlanStep(first.step(), true));
+    }
   }
 
   private static int index(List<PlanStep> steps, String words) {
@@ -110,11 +119,6 @@ public record Happened(List<PlanStep> planned, List<PlanStep> steps, double nowH
   }
 
   private void check() {
-    if (first(each -> is(each, Kind.MIX)).isEmpty()) {
-      throw new InputException(
-          "--again plans what comes after mixing: say when you mixed, for example --did \"mix"
-              + " 10:15\", or plan anew without --again");
-    }
     if (first(each -> is(each, Kind.COOL)).isPresent()) {
       throw new InputException("the bread is out of the oven: nothing is left to plan");
     }
@@ -131,6 +135,9 @@ public record Happened(List<PlanStep> planned, List<PlanStep> steps, double nowH
 
   /** Folds keep their distance from mixing. */
   private void moveFolds() {
+    if (!isMixed()) {
+      return;
+    }
     double mixed = hour(Kind.MIX).orElseThrow();
     double meant =
         planned.stream()
@@ -164,7 +171,12 @@ public record Happened(List<PlanStep> planned, List<PlanStep> steps, double nowH
         .findFirst();
   }
 
-  /** How far the day has come. */
+  /** Whether the dough is mixed. */
+  public boolean isMixed() {
+    return hour(Kind.MIX).isPresent();
+  }
+
+  /** How far the day of a dough that is mixed has come. */
   public Slipped slipped(PlanFile file) {
     OptionalDouble in = coldHour(Kind.BULK_INTO_COLD, nowHour);
     OptionalDouble out =

@@ -3,6 +3,7 @@ package doughtide.core.day.bench;
 import doughtide.core.Internal;
 import doughtide.core.day.BakePlan;
 import doughtide.core.day.DayPlan;
+import doughtide.core.day.HandsOnTime;
 import doughtide.core.day.OvenLoad;
 import doughtide.core.day.ProofKind;
 import doughtide.core.loaf.LoafModel;
@@ -34,9 +35,6 @@ public final class BenchBatches {
 
   /** Dividing and shaping of one loaf, minutes (starting value). */
   public static final double USUAL_MINUTES_A_LOAF = 2;
-
-  /** From the beginning of one batch in the mixer to that of the next, hours (starting value). */
-  public static final double MIX_HOURS = 0.25;
 
   private static final int MEMBERS = 32;
   private static final double SPARE_HOURS = 0.5;
@@ -120,7 +118,7 @@ public final class BenchBatches {
           new BenchLoaf(
               i + 1,
               mix + 1,
-              plan.mixHour() + mix * MIX_HOURS,
+              plan.mixHour() + mix * HandsOnTime.MIX_HOURS,
               plan.basketHour() - (count - 1 - i) * each,
               ovens.get(i).portions().get(0).batch(),
               ovens.get(i).fromHour()));
@@ -150,13 +148,13 @@ public final class BenchBatches {
 
   /** When a batch begins to be mixed, from 1, on the plan's axis. */
   public double mixHour(int batch) {
-    return plan.mixHour() + (batch - 1) * MIX_HOURS;
+    return plan.mixHour() + (batch - 1) * HandsOnTime.MIX_HOURS;
   }
 
   /** Whether the last batch is mixed before the baker leaves the bench. */
   public boolean mixedInTime() {
     double from = plan.mixHour();
-    double to = mixHour(mixes.size()) + MIX_HOURS;
+    double to = mixHour(mixes.size()) + HandsOnTime.MIX_HOURS;
     return plan.day().bench().intervals().stream()
         .anyMatch(each -> each.fromHour() <= from + 1e-6 && each.toHour() >= to - 1e-6);
   }
