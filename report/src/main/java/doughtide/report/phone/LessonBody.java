@@ -180,8 +180,9 @@ final class LessonBody {
                 entry("late", hours(when.late()))));
   }
 
+  /** In a narrow column minutes may stand under hours. */
   private String hours(OptionalDouble hours) {
-    return hours.isPresent() ? words.hours(hours.getAsDouble()) : "–";
+    return hours.isPresent() ? words.hours(hours.getAsDouble()).replace("h\u00a0", "h ") : "–";
   }
 
   private Markup cells(double[] x) {

@@ -26,6 +26,10 @@ function Lesson(article) {
   function length(hours) {
     return isFinite(hours) ? duration(hours) : '–';
   }
+  // In a narrow column minutes may stand under hours.
+  function narrow(hours) {
+    return length(hours).replace('h\u00a0', 'h ');
+  }
   function answer(window) {
     if (!isFinite(window[1])) { return say('never', { rise: data.rise }); }
     return say('lesson.risen', { rise: data.rise, hours: length(window[1]) }) + ' '
@@ -88,8 +92,8 @@ function Lesson(article) {
     find('.compare').textContent = compare(cell);
     rows.forEach((row, r) => {
       const window = cell.windows[r];
-      row.cells[1].textContent = length(window[1]);
-      row.cells[2].textContent = length(window[0]) + ' – ' + length(window[2]);
+      row.cells[1].textContent = narrow(window[1]);
+      row.cells[2].textContent = narrow(window[0]) + ' – ' + narrow(window[2]);
     });
     curves(cell);
     dots(cell);
