@@ -69,7 +69,7 @@ final class LessonBody {
                 entry("dotsWhat", say.say("lesson.dots")),
                 entry("chartWhat", say.say("lesson.chart")),
                 entry("timesHeading", say.say("lesson.times")),
-                entry("rowHeading", say.say("what")),
+                entry("rowHeading", words.say("chart.rise")),
                 entry("early", say.say("early")),
                 entry("likely", say.say("likely")),
                 entry("late", say.say("late")),
@@ -163,8 +163,7 @@ final class LessonBody {
   private Markup rows(RiseForecast given) {
     List<Markup> rows = new ArrayList<>();
     for (Rise rise : lesson.rises()) {
-      rows.add(
-          row(words.say("sheet.rise", Map.of("rise", percent(rise))), given.hoursToRise(rise)));
+      rows.add(row(percent(rise), given.hoursToRise(rise)));
     }
     rows.add(row(words.say("step.past"), given.hoursToOver()));
     return Markup.all(rows);
