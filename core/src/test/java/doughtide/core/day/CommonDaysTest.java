@@ -95,14 +95,14 @@ class CommonDaysTest {
                     .isEqualTo(StarterCondition.FROM_COLD));
   }
 
-  /** It mixes in the evening and goes on at home. */
+  /** It mixes between 18:00 and 21:30 and goes on at home in the morning. */
   @Test
   void anEveningClassTakesTheDoughHome() {
-    BakeDay day = day(43, 18, 21.5, 31, 44).starterInCold(12).build();
+    BakeDay day = day(36, 18, 21.5, 31, 36.5).starterInCold(12).build();
     BakePlan plan = planned(day).plans().get(0);
 
-    assertThat(plan.mixHour()).isBetween(18.0, 44.0);
-    assertThat(plan.ovenHour()).isGreaterThan(31);
+    assertThat(plan.mixHour()).isBetween(18.0, 21.25);
+    assertThat(plan.ovenHour()).isBetween(31.0, 34.0);
   }
 
   /** A dough that stands overnight in a cool room. */
