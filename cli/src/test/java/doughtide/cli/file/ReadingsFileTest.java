@@ -134,7 +134,7 @@ class ReadingsFileTest {
         "11:30;1,250%;25C | can be read two ways",
         "11:30;12%;248C | did you mean 24.8",
         "11:30;abc;25C | rise abc is not",
-        "noon;12%;25C | is no time",
+        "soon;12%;25C | is no time",
         "25:30;12%;25C | is no time on any clock",
         "2026-02-31T10:00;12%;25C | is no time on any clock or calendar",
         "10:00;12%;25C | not later than the reading before it",
