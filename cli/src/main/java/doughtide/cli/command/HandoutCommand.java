@@ -94,7 +94,7 @@ public final class HandoutCommand implements Command {
           "--" + HandoutOptions.STUDENTS + " is for comparison only: leave it out");
     }
     HandoutPages pages = new HandoutPages(arguments, environment, options);
-    List<Printed> files = new ArrayList<>();
+    List<Target> targets = new ArrayList<>();
     Handout handout;
     if (forStudents) {
       OutputFile answers = beside(options, "answers", "pdf", arguments, environment);
@@ -102,8 +102,8 @@ public final class HandoutCommand implements Command {
       handout = comparison;
       Handout exercise = comparison.exercise(ComparisonPage.Edition.STUDENT);
       Handout answered = comparison.exercise(ComparisonPage.Edition.TEACHER);
-      files.add(printed(exercise, options.out(), options));
-      files.add(printed(answered, answers, options));
+      targets.add(new Target(exercise, options.out()));
+      targets.add(new Target(answered, answers));
     } else if (options.kind() == HandoutKind.CLASS_PAGES) {
       List<HandoutPages.Named> named = pages.classPages();
       handout = named.get(0).handout();
@@ -112,17 +112,29 @@ public final class HandoutCommand implements Command {
             each.suffix().isEmpty()
                 ? options.out()
                 : beside(options, each.suffix(), "pdf", arguments, environment);
-        files.add(printed(each.handout(), file, options));
+        targets.add(new Target(each.handout(), file));
       }
     } else {
       handout = pages.handout();
-      files.add(printed(handout, options.out(), options));
+      targets.add(new Target(handout, options.out()));
     }
+    arguments.refuseUnasked(options.kind().typed());
+    List<Printed> charts = new ArrayList<>();
     options
         .chartFormat()
-        .ifPresent(format -> charts(handout, format, options, arguments, environment, files));
-    arguments.refuseUnasked(options.kind().typed());
+        .ifPresent(format -> charts(handout, format, options, arguments, environment, charts));
+    List<Printed> files = new ArrayList<>();
+    targets.forEach(target -> files.add(target.printed(options)));
+    files.addAll(charts);
     write(files, session);
+  }
+
+  /** A handout, not yet printed, and the file that it goes to. */
+  private record Target(Handout handout, OutputFile file) {
+    Printed printed(HandoutOptions options) {
+      List<Page> pages = handout.pages(options.format(), options.words(), options.date());
+      return new Printed(file, Page.together(pages), pages.size());
+    }
   }
 
   /**
@@ -135,11 +147,6 @@ public final class HandoutCommand implements Command {
     String words() {
       return OneLine.of(file.shown()) + (sides > 1 ? ", " + sides + " sides" : "");
     }
-  }
-
-  private static Printed printed(Handout handout, OutputFile file, HandoutOptions options) {
-    List<Page> pages = handout.pages(options.format(), options.words(), options.date());
-    return new Printed(file, Page.together(pages), pages.size());
   }
 
   private static OutputFile beside(

@@ -338,9 +338,21 @@ final class HandoutPages {
         default -> throw notHere(vary.subject());
       }
     }
-    DoughFormula formula = named().formula();
-    Proof night = proof(named()).orElse(USUAL_NIGHT);
-    return together(handouts().wall(formula, temperatures, shares, rise(), night));
+    return wall(
+        temperatures, shares, named().formula(), rise(), proof(named()).orElse(USUAL_NIGHT));
+  }
+
+  /** Computed when it is printed, as it takes long: what cannot be done is refused before. */
+  private Handout wall(
+      List<Temperature> temperatures,
+      List<StarterShare> shares,
+      DoughFormula formula,
+      Rise rise,
+      Proof night) {
+    Handouts handouts = handouts();
+    return (format, words, date) ->
+        together(handouts.wall(formula, temperatures, shares, rise, night))
+            .pages(format, words, date);
   }
 
   private static Handout together(List<Handout> handouts) {

@@ -199,6 +199,18 @@ class HandoutCommandTest {
         .contains("comparison only");
     assertThat(run("hours-table", "--out", "a.pdf", "--vary", "hydration:70%").refusal())
         .contains("cannot change hydration");
+    assertThat(
+            run(
+                    "hours-table",
+                    "--out",
+                    "a.pdf",
+                    "--vary",
+                    "dough-temp:" + twenty,
+                    "--jar-height",
+                    "62mm")
+                .refusal())
+        .as("refused before the table is computed, which has too many rows")
+        .contains("--jar-height says nothing to hours-table");
     assertThat(run("hours-table", "--out", "a.pdf", "--vary", "warmth:70%").refusal())
         .contains("dough-temp");
     assertThat(run("readings-log", "--out", "a.pdf", "--language", "xx").refusal())
