@@ -112,17 +112,35 @@ final class LabelPainter extends ChartPainter {
         .ifPresent(place -> put(zone.label(), bold, Optional.of(place))); // the key says it too
   }
 
-  /** The whole label near its level, else without its span, else wherever there is room. */
+  /** The whole label near its level, else shorter, else shorter wherever there is room. */
   private void spanLabel(ChartPicture.Span span, LabelLayout layout) {
-    int bracket = span.label().indexOf(" (");
-    String brief = bracket < 0 ? span.label() : span.label().substring(0, bracket);
-    Optional<Rectangle2D> whole = besideSpan(span, span.label(), layout, 4 * lineHeight);
-    Optional<Rectangle2D> place =
-        whole
-            .or(() -> besideSpan(span, brief, layout, 4 * lineHeight))
-            .or(() -> besideSpan(span, brief, layout, plot.getWidth()));
-    place.ifPresent(p -> leader(span, p));
-    put(whole.isPresent() ? span.label() : brief, plain, place);
+    String label = span.label();
+    String brief = before(" (", label);
+    String level = before(":", brief);
+    boolean placed =
+        isPut(span, label, layout, 4 * lineHeight)
+            || isPut(span, brief, layout, 4 * lineHeight)
+            || isPut(span, brief, layout, plot.getWidth())
+            || isPut(span, level, layout, plot.getWidth());
+    if (!placed) {
+      dropped.add(label);
+    }
+  }
+
+  private static String before(String mark, String label) {
+    int end = label.indexOf(mark);
+    return end < 0 ? label : label.substring(0, end);
+  }
+
+  private boolean isPut(
+      ChartPicture.Span span, String label, LabelLayout layout, double farthestPt) {
+    Optional<Rectangle2D> place = besideSpan(span, label, layout, farthestPt);
+    place.ifPresent(
+        found -> {
+          leader(span, found);
+          put(label, plain, place);
+        });
+    return place.isPresent();
   }
 
   private Optional<Rectangle2D> besideSpan(
