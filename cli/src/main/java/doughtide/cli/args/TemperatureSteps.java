@@ -28,7 +28,7 @@ public record TemperatureSteps(List<Step> steps) {
 
   /** Reads what was typed for an option. */
   public static TemperatureSteps parse(String name, String text) {
-    String[] pieces = Quantities.clean(text).split("(?<=[A-Za-z]) ?[,;] ?", -1);
+    String[] pieces = pieces(text);
     if (pieces.length > MOST_STEPS) {
       throw new InputException(
           name + " has " + pieces.length + " steps, at most " + MOST_STEPS + " are read");
@@ -46,6 +46,16 @@ public record TemperatureSteps(List<Step> steps) {
       steps.add(laterStep(name, text, pieces[i], steps.get(i - 1)));
     }
     return new TemperatureSteps(steps);
+  }
+
+  /** Between steps stands a comma behind a unit; one between digits is a decimal comma. */
+  private static String[] pieces(String text) {
+    return Quantities.clean(text).split("(?<=[A-Za-z]) ?[,;] ?", -1);
+  }
+
+  /** Whether what was typed changes with time. */
+  public static boolean isSeveral(String text) {
+    return pieces(text).length > 1;
   }
 
   private static Step laterStep(String name, String text, String piece, Step before) {

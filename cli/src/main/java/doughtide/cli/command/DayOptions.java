@@ -70,6 +70,7 @@ record DayOptions(
           "cold-measured",
           "cold-air",
           "cold-file",
+          "shaping",
           "oven-capacity",
           "preheat",
           "bake",

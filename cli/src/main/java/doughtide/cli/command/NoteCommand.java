@@ -51,7 +51,12 @@ public final class NoteCommand implements Command {
     }
     NoteWords words = NoteWords.of(arguments.operands());
     if (words.isEmpty()) {
-      throw new InputException("nothing is noted: write for example doughtide note 13:30 44% 24C");
+      throw new InputException(
+          words
+                  .name()
+                  .map(name -> FileProblem.quoted(name) + " alone notes nothing")
+                  .orElse("nothing is noted")
+              + ": write for example doughtide note 13:30 44% 24C");
     }
     Environment environment = session.environment();
     String name =

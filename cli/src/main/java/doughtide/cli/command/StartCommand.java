@@ -5,6 +5,7 @@ import doughtide.cli.args.Arguments;
 import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.CommandSpec;
 import doughtide.cli.args.OptionSpec;
+import doughtide.cli.args.TemperatureSteps;
 import doughtide.cli.file.FileProblem;
 import doughtide.cli.file.OutputFile;
 import doughtide.cli.file.ReadingsFile;
@@ -167,7 +168,7 @@ public final class StartCommand implements Command {
         .map(text -> Quantities.millimetres("--" + JAR_HEIGHT, text))
         .ifPresent(mm -> head.put("start-height", Checks.plain(mm) + " mm"));
     for (String key : List.of(DoughOptions.DOUGH_TEMP, RoomText.ROOM)) {
-      if (head.getOrDefault(key, "").contains(",")) {
+      if (TemperatureSteps.isSeveral(head.getOrDefault(key, ""))) {
         throw new InputException(
             "--" + key + " of a dough in hand is one temperature: note later ones as they come");
       }

@@ -1,13 +1,16 @@
 package doughtide.cli.hand;
 
+import doughtide.core.document.Vocabulary;
 import doughtide.core.learning.LoafResult;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Shorten;
+import doughtide.report.words.TradeVocabulary;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
+import java.util.Optional;
 
 /**
  * How a loaf came out, as typed.
@@ -27,15 +30,23 @@ public record LoafNote(LoafResult result, Map<String, String> words) {
    */
   public static LoafNote of(List<String> typed) {
     String first = typed.isEmpty() ? "" : plain(typed.get(0));
-    for (LoafResult result : LoafResult.values()) {
-      if (plain(result.name()).equals(first)) {
-        return new LoafNote(result, words(typed.subList(1, typed.size())));
-      }
-    }
-    throw new InputException(
+    List<LoafResult> results = List.of(LoafResult.values());
+    LoafResult result =
+        meant(first, results.stream().map(each -> plain(each.name())).toList())
+            .map(key -> LoafResult.valueOf(key.toUpperCase(Locale.ROOT)))
+            .orElseThrow(() -> unknown(first));
+    return new LoafNote(result, words(typed.subList(1, typed.size())));
+  }
+
+  private static InputException unknown(String first) {
+    return new InputException(
         "result '"
             + Shorten.to(first, 40)
             + "' is not known: use under, right or over, for example result under crumb tight");
+  }
+
+  private static Optional<String> meant(String word, List<String> keys) {
+    return TradeVocabulary.ofAllLanguages().meant(Vocabulary.Kind.VALUE, word, keys);
   }
 
   private static String plain(String word) {
@@ -47,8 +58,9 @@ public record LoafNote(LoafResult result, Map<String, String> words) {
     String part = "";
     for (String word : typed) {
       String clean = Quantities.clean(word);
-      if (PARTS.contains(plain(word))) {
-        part = plain(word);
+      Optional<String> next = meant(word, PARTS);
+      if (next.isPresent()) {
+        part = next.get();
       } else if (part.isEmpty()) {
         throw new InputException(
             "'"

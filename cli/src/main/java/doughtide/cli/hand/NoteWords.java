@@ -1,10 +1,12 @@
 package doughtide.cli.hand;
 
+import doughtide.core.document.Vocabulary;
 import doughtide.core.quantity.ClockText;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Nearest;
 import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Shorten;
+import doughtide.report.words.TradeVocabulary;
 import java.util.ArrayList;
 import java.util.EnumMap;
 import java.util.EnumSet;
@@ -42,7 +44,7 @@ public final class NoteWords {
       Pattern.compile("(?i)%|percent|mm|cm|in|°?[cf]|am|pm|a\\.m\\.|p\\.m\\.|uhr|o'clock");
   private static final Pattern BEFORE_UNIT = Pattern.compile("(core ?)?[0-9][0-9.,:h]*");
   private static final List<String> WORDS =
-      List.of("now", "fold", "shaped", "core", "into-cold", "result");
+      List.of("now", "fold", "shaped", "core", "into-cold", "cold", "result");
 
   private final Optional<String> name;
   private final Map<Kind, String> given;
@@ -56,7 +58,15 @@ public final class NoteWords {
 
   /** Whether a word alone says something to note, and so can name no dough. */
   public static boolean understands(String word) {
-    return kind(word).isPresent();
+    return kind(word(word)).isPresent();
+  }
+
+  /** A word of another language in the words of this program. */
+  private static String word(String typed) {
+    String clean = Quantities.clean(typed);
+    return kind(clean).isPresent()
+        ? clean
+        : TradeVocabulary.ofAllLanguages().meant(Vocabulary.Kind.VALUE, clean, WORDS).orElse(clean);
   }
 
   /**
@@ -87,7 +97,7 @@ public final class NoteWords {
 
   private static int afterResult(List<String> typed) {
     int at = 0;
-    while (!kind(Quantities.clean(typed.get(at))).equals(Optional.of(Kind.RESULT))) {
+    while (!kind(word(typed.get(at))).equals(Optional.of(Kind.RESULT))) {
       at++;
     }
     return at + 1;
@@ -97,7 +107,7 @@ public final class NoteWords {
   private static List<String> joined(List<String> typed) {
     List<String> words = new ArrayList<>();
     for (String word : typed) {
-      String clean = Quantities.clean(word);
+      String clean = word(word);
       int last = words.size() - 1;
       boolean unit =
           last >= 0

@@ -3,6 +3,7 @@ package doughtide.cli.options;
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.CommandSpec;
 import doughtide.cli.args.OptionSpec;
+import doughtide.cli.args.TemperatureSteps;
 import doughtide.cli.file.KitchenFile;
 import doughtide.cli.session.Environment;
 import doughtide.cli.text.OneLine;
@@ -26,8 +27,11 @@ public final class KitchenOptions {
   /** These read none: a file of many doughs means the same everywhere. */
   private static final Set<String> WITHOUT = Set.of("batch", "kitchen");
 
-  /** A new flour is not the one that is usually used; of the kitchen its trial needs the scale. */
-  private static final Set<String> OF_A_FLOUR = Set.of("scale");
+  /**
+   * A new flour is not the one that is usually used; of the kitchen its trial needs the scale, and
+   * its chart the words.
+   */
+  private static final Set<String> OF_A_FLOUR = Set.of("scale", "language", "degrees", "clock-12h");
 
   /** What a file of readings tells itself. */
   private static final Set<String> TOLD_BY_READINGS =
@@ -182,7 +186,7 @@ public final class KitchenOptions {
     boolean vessel = has("vessel") || kitchen.text("vessel").isPresent();
     return vessel
         && given.containsKey("dough-temp")
-        && given.get("dough-temp").stream().noneMatch(text -> text.contains(","));
+        && given.get("dough-temp").stream().noneMatch(TemperatureSteps::isSeveral);
   }
 
   /** A chart is drawn on A4 or A5, a page on A4 or letter. */

@@ -8,6 +8,7 @@ import doughtide.cli.session.Environment;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.List;
 import java.util.Map;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
@@ -115,6 +116,39 @@ class KitchenCommandTest {
     assertThat(CliRun.in(user, "rise", "--dough-temp", "25C", "--members", "16").out())
         .contains("Millrace; hydration 68 %", "From the kitchen");
     assertThat(CliRun.in(user, "kitchen", "check").code()).isZero();
+  }
+
+  @Test
+  void theColdAndTheHandsOfTheKitchenActInBothDays() throws IOException {
+    Files.writeString(
+        folder.resolve("k.txt"),
+        "cold: 5C\ncold-measured: yes\nshaping: firm\nat-the-bench: 06:00-22:00\n");
+    Files.writeString(folder.resolve("class.csv"), "name,loaves\nFenside,2\n");
+    for (String day : List.of("bake-day", "class-day class.csv")) {
+      String typed = day + " --ready-at 2027-03-07T18:00 --zone Europe/Berlin --kitchen k.txt";
+      CliRun run = run(typed.split(" "));
+      assertThat(run.err()).as(day).isEmpty();
+      assertThat(run.out())
+          .as(day)
+          .contains("cold 5 °C (41 °F) ± 0.5 °C", "850 g, round, firm")
+          .contains("cold 5C", "cold-measured", "shaping firm");
+    }
+  }
+
+  @Test
+  void theTrialOfAFlourTakesScaleAndWordsButNotTheUsualFlour() throws IOException {
+    Files.writeString(folder.resolve("k.txt"), "flour: rye\nscale: 0.1g\nlanguage: de\n");
+    Files.writeString(
+        folder.resolve("trial.csv"),
+        "trial,person,hydration,grade\n1,Ann,68%,thin window\n1,Ann,76%,torn\n");
+    assertThat(run("flour", "plan", "--kitchen", "k.txt").out())
+        .contains("white")
+        .endsWith("(--no-kitchen leaves it out): scale 0.1g\n");
+    String[] read = "flour read trial.csv --kitchen k.txt --chart bowls.svg".split(" ");
+    assertThat(run(read).out())
+        .contains("with white;")
+        .contains("(--no-kitchen leaves it out)", "language de");
+    assertThat(folder.resolve("bowls.svg")).content().contains("Wasser");
   }
 
   @Test

@@ -240,6 +240,21 @@ class DoughInHandTest {
     assertThat(at("09:35", "now").out()).contains("700 g, round");
   }
 
+  @Test
+  void wordsAndNumbersOfAnotherCountryAreUnderstood() throws IOException {
+    Files.writeString(folder.resolve("kitchen.txt"), "Raum: 21,5C\n");
+    String room = " --kitchen kitchen.txt --cold 4C --bake-at 7.00";
+    CliRun begun = at("09:30", "start anna --dough-temp 24,5C --starter 20%" + room);
+    assertThat(begun.err()).isEmpty();
+    assertThat(at("12:00", "note jetzt 24,5% 23,5C").out())
+        .startsWith("Noted in 'anna.txt': Sat 12:00, risen 24.5 %, 23.5 \u00b0C");
+    assertThat(at("12:05", "note gefaltet").out()).contains("12:05, fold.");
+    assertThat(at("15:00", "note 14.45 geformt").out()).contains("14:45, shaped.");
+    assertThat(on("2027-03-07T09:00", "note Ergebnis Untergare Krume dicht Kruste hell").out())
+        .contains("the loaf came out under; crumb dicht; crust hell.");
+    assertThat(kept("anna.txt")).contains("result: under\ncrumb: dicht\ncrust: hell\n");
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',
@@ -256,6 +271,8 @@ class DoughInHandTest {
         "start other --dough-temp 25C --bake-at 07:00 | --bake-at says nothing without --cold",
         "note | nothing is noted",
         "note 13:00 | nothing is noted",
+        "note foldd | alone notes nothing",
+        "start jetzt --dough-temp 25C | means something to doughtide note",
         "note 44 | needs its unit",
         "note 12:00 44 | needs its unit",
         "note 44% 12:00 | stands first",
