@@ -41,9 +41,16 @@ import java.util.stream.IntStream;
 public final class DayPlanner {
   private static final int MOST_DOUGHS = 16;
   private static final int MOST_HANDS = 20;
+
   private static final int MOST_ORDERS = 6;
   private static final double GRID_HOURS = 0.5;
   private static final double SEARCH_PART = 0.6; // of the work, for progress
+
+  /**
+   * So many plans of a dough are compared at least, so that the best does not hang on how many are
+   * shown.
+   */
+  private static final int LEAST_COMPARED = 3;
 
   private final List<BakeDay> doughs;
   private final List<DoughCandidates> candidates;
@@ -247,7 +254,8 @@ public final class DayPlanner {
       placed.put(number, better(number, first, placed));
     }
     List<DayPlan> days = new ArrayList<>();
-    int wanted = doughs.size() > 1 ? doughs.get(0).plans() : Math.max(2, doughs.get(0).plans());
+    int plans = doughs.get(0).plans();
+    int wanted = doughs.size() > 1 ? plans : Math.max(LEAST_COMPARED, plans);
     List<Draft> best = candidates.get(hardest).best(others(hardest, placed), wanted);
     Draft before = Objects.requireNonNull(placed.get(hardest));
     boolean keeps = best.isEmpty() && doughs.size() > 1;

@@ -75,7 +75,7 @@ public final class DayChart {
   public static ChartCaption caption(
       String title, DayPlan day, List<String> names, ZonedDateTime zero, Words words) {
     DayChart chart = new DayChart(day, names, zero, words);
-    StringBuilder description = new StringBuilder(chart.answer());
+    StringBuilder description = new StringBuilder(String.join(" ", chart.answers()));
     if (chart.isOneDough()) {
       chart.lanes.forEach(lane -> description.append(' ').append(lane.name()).append('.'));
     }
@@ -84,7 +84,7 @@ public final class DayChart {
   }
 
   /** When each dough is shaped, and when it is in the oven. */
-  private String answer() {
+  private List<String> answers() {
     List<String> said = new ArrayList<>();
     for (int i = 0; i < day.plans().size(); i++) {
       BakePlan plan = day.plans().get(i);
@@ -93,10 +93,11 @@ public final class DayChart {
       String oven =
           words.say("chart.oven", Map.of("time", words.dayAndClock(clock(plan.ovenHour()))));
       String whose = isOneDough() ? "" : names.get(i) + " – ";
+      String then = oven.substring(0, 1).toUpperCase(words.language().locale()) + oven.substring(1);
       said.add(
-          whose + words.say("sheet.answer", Map.of("time", time, "rise", rise)) + " " + oven + ".");
+          whose + words.say("sheet.answer", Map.of("time", time, "rise", rise)) + " " + then + ".");
     }
-    return String.join(" ", said);
+    return said;
   }
 
   private boolean isOneDough() {
@@ -261,6 +262,7 @@ public final class DayChart {
     return ChartPicture.on(
             axes.clock(zero), new ChartAxis(0.2 - lanes.size(), 0.8, laneNames(), "", List.of()))
         .title(title)
+        .answer(isOneDough() ? answers() : List.of())
         .bands(bars)
         .spans(windows)
         .bench(bench(from, to))
