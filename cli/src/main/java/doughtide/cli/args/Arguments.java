@@ -279,6 +279,24 @@ public final class Arguments implements TypedValues {
     }
   }
 
+  /**
+   * Refuses an option that says nothing without another.
+   *
+   * @param example of the other's value
+   */
+  public void needs(String option, String other, String example) {
+    if (has(option) && !has(other)) {
+      throw alone(option, other, example);
+    }
+  }
+
+  /** The refusal of an option that says nothing without another. */
+  public static InputException alone(String option, String other, String example) {
+    return new InputException(
+        "--%s says nothing without --%s: add for example --%s %s"
+            .formatted(option, other, other, example));
+  }
+
   /** The value of an option without which the command makes no sense. */
   public InputException missing(String option) {
     OptionSpec missing = spec.option(option);

@@ -99,12 +99,8 @@ final class DayAgain {
 
   /** Refuses what says nothing without a plan. */
   static void refuseAlone(Arguments arguments) {
-    for (String option : List.of(DID, NOW, StarterOptions.READINGS)) {
-      if (arguments.has(option)) {
-        throw new InputException(
-            "--" + option + " says nothing without --again: add for example --again plan.json");
-      }
-    }
+    List.of(DID, NOW, StarterOptions.READINGS)
+        .forEach(option -> arguments.needs(option, AGAIN, "plan.json"));
   }
 
   static void run(Arguments arguments, Session session) {

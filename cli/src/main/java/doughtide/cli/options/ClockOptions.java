@@ -4,7 +4,6 @@ import doughtide.cli.args.Arguments;
 import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.OptionSpec;
 import doughtide.cli.session.Environment;
-import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Quantities;
 import java.time.ZoneId;
 import java.util.List;
@@ -34,10 +33,7 @@ public final class ClockOptions {
   /** Clock times, if the time of mixing was given. */
   public static Optional<ClockTimes> read(Arguments arguments, Environment environment) {
     Optional<String> mixedAt = arguments.text(MIXED_AT);
-    if (mixedAt.isEmpty() && arguments.has(ZONE)) {
-      throw new InputException(
-          "--zone says nothing without --mixed-at: add for example --mixed-at 09:30");
-    }
+    arguments.needs(ZONE, MIXED_AT, "09:30");
     return mixedAt.map(
         text -> {
           ZoneId zone =

@@ -98,8 +98,7 @@ public final class ColdOptions {
   }
 
   private static InputException alone(String option) {
-    return new InputException(
-        "--" + option + " says nothing without --cold: add for example --cold 4C --hold 12h");
+    return Arguments.alone(option, "cold", "4C --hold 12h");
   }
 
   /**

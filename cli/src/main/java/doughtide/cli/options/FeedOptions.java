@@ -15,7 +15,6 @@ import doughtide.core.feeding.FeedingPlanner;
 import doughtide.core.flourtrial.FlourRecord;
 import doughtide.core.quantity.Altitude;
 import doughtide.core.quantity.Checks;
-import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Share;
@@ -109,10 +108,7 @@ public record FeedOptions(
 
   public static FeedOptions read(Arguments arguments, Environment environment) {
     arguments.exclusive(FLOUR, FlourFile.OPTION);
-    if (arguments.has(KEEP) && !arguments.has(AMOUNT)) {
-      throw new InputException(
-          "--keep says nothing without --amount: add for example --amount 120g");
-    }
+    arguments.needs(KEEP, AMOUNT, "120g");
     TemperatureSteps temperature =
         arguments.temperatureSteps(STARTER_TEMP).orElseThrow(() -> arguments.missing(STARTER_TEMP));
     temperature.dough("--" + STARTER_TEMP);

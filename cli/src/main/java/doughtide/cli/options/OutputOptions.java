@@ -86,10 +86,7 @@ public final class OutputOptions {
 
   /** Refuses an option that shapes a chart where none is drawn. */
   public static void onlyWithChart(String option, Arguments arguments) {
-    if (arguments.has(option) && !arguments.has(CHART)) {
-      throw new InputException(
-          "--" + option + " says nothing without --chart: add for example --chart rise.pdf");
-    }
+    arguments.needs(option, CHART, "rise.pdf");
   }
 
   /** Refuses an option that shapes a chart or a page where there is neither. */
@@ -98,8 +95,7 @@ public final class OutputOptions {
     if (arguments.offers(CHART) && !page) {
       onlyWithChart(option, arguments);
     } else if (arguments.has(option) && !page) {
-      throw new InputException(
-          "--" + option + " says nothing without --page: add for example --page dough.html");
+      throw Arguments.alone(option, PageOptions.PAGE, "dough.html");
     }
   }
 

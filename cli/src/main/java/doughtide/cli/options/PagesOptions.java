@@ -49,10 +49,8 @@ public record PagesOptions(OutputFile file, PageFormat format, Words words) {
     if (!arguments.offers(PAGES)) {
       return Optional.empty();
     }
-    if (!arguments.has(PAGES)) {
-      refuseAlone(PAPER, arguments);
-      refuseAlone(LARGE_PRINT, arguments);
-    }
+    arguments.needs(PAPER, PAGES, "class.pdf");
+    arguments.needs(LARGE_PRINT, PAGES, "class.pdf");
     return OutputOptions.file(PAGES, arguments, environment)
         .map(
             file ->
@@ -60,13 +58,6 @@ public record PagesOptions(OutputFile file, PageFormat format, Words words) {
                     withEnding(file),
                     HandoutOptions.pageFormat(arguments.text(PAPER), arguments.has(LARGE_PRINT)),
                     WordsOptions.read(arguments)));
-  }
-
-  private static void refuseAlone(String option, Arguments arguments) {
-    if (arguments.has(option)) {
-      throw new InputException(
-          "--" + option + " says nothing without --pages: add for example --pages class.pdf");
-    }
   }
 
   private static OutputFile withEnding(OutputFile file) {

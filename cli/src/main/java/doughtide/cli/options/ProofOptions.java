@@ -136,18 +136,7 @@ public record ProofOptions(List<Proof> ways) {
   }
 
   private static void needs(Arguments arguments, String option, String other) {
-    if (arguments.has(option) && !arguments.has(other)) {
-      String example = other.equals(COLD) ? "4C" : "24C";
-      throw new InputException(
-          "--"
-              + option
-              + " says nothing without --"
-              + other
-              + ": add for example --"
-              + other
-              + " "
-              + example);
-    }
+    arguments.needs(option, other, other.equals(COLD) ? "4C" : "24C");
   }
 
   private static void refuseAlone(Arguments arguments, String option) {

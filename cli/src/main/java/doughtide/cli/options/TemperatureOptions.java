@@ -165,10 +165,7 @@ public record TemperatureOptions(
   }
 
   private static void refuseWithoutRoom(Arguments arguments, String option) {
-    if (arguments.has(option)) {
-      throw new InputException(
-          "--" + option + " says nothing without --room: add for example --room 19C");
-    }
+    arguments.needs(option, ROOM, "19C");
   }
 
   private static TemperatureOptions drifting(

@@ -8,6 +8,7 @@ import doughtide.core.day.DayStep;
 import doughtide.core.day.OvenLoad;
 import doughtide.core.day.ProofKind;
 import doughtide.core.forecast.TimeWindow;
+import doughtide.report.words.ShapeWords;
 import doughtide.report.words.Words;
 import java.time.Duration;
 import java.time.ZonedDateTime;
@@ -88,14 +89,14 @@ public final class DayChart {
     List<String> said = new ArrayList<>();
     for (int i = 0; i < day.plans().size(); i++) {
       BakePlan plan = day.plans().get(i);
-      String rise = words.percent(Math.rint(plan.shapeRise().percent()), 0);
-      String time = words.dayAndClock(clock(plan.bulkEndHour()));
+      String shaped =
+          new ShapeWords(words)
+              .answer(words.dayAndClock(clock(plan.bulkEndHour())), plan.shapeRise().percent());
       String oven =
           words.say("chart.oven", Map.of("time", words.dayAndClock(clock(plan.ovenHour()))));
       String whose = isOneDough() ? "" : names.get(i) + " – ";
       String then = oven.substring(0, 1).toUpperCase(words.language().locale()) + oven.substring(1);
-      said.add(
-          whose + words.say("sheet.answer", Map.of("time", time, "rise", rise)) + " " + then + ".");
+      said.add(whose + shaped + " " + then + ".");
     }
     return said;
   }

@@ -3,6 +3,7 @@ package doughtide.report.chart;
 import doughtide.core.Internal;
 import doughtide.core.quantity.Hours;
 import doughtide.core.quantity.Temperature;
+import doughtide.report.words.ShapeWords;
 import doughtide.report.words.TimeSpan;
 import doughtide.report.words.Words;
 import java.time.ZonedDateTime;
@@ -365,11 +366,7 @@ public final class RiseChart {
     if (data.shape().isPresent()) {
       RiseChartData.ShapePoint shape = data.shape().get();
       return List.of(
-          words.say(
-              "sheet.answer",
-              Map.of(
-                  "time", moment(shape.likelyHours()),
-                  "rise", words.percent(Math.rint(shape.risePercent()), 0))));
+          new ShapeWords(words).answer(moment(shape.likelyHours()), shape.risePercent()));
     }
     if (data.whyNoShape().isPresent()) {
       return List.of(data.whyNoShape().get());
@@ -422,11 +419,8 @@ public final class RiseChart {
         .map(
             shape ->
                 shape.lateHours().isPresent()
-                    ? words.say(
-                        "sheet.others",
-                        Map.of(
-                            "early", moment(shape.earlyHours()),
-                            "late", moment(shape.lateHours().getAsDouble())))
+                    ? new ShapeWords(words)
+                        .others(moment(shape.earlyHours()), moment(shape.lateHours().getAsDouble()))
                     : words.say("chart.othersOpen", Map.of("early", moment(shape.earlyHours()))))
         .toList();
   }

@@ -9,6 +9,7 @@ import doughtide.core.quantity.Rise;
 import doughtide.report.chart.RiseChart;
 import doughtide.report.chart.RiseChartData;
 import doughtide.report.words.Advice;
+import doughtide.report.words.ShapeWords;
 import doughtide.report.words.TimeSpan;
 import doughtide.report.words.Words;
 import java.time.ZonedDateTime;
@@ -86,20 +87,18 @@ final class BakeSheetContent {
     if (shape.hours().likely().isEmpty() || shape.rise().likely().isEmpty()) {
       return Optional.empty();
     }
-    String jar = say.percent(Math.rint(shape.rise().likely().getAsDouble()));
+    ShapeWords led = new ShapeWords(words);
     String shaped =
-        words.say(
-            "sheet.answer",
-            Map.of("time", moment(shape.hours().likely().getAsDouble(), mixedAt), "rise", jar));
+        led.answer(
+            moment(shape.hours().likely().getAsDouble(), mixedAt),
+            shape.rise().likely().getAsDouble());
     if (shape.hours().early().isEmpty() || shape.hours().late().isEmpty()) {
       return Optional.of(shaped);
     }
     String others =
-        words.say(
-            "sheet.others",
-            Map.of(
-                "early", moment(shape.hours().early().getAsDouble(), mixedAt),
-                "late", moment(shape.hours().late().getAsDouble(), mixedAt)));
+        led.others(
+            moment(shape.hours().early().getAsDouble(), mixedAt),
+            moment(shape.hours().late().getAsDouble(), mixedAt));
     return Optional.of(shaped + " " + others);
   }
 

@@ -7,6 +7,7 @@ import doughtide.core.forecast.TimeWindow;
 import doughtide.core.quantity.Hours;
 import doughtide.report.page.Table;
 import doughtide.report.words.DayWords;
+import doughtide.report.words.ShapeWords;
 import doughtide.report.words.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -44,20 +45,15 @@ final class StudentDay {
 
   /** When the plan has her shape, then what other starters would do. */
   private String answer() {
-    String rise = words.percent(Math.rint(plan.shapeRise().percent()), 0);
-    String shaped =
-        words.say("sheet.answer", Map.of("time", clock(plan.bulkEndHour()), "rise", rise));
+    ShapeWords led = new ShapeWords(words);
+    String shaped = led.answer(clock(plan.bulkEndHour()), plan.shapeRise().percent());
     TimeWindow window = plan.shapeWindow();
     if (window.early().isEmpty() || window.late().isEmpty()) {
       return shaped;
     }
     return shaped
         + " "
-        + words.say(
-            "sheet.others",
-            Map.of(
-                "early", clock(window.early().getAsDouble()),
-                "late", clock(window.late().getAsDouble())));
+        + led.others(clock(window.early().getAsDouble()), clock(window.late().getAsDouble()));
   }
 
   private String clock(double hour) {

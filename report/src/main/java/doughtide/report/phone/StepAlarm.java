@@ -1,5 +1,6 @@
 package doughtide.report.phone;
 
+import doughtide.report.type.CalendarLine;
 import doughtide.report.words.Words;
 import java.nio.charset.StandardCharsets;
 import java.util.Map;
@@ -11,7 +12,7 @@ import java.util.UUID;
  */
 final class StepAlarm {
 
-  private static final int MOST_OCTETS = 75;
+  private static final String LINE_END = "\n";
 
   private StepAlarm() {}
 
@@ -31,29 +32,12 @@ final class StepAlarm {
                 Markup.text(
                     UUID.nameUUIDFromBytes(id.getBytes(StandardCharsets.UTF_8)) + "@doughtide"),
                 "summary",
-                Markup.text(folded("SUMMARY:" + escaped(summary))),
+                Markup.text(CalendarLine.folded("SUMMARY:" + escaped(summary), LINE_END)),
                 "description",
-                Markup.text(folded("DESCRIPTION:" + escaped(summary)))));
+                Markup.text(CalendarLine.folded("DESCRIPTION:" + escaped(summary), LINE_END))));
   }
 
   private static String escaped(String text) {
     return text.replace("\\", "\\\\").replace(";", "\\;").replace(",", "\\,").replace("\n", "\\n");
-  }
-
-  /** A line of at most 75 octets goes on in the next after a space. */
-  private static String folded(String line) {
-    StringBuilder folded = new StringBuilder();
-    int octets = 0;
-    for (int point : line.codePoints().toArray()) {
-      String each = Character.toString(point);
-      int size = each.getBytes(StandardCharsets.UTF_8).length;
-      if (octets + size > MOST_OCTETS) {
-        folded.append("\n ");
-        octets = 1;
-      }
-      folded.append(each);
-      octets += size;
-    }
-    return folded.toString();
   }
 }

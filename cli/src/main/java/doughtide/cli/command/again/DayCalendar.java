@@ -2,6 +2,7 @@ package doughtide.cli.command.again;
 
 import doughtide.cli.args.ClockTimes;
 import doughtide.cli.file.OutputFile;
+import doughtide.report.type.CalendarLine;
 import java.io.IOException;
 import java.io.StringWriter;
 import java.nio.charset.StandardCharsets;
@@ -37,7 +38,7 @@ import net.fortuna.ical4j.model.property.immutable.ImmutableStatus;
  */
 public record DayCalendar(String planId, int sequence, ClockTimes times) {
 
-  private static final int LONGEST_LINE_OCTETS = 75;
+  private static final String LINE_END = "\r\n";
   private static final Duration BEFORE = Duration.ofMinutes(-10);
 
   /**
@@ -79,24 +80,10 @@ public record DayCalendar(String planId, int sequence, ClockTimes times) {
     StringWriter text = new StringWriter();
     new CalendarOutputter(false, Integer.MAX_VALUE).output(calendar, text);
     StringBuilder folded = new StringBuilder();
-    text.toString().lines().forEach(line -> fold(line, folded));
+    text.toString()
+        .lines()
+        .forEach(line -> folded.append(CalendarLine.folded(line, LINE_END)).append(LINE_END));
     return folded.toString().getBytes(StandardCharsets.UTF_8);
-  }
-
-  /** RFC 5545, 3.1: lines of at most 75 octets; those that go on begin with a space. */
-  private static void fold(String line, StringBuilder to) {
-    int octets = 0;
-    for (int c : line.codePoints().toArray()) {
-      String letter = Character.toString(c);
-      int more = letter.getBytes(StandardCharsets.UTF_8).length;
-      if (octets + more > LONGEST_LINE_OCTETS) {
-        to.append("\r\n ");
-        octets = 1;
-      }
-      to.append(letter);
-      octets += more;
-    }
-    to.append("\r\n");
   }
 
   private VEvent event(Entry entry, Instant now) {

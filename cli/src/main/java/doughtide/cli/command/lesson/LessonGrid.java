@@ -58,9 +58,7 @@ public final class LessonGrid {
     if (varied.isEmpty()) {
       return Optional.empty();
     }
-    if (!arguments.has(PageOptions.PAGE)) {
-      throw new InputException("--vary says nothing without --page: add for example --page x.html");
-    }
+    arguments.needs(VARY, PageOptions.PAGE, "x.html");
     Checks.inRange("number of --vary", varied.size(), 1, 2, "");
     List<LessonAxis> axes =
         varied.stream().map(each -> LessonAxis.of(each, dough, arguments)).toList();
@@ -69,7 +67,7 @@ public final class LessonGrid {
     }
     Checks.inRange(
         "number of doughs of --vary with the one given",
-        axes.stream().mapToInt(each -> each.values().size()).reduce(1, Math::multiplyExact),
+        axes.stream().mapToDouble(each -> each.values().size()).reduce(1, (a, b) -> a * b),
         2,
         MOST_DOUGHS,
         "");
@@ -90,9 +88,9 @@ public final class LessonGrid {
       List<Rise> rises,
       Rise asked) {
     List<RiseForecast> doughs = new ArrayList<>();
+    Set<String> without = new TreeSet<>();
+    axes.forEach(each -> without.addAll(each.options()));
     for (Map<String, String> changed : choices()) {
-      Set<String> without = new TreeSet<>();
-      axes.forEach(each -> without.addAll(each.options()));
       Arguments other = arguments.with(changed, without);
       DoughOptions dough = DoughOptions.read(other, environment);
       TemperatureOptions temperature = TemperatureOptions.read(other, dough, clock, environment);
