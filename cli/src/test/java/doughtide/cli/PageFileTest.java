@@ -64,11 +64,7 @@ class PageFileTest {
     JsonAnswer json = JsonAnswer.of(run(NIGHT, "--format", "json"));
     try (WebClient client = new WebClient(BrowserVersion.CHROME)) {
       HtmlPage page = opened(client);
-      assertSame(page, "shape", json, "shape");
-      for (int i = 0; i < 5; i++) {
-        String percent = String.valueOf(json.number("rises." + i + ".risePercent"));
-        assertSame(page, "rise" + percent, json, "rises." + i);
-      }
+      assertShapeAndRises(page, json);
       assertSame(page, "past", json, "pastBest");
       assertThat(page.querySelector(".answer").getTextContent())
           .contains(" " + Math.round(json.number("shape.risePercent")) + "%");
@@ -150,11 +146,7 @@ class PageFileTest {
     String shapeAt = fives(json.text("shape.clockLikely"));
     try (WebClient client = new WebClient(BrowserVersion.CHROME)) {
       HtmlPage page = opened(client);
-      assertSame(page, "shape", json, "shape");
-      for (int i = 0; i < 5; i++) {
-        String percent = String.valueOf(json.number("rises." + i + ".risePercent"));
-        assertSame(page, "rise" + percent, json, "rises." + i);
-      }
+      assertShapeAndRises(page, json);
       assertThat(page.querySelector(".answer").getTextContent())
           .contains(shapeAt, " " + jar, fives(json.text("shape.clockEarly")));
       assertThat(page.querySelector("tr[data-event='shape'] .likely").getTextContent())
@@ -217,6 +209,14 @@ class PageFileTest {
         .contains("two different things");
     assertThat(run("rise --dough-temp 25C,2h:20C --vary dough-temp:20C" + page).refusal())
         .contains("--dough-temp 25C");
+  }
+
+  private static void assertShapeAndRises(HtmlPage page, JsonAnswer json) {
+    assertSame(page, "shape", json, "shape");
+    for (int i = 0; i < 5; i++) {
+      String percent = String.valueOf(json.number("rises." + i + ".risePercent"));
+      assertSame(page, "rise" + percent, json, "rises." + i);
+    }
   }
 
   private void assertHours(DomNode cell, String call) {
