@@ -124,7 +124,7 @@ public final class Main {
                 environment.catalogue(),
                 given -> KitchenOptions.besides(spec, given, environment))
             .parse(words);
-    KitchenOptions.used(arguments);
+    KitchenOptions.choice(arguments);
     try {
       command.run(arguments, session);
       KitchenOptions.say(arguments, session.out());

@@ -27,6 +27,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.stream.Stream;
 
 /** What was given to a command: by option name, as text or as a quantity. */
 public final class Arguments implements TypedValues {
@@ -40,6 +41,7 @@ public final class Arguments implements TypedValues {
   private final Set<String> asked = new HashSet<>();
   private final Set<String> defaults = new HashSet<>();
   private final Set<String> notes;
+  private final Set<String> ofParts = new LinkedHashSet<>();
 
   /**
    * @param spec what the command accepts
@@ -141,13 +143,23 @@ public final class Arguments implements TypedValues {
     return List.copyOf(notes);
   }
 
-  /** What was not given, stands in for an option and was asked for, as {@code room 19C}. */
+  /**
+   * What was not given, stands in for an option and was asked for, as {@code room 19C}; then the
+   * same of the parts.
+   */
   public List<String> fromKitchen() {
-    return spec.options().stream()
-        .map(OptionSpec::name)
-        .filter(option -> defaults.contains(option) && asked.contains(option))
-        .map(option -> (option + " " + String.join(", ", values.get(option))).strip())
-        .toList();
+    Stream<String> own =
+        spec.options().stream()
+            .map(OptionSpec::name)
+            .filter(option -> defaults.contains(option) && asked.contains(option))
+            .map(option -> (option + " " + String.join(", ", values.get(option))).strip());
+    return Stream.concat(own, ofParts.stream()).distinct().toList();
+  }
+
+  /** Takes over what a part, such as one dough of several, noted and has from the kitchen. */
+  public void part(Arguments part) {
+    notes.addAll(part.notes);
+    ofParts.addAll(part.fromKitchen());
   }
 
   /** What can be named. */
@@ -166,9 +178,9 @@ public final class Arguments implements TypedValues {
     return values.containsKey(spec.option(option).name());
   }
 
-  /** Whether the option was given, and not what stands in for it. */
+  /** Whether the option was given, and not what stands in for it; that is not used by asking. */
   public boolean given(String option) {
-    return has(option) && !defaults.contains(option);
+    return !defaults.contains(option) && has(option);
   }
 
   /** Whether the command has the option at all. */

@@ -90,7 +90,8 @@ public final class ClassDayCommand implements Command {
             "FILE is a CSV file with a line for each dough, 1 to 16. Its columns are named like the"
                 + " options of bake-day, with units in the cells: "
                 + DayOptions.columns()
-                + "; an empty cell means the default. - reads standard input.")
+                + "; an empty cell means what your kitchen file says, else the default. - reads"
+                + " standard input.")
         .note(
             "Loaves of several doughs go into the oven together where there is room, and one"
                 + " feeding serves all doughs for which it is ripe. Where the day is not possible,"

@@ -13,6 +13,7 @@ import doughtide.cli.file.DocumentFile;
 import doughtide.cli.file.FileProblem;
 import doughtide.cli.options.BenchOptions;
 import doughtide.cli.options.FormulaOptions;
+import doughtide.cli.options.KitchenOptions;
 import doughtide.cli.options.StarterOptions;
 import doughtide.cli.session.Environment;
 import doughtide.cli.text.OneLine;
@@ -159,6 +160,7 @@ record DayOptions(
     Reader reader = new Reader(arguments, environment, clock);
     List<RosterGroup> groups = groups(arguments, environment);
     reader.read(arguments.operands().stream().findFirst(), groups);
+    reader.parts.forEach(arguments::part);
     return new DayOptions(
         reader.names,
         reader.days,
@@ -222,7 +224,8 @@ record DayOptions(
             .options(named(OWN))
             .build();
     private static final CommandSpec DAY =
-        CommandSpec.named("class-day", "a dough").options(DayDough.specs()).build();
+        KitchenOptions.added(
+            CommandSpec.named("class-day", "a dough").options(DayDough.specs()).build());
 
     private final BatchColumns columns = new BatchColumns(ROW);
     private final Arguments common;
@@ -230,6 +233,7 @@ record DayOptions(
     private final PlanClock clock;
     private final List<String> names = new ArrayList<>();
     private final List<BakeDay> days = new ArrayList<>();
+    private final List<Arguments> parts = new ArrayList<>();
     private final Map<String, BatchRow> rows = new LinkedHashMap<>();
 
     Reader(Arguments common, Environment environment, PlanClock clock) {
@@ -274,6 +278,7 @@ record DayOptions(
       }
       names.clear();
       days.clear();
+      parts.clear();
       for (RosterGroup group : groups) {
         names.add(group.name());
         days.add(day(row(group, file)));
@@ -345,10 +350,12 @@ record DayOptions(
       for (String option : COMMON) {
         common.text(option).ifPresent(text -> values.put(option, List.of(text)));
       }
+      values.putAll(KitchenOptions.choice(common));
       row.values().forEach((option, text) -> putOwn(values, option, text));
-      Arguments all = new Arguments(DAY, values, List.of(), environment.catalogue());
+      Arguments own = new Arguments(DAY, values, List.of(), environment.catalogue());
+      Arguments all = KitchenOptions.beside(own, Map.of(), environment);
       BakeDay read = DayDough.read(all, clock, environment);
-      all.notes().forEach(common::note);
+      parts.add(all);
       return read.toBuilder().readyAt(ready(row)).plans(1).build();
     }
 

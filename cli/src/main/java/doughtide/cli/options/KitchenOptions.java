@@ -28,10 +28,10 @@ public final class KitchenOptions {
   private static final Set<String> WITHOUT = Set.of("batch", "kitchen");
 
   /**
-   * A new flour is not the one that is usually used; of the kitchen its trial needs the scale, and
-   * its chart the words.
+   * A new flour is not the one that is usually used; of the kitchen the plan of its trial needs the
+   * scale, and its chart, which shows neither temperatures nor hours, the language.
    */
-  private static final Set<String> OF_A_FLOUR = Set.of("scale", "language", "degrees", "clock-12h");
+  private static final Set<String> OF_A_FLOUR = Set.of("scale", "language");
 
   /** What a file of readings tells itself. */
   private static final Set<String> TOLD_BY_READINGS =
@@ -146,7 +146,7 @@ public final class KitchenOptions {
     }
     return switch (key) {
       case "room" -> drifts();
-      case "vessel", "vessel-material" -> has("room");
+      case "vessel", "vessel-material" -> has("room") && !given.containsKey("proofer");
       case "cold" -> !takes("hold") || has("hold") || has("bake-at");
       case "cold-measured", "cold-air", "cold-file" -> has("cold");
       case "zone" ->
@@ -202,13 +202,18 @@ public final class KitchenOptions {
     return CLOCKS.stream().anyMatch(this::has);
   }
 
-  /** Tells that the options about the kitchen have been used, whatever the command asks for. */
-  public static void used(Arguments arguments) {
+  /**
+   * The options about the kitchen that were given, as a part of the question takes them; they have
+   * been used then, whatever the command asks for.
+   */
+  public static Map<String, List<String>> choice(Arguments arguments) {
+    Map<String, List<String>> choice = new LinkedHashMap<>();
     for (OptionSpec option : specs()) {
-      if (arguments.offers(option.name())) {
-        arguments.all(option.name());
+      if (arguments.offers(option.name()) && arguments.has(option.name())) {
+        choice.put(option.name(), arguments.all(option.name()));
       }
     }
+    return choice;
   }
 
   /** The line that says what came from the kitchen, below an answer in text. */

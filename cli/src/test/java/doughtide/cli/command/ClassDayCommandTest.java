@@ -17,6 +17,7 @@ import java.time.OffsetDateTime;
 import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.Arrays;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import net.fortuna.ical4j.data.CalendarBuilder;
@@ -294,6 +295,52 @@ class ClassDayCommandTest {
 
     assertThat(alone.text("plans.0.steps.0.step")).isEqualTo("feed the starter");
     assertThat(inClass.under("plans.0")).isEqualTo(alone.under("plans.0"));
+  }
+
+  /** Also where the kitchen says what neither the options nor the line of the dough say. */
+  @Test
+  void oneDoughHasThePlanOfADayAloneInTheSameKitchen() throws IOException {
+    Files.writeString(
+        folder.resolve("k.txt"),
+        "room: 20C\nvessel: bowl\nvessel-material: wood\ncold: 5C\nflour: spelt\npiece: 700g\n"
+            + "form: oval\ntarget: 80%\nstarter-hydration: 80%\naltitude: 600m\n"
+            + "at-the-bench: 06:30-22:30\noven-capacity: 4\nzone: Europe/Berlin\n");
+    String hours = "--ready-at 2027-03-14T12:00 --kitchen k.txt --format json";
+    JsonAnswer alone = JsonAnswer.of(call("bake-day --loaves 2 --plans 1 --starter 20% " + hours));
+    Files.writeString(folder.resolve("one.csv"), "name,loaves,starter\ndough,2,20%\n");
+    JsonAnswer inClass = JsonAnswer.of(call("class-day one.csv " + hours));
+
+    assertThat(inClass.under("plans.0")).isEqualTo(alone.under("plans.0"));
+    assertThat(fromKitchen(inClass)).containsExactlyInAnyOrderElementsOf(fromKitchen(alone));
+    assertThat(fromKitchen(inClass))
+        .contains("flour spelt", "piece 700g", "form oval", "target 80%", "vessel bowl");
+  }
+
+  private static List<String> fromKitchen(JsonAnswer answer) {
+    Map<String, String> all = new HashMap<>(answer.under("understood.fromKitchen"));
+    all.remove("understood.fromKitchen.size");
+    return List.copyOf(all.values());
+  }
+
+  /** What every dough and every student say themselves did not come from the kitchen. */
+  @Test
+  void aLineAndARosterWinOverTheKitchen() throws IOException {
+    Files.writeString(folder.resolve("k.txt"), "flour: rye\npiece: 700g\nform: oval\n");
+    Files.writeString(
+        folder.resolve("class.csv"),
+        "name,form,starter,dough_temp,flour\ncountry,tin,20%,24C,\nplain,tin,20%,24C,white\n");
+    Files.writeString(
+        folder.resolve("roster.txt"), "name;dough;flour\nAnn;country;spelt\nBo;plain;\n");
+    String day = "class-day class.csv --ready-at 2027-03-14T18:00 --at-the-bench 06:00-22:00";
+    String place = " --zone Europe/Berlin --kitchen k.txt";
+
+    assertThat(call(day + place + " --roster roster.txt").out())
+        .contains("country  370 g  248 g  74 g     8.1 g") // together 700 g
+        .endsWith("From the kitchen (--no-kitchen leaves it out): piece 700g\n");
+    Files.writeString(folder.resolve("class.csv"), "name,starter,dough_temp\ncountry,20%,24C\n");
+    assertThat(call(day + place + " --no-kitchen").out())
+        .contains("1 of 850 g, round; white")
+        .doesNotContain("From the kitchen");
   }
 
   private CliRun call(String words) {

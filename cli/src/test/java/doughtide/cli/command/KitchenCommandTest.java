@@ -147,8 +147,10 @@ class KitchenCommandTest {
     String[] read = "flour read trial.csv --kitchen k.txt --chart bowls.svg".split(" ");
     assertThat(run(read).out())
         .contains("with white;")
-        .contains("(--no-kitchen leaves it out)", "language de");
+        .endsWith("(--no-kitchen leaves it out): language de\n");
     assertThat(folder.resolve("bowls.svg")).content().contains("Wasser");
+    assertThat(run("flour", "read", "trial.csv", "--kitchen", "k.txt").out())
+        .doesNotContain("From the kitchen");
   }
 
   @Test

@@ -60,7 +60,7 @@ public record Kitchen(Map<String, String> values) implements Serializable {
     rules.put("vessel", (name, text, known) -> known.vessel(name, text).key());
     rules.put("vessel-material", oneOf(RoomText.materials()));
     rules.put("cold", asTyped(Quantities::temperature));
-    rules.put("cold-measured", oneOf("yes", "no"));
+    rules.put("cold-measured", Kitchen::coldMeasured);
     rules.put("cold-air", oneOf("still", "fan"));
     rules.put("cold-file", Kitchen::words);
     rules.put("altitude", asTyped(Quantities::altitude));
@@ -106,6 +106,20 @@ public record Kitchen(Map<String, String> values) implements Serializable {
                         Quantities.shown(name, text)
                             + " is not known: use "
                             + String.join(", ", words)));
+  }
+
+  /** Whether the cold was measured; people type what they measured. */
+  private static String coldMeasured(String name, String text, Catalogue known) {
+    if (Quantities.clean(text).matches("-?[0-9].*")) {
+      throw new InputException(
+          "kitchen.cold-measured",
+          Quantities.shown(name, text)
+              + " is yes or no, the temperature belongs to cold: write cold "
+              + Quantities.clean(text)
+              + ", and cold-measured yes if a thermometer on that shelf said it, no if the dial"
+              + " did");
+    }
+    return oneOf("yes", "no").kept(name, text, known);
   }
 
   private static String words(String name, String text, Catalogue known) {

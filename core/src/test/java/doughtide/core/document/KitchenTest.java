@@ -84,6 +84,8 @@ class KitchenTest {
         "room: 19 | line 2: room: 19 has no unit: write room: 19C (or 66.2F)",
         "piece: 9kg | line 2: 'piece:' is given twice",
         "cold-air: warm | line 2: cold air: warm is not known: use still, fan",
+        "cold-measured: 4.5C | line 2: cold measured: 4.5C is yes or no, the temperature belongs to"
+            + " cold: write cold 4.5C, and cold-measured yes if a thermometer",
         "form: plait | line 2: form: plait is not known: use round, oval, tin, baguette, tub",
         "form: | line 2: 'form:' has no value",
         "zone: Atlantis | line 2: zone: Atlantis is no zone known here",
