@@ -53,7 +53,7 @@ final class LabelLayout {
       double widthPt, double tallPt, List<double[]> wishes, double farthestPt) {
     for (double[] wish : wishes) {
       Rectangle2D place = new Rectangle2D.Double(wish[0], wish[1], widthPt, tallPt);
-      if (isFree(place)) {
+      if (isFree(place, taken)) {
         taken.add(place);
         return Optional.of(place);
       }
@@ -61,16 +61,28 @@ final class LabelLayout {
     return nearestFree(widthPt, tallPt, wishes.get(0), farthestPt);
   }
 
+  /** Looks in steps of the whole frame, so that a place does not move with the wish. */
   private Optional<Rectangle2D> nearestFree(
       double widthPt, double tallPt, double[] wish, double farthestPt) {
     Rectangle2D best = null;
     double bestDistance = farthestPt;
-    for (double y = frame.getMinY(); y + tallPt <= frame.getMaxY(); y += STEP_PT) {
-      for (double x = frame.getMinX(); x + widthPt <= frame.getMaxX(); x += STEP_PT) {
+    Rectangle2D reach =
+        new Rectangle2D.Double(
+            wish[0] - farthestPt,
+            wish[1] - farthestPt,
+            widthPt + 2 * farthestPt,
+            tallPt + 2 * farthestPt);
+    List<Rectangle2D> near = taken.stream().filter(reach::intersects).toList();
+    double firstY = firstStep(frame.getMinY(), reach.getMinY());
+    double firstX = firstStep(frame.getMinX(), reach.getMinX());
+    double lastY = Math.min(frame.getMaxY(), reach.getMaxY()) - tallPt;
+    double lastX = Math.min(frame.getMaxX(), reach.getMaxX()) - widthPt;
+    for (double y = firstY; y <= lastY; y += STEP_PT) {
+      for (double x = firstX; x <= lastX; x += STEP_PT) {
         double distance = Math.hypot(x - wish[0], y - wish[1]);
         if (distance < bestDistance) {
           Rectangle2D place = new Rectangle2D.Double(x, y, widthPt, tallPt);
-          if (isFree(place)) {
+          if (isFree(place, near)) {
             best = place;
             bestDistance = distance;
           }
@@ -83,7 +95,11 @@ final class LabelLayout {
     return Optional.ofNullable(best);
   }
 
-  private boolean isFree(Rectangle2D place) {
-    return frame.contains(place) && taken.stream().noneMatch(place::intersects);
+  private static double firstStep(double frameFrom, double reachFrom) {
+    return frameFrom + STEP_PT * Math.max(0, Math.ceil((reachFrom - frameFrom) / STEP_PT));
+  }
+
+  private boolean isFree(Rectangle2D place, List<Rectangle2D> among) {
+    return frame.contains(place) && among.stream().noneMatch(place::intersects);
   }
 }

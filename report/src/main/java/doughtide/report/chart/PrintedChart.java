@@ -7,7 +7,10 @@ import doughtide.report.type.TextWrap;
 import java.awt.Font;
 import java.awt.Graphics2D;
 import java.awt.image.BufferedImage;
+import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * A chart in the print style of this program: black on white, direct labels instead of a legend,
@@ -27,25 +30,31 @@ public final class PrintedChart implements Drawn {
   private final ChartPicture picture;
   private final OptionalDouble fontPt;
   private final int titleLines;
+  private final Map<List<Double>, Double> aroundPts; // a page asks for the same height many times
 
   PrintedChart(ChartPicture picture) {
-    this(picture, OptionalDouble.empty(), 0);
+    this(picture, OptionalDouble.empty(), 0, new ConcurrentHashMap<>());
   }
 
-  private PrintedChart(ChartPicture picture, OptionalDouble fontPt, int titleLines) {
+  private PrintedChart(
+      ChartPicture picture,
+      OptionalDouble fontPt,
+      int titleLines,
+      Map<List<Double>, Double> aroundPts) {
     this.picture = picture;
     this.fontPt = fontPt;
     this.titleLines = titleLines;
+    this.aroundPts = aroundPts;
   }
 
   /** The same chart with text of a fixed size instead of one that follows the sheet. */
   public PrintedChart withFontPt(double sizePt) {
-    return new PrintedChart(picture, OptionalDouble.of(sizePt), titleLines);
+    return new PrintedChart(picture, OptionalDouble.of(sizePt), titleLines, aroundPts);
   }
 
   /** The same chart with room for so many lines of title, as many as its neighbour has. */
   public PrintedChart withTitleLines(int lines) {
-    return new PrintedChart(picture, fontPt, lines);
+    return new PrintedChart(picture, fontPt, lines, aroundPts);
   }
 
   /** How many lines the title takes in this width. */
@@ -72,7 +81,10 @@ public final class PrintedChart implements Drawn {
    */
   public double leastTallPt(double widthPt) {
     double sizePt = fontPt.orElse(SHEET_FONT_PT);
-    double aroundPt = drawing(nowhere(), widthPt, TALL_PT, sizePt).aroundPlotPt();
+    double aroundPt =
+        aroundPts.computeIfAbsent(
+            List.of(widthPt, sizePt, (double) titleLines),
+            key -> drawing(nowhere(), widthPt, TALL_PT, sizePt).aroundPlotPt());
     return aroundPt + ChartDrawing.LEAST_PLOT_LINES * sizePt;
   }
 

@@ -50,12 +50,17 @@ public final class RiseChart {
         .title(data.title())
         .answer(chart.answer())
         .subtitle(chart.subtitle())
+        .notes(chart.notes())
         .chart();
   }
 
-  /** The same chart without title, for a page that has said it already. */
+  /**
+   * The same chart without title and without warnings, for a page that says both in its own text,
+   * where they may part onto the next side.
+   */
   public static PrintedChart withoutHead(RiseChartData data, Words words) {
-    return new RiseChart(data, words).body().chart();
+    RiseChart chart = new RiseChart(data, words);
+    return chart.body().notes(List.of(chart.keyLine())).chart();
   }
 
   /** Title and what the chart answers, in sentences. */
@@ -101,7 +106,6 @@ public final class RiseChart {
         .ribbon(ribbon())
         .twenty(twenty())
         .strip(data.temperature().map(this::strip))
-        .notes(notes())
         .dots(
             data.readings().stream()
                 .map(reading -> new ChartPicture.Dot(reading.hours(), reading.percent()))
@@ -447,9 +451,13 @@ public final class RiseChart {
 
   private List<String> notes() {
     List<String> notes = new ArrayList<>();
-    notes.add(String.join(" ", key()));
+    notes.add(keyLine());
     notes.addAll(data.warnings());
     return notes;
+  }
+
+  private String keyLine() {
+    return String.join(" ", key());
   }
 
   /** Every symbol that stands in the picture and has no name beside it. */

@@ -1,6 +1,7 @@
 package doughtide.report.handout;
 
 import doughtide.core.Internal;
+import doughtide.report.chart.PrintedChart;
 import doughtide.report.chart.RiseChart;
 import doughtide.report.chart.RiseChartData;
 import doughtide.report.page.Page;
@@ -62,15 +63,20 @@ public record BakeSheet(
   @Internal
   @Override
   public List<Page> pages(PageFormat format, Words words, LocalDate date) {
+    PrintedChart chart = RiseChart.withoutHead(rise, words);
     for (int lines = TALLEST_LINES; lines >= LEAST_LINES; lines -= 2) {
-      Page whole = day(chart(format, words, date, lines), words);
+      Page whole = day(drawn(chart, lines, empty(format, words, date), words), words);
       if (whole.fits()) {
         return List.of(whole);
       }
     }
     return Page.sidesOf(
-        chart(format, words, date, LEAST_LINES),
-        day(new Page(format, words, rise.title(), date), words));
+        drawn(chart, LEAST_LINES, empty(format, words, date), words),
+        day(empty(format, words, date), words));
+  }
+
+  private Page empty(PageFormat format, Words words, LocalDate date) {
+    return new Page(format, words, rise.title(), date);
   }
 
   @Override
@@ -79,22 +85,20 @@ public record BakeSheet(
         new NamedChart("rise", RiseChart.of(rise, words), RiseChart.caption(rise, words)));
   }
 
-  private Page chart(PageFormat format, Words words, LocalDate date, int lines) {
-    Page page = new Page(format, words, rise.title(), date);
+  private Page drawn(PrintedChart chart, int lines, Page page, Words words) {
     answer.ifPresent(page::strong);
     rise.subtitle().forEach(page::paragraph);
-    return page.chart(
-        RiseChart.withoutHead(rise, words),
-        (lines + rows()) * format.text().sizePt(),
-        RiseChart.caption(rise, words).description());
+    page.chart(
+        chart, (lines + rows()) * page.sizePt(), RiseChart.caption(rise, words).description());
+    rise.warnings().forEach(page::paragraph);
+    return page;
   }
 
   /** What stands above and below the plot itself: clock times, temperature, shape point. */
   private double rows() {
     return (rise.mixedAt().isPresent() ? 2.6 : 0)
         + (rise.temperature().isPresent() ? 4 : 0)
-        + (rise.shape().isPresent() ? 1.4 : 0)
-        + 1.3 * rise.warnings().size();
+        + (rise.shape().isPresent() ? 1.4 : 0);
   }
 
   private Page day(Page page, Words words) {

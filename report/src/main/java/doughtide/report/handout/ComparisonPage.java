@@ -88,14 +88,16 @@ public record ComparisonPage(
 
   @Override
   public List<Page> pages(PageFormat format, Words words, LocalDate date) {
+    Drawn drawn = drawn(words);
     for (double scale : scales()) {
-      Page whole = told(charts(format, words, date, title, scale), words);
+      Page whole = told(charts(drawn, new Page(format, words, title, date), scale), words);
       if (whole.fits()) {
         return List.of(whole);
       }
     }
     return Page.sidesOf(
-        charts(format, words, date, title, 1), told(new Page(format, words, title, date), words));
+        charts(drawn, new Page(format, words, title, date), 1),
+        told(new Page(format, words, title, date), words));
   }
 
   private Page told(Page page, Words words) {
@@ -112,14 +114,16 @@ public record ComparisonPage(
   public Handout exercise(Edition edition) {
     return (format, words, date) -> {
       String head = words.say("exercise." + edition.name(), Map.of("title", title));
+      Drawn drawn = drawn(words);
       for (double scale : scales()) {
-        Page whole = asked(charts(format, words, date, head, scale), words, edition);
+        Page whole =
+            asked(charts(drawn, new Page(format, words, head, date), scale), words, edition);
         if (whole.fits()) {
           return List.of(whole);
         }
       }
       return Page.sidesOf(
-          charts(format, words, date, head, 1),
+          charts(drawn, new Page(format, words, head, date), 1),
           asked(new Page(format, words, head, date), words, edition));
     };
   }
@@ -145,18 +149,25 @@ public record ComparisonPage(
     return page;
   }
 
-  private Page charts(PageFormat format, Words words, LocalDate date, String head, double scale) {
-    Page page = new Page(format, words, head, date);
+  /** The charts of the page, which are the same however large they become. */
+  private record Drawn(
+      List<PrintedChart> small, List<String> descriptions, PrintedChart overlay, String overlaid) {}
+
+  private Drawn drawn(Words words) {
+    return new Drawn(
+        small(words), descriptions(words), overlay(words), words.say("compare.overlay"));
+  }
+
+  private Page charts(Drawn drawn, Page page, double scale) {
     notes.forEach(page::paragraph);
-    double size = scale * format.text().sizePt();
+    double size = scale * page.sizePt();
     int across = cases.size() == 4 ? 2 : Math.min(3, cases.size());
     page.charts(
-        small(words),
-        descriptions(words),
+        drawn.small(),
+        drawn.descriptions(),
         across,
         (cases.size() > 4 ? 11 : cases.size() > 3 ? 9 : 10) * size);
-    return page.chart(
-        overlay(words), (cases.size() > 3 ? 17 : 12) * size, words.say("compare.overlay"));
+    return page.chart(drawn.overlay(), (cases.size() > 3 ? 17 : 12) * size, drawn.overlaid());
   }
 
   @Override

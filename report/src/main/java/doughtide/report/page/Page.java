@@ -53,6 +53,11 @@ public final class Page {
     blocks.add(new PageBlocks.Heading(title, 1));
   }
 
+  /** Size of its text, points. */
+  public double sizePt() {
+    return format.text().sizePt();
+  }
+
   /** Adds a heading. */
   public Page heading(String text) {
     return add(new PageBlocks.Heading(text, 2));
