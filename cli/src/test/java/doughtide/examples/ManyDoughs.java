@@ -12,6 +12,7 @@ import org.apache.beam.sdk.transforms.DoFn;
 import org.apache.beam.sdk.transforms.MapElements;
 import org.apache.beam.sdk.transforms.ParDo;
 import org.apache.beam.sdk.transforms.Reshuffle;
+import org.apache.beam.sdk.transforms.SerializableFunction;
 import org.apache.beam.sdk.values.KV;
 import org.apache.beam.sdk.values.TypeDescriptors;
 
@@ -51,15 +52,20 @@ public final class ManyDoughs {
    * @param rows the function, for the header of that file
    */
   public static void addTo(Pipeline pipeline, String from, String to, BatchRows rows) {
+    addTo(pipeline, from, to, row -> rows.answer(row.getKey(), row.getValue()));
+  }
+
+  static void addTo(
+      Pipeline pipeline,
+      String from,
+      String to,
+      SerializableFunction<KV<Long, String>, String> forecast) {
     pipeline
         .apply("find", FileIO.match().filepattern(from))
         .apply("open", FileIO.readMatches())
         .apply("read", ParDo.of(new Rows()))
         .apply("spread", Reshuffle.viaRandomKey())
-        .apply(
-            "forecast",
-            MapElements.into(TypeDescriptors.strings())
-                .via(row -> rows.answer(row.getKey(), row.getValue())))
+        .apply("forecast", MapElements.into(TypeDescriptors.strings()).via(forecast))
         .apply("write", TextIO.write().to(to));
   }
 }
