@@ -176,7 +176,7 @@ final class Fuzz {
 
   /** Commands whose answers take a second or more, and how many turns go by between two of them. */
   private static final Set<String> SLOW =
-      Set.of("bake-day", "leave", "learn", "handout", "start", "note", "now");
+      Set.of("bake-day", "leave", "learn", "handout", "start", "note", "now", "class-day");
 
   private static final int SLOW_EVERY = 66;
 
@@ -219,10 +219,16 @@ final class Fuzz {
     return (SLOW_TARGETS.size() + 1L) * SLOW_EVERY * 10 / (10 - FILES_OF_TEN);
   }
 
+  /** How many calls it takes to come round all quick options once, and all readers. */
+  static long quickRound() {
+    return 10L * (QUICK_TARGETS.size() * (SLOW_EVERY + 1L) / SLOW_EVERY / (10 - FILES_OF_TEN) + 1);
+  }
+
   private static String target(long turn) {
     boolean slow = turn % SLOW_EVERY == 0;
     List<String> some = slow ? SLOW_TARGETS : QUICK_TARGETS;
-    return some.get((int) ((slow ? turn / SLOW_EVERY : turn) % some.size()));
+    long slowTurns = turn / SLOW_EVERY;
+    return some.get((int) ((slow ? slowTurns : turn - slowTurns - 1) % some.size()));
   }
 
   private static boolean isSlow(String target) {

@@ -20,9 +20,7 @@ class FuzzPropertyTest {
 
   @Test
   void everyQuickOptionAndEveryReader() throws IOException {
-    long calls = 600;
-
-    FuzzRun.Report report = FuzzRun.of(0, calls, folder, System.out);
+    FuzzRun.Report report = FuzzRun.of(0, Fuzz.quickRound(), folder, System.out);
 
     assertThat(report.findings()).isEmpty();
     assertThat(report.ends()).containsKeys(Fuzz.QUICK_TARGETS.toArray(String[]::new));
