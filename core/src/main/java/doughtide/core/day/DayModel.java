@@ -33,6 +33,7 @@ final class DayModel {
   private static final double LARGEST_TUB_GRAMS = 10_000;
 
   private static final double LONGEST_PROOF_HOURS = 40;
+  private static final double SHORTEST_PROOF_HOURS = 0.05;
 
   /** A dough is followed for so long at least: past its greatest height. */
   private static final double USUAL_RUN_HOURS = 48;
@@ -51,6 +52,7 @@ final class DayModel {
   private final Map<Run, RiseCurve> runs = new ConcurrentHashMap<>();
   private final Map<BakeRoute, LikelyDough> likely = new ConcurrentHashMap<>();
   private final RipeTimes ripeTimes = new RipeTimes(this);
+  private final ShapePoint shapePoint = new ShapePoint(this);
   private final List<Unknowns> members;
   private final int middle; // the number of a member
 
@@ -101,13 +103,18 @@ final class DayModel {
     return ripeTimes;
   }
 
+  /** When a draft is best shaped. */
+  ShapePoint shapePoint() {
+    return shapePoint;
+  }
+
   /** The likely dough of a route. */
   LikelyDough likely(BakeRoute route) {
     return likely.computeIfAbsent(atAnyHour(route), each -> new LikelyDough(this, each));
   }
 
   /** Where the room keeps one temperature the hour of mixing does not matter. */
-  private BakeRoute atAnyHour(BakeRoute route) {
+  BakeRoute atAnyHour(BakeRoute route) {
     return steadyRoom() ? route.mixedAtZero() : route;
   }
 
@@ -182,7 +189,7 @@ final class DayModel {
   PieceCurve loaf(
       BulkRun bulk, double shapedHours, ProofKind proof, double basketHour, double hours) {
     return loaf(new Waiting(proof, bulk.folds()), basketHour)
-        .run(bulk.curve(), shapedHours, bulk.scores(), Math.max(hours, 0.05));
+        .run(bulk.curve(), shapedHours, bulk.scores(), Math.max(hours, SHORTEST_PROOF_HOURS));
   }
 
   /**
@@ -213,6 +220,9 @@ final class DayModel {
   double riseAtOven(
       BulkRun bulk, double mixHour, double shapedHours, ProofKind proof, double ovenHours) {
     double proofHours = Math.min(ovenHours - shapedHours, LONGEST_PROOF_HOURS);
-    return loaf(bulk, shapedHours, proof, mixHour + shapedHours, proofHours).riseAtEnd().fraction();
+    return loaf(new Waiting(proof, bulk.folds()), mixHour + shapedHours)
+        .riseAtEnd(
+            bulk.curve(), shapedHours, bulk.scores(), Math.max(proofHours, SHORTEST_PROOF_HOURS))
+        .fraction();
   }
 }

@@ -59,7 +59,6 @@ final class DoughCandidates {
   private final Map<Draft, BakePlan.Weighed> weighedByMany = new ConcurrentHashMap<>();
   private final Map<Draft, Optional<Draft>> goodQuickly = new ConcurrentHashMap<>();
   private final Map<Draft, Draft> atPointOfFew = new ConcurrentHashMap<>();
-  private final Map<Draft, Draft> atPointOfMany = new ConcurrentHashMap<>();
 
   private DoughCandidates(
       DayModel model,
@@ -70,7 +69,7 @@ final class DoughCandidates {
     this.model = model;
     this.day = day;
     this.search = search;
-    this.point = new ShapePoint(model, day);
+    this.point = model.shapePoint();
     this.control = control;
     this.found = found;
     this.drafts = diverse(found.fitting());
@@ -243,7 +242,7 @@ final class DoughCandidates {
     return fromMembers == FEW_MEMBERS
         ? atPointOfFew.computeIfAbsent(
             draft, each -> point.quickly(each, members.subList(0, FEW_MEMBERS)))
-        : atPointOfMany.computeIfAbsent(draft, point::printed);
+        : point.printed(draft);
   }
 
   /** The best few of each kind, so that the plans shown really differ. */

@@ -3,6 +3,8 @@ package doughtide.core.day;
 import doughtide.core.loaf.Proof;
 import doughtide.core.quantity.Rise;
 import doughtide.core.rise.RiseCurve;
+import java.util.ArrayList;
+import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
 import java.util.concurrent.ConcurrentHashMap;
@@ -26,6 +28,7 @@ final class LikelyDough {
   private final double high;
   private final OptionalDouble lastFold;
   private final Map<Double, OptionalDouble> forCold = new ConcurrentHashMap<>();
+  private final List<OptionalDouble> forFullHours = new ArrayList<>(); // to the oven, ascending
   private final Map<Double, OptionalDouble> forRoom = new ConcurrentHashMap<>();
 
   LikelyDough(DayModel model, BakeRoute route) {
@@ -78,31 +81,49 @@ final class LikelyDough {
    * @param ovenHours when it is baked
    */
   OptionalDouble shapedForCold(double ovenHours) {
-    double before = Math.floor(ovenHours);
+    int before = (int) Math.floor(ovenHours);
     double part = ovenHours - before;
     // A longer night moves the hour smoothly, so that full hours are enough.
-    OptionalDouble here = nodeForCold(before);
-    OptionalDouble next = part < 1e-6 ? here : nodeForCold(before + 1);
+    OptionalDouble here = forFullHours(before);
+    OptionalDouble next = part < 1e-6 ? here : forFullHours(before + 1);
     if (here.isPresent() && next.isPresent()) {
       return OptionalDouble.of(here.getAsDouble() * (1 - part) + next.getAsDouble() * part);
     }
-    return nodeForCold(Math.rint(ovenHours * 3600) / 3600);
+    return forCold.computeIfAbsent(
+        Math.rint(ovenHours * 3600) / 3600, hours -> findForCold(hours, OptionalDouble.empty()));
   }
 
-  private OptionalDouble nodeForCold(double ovenHours) {
-    return forCold.computeIfAbsent(ovenHours, this::findForCold);
+  /** Shorter nights are looked at first, because each gives the next a good guess. */
+  private synchronized OptionalDouble forFullHours(int ovenHours) {
+    int first = (int) Math.ceil(low + DraftSearch.SHORTEST_COLD_HOURS);
+    while (first + forFullHours.size() <= ovenHours) {
+      forFullHours.add(findForCold(first + forFullHours.size(), carriedOn(forFullHours)));
+    }
+    return ovenHours < first ? OptionalDouble.empty() : forFullHours.get(ovenHours - first);
   }
 
-  private OptionalDouble findForCold(double ovenHours) {
+  /** What comes next in a line through the last two. */
+  private static OptionalDouble carriedOn(List<OptionalDouble> found) {
+    int last = found.size() - 1;
+    if (last < 0 || found.get(last).isEmpty()) {
+      return OptionalDouble.empty();
+    }
+    double here = found.get(last).getAsDouble();
+    double before = last == 0 ? here : found.get(last - 1).orElse(here);
+    return OptionalDouble.of(2 * here - before);
+  }
+
+  private OptionalDouble findForCold(double ovenHours, OptionalDouble guess) {
     double from = Math.max(low, ovenHours - DraftSearch.LONGEST_COLD_HOURS);
     double to = Math.min(high, ovenHours - DraftSearch.SHORTEST_COLD_HOURS);
-    return find(from, to, 0.6, ProofKind.COLD, x -> ovenHours);
+    double usual = from + 0.6 * (to - from);
+    return find(from, to, guess.orElse(usual), ProofKind.COLD, x -> ovenHours);
   }
 
   /** When it is shaped for a proof of so many hours in the room, if that can be. */
   OptionalDouble shapedForRoom(double proofHours) {
     return forRoom.computeIfAbsent(
-        proofHours, proof -> find(low, high, 0.5, ProofKind.ROOM, x -> x + proof));
+        proofHours, proof -> find(low, high, (low + high) / 2, ProofKind.ROOM, x -> x + proof));
   }
 
   private OptionalDouble find(
@@ -119,7 +140,7 @@ final class LikelyDough {
             model.day().target().fraction(),
             from,
             to,
-            from + guess * (to - from));
+            guess);
     return found.isPresent() && found.getAsDouble() > from ? found : OptionalDouble.empty();
   }
 }

@@ -4,12 +4,15 @@ import doughtide.core.forecast.RiseForecast;
 import doughtide.core.loaf.LoafScores;
 import doughtide.core.loaf.LoafSettings;
 import doughtide.core.loaf.ShapeForecaster;
+import doughtide.core.loaf.StrengthPlan;
 import doughtide.core.quantity.Rise;
 import doughtide.core.rise.RiseCurve;
 import doughtide.core.rise.Unknowns;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.concurrent.ConcurrentHashMap;
 
 /**
  * When a draft is best shaped, and what the jar shows then: quickly by a few members whose runs are
@@ -19,17 +22,35 @@ final class ShapePoint {
   private static final double LONGEST_BULK_TIMES = 2.5; // the slowest doughs against the likely
   private static final double LAST_BULK_HOURS = 4;
   private static final double LONGEST_RUN_HOURS = 48;
+  private static final double FOLLOWED_STEP_HOURS = 6;
 
   /** Moves the shape point of the usual members by no more than 0.1 point of rise (measured). */
   private static final LoafSettings PRINTED =
       LoafSettings.SEARCH.withMembers(DoughCandidates.POINT_MEMBERS);
 
   private final DayModel model;
-  private final BakeDay day;
+  private final Map<Loaf, ShapeForecaster.Point> points = new ConcurrentHashMap<>();
 
-  ShapePoint(DayModel model, BakeDay day) {
+  /**
+   * What its point hangs on. Many drafts have the same: moved by minutes in a room of one
+   * temperature, or baked on other days that differ in their hours at the bench alone.
+   *
+   * @param route at any hour where the room keeps one temperature
+   * @param hours to the oven from mixing after a night in the cold, else from the basket, to the
+   *     second
+   * @param room temperature around a proof in the room, °C
+   * @param followed how long its bulk is followed, hours
+   */
+  private record Loaf(
+      BakeRoute route,
+      ProofKind proof,
+      double hours,
+      double room,
+      StrengthPlan folds,
+      double followed) {}
+
+  ShapePoint(DayModel model) {
     this.model = model;
-    this.day = day;
   }
 
   /** The draft at its shape point by some members, where there is one. */
@@ -40,7 +61,7 @@ final class ShapePoint {
     }
     double likely = median(hours);
     return likely > 0 && Double.isFinite(likely)
-        ? draft.shapedAt(likely, shown(draft, members, likely), day.restHours())
+        ? draft.shapedAt(likely, shown(draft, members, likely), day().restHours())
         : draft;
   }
 
@@ -48,7 +69,7 @@ final class ShapePoint {
    * When bulk fermentation of a member should end; 0 where that is too late, infinity for never.
    */
   private double bulkEnd(Draft draft, Unknowns unknowns, int member) {
-    double rest = day.restHours();
+    double rest = day().restHours();
     RiseCurve curve = run(draft, unknowns);
     DayModel.BulkRun bulk = new DayModel.BulkRun(curve, LoafScores.of(member), draft.strength());
     boolean cold = draft.proof() == ProofKind.COLD;
@@ -61,7 +82,7 @@ final class ShapePoint {
                 model.riseAtOven(
                     bulk, draft.mixHour(), x, draft.proof(), cold ? draft.ovenHours() : x + proof),
             curve,
-            day.target().fraction(),
+            day().target().fraction(),
             rest
                 + draft.route().coldTo().stream()
                     .map(to -> to - draft.mixHour())
@@ -94,34 +115,59 @@ final class ShapePoint {
 
   /** The draft at the shape point of its dough as it is printed, where there is one. */
   Draft printed(Draft draft) {
-    ShapeForecaster.Point point =
-        ShapeForecaster.of(bulk(draft), draft.proof(day))
-            .folded(draft.strength())
-            .with(PRINTED)
-            .point();
+    ShapeForecaster.Point point = points.computeIfAbsent(loaf(draft), each -> point(draft));
     return point.hours().likely().isEmpty()
         ? draft
         : draft.shapedAt(
             point.hours().likely().getAsDouble(),
             Rise.ofPercent(point.rise().likely().orElseThrow()),
-            day.restHours());
+            day().restHours());
+  }
+
+  private Loaf loaf(Draft draft) {
+    boolean cold = draft.proof() == ProofKind.COLD;
+    double hours = cold ? draft.ovenHours() : draft.ovenHours() - draft.shapedHours();
+    return new Loaf(
+        model.atAnyHour(draft.route()),
+        draft.proof(),
+        Math.rint(hours * 3600) / 3600,
+        cold ? 0 : day().room().celsius(draft.basketHour()),
+        draft.strength(),
+        followedHours(draft));
+  }
+
+  private ShapeForecaster.Point point(Draft draft) {
+    return ShapeForecaster.of(bulk(draft), draft.proof(day()))
+        .folded(draft.strength())
+        .with(PRINTED)
+        .point();
   }
 
   /** The draft with the rise that the jar of the likely dough shows when it is shaped. */
   Draft atClock(Draft draft) {
-    double bulkEnd = draft.shapedHours() - day.restHours();
+    double bulkEnd = draft.shapedHours() - day().restHours();
     double percent = bulk(draft).bandAt(bulkEnd).riseLikelyPercent();
-    return draft.shapedAt(bulkEnd, Rise.ofPercent(percent), day.restHours());
+    return draft.shapedAt(bulkEnd, Rise.ofPercent(percent), day().restHours());
   }
 
   private RiseForecast bulk(Draft draft) {
-    double longest = draft.shapedHours() * LONGEST_BULK_TIMES + LAST_BULK_HOURS;
-    return day.forecaster()
+    return day()
+        .forecaster()
         .withMembers(DoughCandidates.POINT_MEMBERS)
         .keepingCurves()
         .forecast(
-            day.dough(draft.route().starterPercent()),
+            day().dough(draft.route().starterPercent()),
             model.temperature(draft.route()),
-            draft.proof() == ProofKind.COLD ? draft.ovenHours() : longest);
+            followedHours(draft));
+  }
+
+  private static double followedHours(Draft draft) {
+    double longest = draft.shapedHours() * LONGEST_BULK_TIMES + LAST_BULK_HOURS;
+    double least = draft.proof() == ProofKind.COLD ? draft.ovenHours() : longest;
+    return FOLLOWED_STEP_HOURS * Math.ceil(least / FOLLOWED_STEP_HOURS);
+  }
+
+  private BakeDay day() {
+    return model.day();
   }
 }

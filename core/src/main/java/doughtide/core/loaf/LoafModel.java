@@ -153,8 +153,15 @@ public final class LoafModel {
         settings.stepHours());
   }
 
-  /** The rise of such a loaf at the end alone. */
-  Rise riseAtEnd(RiseCurve bulk, double fromHours, LoafScores scores, double hours) {
+  /**
+   * The rise of such a loaf at the end alone.
+   *
+   * @param bulk the dough it is taken from
+   * @param fromHours from mixing until it is shaped
+   * @param scores what is not known of it
+   * @param hours how long it is followed, more than 0
+   */
+  public Rise riseAtEnd(RiseCurve bulk, double fromHours, LoafScores scores, double hours) {
     return PieceCurve.riseAtEnd(
         bulk,
         fromHours,

@@ -190,9 +190,9 @@ final class RiseDynamics {
    */
   void derivatives(double celsius, double[] s, double[] d) {
     atTemperature(celsius);
-    double yeast = Math.exp(s[YEAST]);
-    double bacteria = Math.exp(s[BACTERIA]);
-    double ready = 1 / (1 + Math.exp(-s[READINESS]));
+    double yeast = Exponential.of(s[YEAST]);
+    double bacteria = Exponential.of(s[BACTERIA]);
+    double ready = 1 / (1 + Exponential.of(-s[READINESS]));
     double ph = buffer.phAt(s[ACID]);
     double yeastGrowth = yeastRate * ready * (1 - yeast);
     double bacteriaGrowth = bacteriaRate * ready * (1 - bacteria) * growthAtPh(ph);
@@ -203,7 +203,8 @@ final class RiseDynamics {
             * (1 - s[MADE] / ceilingMol);
     double cells = inCellsMol(s);
     double open = openShare(cells, s[ACID]);
-    double acidAllowed = Math.max(0, 1 - Math.exp(LN_10 * (LOWEST_ACID_PH - ph))); // gamma form
+    double acidAllowed =
+        Math.max(0, 1 - Exponential.of(LN_10 * (LOWEST_ACID_PH - ph))); // gamma form
     d[YEAST] = yeastGrowth;
     d[READINESS] = yeastRate;
     d[BACTERIA] = bacteriaGrowth;
@@ -211,7 +212,7 @@ final class RiseDynamics {
     d[LOST] = open * made + leak.leakPerHour() * cells * open * open;
     d[ACID] =
         acids.growthMol() * bacteriaGrowth * bacteria + acidRate * ready * bacteria * acidAllowed;
-    d[STRENGTH] = -proteaseRate * (1 + acidGain / (1 + Math.exp((ph - PROTEASE_PH) * 5)));
+    d[STRENGTH] = -proteaseRate * (1 + acidGain / (1 + Exponential.of((ph - PROTEASE_PH) * 5)));
     d[CELSIUS] = HEAT_J_PER_MOL_CO2 * made;
   }
 
@@ -234,7 +235,7 @@ final class RiseDynamics {
   private double openShare(double cellsMol, double acid) {
     double gasLitres = (cellsMol + airMol) * litresPerMol;
     double gasShare = gasLitres / (gasLitres + doughLitres);
-    return 1 / (1 + Math.exp(-(gasShare - threshold(acid)) / leak.leakWidth()));
+    return 1 / (1 + Exponential.of(-(gasShare - threshold(acid)) / leak.leakWidth()));
   }
 
   private double threshold(double acid) {
