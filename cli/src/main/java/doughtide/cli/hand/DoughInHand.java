@@ -46,7 +46,7 @@ public final class DoughInHand {
   private static final double LONGEST_HOURS = 240;
   private static final double SOON_HOURS = 0.1;
   private static final Rise HALF = Rise.ofPercent(50);
-  private static final int MEMBERS = 256; // spread by their hours, worth the first 512
+  private static final int ALIKE = 256; // spread by their hours, worth the first 512
 
   /**
    * A reading that can hardly be of this dough.
@@ -60,11 +60,13 @@ public final class DoughInHand {
   private final Arguments arguments;
   private final Environment environment;
   private final Optional<LearnedStarter> starter;
-  private final RiseForecast first;
-  private final LiveDough live;
+  private final LiveDough read;
+  private final LiveDough fresh;
   private final List<Doubted> doubted;
-  private Optional<RiseForecast> now = Optional.empty(); // each worked out once
-  private Optional<Planned> planned = Optional.empty();
+  private Optional<Proof> proof = Optional.empty(); // each worked out once
+  private Optional<LiveDough> live = Optional.empty();
+  private Optional<LiveDough> first = Optional.empty();
+  private Optional<RiseForecast> alike = Optional.empty();
   private Optional<PlannedLoaf> loaf = Optional.empty();
 
   private DoughInHand(
@@ -72,15 +74,15 @@ public final class DoughInHand {
       Arguments arguments,
       Environment environment,
       Optional<LearnedStarter> starter,
-      RiseForecast first,
-      LiveDough live,
+      LiveDough read,
+      LiveDough fresh,
       List<Doubted> doubted) {
     this.file = file;
     this.arguments = arguments;
     this.environment = environment;
     this.starter = starter;
-    this.first = first;
-    this.live = live;
+    this.read = read;
+    this.fresh = fresh;
     this.doubted = List.copyOf(doubted);
   }
 
@@ -121,11 +123,14 @@ public final class DoughInHand {
     DoughTemperature start = file.document().head().planned().orElse(bake.temperature());
     JarError jar = starter.map(LearnedStarter::jar).orElseGet(JarError::standard);
     List<Doubted> doubted = new ArrayList<>();
-    LiveDough live =
+    LiveDough read =
         LiveDough.of(
             forecaster, jar, bake, (reading, doubt) -> doubted.add(new Doubted(reading, doubt)));
-    RiseForecast first = forecaster.keepingCurves().forecast(bake.formula(), start);
-    return new DoughInHand(file, arguments, environment, starter, first, live, doubted);
+    LiveDough fresh =
+        start.equals(bake.temperature())
+            ? read
+            : LiveDough.of(forecaster, jar, bake.formula(), start);
+    return new DoughInHand(file, arguments, environment, starter, read, fresh, doubted);
   }
 
   /** What the head says of the loaf; an oven hour that was given takes the place of a hold. */
@@ -146,14 +151,14 @@ public final class DoughInHand {
         .flatMap(
             plan -> {
               OptionalDouble at = file.document().head().shapedHours();
-              double roomHours = plan.proof().roomHours();
+              double roomHours = plan.roomHours();
               OptionalDouble shaped =
                   at.isPresent() || inCold.isEmpty()
                       ? at
                       : OptionalDouble.of(inCold.getAsDouble() - roomHours);
               return shaped.isEmpty()
                   ? Optional.empty()
-                  : ShapedLoaf.of(forecast(), plan.proof(), shaped.getAsDouble(), inCold);
+                  : ShapedLoaf.of(alike(), plan, shaped.getAsDouble(), inCold);
             });
   }
 
@@ -179,12 +184,28 @@ public final class DoughInHand {
 
   /** What was expected when it was mixed. */
   public RiseForecast first() {
-    return first;
+    return firstLive().expected();
   }
 
-  /** The belief with its readings. */
+  /** When it was to be shaped when it was mixed, if a loaf is planned. */
+  Optional<ShapeForecaster.Point> firstShape() {
+    return planned().map(plan -> firstLive().expectedShape());
+  }
+
+  /** At the temperature that was expected when it was mixed. */
+  private LiveDough firstLive() {
+    first = first.or(() -> Optional.of(fresh == read ? live() : planned(fresh)));
+    return first.get();
+  }
+
+  /** The belief with its readings, and with the loaf that is planned. */
   public LiveDough live() {
-    return live;
+    live = live.or(() -> Optional.of(planned(read)));
+    return live.get();
+  }
+
+  private LiveDough planned(LiveDough dough) {
+    return planned().map(dough::shapedFor).orElse(dough);
   }
 
   /** The readings that can hardly be of this dough, in order. */
@@ -192,15 +213,15 @@ public final class DoughInHand {
     return doubted;
   }
 
-  /** What is expected now, told by doughs that count alike. */
+  /** What is expected now. */
   public RiseForecast forecast() {
-    now = now.or(() -> Optional.of(isUnread() ? first : forecast(live.forecast().hours())));
-    return now.get();
+    return live().forecast();
   }
 
-  private boolean isUnread() {
-    return file.bake().readings().isEmpty()
-        && first.temperature().equals(file.bake().temperature());
+  /** The same told by doughs that count alike, for whoever follows some of them. */
+  RiseForecast alike() {
+    alike = alike.or(() -> Optional.of(forecast(forecast().hours())));
+    return alike.get();
   }
 
   /** The highest rise read so far, as a fraction; 0 without readings. */
@@ -239,9 +260,9 @@ public final class DoughInHand {
   /** When it was likely there before any reading. */
   public OptionalDouble expected(SortedSet<Rise> rises) {
     return shaped()
-        .flatMap(shape -> planned())
-        .map(plan -> plan.first().hours())
-        .orElseGet(() -> first.hoursToRise(asked(rises)))
+        .flatMap(shape -> firstShape())
+        .map(ShapeForecaster.Point::hours)
+        .orElseGet(() -> first().hoursToRise(asked(rises)))
         .likely();
   }
 
@@ -252,49 +273,37 @@ public final class DoughInHand {
 
   /** When to look next for a rise; nothing where that would be now. */
   public OptionalDouble nextLookHours(Rise rise) {
-    OptionalDouble at = live.nextLookHours(rise);
+    OptionalDouble at = live().nextLookHours(rise);
     boolean ahead = at.isPresent() && at.getAsDouble() > nowHours() + SOON_HOURS;
     return ahead ? at : OptionalDouble.empty();
   }
 
   /** The loaf that is planned, as it is expected now. */
   public Optional<PlannedLoaf> loaf() {
-    loaf =
-        loaf.or(
-            () ->
-                planned()
-                    .map(
-                        plan ->
-                            new PlannedLoaf(
-                                plan.proof(),
-                                ShapeForecaster.of(forecast(), plan.proof()).forecast())));
+    loaf = loaf.or(() -> planned().map(plan -> new PlannedLoaf(plan, live().shapeForecast())));
     return loaf;
   }
 
-  /** The same for so many hours. */
+  /** What is expected now, told for so many hours by doughs that count alike. */
   public RiseForecast forecast(double hours) {
-    return live.forecast().drawn(Math.min(MEMBERS, first.ensemble().size()), hours);
+    return drawn(live(), hours);
+  }
+
+  private static RiseForecast drawn(LiveDough dough, double hours) {
+    RiseForecast now = dough.forecast();
+    return now.drawn(Math.min(ALIKE, now.ensemble().size()), hours);
   }
 
   /**
-   * A proof and the shape point for it that was expected when the dough was mixed.
-   *
-   * @param proof with all that is known of its cold
-   * @param first when to shape, as it was expected
+   * The proof that is planned, with all that is known of its cold: of several mornings the first
+   * for which a loaf could be ready.
    */
-  record Planned(Proof proof, ShapeForecaster.Point first) {
-    static Planned of(Proof proof, RiseForecast first) {
-      return new Planned(proof, ShapeForecaster.of(first, proof).point());
-    }
-  }
-
-  /** The proof that is planned: of several mornings the first for which a loaf could be ready. */
-  Optional<Planned> planned() {
-    planned = planned.or(() -> ProofOptions.read(arguments, clock()).map(this::planned));
-    if (planned.isEmpty() && !core().readings().isEmpty()) {
+  Optional<Proof> planned() {
+    proof = proof.or(() -> ProofOptions.read(arguments, clock()).map(this::planned));
+    if (proof.isEmpty() && !core().readings().isEmpty()) {
       throw withoutCold();
     }
-    return planned;
+    return proof;
   }
 
   /**
@@ -304,18 +313,18 @@ public final class DoughInHand {
    * @throws InputException if its file does not say what cold it went into
    */
   public Cold taught(Optional<Cold> known) {
-    Proof proof = planned().orElseThrow(DoughInHand::withoutCold).proof();
-    Cold cold = proof.coldPlace().orElseThrow(DoughInHand::withoutCold);
+    Proof plan = planned().orElseThrow(DoughInHand::withoutCold);
+    Cold cold = plan.coldPlace().orElseThrow(DoughInHand::withoutCold);
     if (known.isEmpty()) {
       return cold;
     }
-    Proof before = proof.withCold(cold.asKnown(known.get()));
-    return ColdOptions.taught(core(), forecast(), before).coldPlace().orElseThrow();
+    Proof before = plan.withCold(cold.asKnown(known.get()));
+    return ColdOptions.taught(core(), alike(), before).coldPlace().orElseThrow();
   }
 
   /** Keeps what the readings of its probe taught, where that is asked for. */
   public void keepCold(Arguments asked) {
-    ColdOptions.keep(asked, environment, core(), planned().map(Planned::proof));
+    ColdOptions.keep(asked, environment, core(), planned());
   }
 
   private ReadingsDocument.Core core() {
@@ -329,21 +338,21 @@ public final class DoughInHand {
   }
 
   /** With what the readings of its probe teach of the cold. */
-  private Planned planned(ProofOptions options) {
+  private Proof planned(ProofOptions options) {
     Proof chosen = chosen(options);
     if (core().readings().isEmpty()) {
-      return Planned.of(chosen, first);
+      return chosen;
     }
     if (chosen.coldPlace().isEmpty()) {
       throw withoutCold();
     }
-    return Planned.of(ColdOptions.taught(core(), forecast(), chosen), first);
+    return ColdOptions.taught(core(), drawn(read, read.forecast().hours()), chosen);
   }
 
   private Proof chosen(ProofOptions options) {
     List<Proof> kept =
         options.ways().stream().map(way -> ColdOptions.kept(arguments, environment, way)).toList();
-    return new ProofOptions(kept).chosen(first);
+    return new ProofOptions(kept).chosen(fresh.expected());
   }
 
   /**

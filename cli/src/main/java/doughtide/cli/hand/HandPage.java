@@ -2,12 +2,11 @@ package doughtide.cli.hand;
 
 import doughtide.cli.args.ClockTimes;
 import doughtide.cli.options.PageOptions;
+import doughtide.core.forecast.Ensemble;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.Warning;
 import doughtide.core.learning.JarError;
 import doughtide.core.learning.LearnedStarter;
-import doughtide.core.loaf.Proof;
-import doughtide.core.loaf.ShapeForecaster;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Rise;
 import doughtide.report.phone.PhoneDough;
@@ -53,7 +52,7 @@ public final class HandPage {
         dough.starter().map(LearnedStarter::jar).orElseGet(JarError::standard),
         dough.asked(rises),
         List.copyOf(rises),
-        dough.planned().map(DoughInHand.Planned::proof).map(proof -> loaf(before, proof)),
+        dough.loaf().map(loaf -> ofMembers(loaf, before)),
         Optional.empty(),
         Optional.of(told()),
         List.of(),
@@ -71,8 +70,11 @@ public final class HandPage {
                         + " dough's file"));
   }
 
-  private static PhoneDough.Loaf loaf(RiseForecast forecast, Proof proof) {
-    return new PhoneDough.Loaf(proof, ShapeForecaster.of(forecast, proof).forecast());
+  /** The loaf, with the hours of the members that the page weights. */
+  private PhoneDough.Loaf ofMembers(PlannedLoaf loaf, RiseForecast before) {
+    int members = Math.min(before.ensemble().size(), Ensemble.USUAL_SIZE);
+    double[] ends = dough.live().shapeHoursOfFirst(members);
+    return new PhoneDough.Loaf(loaf.proof(), loaf.shape().withEndsOfMembers(ends));
   }
 
   private PhoneDough.Told told() {

@@ -17,7 +17,6 @@ import doughtide.core.learning.LoafResult;
 import doughtide.core.learning.Reading;
 import doughtide.core.loaf.LoafCauses;
 import doughtide.core.loaf.Proof;
-import doughtide.core.loaf.ShapeForecast;
 import doughtide.core.loaf.ShapeForecaster;
 import doughtide.core.quantity.Rise;
 import doughtide.report.words.Advice;
@@ -51,7 +50,7 @@ public final class NowSections {
   private final RiseForecast forecast;
   private final Timeline timeline;
   private final Moments moments;
-  private final Optional<DoughInHand.Planned> planned;
+  private final Optional<Proof> planned;
   private final Optional<PlannedLoaf> loaf;
   private final Optional<ShapeForecaster.Point> jar;
   private final Optional<Point> shape;
@@ -70,19 +69,10 @@ public final class NowSections {
     this.planned = dough.planned();
     this.shaped = dough.shapedLoaf();
     this.loaf = whole && shaped.isEmpty() ? dough.loaf() : Optional.empty();
-    this.jar =
-        loaf.map(each -> new ShapeForecaster.Point(each.shape().hours(), each.shape().rise()))
-            .or(() -> planned.map(this::jar));
-    this.shape = planned.map(this::point);
+    this.jar = planned.map(plan -> dough.live().shape());
+    this.shape = jar.map(this::point);
     Optional<Absence> asked = asked();
     this.ways = planned.flatMap(plan -> waysOut(plan, asked));
-  }
-
-  /** Without readings what is expected now is what was expected first. */
-  private ShapeForecaster.Point jar(DoughInHand.Planned plan) {
-    return forecast == dough.first()
-        ? plan.first()
-        : ShapeForecaster.of(forecast, plan.proof()).point();
   }
 
   private Optional<Absence> asked() {
@@ -181,22 +171,21 @@ public final class NowSections {
 
   /** Where nobody noted it, the loaf was shaped when the forecast with its readings says. */
   private static List<LoafCauses.Likely> causes(DoughInHand dough, boolean over) {
-    Optional<Proof> proof = dough.planned().map(DoughInHand.Planned::proof);
+    Optional<Proof> proof = dough.planned();
     if (proof.isEmpty()) {
       return List.of();
     }
-    RiseForecast forecast = dough.forecast();
     OptionalDouble shaped =
         dough
             .shapedLoaf()
             .map(loaf -> OptionalDouble.of(Math.max(loaf.hours() - loaf.proof().restHours(), 0)))
-            .orElseGet(() -> ShapeForecaster.of(forecast, proof.get()).point().hours().likely());
+            .orElseGet(() -> dough.live().shape().hours().likely());
     if (shaped.isEmpty()) {
       return List.of();
     }
     return over
-        ? LoafCauses.ofOver(forecast, proof.get(), shaped.getAsDouble())
-        : LoafCauses.ofUnder(forecast, proof.get(), shaped.getAsDouble());
+        ? LoafCauses.ofOver(dough.alike(), proof.get(), shaped.getAsDouble())
+        : LoafCauses.ofUnder(dough.alike(), proof.get(), shaped.getAsDouble());
   }
 
   private void data(Section.Builder body) {
@@ -214,17 +203,12 @@ public final class NowSections {
                 .number("nextLookHours", "", point.nextLookHours(), Unit.HOURS));
   }
 
-  private ShapeForecast shape(Proof proof) {
-    return ShapeForecaster.of(forecast, proof).forecast();
-  }
-
-  private Point point(DoughInHand.Planned plan) {
-    ShapeForecaster.Point at = jar.orElseThrow();
+  private Point point(ShapeForecaster.Point at) {
     OptionalDouble percent = at.rise().likely();
     return new Point(
         Optional.empty(),
         at.hours(),
-        plan.first().hours(),
+        dough.firstShape().orElseThrow().hours(),
         percent.isPresent() ? dough.nextLookHours(Rise.ofPercent(percent.getAsDouble())) : percent);
   }
 
@@ -236,16 +220,16 @@ public final class NowSections {
         forecast.isPossible() ? dough.nextLookHours(rise) : OptionalDouble.empty());
   }
 
-  private Optional<WaysOut> waysOut(DoughInHand.Planned plan, Optional<Absence> asked) {
+  private Optional<WaysOut> waysOut(Proof plan, Optional<Absence> asked) {
     if (!forecast.isPossible() || dough.clock().isEmpty() || shaped.isPresent()) {
       return Optional.empty();
     }
     Point point = shape.orElseThrow();
     Optional<Absence> late =
-        WaysOut.late(point.first().likely(), point.now().likely(), plan.proof(), dough.nowHours());
+        WaysOut.late(point.first().likely(), point.now().likely(), plan, dough.nowHours());
     return asked
         .or(() -> late)
-        .map(absence -> WaysOut.of(dough, plan.proof(), absence, asked.isEmpty()))
+        .map(absence -> WaysOut.of(dough, plan, absence, asked.isEmpty()))
         .filter(found -> !found.options().isEmpty());
   }
 
@@ -262,16 +246,16 @@ public final class NowSections {
       return shaped.get().headline(moments);
     }
     if (planned.isPresent()) {
-      return headline(planned.get().proof(), shape.orElseThrow());
+      return shapeHeadline(shape.orElseThrow());
     }
     return rise.map(this::headline)
         .orElse("The dough has risen beyond every rise asked for; ask for another with --rise.");
   }
 
-  private String headline(Proof proof, Point point) {
+  private String shapeHeadline(Point point) {
     OptionalDouble likely = point.now().likely();
     if (likely.isEmpty()) {
-      List<Warning> why = loaf.map(PlannedLoaf::shape).orElseGet(() -> shape(proof)).warnings();
+      List<Warning> why = dough.loaf().orElseThrow().shape().warnings();
       return Advice.english(why.get(why.size() - 1)).sentences();
     }
     String shows = "the jar shows " + LoafSections.likely(jar.orElseThrow().rise());
@@ -430,7 +414,7 @@ public final class NowSections {
             + Words.percent(bake.formula().salt()));
     file.assumed().ifPresent(words -> to.say("Assumed", words));
     file.clock().ifPresent(clock -> to.say("Mixed", clock.startInWords()));
-    planned.ifPresent(plan -> to.word("loaf", "Loaf", ProofOptions.words(plan.proof())));
+    planned.ifPresent(plan -> to.word("loaf", "Loaf", ProofOptions.words(plan)));
     to.say("Readings", readings());
     to.say("Starter", dough.starter().map(NowSections::described).orElse("not learned yet"));
     members(to);

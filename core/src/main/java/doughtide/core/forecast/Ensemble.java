@@ -97,13 +97,13 @@ public final class Ensemble {
   }
 
   /**
-   * Draws that count alike, each as often as its weight says. They are mixed so that the first few
-   * of them stand for all, as those of an ensemble that was never weighted do.
+   * Places of draws that count alike, each as often as its weight says. They are mixed so that the
+   * first few of them stand for all, as those of an ensemble that was never weighted do.
    *
    * @param size 8…65536
    * @param result one number a member, of which the first few draws have the quantiles of all
    */
-  Ensemble drawn(int size, double[] result) {
+  int[] drawn(int size, double[] result) {
     Checks.inRange("ensemble size", size, 8, 65_536, "members");
     int[] order =
         IntStream.range(0, size())
@@ -119,14 +119,23 @@ public final class Ensemble {
       int found = Arrays.binarySearch(upTo, RadicalInverse.of(i, 2) + 0.5 / size);
       from[i] = order[Math.min(found >= 0 ? found : -found - 1, size() - 1)];
     }
+    return from;
+  }
+
+  /**
+   * Some of these draws, all alike.
+   *
+   * @param places of them; one may stand there more than once
+   */
+  Ensemble at(int[] places) {
     double[][] picked = new double[DIMENSIONS][];
     for (int i = 0; i < DIMENSIONS; i++) {
       double[] all = ranks[i];
-      picked[i] = Arrays.stream(from).mapToDouble(member -> all[member]).toArray();
+      picked[i] = Arrays.stream(places).mapToDouble(member -> all[member]).toArray();
     }
-    double[] alike = new double[size];
+    double[] alike = new double[places.length];
     Arrays.fill(alike, 1);
-    return new Ensemble(Arrays.stream(from).mapToObj(members::get).toList(), picked, alike);
+    return new Ensemble(Arrays.stream(places).mapToObj(members::get).toList(), picked, alike);
   }
 
   /** How much each member counts, a copy; all 1 unless weighted. */

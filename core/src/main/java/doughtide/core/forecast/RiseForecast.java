@@ -210,8 +210,20 @@ public final class RiseForecast {
    */
   public RiseForecast drawn(int members, double newHours) {
     return isPossible()
-        ? of(model, ensemble.drawn(members, runs.hoursTo(HALF)), newHours, threads, true)
+        ? of(model, ensemble.at(placesDrawn(members)), newHours, threads, true)
         : this;
+  }
+
+  /**
+   * {@return the places in {@link #ensemble()} of the doughs that {@link #drawn} tells, in their
+   * order}
+   *
+   * @param members 8…65536
+   * @hidden
+   */
+  @Internal
+  public int[] placesDrawn(int members) {
+    return ensemble.drawn(members, runs.hoursTo(HALF));
   }
 
   /** {@return how far the runs go, hours} */

@@ -1,10 +1,12 @@
 package doughtide.core.learning;
 
+import doughtide.core.Internal;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.forecast.Distribution;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.loaf.Proof;
+import doughtide.core.loaf.ShapeForecast;
 import doughtide.core.loaf.ShapeForecaster;
 import doughtide.core.loaf.ShapeTable;
 import doughtide.core.quantity.InputException;
@@ -19,6 +21,7 @@ import java.util.OptionalDouble;
 import java.util.function.BiConsumer;
 import java.util.function.IntPredicate;
 import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 import org.apache.commons.math3.distribution.NormalDistribution;
 
 /**
@@ -110,19 +113,21 @@ public final class LiveDough {
       JarError jar,
       Bake bake,
       BiConsumer<Reading, ReadingDoubt> doubts) {
-    LiveDough dough = of(forecaster, jar, bake.formula(), bake.temperature());
-    double least = bake.lastHours() + HALF_A_DAY;
-    if (dough.before.hours() < least) {
-      RiseForecast longer =
-          forecaster.forecast(
-              bake.formula(), bake.temperature(), Math.min(least, RiseModel.LONGEST_HOURS));
-      dough =
-          new LiveDough(
-              forecaster, jar, longer, List.of(), Optional.empty(), false, Optional.empty());
-    }
-    for (Reading reading : bake.readings()) {
+    return of(forecaster, jar, bake.formula(), bake.temperature())
+        .lasting(Math.min(bake.lastHours() + HALF_A_DAY, RiseModel.LONGEST_HOURS))
+        .withAll(bake.readings(), doubts);
+  }
+
+  /** The same, run at least so far. */
+  private LiveDough lasting(double hours) {
+    return before.hours() < hours ? again(before.ensemble().size(), hours) : this;
+  }
+
+  private LiveDough withAll(List<Reading> more, BiConsumer<Reading, ReadingDoubt> doubts) {
+    LiveDough dough = this;
+    for (Reading reading : more) {
       dough = dough.with(reading);
-      dough.doubt().ifPresent(doubt -> doubts.accept(reading, doubt));
+      dough.doubt().ifPresent(found -> doubts.accept(reading, found));
     }
     return dough;
   }
@@ -146,37 +151,42 @@ public final class LiveDough {
     List<Reading> all = new ArrayList<>(readings);
     all.add(reading);
     Optional<ReadingDoubt> found = before.isPossible() ? doubt(reading) : Optional.empty();
-    LiveDough next = new LiveDough(forecaster, jar, before, all, found, refitted, loaf);
-    int fewest = loaf.isEmpty() ? FEWEST_MEMBERS : FEWEST_LOAVES;
-    boolean isThin = before.isPossible() && next.membersThatCarry() < fewest;
-    return isThin && before.ensemble().size() < MOST_MEMBERS ? next.refitted() : next;
+    return new LiveDough(forecaster, jar, before, all, found, refitted, loaf)
+        .refittedBelow(loaf.isEmpty() ? FEWEST_MEMBERS : FEWEST_LOAVES);
+  }
+
+  private LiveDough refittedBelow(int fewest) {
+    boolean isThin = before.isPossible() && membersThatCarry() < fewest;
+    return isThin && before.ensemble().size() < MOST_MEMBERS ? refitted() : this;
   }
 
   private LiveDough refitted() {
-    LiveDough larger = larger(MOST_MEMBERS);
+    LiveDough larger = again(MOST_MEMBERS, before.hours());
     LiveDough next =
         new LiveDough(forecaster, jar, larger.before, readings, doubt, true, Optional.empty());
     return loaf.map(ShapeTable::proof).map(next::shapedFor).orElse(next);
   }
 
-  private LiveDough larger(int members) {
-    RiseForecast larger =
-        forecaster
-            .withMembers(members)
-            .forecast(before.formula(), before.temperature(), before.hours());
-    return new LiveDough(forecaster, jar, larger, readings, doubt, refitted, Optional.empty());
+  /** The same readings over another run of the members, with no loaf. */
+  private LiveDough again(int members, double hours) {
+    RiseForecast other =
+        forecaster.withMembers(members).forecast(before.formula(), before.temperature(), hours);
+    return new LiveDough(forecaster, jar, other, readings, doubt, refitted, Optional.empty());
   }
 
   /**
-   * The same dough, of which a loaf is to be made: from then on it answers when to shape. Its
-   * loaves are worked out here, once, in about a second on one core; after a reading they are
-   * looked up.
+   * The same dough, of which a loaf is to be made: from then on it answers when to shape. When each
+   * of its members is shaped is worked out here, once, in about a second on one core; after a
+   * reading that is looked up.
    *
    * @param proof what happens after bulk fermentation
    */
   public LiveDough shapedFor(Proof proof) {
-    LiveDough enough =
-        before.ensemble().size() < MEMBERS_OF_LOAVES ? larger(MEMBERS_OF_LOAVES) : this;
+    LiveDough all =
+        before.ensemble().size() < MEMBERS_OF_LOAVES
+            ? again(MEMBERS_OF_LOAVES, before.hours())
+            : this;
+    LiveDough enough = all.refittedBelow(FEWEST_LOAVES);
     return enough.with(ShapeTable.of(enough.now, proof));
   }
 
@@ -194,7 +204,39 @@ public final class LiveDough {
   }
 
   /**
-   * What the loaf will have risen at the oven if bulk fermentation ends at an hour, percent.
+   * When it would be shaped if nothing had been read, and what the jar would show then.
+   *
+   * @throws InputException if it was not {@linkplain #shapedFor told} what is to be made of it
+   */
+  public ShapeForecaster.Point expectedShape() {
+    return loaf().covering(before).point(before);
+  }
+
+  /**
+   * When to shape, by the readings so far, and what becomes of the loaf until the oven: some loaves
+   * are followed anew, which takes longer than {@link #shape} with the same hours.
+   *
+   * @throws InputException if it was not {@linkplain #shapedFor told} what is to be made of it
+   */
+  public ShapeForecast shapeForecast() {
+    return loaf().forecast(now);
+  }
+
+  /**
+   * When the first members are shaped, hours from mixing; infinite for never.
+   *
+   * @param members how many, at most as many as {@link #expected} has
+   * @throws InputException if it was not {@linkplain #shapedFor told} what is to be made of it
+   * @hidden
+   */
+  @Internal
+  public double[] shapeHoursOfFirst(int members) {
+    return loaf().hoursOf(IntStream.range(0, members).toArray());
+  }
+
+  /**
+   * What the loaf will have risen at the oven if bulk fermentation ends at an hour, percent. The
+   * loaves are worked out when this is first asked, in about a second on one core.
    *
    * @param bulkEndHours from mixing, 0 to the end of the forecast
    * @throws InputException if it was not {@linkplain #shapedFor told} what is to be made of it

@@ -10,6 +10,7 @@ import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.PieceCurve;
 import doughtide.core.rise.RiseCurve;
 import java.io.Serializable;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -70,6 +71,26 @@ public record ShapeForecast(
   /** {@return the end of bulk fermentation as early, likely and late} */
   public TimeWindow hours() {
     return bulkEnd.window();
+  }
+
+  /**
+   * {@return the same with the hours of other members}
+   *
+   * @param hoursOfMembers end of bulk fermentation, one value a member
+   * @hidden
+   */
+  @Internal
+  public ShapeForecast withEndsOfMembers(double[] hoursOfMembers) {
+    return new ShapeForecast(
+        bulkEnd,
+        Arrays.stream(hoursOfMembers).boxed().toList(),
+        rise,
+        loafRise,
+        target,
+        likely,
+        spoils,
+        rule,
+        warnings);
   }
 
   /** {@return whether a shape point exists} */
@@ -136,6 +157,7 @@ public record ShapeForecast(
    * @param over when it falls back or has become weak
    * @param warmer the same night in a cold 2 °C warmer than believed, if there is a cold
    * @param bulk the dough on the likely path
+   * @param scores what is not known of its loaf
    * @param piece the loaf on the likely path, from {@code proofFromHours} on
    * @param members loaves of members of the ensemble, each from its own hour on
    * @param weights of the members
@@ -151,6 +173,7 @@ public record ShapeForecast(
       Distribution over,
       Optional<WarmerCold> warmer,
       @Internal RiseCurve bulk,
+      @Internal LoafScores scores,
       @Internal PieceCurve piece,
       @Internal List<PieceCurve> members,
       List<Double> weights) {
@@ -168,6 +191,7 @@ public record ShapeForecast(
      * @param over when it falls back or has become weak
      * @param warmer the same night in a cold 2 °C warmer than believed, if there is a cold
      * @param bulk the dough on the likely path
+     * @param scores what is not known of its loaf
      * @param piece the loaf on the likely path, from {@code proofFromHours} on
      * @param members loaves of members of the ensemble, each from its own hour on
      * @param weights of the members

@@ -139,16 +139,29 @@ public final class ShapeForecaster {
       return impossible(warnings);
     }
     MemberShapes solved = solved();
+    return forecast(solved, bulk, solved.each(MemberShape::hours), warnings);
+  }
+
+  /**
+   * The same where it is known when the members are shaped. This forecaster follows doughs that
+   * count alike.
+   *
+   * @param known of weighted members
+   * @param weighted their forecast
+   * @param ends when the doughs of this forecaster are shaped, one a member
+   */
+  ShapeForecast forecast(MemberShapes known, RiseForecast weighted, double[] ends) {
+    List<Warning> warnings = new ArrayList<>(ProofWarnings.of(bulk, proof));
+    return forbids(warnings) ? impossible(warnings) : forecast(known, weighted, ends, warnings);
+  }
+
+  private ShapeForecast forecast(
+      MemberShapes solved, RiseForecast weighted, double[] ends, List<Warning> warnings) {
     if (solved.whyMissing() != ShapeSearch.Missing.NOTHING) {
       warnings.add(ProofWarnings.noShapePoint(solved.whyMissing(), target, proof));
       return impossible(warnings);
     }
-    return forecast(solved, warnings);
-  }
-
-  private ShapeForecast forecast(MemberShapes solved, List<Warning> warnings) {
-    Point point = solved.point(bulk);
-    double[] ends = solved.each(MemberShape::hours);
+    Point point = solved.point(weighted);
     ShapeForecast.RiseRange shown = point.rise();
     double bulkEnd = point.hours().likely().orElseThrow();
     Rise jar = Rise.ofPercent(shown.likely().orElseThrow());
@@ -242,12 +255,7 @@ public final class ShapeForecaster {
         .likely()
         .map(
             night ->
-                new StageSearch(
-                        bulk.formula(),
-                        proof,
-                        settings,
-                        night.bulk(),
-                        LoafScores.of(bulk.curves().indexOf(night.bulk())))
+                new StageSearch(bulk.formula(), proof, settings, night.bulk(), night.scores())
                     .stages(night.bulkEndHours(), shape.target()));
   }
 
@@ -332,6 +340,7 @@ public final class ShapeForecaster {
         when(members, PieceCurve::hoursToOver),
         warmer(likelyBulk, scores, from, toOven, follow),
         likelyBulk,
+        scores,
         loaf.run(likelyBulk, from, scores, follow),
         members,
         Arrays.stream(bulk.ensemble().weights()).limit(members.size()).boxed().toList());

@@ -11,16 +11,18 @@ import java.util.Comparator;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
  * What becomes of a loaf, kept as a table, for a dough whose members change their weights only: of
- * each member when it is shaped, and its rise at the oven over the end of bulk fermentation. Worked
- * out once with the loaf model; afterwards an answer is a look into the table. From two hours
- * before a member's shape point to an hour and a half after it the table is within two points of
- * rise of the model (a property test holds it there); farther away it is rougher. Immutable.
+ * each member when it is shaped, and, when first asked for, its rise at the oven over the end of
+ * bulk fermentation. Worked out once with the loaf model; afterwards an answer is a look into the
+ * table. From two hours before a member's shape point to an hour and a half after it the table is
+ * within two points of rise of the model (a property test holds it there); farther away it is
+ * rougher. Immutable.
  *
  * <pre>{@code
  * ShapeTable table = ShapeTable.of(forecast, Proof.inCold(Temperature.ofCelsius(4), 12));
@@ -33,55 +35,55 @@ public final class ShapeTable {
   private static final int EVENLY = 8; // rows of a member without a shape point
   private static final double COVERED = 0.99; // share of the weight
   private static final int ALL_UP_TO = 2048;
+  private static final int ALIKE = 256; // doughs that stand for all where some are followed
 
   private final ShapeForecaster shape;
   private final RiseForecast bulk;
-  private final Map<Integer, Row> rows;
+  private final Map<Integer, MemberShape> shapes;
+  private final Map<Integer, CurveThrough> percents; // of a member when first asked for
 
-  private ShapeTable(ShapeForecaster shape, RiseForecast bulk, Map<Integer, Row> rows) {
+  private ShapeTable(
+      ShapeForecaster shape,
+      RiseForecast bulk,
+      Map<Integer, MemberShape> shapes,
+      Map<Integer, CurveThrough> percents) {
     this.shape = shape;
     this.bulk = bulk;
-    this.rows = rows;
+    this.shapes = shapes;
+    this.percents = percents;
   }
 
   /**
-   * One member.
-   *
-   * @param percents rise at the oven over the end of bulk fermentation
-   */
-  private record Row(MemberShape shape, CurveThrough percents) {}
-
-  /**
-   * Works the table out for the members that carry the weight.
+   * Works out for the members that carry the weight when they are shaped.
    *
    * @param bulk the dough, forecast as if bulk fermentation went on
    * @param proof what happens after
    */
   public static ShapeTable of(RiseForecast bulk, Proof proof) {
     ShapeForecaster shape = ShapeForecaster.of(bulk, proof).with(LoafSettings.SEARCH);
-    return new ShapeTable(shape, bulk, Map.of()).covering(bulk);
+    return new ShapeTable(shape, bulk, Map.of(), new ConcurrentHashMap<>()).covering(bulk);
   }
 
   /**
-   * The table with rows for every member that carries weight now; the same one if it has them.
+   * The table with every member that carries weight now; the same one if it has them.
    *
    * @param weighted the same members with other weights
    */
   public ShapeTable covering(RiseForecast weighted) {
-    if (shape.isForbidden()) {
-      return this;
-    }
-    List<Integer> missing =
-        heaviest(weighted.ensemble().weights()).filter(each -> !rows.containsKey(each)).toList();
+    return shape.isForbidden() ? this : with(heaviest(weighted.ensemble().weights()));
+  }
+
+  private ShapeTable with(Stream<Integer> members) {
+    List<Integer> missing = members.filter(each -> !shapes.containsKey(each)).distinct().toList();
     if (missing.isEmpty()) {
       return this;
     }
-    Map<Integer, Row> all = new HashMap<>(rows);
-    List<Row> found = bulk.ofMembers(missing, this::row);
+    Map<Integer, MemberShape> all = new HashMap<>(shapes);
+    List<MemberShape> found = bulk.ofMembers(missing, shape::ofMember);
     for (int i = 0; i < found.size(); i++) {
       all.put(missing.get(i), found.get(i));
     }
-    return new ShapeTable(shape, bulk, all);
+    return new ShapeTable(shape, bulk, all, percents);
   }
 
   /** All of some thousand; of more the fewest that have nearly all of the weight. */
@@ -103,8 +105,8 @@ public final class ShapeTable {
     return order.stream().limit(count);
   }
 
-  private Row row(int member, RiseCurve curve) {
-    MemberShape at = shape.ofMember(member, curve);
+  private CurveThrough percents(int member, RiseCurve curve) {
+    MemberShape at = shapeOf(member);
     double last = shape.lastBulkEnd(curve);
     double[] ends =
         DoubleStream.concat(DoubleStream.of(0, last), around(at, last))
@@ -112,9 +114,8 @@ public final class ShapeTable {
             .sorted()
             .distinct()
             .toArray();
-    double[] percents =
-        Arrays.stream(ends).map(end -> shape.ovenPercent(member, curve, end)).toArray();
-    return new Row(at, new CurveThrough(ends, percents));
+    return new CurveThrough(
+        ends, Arrays.stream(ends).map(end -> shape.ovenPercent(member, curve, end)).toArray());
   }
 
   private static DoubleStream around(MemberShape at, double last) {
@@ -130,16 +131,44 @@ public final class ShapeTable {
    * @return empty windows where there is no such hour
    */
   public ShapeForecaster.Point point(RiseForecast weighted) {
-    if (shape.isForbidden()) {
-      return ShapeForecaster.Point.NONE;
-    }
+    return shape.isForbidden() ? ShapeForecaster.Point.NONE : known(weighted).point(weighted);
+  }
+
+  private MemberShapes known(RiseForecast weighted) {
     int[] members = members();
-    List<MemberShape> shapes = Arrays.stream(members).mapToObj(i -> row(i).shape()).toList();
-    return new MemberShapes(shapes, weights(members, weighted)).point(weighted);
+    List<MemberShape> known = Arrays.stream(members).mapToObj(this::shapeOf).toList();
+    return new MemberShapes(known, weights(members, weighted));
+  }
+
+  /**
+   * When to shape, by the weights of now, and what becomes of the loaf until the oven, told by some
+   * doughs that count alike.
+   *
+   * @param weighted the same members with other weights
+   */
+  public ShapeForecast forecast(RiseForecast weighted) {
+    if (shape.isForbidden()) {
+      return ShapeForecaster.of(weighted, proof()).forecast();
+    }
+    int[] places = weighted.placesDrawn(ALIKE);
+    RiseForecast alike = weighted.drawn(ALIKE, weighted.hours());
+    return ShapeForecaster.of(alike, proof()).forecast(known(weighted), weighted, hoursOf(places));
+  }
+
+  /**
+   * When members are shaped, hours from mixing; infinite for never. Those that carry no weight are
+   * worked out now.
+   *
+   * @param members places in the ensemble
+   */
+  public double[] hoursOf(int[] members) {
+    ShapeTable all = with(Arrays.stream(members).boxed());
+    return Arrays.stream(members).mapToDouble(each -> all.shapeOf(each).hours()).toArray();
   }
 
   /**
    * The rise of the loaf at the oven if bulk fermentation of all members ends at one hour, percent.
+   * The loaves are worked out when this is first asked.
    *
    * @param weighted the same members with other weights
    * @param bulkEndHours 0 to the end of the forecast
@@ -151,21 +180,32 @@ public final class ShapeTable {
       return Distribution.NEVER;
     }
     int[] members = members();
+    List<CurveThrough> loaves = percents(members);
     return Distribution.of(
-        Arrays.stream(members).mapToDouble(i -> row(i).percents().at(bulkEndHours)).toArray(),
+        loaves.stream().mapToDouble(each -> each.at(bulkEndHours)).toArray(),
         weights(members, weighted));
   }
 
-  private Row row(int member) {
-    Row row = rows.get(member);
-    if (row == null) {
-      throw new InnerFault("the table has no row for a member that it was asked of");
+  private List<CurveThrough> percents(int[] members) {
+    List<Integer> missing =
+        Arrays.stream(members).boxed().filter(each -> !percents.containsKey(each)).toList();
+    List<CurveThrough> found = bulk.ofMembers(missing, this::percents);
+    for (int i = 0; i < found.size(); i++) {
+      percents.put(missing.get(i), found.get(i));
     }
-    return row;
+    return Arrays.stream(members).mapToObj(percents::get).toList();
+  }
+
+  private MemberShape shapeOf(int member) {
+    MemberShape known = shapes.get(member);
+    if (known == null) {
+      throw new InnerFault("the table does not have a member that it was asked of");
+    }
+    return known;
   }
 
   private int[] members() {
-    return rows.keySet().stream().mapToInt(each -> each).sorted().toArray();
+    return shapes.keySet().stream().mapToInt(each -> each).sorted().toArray();
   }
 
   private static double[] weights(int[] members, RiseForecast weighted) {
@@ -181,6 +221,6 @@ public final class ShapeTable {
   /** In a line, for logs: how many members it covers. */
   @Override
   public String toString() {
-    return "table of " + rows.size() + " loaves";
+    return "table of " + shapes.size() + " loaves";
   }
 }
