@@ -6,6 +6,7 @@ import doughtide.cli.args.CommandSpec;
 import doughtide.cli.args.HelpPage;
 import doughtide.cli.command.Command;
 import doughtide.cli.file.FileProblem;
+import doughtide.cli.options.ClockOptions;
 import doughtide.cli.options.KitchenOptions;
 import doughtide.cli.session.Environment;
 import doughtide.cli.session.OneCall;
@@ -118,12 +119,13 @@ public final class Main {
       return;
     }
     Environment environment = session.environment();
-    Arguments arguments =
+    Arguments typed =
         new ArgumentParser(
                 spec,
                 environment.catalogue(),
                 given -> KitchenOptions.besides(spec, given, environment))
             .parse(words);
+    Arguments arguments = ClockOptions.dated(typed, environment);
     KitchenOptions.choice(arguments);
     try {
       command.run(arguments, session);

@@ -27,6 +27,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.BiFunction;
+import java.util.function.BinaryOperator;
 import java.util.stream.Stream;
 
 /** What was given to a command: by option name, as text or as a quantity. */
@@ -118,6 +119,21 @@ public final class Arguments implements TypedValues {
     all.keySet().removeAll(without);
     changed.forEach((option, text) -> all.put(option, List.of(text)));
     return new Arguments(spec, all, operands, catalogue, notes);
+  }
+
+  /**
+   * The same with the values of some options written otherwise.
+   *
+   * @param how gives the value, by option and as typed
+   */
+  public Arguments rewritten(Collection<String> options, BinaryOperator<String> how) {
+    Map<String, List<String>> all = new LinkedHashMap<>(values);
+    all.replaceAll(
+        (option, texts) ->
+            options.contains(option)
+                ? texts.stream().map(text -> how.apply(option, text)).toList()
+                : texts);
+    return new Arguments(spec, all, operands, catalogue, notes).withDefaults(defaults);
   }
 
   /** The values of options that another command has as well, as if they were given to that. */

@@ -76,7 +76,8 @@ final class DayDough {
                 PlanClock.READY_AT,
                 "TIME",
                 "2027-03-07T12:00",
-                "When the bread must be cool enough to slice: a date and time, or a time of today.")
+                "When the bread must be cool enough to slice: tomorrow 12:00, a date and time, or a"
+                    + " time of today.")
             .required(),
         OptionSpec.value(
                 PlanClock.BENCH,

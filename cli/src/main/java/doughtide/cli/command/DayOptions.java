@@ -3,6 +3,7 @@ package doughtide.cli.command;
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.CommandSpec;
+import doughtide.cli.args.DayOfClock;
 import doughtide.cli.args.OptionSpec;
 import doughtide.cli.batch.BatchColumns;
 import doughtide.cli.batch.BatchInput;
@@ -370,7 +371,10 @@ record DayOptions(
       if (!row.values().containsKey(PlanClock.READY_AT)) {
         return clock.readyHour();
       }
-      String text = row.values().get(PlanClock.READY_AT).get(0);
+      DayOfClock days =
+          new DayOfClock(clock.now().toLocalDate(), environment.catalogue().vocabulary());
+      String text =
+          days.dated("--" + PlanClock.READY_AT, row.values().get(PlanClock.READY_AT).get(0));
       ClockTimes at =
           ClockTimes.parse(
               "--" + PlanClock.READY_AT,

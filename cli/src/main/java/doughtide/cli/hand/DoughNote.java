@@ -1,6 +1,7 @@
 package doughtide.cli.hand;
 
 import doughtide.cli.args.ClockTimes;
+import doughtide.cli.args.DayOfClock;
 import doughtide.cli.args.Words;
 import doughtide.cli.file.DocumentFile;
 import doughtide.cli.file.FileNames;
@@ -129,7 +130,8 @@ public record DoughNote(String text, ReadingsDocument document, String said) {
           ? minute
           : now.truncatedTo(ChronoUnit.SECONDS);
     }
-    String typed = words.time().get();
+    DayOfClock days = new DayOfClock(now.toLocalDate(), environment.catalogue().vocabulary());
+    String typed = days.dated("TIME", words.time().get());
     ZonedDateTime at =
         ClockText.isDated(typed)
             ? ClockText.moment("TIME", typed, now.toLocalDate(), mixed.getZone())

@@ -1,5 +1,6 @@
 package doughtide.cli.hand;
 
+import doughtide.cli.args.DayOfClock;
 import doughtide.core.document.Vocabulary;
 import doughtide.core.quantity.ClockText;
 import doughtide.core.quantity.InputException;
@@ -42,9 +43,20 @@ public final class NoteWords {
   private static final String NUMBER = "[0-9]{1,4}(?:[.,][0-9]{1,3})?";
   private static final Pattern UNIT =
       Pattern.compile("(?i)%|percent|mm|cm|in|°?[cf]|am|pm|a\\.m\\.|p\\.m\\.|uhr|o'clock");
-  private static final Pattern BEFORE_UNIT = Pattern.compile("(core ?)?[0-9][0-9.,:h]*");
+  private static final Pattern BEFORE_UNIT =
+      Pattern.compile("(core ?|(yesterday|today|tomorrow) )?[0-9][0-9.,:h]*");
   private static final List<String> WORDS =
-      List.of("now", "fold", "shaped", "core", "into-cold", "cold", "result");
+      List.of(
+          "now",
+          "fold",
+          "shaped",
+          "core",
+          "into-cold",
+          "cold",
+          "result",
+          "yesterday",
+          "today",
+          "tomorrow");
 
   private final Optional<String> name;
   private final Map<Kind, String> given;
@@ -117,6 +129,8 @@ public final class NoteWords {
       boolean core = last >= 0 && words.get(last).equalsIgnoreCase("core");
       if (core && clean.matches("(?i)" + NUMBER + " ?(°?[cf])?")) {
         words.set(last, "core " + clean);
+      } else if (last >= 0 && isDay(words.get(last)) && isHour(clean)) {
+        words.set(last, words.get(last) + " " + clean);
       } else if (last >= 0 && words.get(last).equalsIgnoreCase("into") && clean.equals("cold")) {
         words.set(last, "into-cold");
       } else if (unit || ph) {
@@ -126,6 +140,15 @@ public final class NoteWords {
       }
     }
     return words;
+  }
+
+  private static boolean isDay(String word) {
+    return DayOfClock.isDay(word, Vocabulary.KEYS_ONLY);
+  }
+
+  /** Whether it tells the hour of the day before it. */
+  private static boolean isHour(String word) {
+    return DayOfClock.isBetween(word) || ClockText.isClock(word);
   }
 
   /**
@@ -173,6 +196,9 @@ public final class NoteWords {
         return Optional.of(Kind.RESULT);
       default:
         break;
+    }
+    if (isDay(lower.split(" ", 2)[0])) {
+      return Optional.of(Kind.TIME);
     }
     if (lower.matches(NUMBER + " ?(%|percent)")) {
       return Optional.of(Kind.RISE);
@@ -222,7 +248,7 @@ public final class NoteWords {
     return given.containsKey(Kind.RESULT);
   }
 
-  /** When, as typed; nothing for now. */
+  /** When, as typed but with its day in English; nothing for now. */
   public Optional<String> time() {
     return text(Kind.TIME);
   }

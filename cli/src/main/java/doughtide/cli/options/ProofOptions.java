@@ -84,7 +84,8 @@ public record ProofOptions(List<Proof> ways) {
             "TIME",
             "07:00",
             "With --cold and --mixed-at, instead of --hold: when it goes into the oven, the next"
-                + " such clock time that leaves time for bulk fermentation, or a full date."),
+                + " such clock time that leaves time for bulk fermentation, tomorrow 07:00 or a"
+                + " full date."),
         OptionSpec.value(
             PROOF_TEMP,
             "TEMP",

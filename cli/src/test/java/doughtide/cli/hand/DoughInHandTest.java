@@ -84,7 +84,7 @@ class DoughInHandTest {
   void whatWasShapedIsToldUntilTheOven() throws IOException {
     at("09:30", NIGHT);
     at("12:30", "note 12.30 20% 24C");
-    CliRun noted = at("14:20", "note shaped 14:05");
+    CliRun noted = at("14:20", "note shaped heute um 14:05 Uhr");
     assertThat(noted.err()).isEmpty();
     assertThat(noted.out())
         .contains("Sat 14:05, shaped.")
