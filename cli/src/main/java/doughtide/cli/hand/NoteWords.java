@@ -130,7 +130,7 @@ public final class NoteWords {
       if (core && clean.matches("(?i)" + NUMBER + " ?(°?[cf])?")) {
         words.set(last, "core " + clean);
       } else if (last >= 0 && isDay(words.get(last)) && isHour(clean)) {
-        words.set(last, words.get(last) + " " + clean);
+        words.set(last, words.get(last) + (DayOfClock.isBetween(clean) ? "" : " " + clean));
       } else if (last >= 0 && words.get(last).equalsIgnoreCase("into") && clean.equals("cold")) {
         words.set(last, "into-cold");
       } else if (unit || ph) {
