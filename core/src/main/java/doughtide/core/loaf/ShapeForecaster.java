@@ -215,7 +215,7 @@ public final class ShapeForecaster {
   double ovenPercent(int member, RiseCurve curve, double bulkEndHours) {
     double from = bulkEndHours + proof.restHours();
     double hours = Math.max(proof.hoursToOven(from), settings.stepHours() / 10);
-    return loaf.run(curve, from, LoafScores.of(member), hours).riseAtEnd().percent();
+    return loaf.riseAtEnd(curve, from, LoafScores.of(member), hours).percent();
   }
 
   private boolean forbids(List<Warning> warnings) {
@@ -288,27 +288,30 @@ public final class ShapeForecaster {
         proof.cold().isEmpty()
             ? OptionalDouble.empty()
             : SpoilSearch.smallest(
-                kelvin -> tooFarShare(loaf.warmer(kelvin), jar, 0),
+                (member, kelvin) -> isTooFar(loaf.warmer(kelvin), member, jar, 0),
+                followed(),
                 WARMER_STEP_CELSIUS,
                 WARMER_STEPS);
     OptionalDouble later =
-        SpoilSearch.smallest(hours -> tooFarShare(loaf, jar, hours), LATER_STEP_HOURS, LATER_STEPS);
+        SpoilSearch.smallest(
+            (member, hours) -> isTooFar(loaf, member, jar, hours),
+            followed(),
+            LATER_STEP_HOURS,
+            LATER_STEPS);
     return new ShapeForecast.Spoils(warmer, later);
   }
 
-  private double tooFarShare(LoafModel model, Rise jar, double later) {
+  private int followed() {
+    return Math.min(settings.followed(), bulk.curves().size());
+  }
+
+  private boolean isTooFar(LoafModel model, int member, Rise jar, double later) {
+    RiseCurve curve = bulk.curves().get(member);
+    double from = Math.min(shapedWhen(curve, jar) + later, curve.endHours());
+    double hours = proof.hoursToOven(from);
     LoafLimits right = LoafLimits.right(target);
-    int size = Math.min(settings.followed(), bulk.curves().size());
-    int far = 0;
-    for (int i = 0; i < size; i++) {
-      RiseCurve curve = bulk.curves().get(i);
-      double from = Math.min(shapedWhen(curve, jar) + later, curve.endHours());
-      double hours = proof.hoursToOven(from);
-      if (hours <= 0 || right.until(model.run(curve, from, LoafScores.of(i), hours)).isPresent()) {
-        far++;
-      }
-    }
-    return (double) far / size;
+    return hours <= 0
+        || right.until(model.run(curve, from, LoafScores.of(member), hours)).isPresent();
   }
 
   /** When a member is shaped that waits for its jar to show a rise. */
@@ -352,7 +355,7 @@ public final class ShapeForecaster {
   private int nearest(double from, double toOven, Rise jar, double likelyPercent) {
     int best = 0;
     double least = Double.POSITIVE_INFINITY;
-    for (int i = 0; i < Math.min(settings.followed(), bulk.curves().size()); i++) {
+    for (int i = 0; i < followed(); i++) {
       RiseCurve curve = bulk.curves().get(i);
       double hours = Math.max(toOven, settings.stepHours());
       double off =
@@ -375,7 +378,7 @@ public final class ShapeForecaster {
   /** The first members of the ensemble, each shaped when its jar shows a rise. */
   private List<PieceCurve> members(Rise jar, double follow) {
     List<PieceCurve> members = new ArrayList<>();
-    for (int i = 0; i < Math.min(settings.followed(), bulk.curves().size()); i++) {
+    for (int i = 0; i < followed(); i++) {
       RiseCurve curve = bulk.curves().get(i);
       double from = Math.min(shapedWhen(curve, jar), curve.endHours());
       members.add(loaf.run(curve, from, LoafScores.of(i), follow));

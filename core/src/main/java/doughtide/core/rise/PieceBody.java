@@ -3,6 +3,7 @@ package doughtide.core.rise;
 import doughtide.core.Internal;
 import doughtide.core.thermal.Conduction;
 import doughtide.core.thermal.TemperatureTrace;
+import java.util.Arrays;
 
 /**
  * A piece of dough as a body that exchanges heat with the air around it.
@@ -19,6 +20,11 @@ public record PieceBody(
 
   double heatCapacityPerKgFlourJPerK() {
     return conduction.heat().heatCapacityJPerKgK() * doughPerFlour;
+  }
+
+  /** Whether the air keeps its temperature from an hour on. */
+  boolean isSteadyFrom(double hours) {
+    return Arrays.stream(around.breakpoints()).allMatch(each -> each <= hours);
   }
 
   double airCelsius(double hours, double shiftCelsius) {

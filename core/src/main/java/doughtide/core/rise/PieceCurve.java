@@ -42,7 +42,8 @@ public final class PieceCurve {
 
   /**
    * Runs a piece on from a state of the bulk (classical Runge–Kutta of fourth order, equal steps up
-   * to the change of air and after it). The heat of its own fermentation warms it.
+   * to the change of air and after it, longer ones once it has cooled in a steady cold). The heat
+   * of its own fermentation warms it.
    *
    * @param bulk the bulk it is taken from
    * @param fromHours hour at which it is taken
@@ -50,7 +51,7 @@ public final class PieceCurve {
    * @param shiftCelsius how much warmer the air is than stated, from its change on
    * @param losses what hands have taken out
    * @param hours how long it is followed, more than 0
-   * @param stepHours longest step, 0.01…1 h
+   * @param stepHours longest step while it is warm or cools, 0.01…1 h
    */
   public static PieceCurve of(
       RiseCurve bulk,
@@ -60,7 +61,7 @@ public final class PieceCurve {
       GasLosses losses,
       double hours,
       double stepHours) {
-    double[] after = mesh(body.changesFromHours(), hours, stepHours);
+    double[] after = PieceMesh.of(body, shiftCelsius, hours, stepHours);
     Kernel kernel = new Kernel(bulk, fromHours, body, shiftCelsius, losses);
     PieceCurve curve = new PieceCurve(after.length, kernel.dynamics.air());
     for (int i = 0; i < after.length; i++) {
@@ -80,23 +81,8 @@ public final class PieceCurve {
       double hours,
       double stepHours) {
     Kernel kernel = new Kernel(bulk, fromHours, body, shiftCelsius, losses);
-    kernel.run(null, mesh(body.changesFromHours(), hours, stepHours));
+    kernel.run(null, PieceMesh.of(body, shiftCelsius, hours, stepHours));
     return new Rise(kernel.rise());
-  }
-
-  private static double[] mesh(double change, double hours, double stepHours) {
-    double first = Math.min(Math.max(change, 0), hours);
-    int before = (int) Math.ceil(first / stepHours - 1e-9);
-    int behind = (int) Math.ceil((hours - first) / stepHours - 1e-9);
-    int all = Math.max(1, before + behind);
-    double[] mesh = new double[all + 1];
-    for (int i = 1; i <= all; i++) {
-      mesh[i] =
-          i <= before
-              ? first * i / before
-              : first + (hours - first) * (i - before) / Math.max(1, all - before);
-    }
-    return mesh;
   }
 
   /** All shells together, step by step. */

@@ -12,6 +12,7 @@ import doughtide.core.thermal.CoolingPiece;
 import doughtide.core.thermal.DoughHeat;
 import doughtide.core.thermal.HeatSource;
 import doughtide.core.thermal.TemperatureTrace;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 
 class PieceCurveTest {
@@ -57,6 +58,36 @@ class PieceCurveTest {
   }
 
   @Test
+  void longStepsInTheColdAgreeWithEvenOnes() {
+    TemperatureTrace room = TemperatureTrace.steady(Temperature.ofCelsius(22));
+    TemperatureTrace night = room.then(1.3, TemperatureTrace.steady(Temperature.ofCelsius(8)));
+    PieceBody warmFirst = new PieceBody(BALL, night, 1.3, FORMULA.doughPerFlour());
+    RiseCurve bulk = bulk(26);
+    for (PieceBody body : List.of(around(2), around(4), around(9), around(21), warmFirst)) {
+      PieceCurve even = PieceCurve.of(bulk, 3, evenly(body), 0.5, GasLosses.NONE, 40, 0.25);
+      PieceCurve grown = PieceCurve.of(bulk, 3, body, 0.5, GasLosses.NONE, 40, 0.25);
+      for (double hours : new double[] {0.4, 2, 3.1, 5, 9, 17, 40}) {
+        Rise alone = PieceCurve.riseAtEnd(bulk, 3, body, 0.5, GasLosses.NONE, hours, 0.25);
+        double expected = even.riseAt(3 + hours).percent();
+
+        assertThat(alone.percent()).as("%s h", hours).isCloseTo(expected, within(0.05));
+        assertThat(grown.riseAt(3 + hours).percent())
+            .as("%s h on the way", hours)
+            .isCloseTo(expected, within(0.05));
+        assertThat(grown.coreCelsiusAt(3 + hours))
+            .isCloseTo(even.coreCelsiusAt(3 + hours), within(0.1));
+      }
+    }
+  }
+
+  /** The same air, as a trace that changes once more after all hours that are looked at. */
+  private static PieceBody evenly(PieceBody body) {
+    TemperatureTrace later =
+        body.around().then(1000, TemperatureTrace.steady(Temperature.ofCelsius(30)));
+    return new PieceBody(body.conduction(), later, body.changesFromHours(), body.doughPerFlour());
+  }
+
+  @Test
   void loafGoesOnRisingWhileItCoolsAndThenRests() {
     PieceCurve piece = PieceCurve.of(bulk(26), 3, around(4), 0, GasLosses.NONE, 12, 0.1);
     double start = piece.riseAt(3).percent();
@@ -77,8 +108,8 @@ class PieceCurveTest {
         CoolingPiece.start(
             BALL, Temperature.ofCelsius(25), TemperatureTrace.steady(Temperature.ofCelsius(6)));
 
-    for (double after = 0; after <= 12; after += 1.5) {
-      assertThat(piece.coreCelsiusAt(3 + after)).isCloseTo(exact.coreCelsius(after), within(1e-9));
+    for (double hour : piece.hours()) {
+      assertThat(piece.coreCelsiusAt(hour)).isCloseTo(exact.coreCelsius(hour - 3), within(1e-9));
     }
   }
 
