@@ -24,15 +24,6 @@ public record LoafSettings(int shells, double stepHours, int members, int follow
    */
   public static final LoafSettings SEARCH = new LoafSettings(4, 0.5, 16, 16);
 
-  /**
-   * For printed tables of many doughs: every member that {@link #FULL} takes, each worked out as in
-   * a search. Over 18…30 °C and 5…30 % starter before a night at 4 °C its hours are within half a
-   * minute and its jar within 0.2 point of those of {@link #FULL}, for a quarter of the work
-   * (measured; a test holds a minute and half a point). Fewer members are no way to save: the first
-   * 128 of 512 are up to 50 minutes off at the early end.
-   */
-  public static final LoafSettings TABLE = SEARCH.withMembers(FULL.members());
-
   /** Checks every range. */
   public LoafSettings {
     Checks.inRange("number of shells", shells, 4, 200, "");

@@ -5,7 +5,6 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import doughtide.core.dough.DoughFormula;
-import doughtide.core.dough.StarterShare;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.forecast.TimeWindow;
@@ -17,11 +16,7 @@ import doughtide.core.quantity.Share;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.DoughTemperature;
 import doughtide.core.thermal.TemperatureTrace;
-import java.util.List;
-import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
-import org.junit.jupiter.params.ParameterizedTest;
-import org.junit.jupiter.params.provider.CsvSource;
 
 class ShapeForecasterTest {
   private static final Temperature FRIDGE = Temperature.ofCelsius(4);
@@ -51,37 +46,6 @@ class ShapeForecasterTest {
     assertThat(night.piece().riseAt(night.ovenHours()).percent()).isCloseTo(likely, within(6.0));
     assertThat(likely).isCloseTo(target, within(8.0));
     assertThat(night.bulkEndHours()).isCloseTo(shape.hours().likely().orElseThrow(), within(1e-9));
-  }
-
-  @ParameterizedTest
-  @CsvSource({"17, 25", "24, 20", "30, 5", "26, 100"})
-  void aTableSaysWhatTheFullModelSays(double celsius, double starterPercent) {
-    DoughFormula formula =
-        DoughFormula.builder()
-            .starterShare(StarterShare.ofAddedFlour(Share.ofPercent(starterPercent)))
-            .build();
-    DoughTemperature temperature = DoughTemperature.steady(Temperature.ofCelsius(celsius));
-    ShapeForecaster full =
-        ShapeForecaster.of(
-            RiseForecaster.standard().withMembers(64).forecast(formula, temperature),
-            Proof.inCold(FRIDGE, 12));
-
-    ShapeForecaster.Point table = full.with(LoafSettings.TABLE).point();
-    ShapeForecaster.Point model = full.point();
-
-    assertThat(hours(table.hours())).hasSameSizeAs(hours(model.hours())).isNotEmpty();
-    for (int i = 0; i < hours(model.hours()).size(); i++) {
-      assertThat(hours(table.hours()).get(i))
-          .isCloseTo(hours(model.hours()).get(i), within(1.0 / 60));
-    }
-    assertThat(table.rise().likely().orElseThrow())
-        .isCloseTo(model.rise().likely().orElseThrow(), within(0.5));
-  }
-
-  private static List<Double> hours(TimeWindow window) {
-    return Stream.of(window.early(), window.likely(), window.late())
-        .flatMap(hour -> hour.stream().boxed())
-        .toList();
   }
 
   @Test

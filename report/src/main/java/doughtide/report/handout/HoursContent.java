@@ -4,7 +4,6 @@ import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.StarterShare;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
-import doughtide.core.loaf.LoafSettings;
 import doughtide.core.loaf.Proof;
 import doughtide.core.loaf.ShapeForecaster;
 import doughtide.core.quantity.InputException;
@@ -134,8 +133,7 @@ final class HoursContent {
 
   private Optional<NightTable.Cell> shaped(
       DoughFormula formula, Temperature temperature, Proof proof) {
-    ShapeForecaster.Point shape =
-        ShapeForecaster.of(forecast(formula, temperature), proof).with(LoafSettings.TABLE).point();
+    ShapeForecaster.Point shape = ShapeForecaster.of(forecast(formula, temperature), proof).point();
     OptionalDouble jar = shape.rise().likely();
     return shape.hours().likely().isEmpty() || jar.isEmpty()
         ? Optional.empty()
