@@ -9,11 +9,14 @@ import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.time.Instant;
+import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Base64;
 import java.util.List;
 import java.util.Locale;
+import java.util.stream.Stream;
 import org.htmlunit.BrowserVersion;
 import org.htmlunit.WebClient;
 import org.htmlunit.html.DomElement;
@@ -29,6 +32,8 @@ class PageFileTest {
       "rise --dough-temp 25C --mixed-at 2027-03-06T09:30 --zone Europe/Berlin --members 64 --page"
           + " x.html"
           + " --cold 4C --bake-at 07:00";
+
+  private static final Words ENGLISH = Words.in(Language.ENGLISH);
 
   @TempDir Path folder;
 
@@ -52,10 +57,85 @@ class PageFileTest {
     }
   }
 
+  private static final List<String> ENDS = List.of("Early", "Likely", "Late");
+
   private static void assertSame(HtmlPage page, String event, JsonAnswer json, String path) {
     DomNode row = page.querySelector("tr[data-event='" + event + "']");
-    for (String end : List.of("Early", "Likely", "Late")) {
-      assertSame(row, end, json, path);
+    assertSame(row, json, path);
+    ZonedDateTime zero = zero(page.querySelector("article"));
+    for (String end : ENDS) {
+      String cell = row.querySelector("td." + end.toLowerCase(Locale.ROOT)).getTextContent();
+      assertThat(cell).isEqualTo(shown(zero, json.text(path + ".hours" + end)));
+    }
+  }
+
+  private static void assertSame(DomNode row, JsonAnswer json, String path) {
+    ENDS.forEach(end -> assertSame(row, end, json, path));
+  }
+
+  private static ZonedDateTime zero(DomNode article) {
+    long epoch = Long.parseLong(((DomElement) article).getAttribute("data-mixed"));
+    return Instant.ofEpochSecond(epoch).atZone(ZoneId.of("Europe/Berlin"));
+  }
+
+  /** As the page tells hours that the command gives. */
+  private static String shown(ZonedDateTime zero, String hours) {
+    if (hours.equals("null")) {
+      return "–";
+    }
+    ZonedDateTime time = zero.plusSeconds(Math.round(Double.parseDouble(hours) * 3600));
+    return Words.rounded(time).toLocalDate().equals(zero.toLocalDate())
+        ? ENGLISH.clock(time)
+        : ENGLISH.dayAndClock(time);
+  }
+
+  /** Twenty doughs, of which two are there before the early hour, ten before the likely one. */
+  private static void assertDots(DomNode article, JsonAnswer json, String path) {
+    double[] dots =
+        Stream.of(((DomElement) article).getAttribute("data-dots").split(" "))
+            .mapToDouble(Double::parseDouble)
+            .toArray();
+    for (int end = 0; end < 3; end++) {
+      int before = new int[] {2, 10, 18}[end];
+      double hours = json.number(path + ".hours" + ENDS.get(end));
+      assertThat(dots[before - 1]).isLessThanOrEqualTo(hours + 0.0001);
+      assertThat(dots[before]).isGreaterThanOrEqualTo(hours - 0.0001);
+    }
+  }
+
+  /** A step of the page at an hour that the command gives, with its clock. */
+  private static void assertStep(HtmlPage page, JsonAnswer json, String path) {
+    double hours = json.number(path);
+    ZonedDateTime zero = zero(page.querySelector("article"));
+    assertThat(page.querySelectorAll("[data-step]"))
+        .as(path)
+        .anySatisfy(
+            step -> {
+              double there = Double.parseDouble(((DomElement) step).getAttribute("data-hours"));
+              assertThat(there).isCloseTo(hours, within(0.0006));
+              assertThat(step.querySelector(".clock").getTextContent())
+                  .contains(shown(zero, json.text(path)));
+            });
+  }
+
+  /** What to do at a height of the jar: every hour and height that the command gives. */
+  private static void assertRule(HtmlPage page, JsonAnswer json) {
+    List<String> lines =
+        page.querySelectorAll(".rule li").stream().map(DomNode::getTextContent).toList();
+    ZonedDateTime zero = zero(page.querySelector("article"));
+    int size = (int) json.number("shape.jarRule.size");
+    assertThat(size).isPositive();
+    for (int i = 0; i < size; i++) {
+      String at = "shape.jarRule." + i;
+      String line =
+          lines.stream()
+              .filter(each -> each.startsWith("At " + shown(zero, json.text(at + ".lookHours"))))
+              .findFirst()
+              .orElseThrow();
+      String jar = Math.round(json.number(at + ".jarPercent")) + "%";
+      double wait = json.number(at + ".waitHours");
+      assertThat(line)
+          .contains(wait == 0 ? jar + " or more" : jar + ": wait " + ENGLISH.hours(wait));
     }
   }
 
@@ -66,6 +146,14 @@ class PageFileTest {
       HtmlPage page = opened(client);
       assertShapeAndRises(page, json);
       assertSame(page, "past", json, "pastBest");
+      assertDots(page.querySelector("article"), json, "shape");
+      assertRule(page, json);
+      for (int i = 0; i < json.number("strength.steps.size"); i++) {
+        assertStep(page, json, "strength.steps." + i + ".hours");
+      }
+      assertStep(page, json, "shape.hoursLikely");
+      assertStep(page, json, "cold.intoColdHours");
+      assertStep(page, json, "cold.ovenHours");
       assertThat(page.querySelector(".answer").getTextContent())
           .contains(" " + Math.round(json.number("shape.risePercent")) + "%");
     }
@@ -101,10 +189,10 @@ class PageFileTest {
             .contains("when it is to be shaped")
             .doesNotContain("has risen 50%");
       }
+      List<DomNode> articles = List.copyOf(page.querySelectorAll("article"));
       for (int i = 0; i < 3; i++) {
-        for (String end : List.of("Early", "Likely", "Late")) {
-          assertSame(rows.get(i), end, json, "plans.0.doughs." + i + ".jar");
-        }
+        assertSame(rows.get(i), json, "plans.0.doughs." + i + ".jar");
+        assertDots(articles.get(i), json, "plans.0.doughs." + i + ".jar");
       }
       long feeds =
           page.querySelectorAll("#d1 [data-step]").stream()
@@ -154,7 +242,10 @@ class PageFileTest {
       DomElement article = page.querySelector("article");
       assertThat(Double.parseDouble(article.getAttribute("data-look")))
           .isCloseTo(json.number("nextLookHours"), within(0.0006));
-      assertThat(page.querySelector(".look").getTextContent()).contains("behind");
+      assertThat(page.querySelector(".look").getTextContent())
+          .startsWith(ENGLISH.hours(-json.number("aheadHours")) + " behind");
+      assertDots(article, json, "shape");
+      assertRule(page, json);
       assertThat(page.querySelectorAll(".chart > svg")).hasSize(2);
       assertThat(page.querySelectorAll(".chart > svg"))
           .allSatisfy(svg -> assertThat(svg.getTextContent()).contains(shapeAt).contains(jar));
@@ -176,6 +267,10 @@ class PageFileTest {
       assertSame(page, "ripe", json, "ripe");
       assertSame(page, "falls", json, "beginsToFall");
       assertSame(page, "fallen", json, "fallen");
+      assertDots(page.querySelector("article"), json, "ripe");
+      assertStep(page, json, "ripe.hoursLikely");
+      assertStep(page, json, "readyHours");
+      assertStep(page, json, "beginsToFall.hoursLikely");
       assertThat(page.querySelector(".answer").getTextContent())
           .startsWith("Plan to use it about ")
           .contains(fives(json.text("readyAt")), fives(json.text("ripe.clockLikely")));
@@ -184,6 +279,34 @@ class PageFileTest {
     assertThat(run("feed --ratio 1:5:5 --starter-temp 22C --page y.html").refusal())
         .contains("--fed-at 21:30");
     assertThat(run(call + " --overwrite").out()).contains("Page: x.html");
+  }
+
+  /** A planned day: each step at its clock time, the jar and the rise at which to shape. */
+  @Test
+  void aPlannedDayIsToldAsTheCommandTellsIt() throws IOException {
+    JsonAnswer json =
+        JsonAnswer.of(
+            run(
+                "bake-day --ready-at 2027-03-14T12:00 --at-the-bench 07:00-22:00 --cold 4C"
+                    + " --dough-temp 25C --zone Europe/Berlin --page x.html --format json"));
+    try (WebClient client = new WebClient(BrowserVersion.CHROME)) {
+      HtmlPage page = opened(client);
+      String jar = "plans.0.doughs.0.jar";
+      DomNode article = page.querySelector("article");
+      assertSame(page.querySelector("tr[data-event='shape']"), json, jar);
+      assertDots(article, json, jar);
+      assertThat(article.querySelector(".answer").getTextContent())
+          .contains(Math.round(json.number("plans.0.doughs.0.shapeRisePercent")) + "%");
+      List<DomNode> steps = List.copyOf(page.querySelectorAll("[data-step]"));
+      assertThat(steps).hasSize((int) json.number("plans.0.steps.size"));
+      for (int i = 0; i < steps.size(); i++) {
+        String text = steps.get(i).getTextContent();
+        ZonedDateTime from = ZonedDateTime.parse(json.text("plans.0.steps." + i + ".from"));
+        boolean waits = json.text("plans.0.steps." + i + ".kind").equals("shape");
+        assertThat(text).contains(json.text("plans.0.steps." + i + ".step"));
+        assertThat(text).contains(waits ? "(" : ENGLISH.dayAndClock(from));
+      }
+    }
   }
 
   /** Each dough of a lesson has the hours that the command gives for its values. */
@@ -239,10 +362,38 @@ class PageFileTest {
     }
   }
 
+  /** With a night in the cold each dough has the hour to shape that the command gives. */
+  @Test
+  void aLessonWithALoafHasTheShapePointOfEachDough() throws IOException {
+    String dough = "rise --dough-temp 25C --cold 4C --hold 12h --members 64";
+    assertThat(run(dough + " --vary dough-temp:21C,28C --page x.html").out())
+        .contains("Page: x.html");
+    try (WebClient client = new WebClient(BrowserVersion.CHROME)) {
+      HtmlPage page = opened(client);
+      List<DomNode> cells = List.copyOf(page.querySelectorAll(".cells li"));
+      assertThat(cells).hasSize(3);
+      for (int i = 0; i < 3; i++) {
+        String call = dough.replace("25C", List.of("21C", "25C", "28C").get(i));
+        JsonAnswer json = JsonAnswer.of(run(call + " --format json"));
+        String[] shape = ((DomElement) cells.get(i)).getAttribute("data-windows").split("[ ,]");
+        for (int end = 0; end < 3; end++) {
+          assertThat(Double.parseDouble(shape[end]))
+              .isCloseTo(json.number("shape.hours" + ENDS.get(end)), within(0.0006));
+        }
+        assertThat(Double.parseDouble(((DomElement) cells.get(i)).getAttribute("data-jar")))
+            .isCloseTo(json.number("shape.risePercent"), within(0.006));
+      }
+      assertThat(page.querySelector(".answer").getTextContent()).startsWith("Shape about ");
+      assertThat(page.querySelector(".night").getTextContent()).contains("night in the cold");
+    }
+    String many = " --vary dough-temp:18C,19C,20C,21C,22C,23C --vary starter:5%,10%,15%,25%,30%";
+    assertThat(run(dough + many + " --page y.html").refusal()).contains("2…25");
+  }
+
   /** The clock of a time as people are told it, to five minutes. */
   private static String fives(String clock) {
     ZonedDateTime time = ZonedDateTime.parse(clock);
-    return Words.in(Language.ENGLISH).clock(time);
+    return ENGLISH.clock(time);
   }
 
   @Test

@@ -11,6 +11,7 @@ import doughtide.cli.hand.Cautions;
 import doughtide.cli.hand.DoughInHand;
 import doughtide.cli.hand.HandPage;
 import doughtide.cli.hand.NowSections;
+import doughtide.cli.hand.PlannedLoaf;
 import doughtide.cli.options.ClockOptions;
 import doughtide.cli.options.ColdOptions;
 import doughtide.cli.options.DoughOptions;
@@ -205,11 +206,8 @@ public final class RiseCommand implements Command {
     Words words = WordsOptions.ofChart(arguments);
     Optional<OutputFile> chart = OutputOptions.chart(arguments, session.environment());
     Optional<PageOptions> page = PageOptions.read(arguments, session.environment());
-    Optional<LessonGrid> lesson = LessonGrid.read(arguments, dough, session.environment());
-    if (lesson.isPresent() && proof.isPresent()) {
-      throw new InputException(
-          "--vary tells of the rise alone: leave out the proof, for example --cold");
-    }
+    Optional<LessonGrid> lesson =
+        LessonGrid.read(arguments, dough, proof.isPresent(), session.environment());
     if (page.isPresent() && clock.isEmpty() && lesson.isEmpty()) {
       throw new InputException("--page shows clock times: add for example --mixed-at 09:30");
     }
@@ -268,7 +266,13 @@ public final class RiseCommand implements Command {
         words -> {
           String name = arguments.text(TITLE).orElseGet(() -> PhoneLesson.usualName(words));
           return PhonePage.of(
-                  lesson.lesson(name, forecaster, answer.clock(), rises, answer.asked().rise()),
+                  lesson.lesson(
+                      name,
+                      forecaster,
+                      answer.clock(),
+                      rises,
+                      answer.asked().rise(),
+                      answer.proof().map(PlannedLoaf::proof)),
                   words)
               .html();
         });

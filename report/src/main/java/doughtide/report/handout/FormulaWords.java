@@ -37,6 +37,19 @@ public final class FormulaWords {
     return notes;
   }
 
+  /** What to shape for: a night in a cold, or the final proof. */
+  public String title(Proof proof) {
+    if (proof.cold().isEmpty()) {
+      return words.say("night.titleProof");
+    }
+    String howLong =
+        proof.ovenHour().isPresent()
+            ? words.say("night.oven", Map.of("hours", words.hours(proof.ovenHour().getAsDouble())))
+            : words.hours(proof.holdHours());
+    return words.say(
+        "night.title", Map.of("temperature", temperature(proof.cold().get()), "hours", howLong));
+  }
+
   public String temperatureLine(HandoutDough dough) {
     return words.say(
         "formula.temperature", Map.of("temperature", temperature(dough.temperature())));

@@ -109,26 +109,13 @@ final class HoursContent {
     List<String> notes = notes(formula);
     notes.add(say.piece(proof));
     return new NightTable(
-        title(proof),
+        say.title(proof),
         notes,
         words.say("hours.across"),
         formulas.stream().map(this::head).toList(),
         celsius(temperatures),
         cells,
         List.of(words.say("caution.rawDough")));
-  }
-
-  private String title(Proof proof) {
-    if (proof.cold().isEmpty()) {
-      return words.say("night.titleProof");
-    }
-    String howLong =
-        proof.ovenHour().isPresent()
-            ? words.say("night.oven", Map.of("hours", words.hours(proof.ovenHour().getAsDouble())))
-            : words.hours(proof.holdHours());
-    return words.say(
-        "night.title",
-        Map.of("temperature", say.temperature(proof.cold().get()), "hours", howLong));
   }
 
   private Optional<NightTable.Cell> shaped(

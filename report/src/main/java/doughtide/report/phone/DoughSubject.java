@@ -177,6 +177,13 @@ final class DoughSubject implements PhoneSubject {
   }
 
   @Override
+  public OptionalDouble risePercent() {
+    return dough.shaped().isPresent()
+        ? OptionalDouble.empty()
+        : OptionalDouble.of(dough.asked().percent());
+  }
+
+  @Override
   public String until() {
     return "";
   }

@@ -1,8 +1,10 @@
 package doughtide.report.phone;
 
 import doughtide.core.dough.DoughFormula;
+import doughtide.core.forecast.Distribution;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.TimeWindow;
+import doughtide.core.loaf.ShapeForecast;
 import doughtide.core.quantity.Rise;
 import doughtide.report.chart.RiseChartData;
 import doughtide.report.chart.Series;
@@ -12,6 +14,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
@@ -39,28 +42,54 @@ final class LessonBody {
         lesson.doughs().stream()
             .map(dough -> RiseChartData.of(dough, lesson.asked().percent()).build())
             .toList();
-    this.end = lesson.doughs().stream().mapToDouble(this::end).max().orElseThrow();
+    this.end =
+        IntStream.range(0, lesson.doughs().size()).mapToDouble(this::end).max().orElseThrow();
   }
 
-  /** Soon after most of the doughs have risen so far. */
-  private double end(RiseForecast dough) {
-    TimeWindow asked = dough.hoursToRise(lesson.asked());
+  /** When a dough is to be shaped, or has risen so far. */
+  private TimeWindow answered(int number) {
+    return windows(number).get(row());
+  }
+
+  private int row() {
+    return lesson.loaf().isPresent() ? 0 : lesson.rises().indexOf(lesson.asked());
+  }
+
+  /** Of each row. */
+  private List<TimeWindow> windows(int number) {
+    RiseForecast dough = lesson.doughs().get(number);
+    List<TimeWindow> all = new ArrayList<>();
+    shape(number).ifPresent(each -> all.add(each.hours()));
+    lesson.rises().forEach(rise -> all.add(dough.hoursToRise(rise)));
+    all.add(dough.hoursToOver());
+    return all;
+  }
+
+  private Optional<ShapeForecast> shape(int number) {
+    return lesson.loaf().map(each -> each.shapes().get(number));
+  }
+
+  /** Soon after most of the doughs are there. */
+  private double end(int number) {
+    RiseForecast dough = lesson.doughs().get(number);
+    TimeWindow asked = answered(number);
     OptionalDouble last = asked.late().isPresent() ? asked.late() : asked.likely();
     return Math.min(dough.hours(), last.orElse(dough.hours()) * AFTER_LATE);
   }
 
   Markup markup() {
-    RiseForecast given = lesson.doughs().get(lesson.given());
+    int given = lesson.given();
     double[] x = Series.evenly(end, POINTS);
     return Template.of("lesson.html")
         .fill(
             Map.ofEntries(
-                entry("given", Integer.toString(lesson.given())),
+                entry("given", Integer.toString(given)),
                 entry("hours", Double.toString(end)),
                 entry("points", Integer.toString(POINTS)),
                 entry("top", Double.toString(top(x))),
                 entry("rise", percent(lesson.asked())),
-                entry("row", Integer.toString(lesson.rises().indexOf(lesson.asked()))),
+                entry("row", Integer.toString(row())),
+                entry("key", lesson.loaf().isPresent() ? "shape" : "rise"),
                 entry("percent", Double.toString(lesson.asked().percent())),
                 entry("answer", sentence(given)),
                 entry("try", say.say("lesson.try")),
@@ -76,7 +105,8 @@ final class LessonBody {
                 entry("asGiven", say.say("lesson.asGiven")),
                 entry("eightOfTen", say.say("eightOfTen")),
                 Map.entry("rows", rows(given)),
-                entry("formula", formula.formula(given.formula())),
+                entry("night", lesson.loaf().map(each -> formula.title(each.proof())).orElse("")),
+                entry("formula", formula.formula(lesson.doughs().get(given).formula())),
                 entry("caution", words.say("caution.rawDough")),
                 Map.entry("cells", cells(x))));
   }
@@ -100,17 +130,13 @@ final class LessonBody {
     return formula.percent(rise.percent());
   }
 
-  private String sentence(RiseForecast dough) {
-    TimeWindow when = dough.hoursToRise(lesson.asked());
+  private String sentence(int number) {
+    TimeWindow when = answered(number);
     if (when.likely().isEmpty()) {
-      return say.say("never", Map.of("rise", percent(lesson.asked())));
+      return lesson.loaf().isPresent()
+          ? say.say("lesson.noShape")
+          : say.say("never", Map.of("rise", percent(lesson.asked())));
     }
-    String main =
-        say.say(
-            "lesson.risen",
-            Map.of(
-                "rise", percent(lesson.asked()),
-                "hours", words.hours(when.likely().getAsDouble())));
     String early = words.hours(when.early().orElseThrow());
     String range =
         when.late().isPresent()
@@ -118,7 +144,15 @@ final class LessonBody {
                 "lesson.window",
                 Map.of("early", early, "late", words.hours(when.late().getAsDouble())))
             : say.say("lesson.open", Map.of("early", early));
-    return main + " " + range;
+    return main(number, words.hours(when.likely().getAsDouble())) + " " + range;
+  }
+
+  private String main(int number, String hours) {
+    return shape(number)
+        .map(each -> words.percent(Math.rint(each.rise().likely().orElseThrow()), 0))
+        .map(jar -> say.say("lesson.shape", Map.of("rise", jar, "hours", hours)))
+        .orElseGet(
+            () -> say.say("lesson.risen", Map.of("rise", percent(lesson.asked()), "hours", hours)));
   }
 
   private Markup sliders() {
@@ -160,13 +194,14 @@ final class LessonBody {
     };
   }
 
-  private Markup rows(RiseForecast given) {
-    List<Markup> rows = new ArrayList<>();
-    for (Rise rise : lesson.rises()) {
-      rows.add(row(percent(rise), given.hoursToRise(rise)));
-    }
-    rows.add(row(words.say("step.past"), given.hoursToOver()));
-    return Markup.all(rows);
+  private Markup rows(int given) {
+    List<String> names = new ArrayList<>();
+    shape(given).ifPresent(each -> names.add(words.say("step.bulkEnd")));
+    lesson.rises().forEach(rise -> names.add(percent(rise)));
+    names.add(words.say("step.past"));
+    List<TimeWindow> windows = windows(given);
+    return Markup.all(
+        IntStream.range(0, names.size()).mapToObj(i -> row(names.get(i), windows.get(i))).toList());
   }
 
   private Markup row(String name, TimeWindow when) {
@@ -187,15 +222,16 @@ final class LessonBody {
   private Markup cells(double[] x) {
     Template cell = Template.of("cell.html");
     List<Markup> cells = new ArrayList<>();
-    for (RiseForecast dough : lesson.doughs()) {
-      RiseChartData data = drawn.get(cells.size());
+    for (RiseChartData data : drawn) {
+      int number = cells.size();
       cells.add(
           cell.fill(
               Map.ofEntries(
-                  entry("windows", windows(dough)),
+                  entry("windows", numbers(windows(number))),
+                  entry("dots", numbers(RiseChartData.Twenty.of(when(number)).hours())),
                   entry(
-                      "dots",
-                      numbers(RiseChartData.Twenty.of(dough.passes(lesson.asked())).hours())),
+                      "jar",
+                      number(shape(number).map(LessonBody::jar).orElse(OptionalDouble.empty()))),
                   entry("low", curve(data, data.latePercent(), x)),
                   entry("middle", curve(data, data.likelyPercent(), x)),
                   entry("high", curve(data, data.earlyPercent(), x)))));
@@ -203,12 +239,19 @@ final class LessonBody {
     return Markup.all(cells);
   }
 
+  private Distribution when(int number) {
+    return shape(number)
+        .map(ShapeForecast::bulkEnd)
+        .orElseGet(() -> lesson.doughs().get(number).passes(lesson.asked()));
+  }
+
+  private static OptionalDouble jar(ShapeForecast shape) {
+    return shape.rise().likely();
+  }
+
   /** Early, likely and late of each row; nothing for never. */
-  private String windows(RiseForecast dough) {
-    List<TimeWindow> all = new ArrayList<>();
-    lesson.rises().forEach(rise -> all.add(dough.hoursToRise(rise)));
-    all.add(dough.hoursToOver());
-    return all.stream()
+  private static String numbers(List<TimeWindow> windows) {
+    return windows.stream()
         .map(each -> number(each.early()) + "," + number(each.likely()) + "," + number(each.late()))
         .collect(Collectors.joining(" "));
   }

@@ -73,7 +73,7 @@ record PhoneClock(ZonedDateTime mixedAt, double hours, boolean namesEveryDay, Wo
   /** The same; negative before mixing. */
   String at(double hour) {
     ZonedDateTime time = after(hour);
-    return !namesEveryDay && time.toLocalDate().equals(mixedAt.toLocalDate())
+    return !namesEveryDay && Words.rounded(time).toLocalDate().equals(mixedAt.toLocalDate())
         ? words.clock(time)
         : words.dayAndClock(time);
   }

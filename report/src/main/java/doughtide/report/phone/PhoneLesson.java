@@ -2,9 +2,13 @@ package doughtide.report.phone;
 
 import doughtide.core.Internal;
 import doughtide.core.forecast.RiseForecast;
+import doughtide.core.loaf.Proof;
+import doughtide.core.loaf.ShapeForecast;
+import doughtide.core.loaf.ShapeForecaster;
 import doughtide.core.quantity.Rise;
 import doughtide.report.words.Words;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A dough with one thing or two changed, as a page to try out what that does.
@@ -14,18 +18,46 @@ import java.util.List;
  * @param doughs one for each choice of values, the values of the last axis changing fastest; hours
  *     must be possible
  * @param rises whose times are shown, ascending
- * @param asked the rise that the page tells of
+ * @param asked the rise that the page tells of where no loaf is planned
+ * @param loaf what comes after bulk fermentation, if that was asked
  * @hidden
  */
 @Internal
 public record PhoneLesson(
-    String name, List<Axis> axes, List<RiseForecast> doughs, List<Rise> rises, Rise asked) {
+    String name,
+    List<Axis> axes,
+    List<RiseForecast> doughs,
+    List<Rise> rises,
+    Rise asked,
+    Optional<Loaf> loaf) {
 
   /** Copies the lists. */
   public PhoneLesson {
     axes = List.copyOf(axes);
     doughs = List.copyOf(doughs);
     rises = List.copyOf(rises);
+  }
+
+  /**
+   * After bulk fermentation.
+   *
+   * @param proof the same of every dough
+   * @param shapes when to shape each dough for it, in their order
+   * @hidden
+   */
+  @Internal
+  public record Loaf(Proof proof, List<ShapeForecast> shapes) {
+    /** Copies the list. */
+    public Loaf {
+      shapes = List.copyOf(shapes);
+    }
+
+    /** Of doughs in their order. */
+    public static Loaf of(Proof proof, List<RiseForecast> doughs) {
+      return new Loaf(
+          proof,
+          doughs.parallelStream().map(each -> ShapeForecaster.of(each, proof).forecast()).toList());
+    }
   }
 
   /**

@@ -207,14 +207,11 @@ final class PhonePart {
     return hours.add(end).build().sorted().distinct().toArray();
   }
 
-  /** Member by member. */
+  /** Hour by hour of the grid. */
   private double[] curves(double[] grid) {
     double[] curves = new double[members * grid.length];
     for (int i = 0; i < grid.length; i++) {
-      double[] rises = forecast.risesOfMembers(grid[i]);
-      for (int m = 0; m < members; m++) {
-        curves[m * grid.length + i] = rises[m];
-      }
+      System.arraycopy(forecast.risesOfMembers(grid[i]), 0, curves, i * members, members);
     }
     return curves;
   }
@@ -255,6 +252,7 @@ final class PhonePart {
 
   private void answer() {
     put("answerKey", subject.asked());
+    put("rise", PhoneEvent.number(subject.risePercent()));
     put("until", subject.until());
     put("answer", subject.sentence(clock));
     put("dots", joined(RiseChartData.Twenty.of(subject.when()).hours()));

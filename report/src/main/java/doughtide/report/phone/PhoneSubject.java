@@ -41,6 +41,9 @@ interface PhoneSubject {
   /** The key of the event that the page answers for. */
   String asked();
 
+  /** The rise that is answered for; nothing where it is another event. */
+  OptionalDouble risePercent();
+
   /** The key of the event that ends the time answered for; empty where it has no end. */
   String until();
 

@@ -103,6 +103,11 @@ final class StarterSubject implements PhoneSubject {
   }
 
   @Override
+  public OptionalDouble risePercent() {
+    return OptionalDouble.empty();
+  }
+
+  @Override
   public String until() {
     return FALLS;
   }

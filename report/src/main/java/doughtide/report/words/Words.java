@@ -404,7 +404,8 @@ public final class Words {
         .format(date);
   }
 
-  private static ZonedDateTime rounded(ZonedDateTime time) {
+  /** {@return the time that people are told: the nearest five minutes} */
+  public static ZonedDateTime rounded(ZonedDateTime time) {
     double minutes = time.getMinute() + time.getSecond() / 60.0;
     return time.truncatedTo(java.time.temporal.ChronoUnit.HOURS).plusMinutes(roundToFive(minutes));
   }

@@ -26,6 +26,10 @@ function typed(text) {
   const clean = text.trim().replace(',', '.').replace(/ ?(%|mm|°?[CF])$/i, '');
   return /^-?\d+(\.\d+)?$/.test(clean) ? Number(clean) : NaN;
 }
+// What did not change is not laid out, nor told, again.
+function put(element, text) {
+  if (element.textContent !== text) { element.textContent = text; }
+}
 function draw(parent, name, attributes, text) {
   const element = document.createElementNS(SVG, name);
   Object.keys(attributes).forEach(key => element.setAttribute(key, attributes[key]));

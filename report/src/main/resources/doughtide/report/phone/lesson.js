@@ -10,11 +10,13 @@ function Lesson(article) {
     Array.prototype.map.call(ul.children, li => li.textContent));
   const cells = Array.prototype.map.call(article.querySelectorAll('.cells li'), li => ({
     windows: li.dataset.windows.split(' ').map(each => each.split(',').map(n => (n ? Number(n) : Infinity))),
+    jar: li.dataset.jar ? Number(li.dataset.jar) : NaN,
     dots: li.dataset.dots ? li.dataset.dots.split(' ').map(Number) : [],
     curves: [li.dataset.low, li.dataset.middle, li.dataset.high].map(text => numbers(text, 0, 250))
   }));
   const rows = Array.prototype.slice.call(article.querySelectorAll('tbody tr'));
   const asked = Number(data.row);
+  const isShape = data.key === 'shape';
   const given = cells[Number(data.given)];
   const x = hours => 36 + 296 * Math.min(Math.max(hours / end, 0), 1);
   const y = percent => 204 - 190 * Math.min(Math.max(percent / top, 0), 1);
@@ -30,9 +32,10 @@ function Lesson(article) {
   function narrow(hours) {
     return length(hours).replace('h\u00a0', 'h ');
   }
-  function answer(window) {
-    if (!isFinite(window[1])) { return say('never', { rise: data.rise }); }
-    return say('lesson.risen', { rise: data.rise, hours: length(window[1]) }) + ' '
+  function answer(cell) {
+    const window = cell.windows[asked];
+    if (!isFinite(window[1])) { return isShape ? words['lesson.noShape'] : say('never', { rise: data.rise }); }
+    return say(isShape ? 'lesson.shape' : 'lesson.risen', { rise: isShape ? percent(cell.jar) : data.rise, hours: length(window[1]) }) + ' '
       + (isFinite(window[2]) ? say('lesson.window', { early: length(window[0]), late: length(window[2]) })
         : say('lesson.open', { early: length(window[0]) }));
   }
@@ -61,7 +64,8 @@ function Lesson(article) {
       draw(svg, 'line', { x1: x(at), x2: x(at), y1: 14, y2: 204, 'class': 'grid' });
       draw(svg, 'text', { x: x(at), y: 220, 'text-anchor': 'middle' }, at + '\u00a0h');
     }
-    draw(svg, 'line', { x1: 36, x2: 332, y1: y(Number(data.percent)), y2: y(Number(data.percent)), 'class': 'mark' });
+    const mark = y(isShape ? cell.jar : Number(data.percent));
+    if (isFinite(mark)) { draw(svg, 'line', { x1: 36, x2: 332, y1: mark, y2: mark, 'class': 'mark' }); }
     draw(svg, 'polyline', { points: path(given.curves[1]).join(' '), 'class': 'given' });
     draw(svg, 'polyline', { points: path(cell.curves[1]).join(' '), 'class': 'chosen' });
   }
@@ -88,7 +92,7 @@ function Lesson(article) {
       each.setAttribute('aria-valuetext', value);
       each.parentNode.querySelector('.value').textContent = value;
     });
-    find('.answer').textContent = answer(cell.windows[asked]);
+    find('.answer').textContent = answer(cell);
     find('.compare').textContent = compare(cell);
     rows.forEach((row, r) => {
       const window = cell.windows[r];

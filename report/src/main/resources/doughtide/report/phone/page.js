@@ -1,4 +1,5 @@
 const STEP_MS = 20000;
+const SOON_HOURS = 0.1;
 
 // Clock times of the dough's own zone, wherever the telephone is.
 function Clock(data) {
@@ -50,7 +51,8 @@ function Dough(article) {
     factors: numbers(data.factors, Number(data.factorLow), Number(data.factorHigh)),
     noise: { share: noise[0], constant: noise[1], freedom: noise[2], independent: noise[3], chance: noise[4], fewest: noise[5] }
   };
-  dough.slopes = slopes(dough.grid, dough.curves);
+  dough.slopes = slopes(dough.grid, dough.curves, dough.factors.length);
+  dough.tops = tops(dough.curves, dough.factors.length);
   const warmth = data.warmth ? data.warmth.split(' ').map(each => each.split(':').map(Number)) : [];
   const events = Array.prototype.map.call(article.querySelectorAll('tr[data-event]'), row => ({
     row: row,
@@ -64,6 +66,7 @@ function Dough(article) {
   const until = events.filter(each => each.key === data.until)[0];
   const given = data.readings ? data.readings.split(' ').map(each => ({ hours: Number(each.split(':')[0]), rise: Number(each.split(':')[1]) })) : [];
   const printed = new Map();
+  const alarms = new Map();
   article.querySelectorAll('.answer, [data-step] .clock').forEach(each => printed.set(each, each.textContent));
   let kept = { given: data.readings, readings: given.slice(), ticks: {}, start: '' };
   let whenTyped = false;
@@ -83,14 +86,14 @@ function Dough(article) {
         kept.given = data.readings;
       }
     } catch (e) {
-      find('.kept').textContent = words.notKept;
+      tell(words.notKept);
     }
   }
   function save() {
     try {
       localStorage.setItem(data.store, JSON.stringify(kept));
     } catch (e) {
-      find('.kept').textContent = words.notKept;
+      tell(words.notKept);
     }
   }
   function heights() {
@@ -105,7 +108,7 @@ function Dough(article) {
     return read.length === given.length && read.every((each, i) => isOf(each, given[i]));
   }
   function write(element, text) {
-    element.textContent = isGiven() ? printed.get(element) : text();
+    put(element, isGiven() ? printed.get(element) : text());
   }
   function windowOf(event) {
     if (isGiven()) { return event.first; }
@@ -127,7 +130,9 @@ function Dough(article) {
     return 100 * quantile(distribution(highest(dough, hours), weights), 0.5);
   }
   function answerWords(at) {
-    if (!isFinite(planned())) { return say('never', { rise: percent(answer.percent) }); }
+    if (!isFinite(planned())) {
+      return data.rise || until ? say('never', { rise: percent(Number(data.rise)) }) : words['lesson.noShape'];
+    }
     const main = until ? say('ready', { time: time(planned()), from: time(at[1]), until: time(windowOf(until)[1]) }) : answer.key === 'shape'
       ? say('shape', { time: time(at[1]), rise: percent(shown(at[1])) })
       : say(answer.percent ? 'risen' : answer.key, { time: time(at[1]), rise: percent(answer.percent) });
@@ -137,9 +142,9 @@ function Dough(article) {
     const now = clock.hoursNow();
     const at = planned();
     const left = at - now;
-    find('.left').textContent = !isFinite(at) ? ''
+    put(find('.left'), !isFinite(at) ? ''
       : Math.abs(left) < 1 / 24 ? words.about
-        : say(left > 0 ? 'in' : 'ago', { hours: duration(left) });
+        : say(left > 0 ? 'in' : 'ago', { hours: duration(left) }));
     dots(now);
     article.querySelectorAll('.over').forEach(over => nowLine(over, now));
   }
@@ -171,7 +176,7 @@ function Dough(article) {
     draw(svg, 'text', { x: 6, y: 62 }, time(start));
     draw(svg, 'text', { x: 334, y: 62, 'text-anchor': 'end' }, time(end));
     if (now > start && now < end) { draw(svg, 'line', { x1: x(now), x2: x(now), y1: 2, y2: 52, 'class': 'now' }); }
-    find('.dots-left').textContent = say('left', { left: times.filter(at => at > now).length });
+    put(find('.dots-left'), say('left', { left: times.filter(at => at > now).length }));
   }
   // Where the plot lies: top, bottom, lowest and highest rise, then hours and places of the level axis.
   function frame(over) {
@@ -238,7 +243,10 @@ function Dough(article) {
         at += moved;
         write(step.querySelector('.clock'), () => time(at));
       }
-      if (isFinite(at)) { step.querySelector('.alarm').href = calendar(step.dataset.ics, at); }
+      if (isFinite(at) && alarms.get(step) !== at) {
+        step.querySelector('.alarm').href = calendar(step.dataset.ics, at);
+        alarms.set(step, at);
+      }
     });
   }
   function calendar(text, at) {
@@ -275,11 +283,11 @@ function Dough(article) {
   }
   function lookWords() {
     const last = kept.readings.length ? kept.readings[kept.readings.length - 1].hours : 0;
-    const at = isGiven() && data.look ? Number(data.look) : nextLook(dough, weights, answer.members, last);
+    const at = isGiven() && data.look ? Number(data.look) : lookFor(dough, weights, answer, last);
     const ahead = (data.expected ? Number(data.expected) : Infinity) - windowOf(answer)[1];
     const pace = !heights().length || !isFinite(ahead) ? ''
       : Math.abs(ahead) < 0.05 ? words.onTime : say(ahead > 0 ? 'ahead' : 'behind', { hours: duration(ahead) });
-    return (pace + ' ' + (at > clock.hoursNow() ? say('look', { time: time(at) }) : words.lookNow)).trim();
+    return (pace + ' ' + (at > clock.hoursNow() + SOON_HOURS ? say('look', { time: time(at) }) : words.lookNow)).trim();
   }
   function readings() {
     const ul = find('.readings');
@@ -312,18 +320,19 @@ function Dough(article) {
     windows = {};
     write(find('.answer'), () => answerWords(windowOf(answer)));
     events.forEach(event => {
-      windowOf(event).forEach((hours, i) => { event.row.cells[i + 1].textContent = time(hours); });
+      windowOf(event).forEach((hours, i) => { put(event.row.cells[i + 1], time(hours)); });
     });
-    find('.message').textContent = messages();
-    find('.look').textContent = lookWords();
+    put(find('.message'), messages());
+    put(find('.look'), lookWords());
     readings();
     const points = isGiven() ? [] : band();
     article.querySelectorAll('.over').forEach(over => overlay(over, points));
     find('.crosses').hidden = heights().length === 0;
     find('.with-readings').hidden = isGiven();
     steps();
-    find('.text').value = asText();
-    find('.download').href = 'data:text/plain;charset=utf-8,' + encodeURIComponent(asText());
+    const text = asText();
+    find('.text').value = text;
+    find('.download').href = 'data:text/plain;charset=utf-8,' + encodeURIComponent(text);
     countDown();
   }
   function add(event) {
@@ -376,12 +385,35 @@ function Dough(article) {
     find('.start-height').value = kept.start || '';
     find('.copy').addEventListener('click', copy);
     find('.share').hidden = !navigator.share;
-    find('.share').addEventListener('click', () => navigator.share({ title: data.name, text: asText() }).catch(() => {}));
+    find('.share').addEventListener('click', share);
+    find('.download').addEventListener('click', () => offer(words.saved));
+  }
+  // Told again, too, where the same was told before.
+  function tell(text) {
+    find('.kept').textContent = '';
+    find('.kept').textContent = text;
+  }
+  // The text is left selected for who has to copy it by hand.
+  function offer(text) {
+    find('.text').focus();
+    find('.text').select();
+    tell(text);
   }
   function copy() {
-    const done = () => { find('.kept').textContent = words.copied; };
-    const byHand = () => { find('.text').select(); if (document.execCommand('copy')) { done(); } };
-    if (navigator.clipboard) { navigator.clipboard.writeText(asText()).then(done, byHand); } else { byHand(); }
+    const byHand = () => {
+      offer(words.notCopied);
+      if (document.execCommand('copy')) { tell(words.copied); }
+    };
+    if (navigator.clipboard) { navigator.clipboard.writeText(asText()).then(() => tell(words.copied), byHand); } else { byHand(); }
+  }
+  // Who closes the sharing again knows that nothing was shared.
+  function share() {
+    const failed = problem => { if (problem.name !== 'AbortError') { offer(words.notShared); } };
+    try {
+      navigator.share({ title: data.name, text: asText() }).catch(failed);
+    } catch (problem) {
+      failed(problem);
+    }
   }
   load();
   wire();

@@ -4,19 +4,21 @@ function firstAfter(grid, hours) {
   while (after < grid.length - 1 && grid[after] <= hours) { after++; }
   return after;
 }
+// The numbers of all members at one hour of the grid stand side by side.
 // The slopes of the monotone cubic of Fritsch and Butland at the hours of the grid, once for all members.
-function slopes(grid, curves) {
+function slopes(grid, curves, count) {
   const found = new Float64Array(curves.length);
-  for (let from = 0; from < curves.length; from += grid.length) {
-    for (let i = 0; i < grid.length; i++) { found[from + i] = slope(grid, curves, from, i); }
+  for (let i = 0; i < grid.length; i++) {
+    for (let m = 0; m < count; m++) { found[i * count + m] = slope(grid, curves, count, i, m); }
   }
   return found;
 }
-function slope(grid, values, from, i) {
+function slope(grid, curves, count, i, m) {
+  const secant = at => (curves[(at + 1) * count + m] - curves[at * count + m]) / (grid[at + 1] - grid[at]);
   const last = grid.length - 1;
-  if (i === 0 || i === last) { return secant(grid, values, from, Math.min(i, last - 1)); }
-  const before = secant(grid, values, from, i - 1);
-  const after = secant(grid, values, from, i);
+  if (i === 0 || i === last) { return secant(Math.min(i, last - 1)); }
+  const before = secant(i - 1);
+  const after = secant(i);
   if (before * after <= 0) { return 0; }
   const wide = grid[i + 1] - grid[i];
   const wideBefore = grid[i] - grid[i - 1];
@@ -24,35 +26,60 @@ function slope(grid, values, from, i) {
   const w1 = wide + 2 * wideBefore;
   return (w0 + w1) / (w0 / before + w1 / after);
 }
-function secant(grid, values, from, i) {
-  return (values[from + i + 1] - values[from + i]) / (grid[i + 1] - grid[i]);
+// The highest of each member so far, at the hours of the grid.
+function tops(curves, count) {
+  const found = Float64Array.from(curves);
+  for (let k = count; k < found.length; k++) { found[k] = Math.max(found[k - count], found[k]); }
+  return found;
 }
-// What stands between two hours of the grid is the same for all members.
-function rises(dough, hours) {
-  const grid = dough.grid;
-  const after = firstAfter(grid, hours);
+// What stands between two hours of the grid is the same for all members: what each end and its slope count.
+function between(grid, hours, after) {
   const width = grid[after] - grid[after - 1];
   const s = (hours - grid[after - 1]) / width;
   const rest = 1 - s;
-  const left = rest * rest * (1 + 2 * s);
-  const leftSlope = rest * rest * s * width;
-  const right = s * s * (1 + 2 * rest);
-  const rightSlope = s * s * rest * width;
-  const found = new Float64Array(dough.factors.length);
-  for (let m = 0; m < found.length; m++) {
-    const at = m * grid.length + after;
-    found[m] = left * dough.curves[at - 1] + leftSlope * dough.slopes[at - 1] + right * dough.curves[at] - rightSlope * dough.slopes[at];
+  return [rest * rest * (1 + 2 * s), rest * rest * s * width, s * s * (1 + 2 * rest), -s * s * rest * width];
+}
+// Into the numbers given, where there are any.
+function rises(dough, hours, into) {
+  const count = dough.factors.length;
+  const after = firstAfter(dough.grid, hours);
+  const part = between(dough.grid, hours, after);
+  const left = part[0], leftSlope = part[1], right = part[2], rightSlope = part[3];
+  const found = into || new Float64Array(count);
+  for (let m = 0, k = after * count; m < count; m++, k++) {
+    found[m] = left * dough.curves[k - count] + leftSlope * dough.slopes[k - count] + right * dough.curves[k] + rightSlope * dough.slopes[k];
   }
   return found;
 }
 function highest(dough, hours) {
   const most = rises(dough, hours);
-  for (let m = 0; m < most.length; m++) {
-    for (let i = 0; i < dough.grid.length && dough.grid[i] <= hours; i++) {
-      most[m] = Math.max(most[m], dough.curves[m * dough.grid.length + i]);
-    }
-  }
+  const until = (firstAfter(dough.grid, hours) - 1) * most.length;
+  for (let m = 0; m < most.length; m++) { most[m] = Math.max(most[m], dough.tops[until + m]); }
   return most;
+}
+// When each member first has risen so far.
+function hoursTo(dough, rise) {
+  const count = dough.factors.length;
+  const found = new Float64Array(count);
+  for (let m = 0; m < count; m++) {
+    let after = 1;
+    while (after < dough.grid.length && dough.curves[after * count + m] < rise) { after++; }
+    found[m] = after < dough.grid.length ? crossing(dough, after, m, rise) : Infinity;
+  }
+  return found;
+}
+function crossing(dough, after, m, rise) {
+  const k = after * dough.factors.length + m;
+  const before = k - dough.factors.length;
+  let low = dough.grid[after - 1];
+  let high = dough.grid[after];
+  for (let halved = 0; halved < 12; halved++) { // of a step of some hours a few seconds are left
+    const middle = (low + high) / 2;
+    const part = between(dough.grid, middle, after);
+    const there = part[0] * dough.curves[before] + part[1] * dough.slopes[before] + part[2] * dough.curves[k] + part[3] * dough.slopes[k];
+    if (there < rise) { low = middle; } else { high = middle; }
+  }
+  return (low + high) / 2;
 }
 function deviation(dough, rise) {
   return dough.noise.constant + dough.noise.share * Math.max(1 + rise, 0);
@@ -84,22 +111,35 @@ function carrying(weights) {
   }
   return sum * sum / squares;
 }
-function sorted(values, weights) {
-  const order = [];
-  for (let m = 0; m < values.length; m++) {
-    if (!weights || weights[m] > 0) { order.push(m); }
-  }
-  return order.sort((a, b) => (values[a] < values[b] ? -1 : values[a] > values[b] ? 1 : a - b));
+// The members in the order of their values, to a millionth: numbers alone are sorted soonest.
+function sorted(values) {
+  const count = values.length;
+  const keys = new Float64Array(count);
+  for (let m = 0; m < count; m++) { keys[m] = Math.min(Math.round(values[m] * 1e6), 1e12) * count + m; }
+  keys.sort();
+  const order = new Uint16Array(count);
+  for (let i = 0; i < count; i++) { order[i] = keys[i] - Math.floor(keys[i] / count) * count; }
+  return order;
 }
 // The order of the values, where it is known, spares sorting them for every set of weights.
 function distribution(values, weights, order) {
-  const used = order ? order.filter(m => weights[m] > 0) : sorted(values, weights);
-  const upTo = [];
+  const all = order || sorted(values);
+  const at = new Float64Array(all.length);
+  const upTo = new Float64Array(all.length);
+  let used = 0;
   let sum = 0;
-  used.forEach(m => { sum += weights[m]; upTo.push(sum); });
-  let stretch = 0;
-  used.forEach(m => { stretch += weights[m] * weights[m] / sum / sum; });
-  return { sorted: used.map(m => values[m]), upTo: upTo.map(u => u / sum), stretch: stretch };
+  let squares = 0;
+  for (let i = 0; i < all.length; i++) {
+    const weight = weights[all[i]];
+    if (weight > 0) {
+      sum += weight;
+      squares += weight * weight;
+      at[used] = values[all[i]];
+      upTo[used++] = sum;
+    }
+  }
+  for (let i = 0; i < used; i++) { upTo[i] /= sum; }
+  return { sorted: at.subarray(0, used), upTo: upTo, stretch: squares / sum / sum };
 }
 // Type 7 of the weighted quantiles; with equal weights the usual type 7.
 function quantile(of, level) {
@@ -114,11 +154,6 @@ function quantile(of, level) {
     mean += share > 1e-9 ? share * (of.sorted[i] - of.sorted[first]) : 0;
   }
   return mean;
-}
-function reached(of, hours) {
-  let share = 0;
-  of.sorted.forEach((value, i) => { share = value <= hours ? of.upTo[i] : share; });
-  return share;
 }
 // Abramowitz and Stegun 7.1.26, to 1.5e-7.
 function normal(z) {
@@ -157,45 +192,45 @@ function doubt(dough, before, reading) {
   if (!fell && clock > Math.max(mark, least)) { return 'CLOCK_WRONG'; }
   return mark >= least ? 'MARK_MOVED' : 'OTHER_DOUGH';
 }
+// When to look next for the rise that the jar shows when it is time to shape, or for another event.
+function lookFor(dough, weights, event, last) {
+  const at = quantile(distribution(event.members, weights, event.order), 0.5);
+  if (event.key !== 'shape' || !isFinite(at)) { return nextLook(dough, weights, event.members, event.order, last); }
+  const times = hoursTo(dough, quantile(distribution(highest(dough, at), weights), 0.5));
+  return nextLook(dough, weights, times, sorted(times), last);
+}
 // The hour at which one more reading narrows the times most, before the early one; NaN for now.
-function nextLook(dough, weights, times, last) {
-  const early = quantile(distribution(times, weights), 0.1);
+function nextLook(dough, weights, times, order, last) {
+  const early = quantile(distribution(times, weights, order), 0.1);
   const first = last + 0.25;
   if (!isFinite(early) || !(early > first)) { return NaN; }
+  const heights = new Float64Array(times.length);
   let best = first;
   let most = -1;
   for (let i = 0; i <= 24; i++) {
     const at = first + (early - first) * i / 24;
-    const worth = gain(dough, weights, times, at);
+    const worth = gain(dough, weights, times, rises(dough, at, heights));
     if (worth > most) { most = worth; best = at; }
   }
   return best;
 }
 // What a reading takes off the variance of a time, by regression over the members that get there.
-function gain(dough, weights, times, at) {
-  const heights = rises(dough, at);
-  let sum = 0;
-  let time = 0;
-  let height = 0;
+function gain(dough, weights, times, heights) {
+  let sum = 0, time = 0, height = 0, across = 0, square = 0;
   for (let m = 0; m < times.length; m++) {
-    heights[m] = (1 + heights[m]) * dough.factors[m];
-    if (isFinite(times[m])) {
-      sum += weights[m];
-      time += weights[m] * times[m];
-      height += weights[m] * heights[m];
+    if (times[m] < Infinity) {
+      const weight = weights[m];
+      const there = (1 + heights[m]) * dough.factors[m];
+      sum += weight;
+      time += weight * times[m];
+      height += weight * there;
+      across += weight * there * times[m];
+      square += weight * there * there;
     }
   }
   time /= sum;
   height /= sum;
-  let across = 0;
-  let variance = 0;
-  for (let m = 0; m < times.length; m++) {
-    if (isFinite(times[m])) {
-      const off = heights[m] - height;
-      across += weights[m] / sum * (times[m] - time) * off;
-      variance += weights[m] / sum * off * off;
-    }
-  }
+  const together = across / sum - time * height;
   const noise = deviation(dough, height - 1);
-  return across * across / (variance + noise * noise);
+  return together * together / (square / sum - height * height + noise * noise);
 }

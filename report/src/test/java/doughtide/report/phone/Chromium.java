@@ -2,6 +2,7 @@ package doughtide.report.phone;
 
 import java.io.BufferedReader;
 import java.io.IOException;
+import java.io.InputStream;
 import java.io.InputStreamReader;
 import java.net.URI;
 import java.net.http.HttpClient;
@@ -16,9 +17,11 @@ import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
+import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionStage;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 
@@ -29,7 +32,7 @@ final class Chromium implements AutoCloseable {
       List.of("chromium", "chromium-browser", "google-chrome", "google-chrome-stable");
   private static final Pattern LISTENS = Pattern.compile("ws://([0-9.]+:[0-9]+)/");
   private static final Pattern PAGE = Pattern.compile("\"webSocketDebuggerUrl\": *\"(ws:[^\"]+)\"");
-  private static final int PATIENCE_SECONDS = 60;
+  private static final int PATIENCE_SECONDS = 90;
 
   private final Process process;
   private final HttpClient http = HttpClient.newHttpClient();
@@ -51,8 +54,27 @@ final class Chromium implements AutoCloseable {
         http.newWebSocketBuilder().buildAsync(URI.create(url.group(1)), new Listener()).join();
   }
 
-  /** The program, where one of its names is in a folder of the search path. */
-  static Optional<Path> installed() {
+  /**
+   * Opens a file where there is a browser; tells in a line where there is none, or one that does
+   * not start.
+   */
+  static Optional<Chromium> ifInstalled(Path page, Path profile) throws InterruptedException {
+    Optional<Path> program = installed();
+    try {
+      return program.isPresent()
+          ? Optional.of(open(program.get(), page, profile))
+          : none("no Chromium is installed");
+    } catch (IOException e) {
+      return none(program.orElseThrow() + " does not start: " + e.getMessage());
+    }
+  }
+
+  private static Optional<Chromium> none(String why) {
+    System.out.println("The page for the telephone is not tried in a real browser: " + why);
+    return Optional.empty();
+  }
+
+  private static Optional<Path> installed() {
     String path = System.getenv().getOrDefault("PATH", "");
     return Pattern.compile(java.io.File.pathSeparator)
         .splitAsStream(path)
@@ -61,8 +83,7 @@ final class Chromium implements AutoCloseable {
         .findFirst();
   }
 
-  /** Opens a file. */
-  static Chromium open(Path program, Path page, Path profile)
+  private static Chromium open(Path program, Path page, Path profile)
       throws IOException, InterruptedException {
     Process process =
         new ProcessBuilder(
@@ -76,9 +97,14 @@ final class Chromium implements AutoCloseable {
                 "--user-data-dir=" + profile)
             .redirectOutput(ProcessBuilder.Redirect.DISCARD)
             .start();
-    Chromium browser = new Chromium(process, page);
-    browser.waitUntilLoaded();
-    return browser;
+    try {
+      Chromium browser = new Chromium(process, page);
+      browser.waitUntilLoaded();
+      return browser;
+    } catch (IOException | RuntimeException e) {
+      process.destroyForcibly();
+      throw e;
+    }
   }
 
   /** Opens another file in the same window. */
@@ -101,12 +127,22 @@ final class Chromium implements AutoCloseable {
     throw new IllegalStateException("the page was not loaded");
   }
 
+  /** A browser that says nothing is ended, and so has said nothing. */
   private static String host(Process process) throws IOException {
+    AtomicBoolean listens = new AtomicBoolean();
+    CompletableFuture.delayedExecutor(PATIENCE_SECONDS, TimeUnit.SECONDS)
+        .execute(
+            () -> {
+              if (!listens.get()) {
+                process.destroyForcibly();
+              }
+            });
     BufferedReader err =
         new BufferedReader(new InputStreamReader(process.getErrorStream(), StandardCharsets.UTF_8));
     for (String line = err.readLine(); line != null; line = err.readLine()) {
       Matcher at = LISTENS.matcher(line);
       if (at.find()) {
+        listens.set(true);
         return at.group(1);
       }
     }
@@ -173,6 +209,52 @@ final class Chromium implements AutoCloseable {
       throw new IllegalStateException(answer.substring(0, Math.min(600, answer.length())));
     }
     return Base64.getDecoder().decode(data.group(1));
+  }
+
+  /** A screen of so many points, in the light or in the dark. */
+  void look(int width, int height, String scheme) throws InterruptedException {
+    call(
+        "Emulation.setDeviceMetricsOverride",
+        "{\"width\":%d,\"height\":%d,\"deviceScaleFactor\":1,\"mobile\":%b}"
+            .formatted(width, height, width < 600));
+    prefers("prefers-color-scheme", scheme);
+  }
+
+  void prefers(String feature, String value) throws InterruptedException {
+    call(
+        "Emulation.setEmulatedMedia",
+        "{\"features\":[{\"name\":\"%s\",\"value\":\"%s\"}]}".formatted(feature, value));
+  }
+
+  /** What an audit with axe-core finds, a line a finding. */
+  String audit() throws IOException, InterruptedException {
+    try (InputStream axe = Chromium.class.getResourceAsStream("/axe.min.js")) {
+      run(new String(axe.readAllBytes(), StandardCharsets.UTF_8) + "; 'loaded'");
+    }
+    return run(
+        "axe.run({ runOnly: ['wcag2a', 'wcag2aa', 'wcag21a', 'wcag21aa', 'wcag22aa',"
+            + " 'best-practice'] }).then(r => r.violations.map(v => v.id + ': ' + v.nodes.map("
+            + "n => n.html.slice(0, 120) + ' ' + n.failureSummary).join(' | ')).join('\\n'))");
+  }
+
+  /** The whole page as a picture. */
+  byte[] picture() throws InterruptedException {
+    return data("Page.captureScreenshot", "{\"captureBeyondViewport\":true}");
+  }
+
+  /** As printed on A4 paper. */
+  byte[] printed() throws InterruptedException {
+    return data("Page.printToPDF", "{\"paperWidth\":8.27,\"paperHeight\":11.69}");
+  }
+
+  /** A key pressed and let go. */
+  void press(String key) throws InterruptedException {
+    for (String type : List.of("rawKeyDown", "keyUp")) {
+      call(
+          "Input.dispatchKeyEvent",
+          "{\"type\":\"%s\",\"key\":\"%s\",\"code\":\"%s\",\"windowsVirtualKeyCode\":%d}"
+              .formatted(type, key, key, key.equals("Tab") ? 9 : 32));
+    }
   }
 
   @Override

@@ -16,6 +16,7 @@ import java.nio.charset.StandardCharsets;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
+import java.util.Optional;
 import org.htmlunit.html.DomElement;
 import org.htmlunit.html.DomNode;
 import org.junit.jupiter.api.AfterEach;
@@ -55,7 +56,8 @@ class PhoneLessonTest {
                 new PhoneLesson.Axis(PhoneLesson.Thing.STARTER, 1, 2)),
             doughs,
             List.of(HALF, Rise.ofPercent(100)),
-            HALF);
+            HALF,
+            Optional.empty());
   }
 
   @AfterEach

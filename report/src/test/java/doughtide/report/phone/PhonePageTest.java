@@ -119,11 +119,12 @@ class PhonePageTest {
             List.of(),
             List.of());
     phone.open("x.html", PhonePage.of(night, ENGLISH).html(), before.toInstant());
-    for (double hours : new double[] {0, 3.5, 4.99, 5.01, 11.3}) {
+    for (double hours : new double[] {0, 3.5, 3.97, 4.99, 5.01, 11.3}) {
       assertThat(phone.run("doughs[0].clock.at(" + hours + ")"))
           .isEqualTo(clock.at(OptionalDouble.of(hours)));
     }
     assertThat(phone.run("doughs[0].clock.at(6)")).isEqualTo("Sun 03:00");
+    assertThat(clock.at(OptionalDouble.of(3.97))).isEqualTo("Sun 00:00"); // 23:58 in truth
   }
 
   @Test
@@ -157,6 +158,47 @@ class PhonePageTest {
     assertThat(phone.texts(".readings li")).isEmpty();
     open(loaf);
     assertThat(phone.texts(".readings li")).hasSize(1);
+  }
+
+  /** Each of a class keeps its own readings, on one page, too. */
+  @Test
+  void aClassOfTwelveIsSmallAndItsDoughsDoNotMix() {
+    List<String> names =
+        List.of(
+            "Anna 1", "Anna 2", HOSTILE.get(0), "\"><b", "e", "f", "g", "h", "i", "j", "k", "l");
+    BrowserKitchen kitchen = new BrowserKitchen(MIXED, 128);
+    String large = PhonePage.ofDoughs("Saturday", kitchen.doughs(names), ENGLISH).html();
+    assertThat(large.getBytes(StandardCharsets.UTF_8)).hasSizeLessThan(1_500_000);
+    String html =
+        PhonePage.ofDoughs("Saturday", kitchen.doughs(names.subList(0, 3)), ENGLISH).html();
+    phone.open("c.html", html, AT_FIVE);
+    assertThat(phone.texts("h2.name")).isEqualTo(names.subList(0, 3));
+    phone.read("30", "16:30"); // of the first
+    phone.open("c.html", html, AT_FIVE);
+    assertThat(phone.texts("#d1 .readings li")).hasSize(1);
+    assertThat(phone.texts("#d2 .readings li, #d3 .readings li")).isEmpty();
+    assertThat(phone.texts("script")).hasSize(1);
+  }
+
+  @Test
+  void saysWhenNoHourSuitsAnyMore() {
+    open(loaf);
+    phone.run("doughs[0].events[0].members.fill(Infinity)");
+    phone.read("30", "16:30");
+    assertThat(phone.text(".answer")).isEqualTo(ENGLISH.say("phone.lesson.noShape"));
+  }
+
+  /** Copying that a browser refuses leaves the text selected and says so; so does sharing. */
+  @Test
+  void saysWhenTheTextCannotBeCopied() {
+    open(loaf);
+    phone.run(
+        "navigator.clipboard = undefined; document.execCommand = () => false;"
+            + " document.querySelector('.copy').click()");
+    assertThat(phone.text(".kept")).isEqualTo(ENGLISH.say("phone.notCopied"));
+    assertThat(phone.run("document.activeElement.className")).isEqualTo("text");
+    phone.click(".download");
+    assertThat(phone.text(".kept")).isEqualTo(ENGLISH.say("phone.saved"));
   }
 
   @Test

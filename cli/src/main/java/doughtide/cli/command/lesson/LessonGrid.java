@@ -10,6 +10,7 @@ import doughtide.cli.options.TemperatureOptions;
 import doughtide.cli.session.Environment;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
+import doughtide.core.loaf.Proof;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Rise;
@@ -27,6 +28,7 @@ public final class LessonGrid {
 
   public static final String VARY = "vary";
   private static final int MOST_DOUGHS = 49;
+  private static final int MOST_LOAVES = 25; // each takes about a second of one core
 
   private final Arguments arguments;
   private final Environment environment;
@@ -47,13 +49,19 @@ public final class LessonGrid {
             "Makes the page a lesson with a slider: what dough-temp, starter, prefermented,"
                 + " hydration or flour (flours apart by semicolons) change; at most two and "
                 + MOST_DOUGHS
-                + " doughs.")
+                + " doughs, "
+                + MOST_LOAVES
+                + " with a proof.")
         .repeatable();
   }
 
-  /** The grid, if one is asked for; every value is checked. */
+  /**
+   * The grid, if one is asked for; every value is checked.
+   *
+   * @param shaped whether loaves are planned of the doughs
+   */
   public static Optional<LessonGrid> read(
-      Arguments arguments, DoughOptions dough, Environment environment) {
+      Arguments arguments, DoughOptions dough, boolean shaped, Environment environment) {
     List<Variation> varied = arguments.all(VARY).stream().map(Variation::parse).toList();
     if (varied.isEmpty()) {
       return Optional.empty();
@@ -69,7 +77,7 @@ public final class LessonGrid {
         "number of doughs of --vary with the one given",
         axes.stream().mapToDouble(each -> each.values().size()).reduce(1, (a, b) -> a * b),
         2,
-        MOST_DOUGHS,
+        shaped ? MOST_LOAVES : MOST_DOUGHS,
         "");
     return Optional.of(new LessonGrid(arguments, environment, axes));
   }
@@ -79,14 +87,16 @@ public final class LessonGrid {
    *
    * @param name of the page
    * @param rises whose times are shown, ascending
-   * @param asked the one that is told of
+   * @param asked the one that is told of where there is no proof
+   * @param proof what each dough is shaped for, if that is asked
    */
   public PhoneLesson lesson(
       String name,
       RiseForecaster forecaster,
       Optional<ClockTimes> clock,
       List<Rise> rises,
-      Rise asked) {
+      Rise asked,
+      Optional<Proof> proof) {
     List<RiseForecast> doughs = new ArrayList<>();
     Set<String> without = new TreeSet<>();
     axes.forEach(each -> without.addAll(each.options()));
@@ -97,7 +107,12 @@ public final class LessonGrid {
       doughs.add(forecaster.forecast(dough.formula(), temperature.dough()));
     }
     return new PhoneLesson(
-        name, axes.stream().map(LessonAxis::shown).toList(), doughs, rises, asked);
+        name,
+        axes.stream().map(LessonAxis::shown).toList(),
+        doughs,
+        rises,
+        asked,
+        proof.map(each -> PhoneLesson.Loaf.of(each, doughs)));
   }
 
   /** By option, the values of the last axis changing fastest. */
