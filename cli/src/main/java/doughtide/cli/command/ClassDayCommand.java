@@ -41,6 +41,7 @@ public final class ClassDayCommand implements Command {
             "calendar",
             "chart",
             "pages",
+            "page",
             "format")
         .options(DayOptions.specsBesideFile())
         .options(DayReport.specs("class"))
@@ -96,6 +97,9 @@ public final class ClassDayCommand implements Command {
             "Loaves of several doughs go into the oven together where there is room, and one"
                 + " feeding serves all doughs for which it is ripe. Where the day is not possible,"
                 + " the smallest change that makes it so is named.")
+        .note(
+            "--page class.html is one page for all their telephones, with first names only: send it"
+                + " as a file, by e-mail or messenger.")
         .note("Caution: " + Cautions.OVEN)
         .build();
   }

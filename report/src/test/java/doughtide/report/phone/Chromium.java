@@ -12,18 +12,20 @@ import java.net.http.WebSocket;
 import java.nio.charset.StandardCharsets;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.time.Duration;
 import java.util.Base64;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.BlockingQueue;
 import java.util.concurrent.CompletableFuture;
 import java.util.concurrent.CompletionStage;
+import java.util.concurrent.ExecutionException;
 import java.util.concurrent.LinkedBlockingQueue;
 import java.util.concurrent.TimeUnit;
+import java.util.concurrent.TimeoutException;
 import java.util.concurrent.atomic.AtomicBoolean;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /** A Chromium without a window, driven through its DevTools protocol. */
 final class Chromium implements AutoCloseable {
@@ -257,16 +259,21 @@ final class Chromium implements AutoCloseable {
     }
   }
 
+  /** Ends it and waits for all of its processes, so that nothing is written any more. */
   @Override
   public void close() {
     socket.abort();
+    List<ProcessHandle> all =
+        Stream.concat(Stream.of(process.toHandle()), process.descendants()).toList();
     process.destroy();
     try {
-      if (!process.waitFor(Duration.ofSeconds(10).toSeconds(), TimeUnit.SECONDS)) {
-        process.destroyForcibly();
+      for (ProcessHandle each : all) {
+        each.onExit().get(10, TimeUnit.SECONDS);
       }
     } catch (InterruptedException e) {
       Thread.currentThread().interrupt();
+    } catch (ExecutionException | TimeoutException e) {
+      all.forEach(ProcessHandle::destroyForcibly);
     }
   }
 }
