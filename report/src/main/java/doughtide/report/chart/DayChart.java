@@ -269,7 +269,7 @@ public final class DayChart {
         .bench(bench(from, to))
         .uprights(RiseChart.midnights(axes, zero))
         .uprights(deadlines(to))
-        .notes(List.of(words.say(key())))
+        .notes(RiseChart.withMidnight(words.say(key()), RiseChart.midnights(axes, zero), words))
         .chart();
   }
 

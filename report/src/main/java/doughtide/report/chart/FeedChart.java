@@ -81,7 +81,9 @@ public final class FeedChart {
             words.say("chart.fedHeight"),
             v -> "×" + words.number(v, top - 1 > 2 ? 1 : 2));
     ChartPicture.Builder picture = ChartPicture.on(fedAt.map(axes::clock).orElse(elapsed), up);
-    fedAt.ifPresent(zero -> picture.under(elapsed).uprights(RiseChart.midnights(axes, zero)));
+    List<ChartPicture.Upright> midnights =
+        fedAt.map(zero -> RiseChart.midnights(axes, zero)).orElse(List.of());
+    fedAt.ifPresent(zero -> picture.under(elapsed).uprights(midnights));
     return picture
         .bands(List.of(new ChartPicture.Band(words.say("chart.band"), x, late, early)))
         .curves(
@@ -89,7 +91,7 @@ public final class FeedChart {
                 new ChartPicture.Curve(
                     words.say("chart.likely"), x, likely, ChartPicture.Pen.BOLD, false)))
         .lanes(lanes(forecast, fedAt, words))
-        .notes(List.of(words.say("chart.feedKey")));
+        .notes(RiseChart.withMidnight(words.say("chart.feedKey"), midnights, words));
   }
 
   /** Title and a description in a sentence. */

@@ -65,6 +65,10 @@ public final class PrintedChart implements Drawn {
             .size();
   }
 
+  ChartPicture picture() {
+    return picture;
+  }
+
   static Font titleFont(double sizePt) {
     return Fonts.bold(sizePt * 1.25);
   }

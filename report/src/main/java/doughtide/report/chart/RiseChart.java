@@ -63,6 +63,12 @@ public final class RiseChart {
     return chart.body().notes(List.of(chart.keyLine())).chart();
   }
 
+  /** What the chart answers, for a page that leads with it; empty where no hour is known. */
+  public static Optional<String> answer(RiseChartData data, Words words) {
+    List<String> said = new RiseChart(data, words).answer();
+    return said.isEmpty() ? Optional.empty() : Optional.of(String.join(" ", said));
+  }
+
   /** Title and what the chart answers, in sentences. */
   public static ChartCaption caption(RiseChartData data, Words words) {
     RiseChart chart = new RiseChart(data, words);
@@ -84,7 +90,7 @@ public final class RiseChart {
     double top = top(early, likely, late);
     double step = ChartAxis.step(top, 8, 25, 50, 100);
     ChartAxis up = ChartAxis.every(step, 0, top, words.say("chart.rise"), v -> words.percent(v, 0));
-    TimeAxes axes = new TimeAxes(0, hours.end(), hours.squeeze(), words);
+    TimeAxes axes = axes();
     ChartAxis elapsed = axes.hours(words.say("chart.hoursAfterMixing"));
     ChartPicture.Builder picture =
         ChartPicture.on(data.mixedAt().map(axes::clock).orElse(elapsed), up);
@@ -110,6 +116,15 @@ public final class RiseChart {
             data.readings().stream()
                 .map(reading -> new ChartPicture.Dot(reading.hours(), reading.percent()))
                 .toList());
+  }
+
+  private TimeAxes axes() {
+    return new TimeAxes(0, hours.end(), hours.squeeze(), words);
+  }
+
+  /** The key of a chart, with the line where a day begins if there is one. */
+  static List<String> withMidnight(String key, List<ChartPicture.Upright> midnights, Words words) {
+    return List.of(midnights.isEmpty() ? key : key + " " + words.say("chart.keyMidnight"));
   }
 
   /** A line where a day begins. */
@@ -316,12 +331,16 @@ public final class RiseChart {
     return Math.ceil(wanted / 12.5) * 12.5;
   }
 
-  /** Where a loaf is asked for, its shape point is the answer and the marks would hide it. */
+  /**
+   * Where a loaf is asked for, its shape point is the answer and the marks would hide it. Of marks
+   * that lie on each other the one stays that the sentence, the ribbon and the dots tell of.
+   */
   private List<ChartPicture.Span> spans(double top) {
     List<ChartPicture.Span> spans = new ArrayList<>();
     double before = Double.NEGATIVE_INFINITY;
     for (PassingPoint point : data.passing()) {
-      boolean isApart = point.percent() - before >= LEAST_APART * top;
+      boolean isApart =
+          point.percent() - before >= LEAST_APART * top && !isOnAskedMark(point, LEAST_APART * top);
       if (data.shape().isEmpty()
           && isApart
           && point.percent() <= top
@@ -339,6 +358,12 @@ public final class RiseChart {
       }
     }
     return spans;
+  }
+
+  private boolean isOnAskedMark(PassingPoint point, double apart) {
+    return point.percent() != MARK_PERCENT
+        && Math.abs(point.percent() - MARK_PERCENT) < apart
+        && data.passing().stream().anyMatch(each -> each.percent() == MARK_PERCENT);
   }
 
   private String label(PassingPoint point) {
@@ -485,6 +510,9 @@ public final class RiseChart {
     if (!data.readings().isEmpty()) {
       key.add(words.say("chart.readings"));
     }
+    data.mixedAt()
+        .filter(zero -> !axes().midnights(zero).isEmpty())
+        .ifPresent(zero -> key.add(words.say("chart.keyMidnight")));
     hours
         .squeeze()
         .ifPresent(

@@ -19,7 +19,8 @@ import java.util.Optional;
  * One dough on one side: what it is made of, its chart, the steps of the day with boxes to tick and
  * room for own readings beside what was predicted.
  *
- * @param answer when to shape and at which height of the jar, in a sentence; empty if unknown
+ * @param answer when to shape and at which height of the jar, or when it has risen by half where
+ *     nothing is said of a loaf, in a sentence; empty if unknown
  * @param rise the forecast; its title names the dough, its subtitle the formula and temperatures
  * @param steps in order
  * @param cautions those that apply to this dough
@@ -39,7 +40,8 @@ public record BakeSheet(
   /**
    * Copies the lists.
    *
-   * @param answer when to shape and at which height of the jar, in a sentence; empty if unknown
+   * @param answer when to shape and at which height of the jar, or when it has risen by half where
+   *     nothing is said of a loaf, in a sentence; empty if unknown
    * @param rise the forecast; its title names the dough, its subtitle the formula and temperatures
    * @param steps in order
    * @param cautions those that apply to this dough

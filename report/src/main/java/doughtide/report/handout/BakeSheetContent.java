@@ -56,14 +56,16 @@ final class BakeSheetContent {
       day.folds(OptionalDouble.empty()).ifPresent(steps::add);
       steps.addAll(day.bulkOnly());
     }
-    return new BakeSheet(
-        answer,
+    RiseChartData drawn =
         rise.warnings(
                 warnings.stream()
                     .map(each -> Advice.of(words, each).sentences())
                     .distinct()
                     .toList())
-            .build(),
+            .build();
+    return new BakeSheet(
+        proof.isPresent() ? answer : RiseChart.answer(drawn, words),
+        drawn,
         steps,
         List.of(words.say("caution.rawDough") + " " + words.say("caution.steam")));
   }

@@ -90,19 +90,22 @@ public record ComparisonPage(
   public List<Page> pages(PageFormat format, Words words, LocalDate date) {
     Drawn drawn = drawn(words);
     for (double scale : scales()) {
-      Page whole = told(charts(drawn, new Page(format, words, title, date), scale), words);
+      Page whole = told(charts(drawn, led(format, words, date), scale), words);
       if (whole.fits()) {
         return List.of(whole);
       }
     }
     return Page.sidesOf(
-        charts(drawn, new Page(format, words, title, date), 1),
+        charts(drawn, led(format, words, date), 1),
         told(new Page(format, words, title, date), words));
+  }
+
+  private Page led(PageFormat format, Words words, LocalDate date) {
+    return new Page(format, words, title, date).strong(idea);
   }
 
   private Page told(Page page, Words words) {
     page.table(table(words, Edition.TEACHER));
-    page.strong(idea);
     cautions.forEach(page::caution);
     return page;
   }

@@ -54,13 +54,12 @@ public record WhyItRisesPage(
   }
 
   private Page gas(PageFormat format, Words words, LocalDate date, double least) {
-    Page page = new Page(format, words, words.say("why.title"), date);
+    Page page = new Page(format, words, words.say("why.title"), date).strong(idea);
     notes.forEach(page::paragraph);
     page.paragraph(words.say("why.likely"));
     page.chart(riseChart(words), least, words.say("why.riseExplain"));
     page.chart(gasChart(words), 1.2 * least, words.say("why.gasExplain"));
-    page.paragraph(words.say("why.gasExplain"));
-    return page.strong(idea);
+    return page.paragraph(words.say("why.gasExplain"));
   }
 
   private Page sour(Page page, double least, Words words) {

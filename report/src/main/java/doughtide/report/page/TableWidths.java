@@ -3,6 +3,8 @@ package doughtide.report.page;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.regex.Pattern;
+import java.util.stream.IntStream;
 import org.apache.pdfbox.pdmodel.font.PDFont;
 
 /**
@@ -11,6 +13,10 @@ import org.apache.pdfbox.pdmodel.font.PDFont;
 final class TableWidths {
 
   private static final double ROUNDING_PT = 0.05;
+  private static final Pattern WORDS = Pattern.compile("[ \n]");
+
+  /** What is left when a span is parted behind its dash, before any word is. */
+  private static final Pattern PIECES = Pattern.compile("[ \n]|(?<=–)");
 
   private TableWidths() {}
 
@@ -22,28 +28,32 @@ final class TableWidths {
   static boolean keepsWords(Table table, PageType type, double widthPt) {
     double sum = 0;
     for (int i = 0; i < table.columns().size(); i++) {
-      sum += longestWord(table, i, type) + padPt(type);
+      sum += longestWord(table, i, type, WORDS) + padPt(type);
     }
     return sum <= widthPt;
   }
 
   static double[] of(Table table, PageType type, double widthPt) {
     List<Table.Column> columns = table.columns();
-    double[] least = new double[columns.size()];
-    double[] weights = new double[columns.size()];
-    for (int i = 0; i < least.length; i++) {
-      least[i] = longestWord(table, i, type) + padPt(type) + ROUNDING_PT;
-      weights[i] = columns.get(i).weight();
+    double[] weights = columns.stream().mapToDouble(Table.Column::weight).toArray();
+    double[] whole = least(table, type, WORDS);
+    if (Arrays.stream(whole).sum() <= widthPt) {
+      return share(whole, weights, widthPt);
     }
-    double sum = Arrays.stream(least).sum();
-    if (sum > widthPt) {
-      return cut(least, weights, type, widthPt);
-    }
-    return share(least, weights, widthPt);
+    double[] parted = least(table, type, PIECES);
+    return Arrays.stream(parted).sum() <= widthPt
+        ? share(parted, weights, widthPt)
+        : cut(parted, weights, type, widthPt);
   }
 
-  private static double longestWord(Table table, int column, PageType type) {
-    double longest = words(table.columns().get(column).head(), type, type.fonts().bold());
+  private static double[] least(Table table, PageType type, Pattern between) {
+    return IntStream.range(0, table.columns().size())
+        .mapToDouble(i -> longestWord(table, i, type, between) + padPt(type) + ROUNDING_PT)
+        .toArray();
+  }
+
+  private static double longestWord(Table table, int column, PageType type, Pattern between) {
+    double longest = words(table.columns().get(column).head(), type, type.fonts().bold(), between);
     Table.Kind kind = table.columns().get(column).kind();
     if (kind == Table.Kind.TICK) {
       return Math.max(longest, type.sizePt());
@@ -53,16 +63,13 @@ final class TableWidths {
     }
     PDFont font = kind == Table.Kind.STRONG ? type.fonts().bold() : type.fonts().plain();
     for (List<String> row : table.rows()) {
-      longest = Math.max(longest, words(row.get(column), type, font));
+      longest = Math.max(longest, words(row.get(column), type, font, between));
     }
     return longest;
   }
 
-  private static double words(String text, PageType type, PDFont font) {
-    return Arrays.stream(text.split("[ \n]", -1))
-        .mapToDouble(word -> type.width(word, font))
-        .max()
-        .orElse(0);
+  private static double words(String text, PageType type, PDFont font, Pattern between) {
+    return between.splitAsStream(text).mapToDouble(word -> type.width(word, font)).max().orElse(0);
   }
 
   /** By weight; a column that would cut a word takes what it needs first. */

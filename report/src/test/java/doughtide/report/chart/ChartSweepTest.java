@@ -43,6 +43,7 @@ import org.apache.pdfbox.Loader;
 import org.apache.pdfbox.pdmodel.PDDocument;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.EnumSource;
 import org.junit.jupiter.params.provider.MethodSource;
 
 /**
@@ -54,6 +55,7 @@ class ChartSweepTest {
   private static final Optional<ZonedDateTime> EVENING =
       Optional.of(ZonedDateTime.parse("2027-03-27T17:47+01:00[Europe/Berlin]"));
 
+  private static final Words ENGLISH = Words.in(Language.ENGLISH);
   private static final double LEAST_PLOT = 4; // sizes of the text, with the longest of warnings
 
   enum Kind {
@@ -114,6 +116,13 @@ class ChartSweepTest {
     assertWhole(one, List.of(sheets.get(one.dough()), sheets.get(one.dough() * 7 % 20)));
   }
 
+  /** Every kind once: no mark stands in a picture that its key does not tell of. */
+  @ParameterizedTest
+  @EnumSource
+  void everyMarkIsInTheKey(Kind kind) {
+    assertThat(PictureKey.missing(drawer(new Case(0, kind)).draw(ENGLISH).chart())).isEmpty();
+  }
+
   @Tag("long")
   @ParameterizedTest
   @MethodSource("cases")
@@ -123,6 +132,7 @@ class ChartSweepTest {
 
   private static void assertWhole(Case one, List<Sheet> sheets) throws IOException {
     Drawer drawer = drawer(one);
+    assertThat(PictureKey.missing(drawer.draw(ENGLISH).chart())).as(one.toString()).isEmpty();
     for (Sheet sheet : sheets) {
       assertWhole(drawer.draw(sheet.words()), sheet, one + " " + sheet);
     }
