@@ -2,6 +2,12 @@ package doughtide.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import doughtide.core.day.BakeDay;
+import doughtide.core.day.BenchHours;
+import doughtide.core.day.BenchInterval;
+import doughtide.core.day.DayAnswer;
+import doughtide.core.day.DayPlanner;
+import doughtide.core.day.SearchControl;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
@@ -25,6 +31,8 @@ import java.io.ByteArrayOutputStream;
 import java.io.IOException;
 import java.nio.charset.StandardCharsets;
 import java.time.LocalDate;
+import java.time.ZonedDateTime;
+import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
 
@@ -70,6 +78,40 @@ class ChartExampleTest {
         .loaf("Wet", forecast, proof, shape)
         .write(ChartFormat.SVG, ChartSize.A4_LANDSCAPE, out);
     return out.toString(StandardCharsets.UTF_8);
+  }
+
+  @Test
+  void aDayAsAChart() {
+    BakeDay day =
+        BakeDay.builder()
+            .readyAt(36)
+            .bench(new BenchHours(List.of(new BenchInterval(6.5, 22), new BenchInterval(30, 37))))
+            .cold(Temperature.ofCelsius(4))
+            .build();
+    DayAnswer answer = DayPlanner.plan(List.of(day), 1, SearchControl.none());
+    ZonedDateTime midnight = ZonedDateTime.parse("2027-03-06T00:00+01:00[Europe/Berlin]");
+    Charts charts = Charts.in(Words.in(Language.ENGLISH));
+    Optional<byte[]> drawn =
+        answer.days().stream() // the best day comes first; none: answer.obstacle() says why
+            .findFirst()
+            .map(best -> charts.day("Sunday", best, List.of("white"), midnight))
+            .map(chart -> chart.bytes(ChartFormat.SVG));
+
+    String svg = new String(drawn.orElseThrow(), StandardCharsets.UTF_8);
+    assertThat(svg).contains("Sunday").contains("white");
+  }
+
+  @Test
+  void aPageIntoAStream() throws IOException {
+    ByteArrayOutputStream out = new ByteArrayOutputStream();
+    Words words = Words.in(Language.ENGLISH);
+    HandoutDough dough =
+        HandoutDough.steady(DoughFormula.builder().build(), Temperature.ofCelsius(25));
+    Handouts.in(words)
+        .bakeSheet(dough, Optional.empty(), Optional.empty())
+        .write(PageFormat.a4(), words, LocalDate.of(2027, 3, 6), out); // stays open
+
+    assertThat(out.toString(StandardCharsets.ISO_8859_1)).startsWith("%PDF-");
   }
 
   @Test

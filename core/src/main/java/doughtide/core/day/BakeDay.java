@@ -133,24 +133,38 @@ public final class BakeDay extends Value {
   /**
    * A feeding that has been done for this dough.
    *
-   * @param hour when, on the axis of the day
+   * @param hour when, h on the axis of the day
    * @param ratio how
+   * @hidden
    */
   @Internal
   public record Fed(double hour, FeedRatio ratio) implements Serializable {
-    /** Checks that both are given. */
+    /**
+     * Checks that the ratio is given.
+     *
+     * @param hour when, h on the axis of the day
+     * @param ratio how
+     */
     public Fed {
       Checks.given("ratio", ratio);
     }
   }
 
-  /** The feeding that has been done for this dough already, if one has. */
+  /**
+   * {@return the feeding that has been done for this dough already, if one has}
+   *
+   * @hidden
+   */
   @Internal
   public Optional<Fed> fed() {
     return Optional.ofNullable(given.fed);
   }
 
-  /** The stages in which its starter is built, if it is. */
+  /**
+   * {@return the stages in which its starter is built, if it is}
+   *
+   * @hidden
+   */
   @Internal
   public Optional<BuildTimes> stages() {
     return Optional.ofNullable(given.stages);
@@ -590,8 +604,10 @@ public final class BakeDay extends Value {
     /**
      * The starter for this dough has been fed already.
      *
-     * @param hour when, −8760…8760
+     * @param hour when, −8760…8760 h on the axis of the day
      * @param ratio how
+     * @return this
+     * @hidden
      */
     @Internal
     public Builder fed(double hour, FeedRatio ratio) {
@@ -600,7 +616,13 @@ public final class BakeDay extends Value {
       return this;
     }
 
-    /** The starter is built in stages; the dough's own is what they make. */
+    /**
+     * The starter is built in stages; the dough's own is what they make.
+     *
+     * @param times the stages and when each begins
+     * @return this
+     * @hidden
+     */
     @Internal
     public Builder stages(BuildTimes times) {
       this.stages = times;

@@ -274,9 +274,10 @@ public final class BakePlan {
   }
 
   /**
-   * How a feeding is done; of a starter built in stages, how a stage is.
+   * {@return how a feeding is done; of a starter built in stages, how a stage is}
    *
    * @param step a feeding of this plan
+   * @hidden
    */
   @Internal
   public FeedRatio feedRatio(BakeStep step) {

@@ -36,7 +36,13 @@ public record DayAnswer(
    *     it is wanted, hours
    */
   public record Choice(Criterion criterion, double value, double other) implements Serializable {
-    /** Checks that the criterion is given. */
+    /**
+     * Checks that the criterion is given.
+     *
+     * @param criterion what put it before the next best
+     * @param value its own; hours, share or number by the criterion
+     * @param other that of the next best, or the age of the oldest bread in hours
+     */
     public Choice {
       Checks.given("criterion", criterion);
     }

@@ -168,6 +168,7 @@ public record ReadingsDocument(
      * @param lastHours hours since mixing of the last line of the table; negative if there is none
      * @param plan how the loaf goes on, as typed, by keys that are names of options
      * @param result how the loaf came out, once it is known
+     * @param shapedHours from mixing until the loaf was shaped, if the head tells it
      * @param core a probe in the middle of the loaf
      */
     public Head {

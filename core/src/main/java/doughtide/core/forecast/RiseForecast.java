@@ -107,9 +107,11 @@ public final class RiseForecast {
   /**
    * Asks some members, each run once more and not kept, unless the runs are.
    *
+   * @param <T> what an answer is
    * @param members places in {@link #ensemble()}
    * @param asked of the place and the run of a member
    * @return the answers, in the order of the places
+   * @hidden
    */
   @Internal
   public <T> List<T> ofMembers(List<Integer> members, BiFunction<Integer, RiseCurve, T> asked) {

@@ -180,6 +180,7 @@ public final class LiveDough {
    * reading that is looked up.
    *
    * @param proof what happens after bulk fermentation
+   * @return this dough, to be asked {@link #shape()}
    */
   public LiveDough shapedFor(Proof proof) {
     LiveDough all =
@@ -195,7 +196,7 @@ public final class LiveDough {
   }
 
   /**
-   * When to shape, by the readings so far, and what the jar shows then.
+   * {@return when to shape, by the readings so far, and what the jar shows then}
    *
    * @throws InputException if it was not {@linkplain #shapedFor told} what is to be made of it
    */
@@ -204,7 +205,7 @@ public final class LiveDough {
   }
 
   /**
-   * When it would be shaped if nothing had been read, and what the jar would show then.
+   * {@return when it would be shaped if nothing had been read, and what the jar would show then}
    *
    * @throws InputException if it was not {@linkplain #shapedFor told} what is to be made of it
    */
@@ -213,8 +214,8 @@ public final class LiveDough {
   }
 
   /**
-   * When to shape, by the readings so far, and what becomes of the loaf until the oven: some loaves
-   * are followed anew, which takes longer than {@link #shape} with the same hours.
+   * {@return when to shape, by the readings so far, and what becomes of the loaf until the oven:
+   * some loaves are followed anew, which takes longer than {@link #shape} with the same hours}
    *
    * @throws InputException if it was not {@linkplain #shapedFor told} what is to be made of it
    */
@@ -223,7 +224,7 @@ public final class LiveDough {
   }
 
   /**
-   * When the first members are shaped, hours from mixing; infinite for never.
+   * {@return when the first members are shaped, hours from mixing; infinite for never}
    *
    * @param members how many, at most as many as {@link #expected} has
    * @throws InputException if it was not {@linkplain #shapedFor told} what is to be made of it
@@ -235,8 +236,8 @@ public final class LiveDough {
   }
 
   /**
-   * What the loaf will have risen at the oven if bulk fermentation ends at an hour, percent. The
-   * loaves are worked out when this is first asked, in about a second on one core.
+   * {@return what the loaf will have risen at the oven if bulk fermentation ends at an hour,
+   * percent; the loaves are worked out when this is first asked, in about a second on one core}
    *
    * @param bulkEndHours from mixing, 0 to the end of the forecast
    * @throws InputException if it was not {@linkplain #shapedFor told} what is to be made of it

@@ -9,6 +9,10 @@ import java.util.function.DoubleFunction;
 /**
  * An axis with the marks that are to stand on it.
  *
+ * @param min where it begins, in the unit of what is drawn: mostly hours or per cent
+ * @param max where it ends, in the same unit
+ * @param ticks its marks, in the same unit
+ * @param title what it shows, with its unit
  * @param rowNames what each row of labels holds, as long as the rows of the ticks
  * @param squeeze a stretch that is drawn narrower, if there is one
  */
