@@ -26,7 +26,7 @@ class GuideTest {
       examples += sources(ROOT.resolve(module + "/src/test/java/doughtide/examples"));
     }
 
-    assertThat(blocks).hasSize(12);
+    assertThat(blocks).hasSize(13);
     assertThat(examples).contains(blocks);
   }
 

@@ -115,11 +115,11 @@ class ExamplesTest {
     Flour flour =
         new Flour(
             "mill's own",
-            Composition.ofParts(0.125, 0.015, 0.04, 0.008, 0.14),
-            0.55,
-            1,
-            Rise.ofPercent(60),
-            List.of("wheat"));
+            Composition.ofParts(0.125, 0.015, 0.04, 0.008, 0.14), // protein, fat, fibre, ash, water
+            0.55, // share of gas in the dough above which it begins to leak
+            1, // how much of it forms gluten: wheat 1, rye 0
+            Rise.ofPercent(60), // at which its loaf is usually baked
+            List.of("wheat")); // cereals, for allergen lines
     DoughFormula dough = DoughFormula.builder().flour(flour).hydration(Share.ofPercent(75)).build();
     RiseForecast forecast =
         RiseForecaster.standard()

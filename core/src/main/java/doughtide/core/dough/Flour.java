@@ -51,7 +51,7 @@ public record Flour(
    * @param composition mass fractions as sold
    * @param retention gas share of the volume above which a well-made dough of this flour begins to
    *     leak, 0.2…0.8
-   * @param gluten share of the flour that forms gluten, 0
+   * @param gluten share of the flour that forms gluten, 0 (rye) … 1 (wheat)
    * @param targetRise jar-equivalent rise at which a loaf of this flour is usually baked
    * @param cereals the cereals in it by name, for allergen lines, in alphabetical order
    * @throws InputException if a value is outside its range
