@@ -309,7 +309,8 @@ public record WantedOptions(
         arguments.mass(ALL_FLOUR).map(mass -> new Amount(mass, Amount.Of.ALL_FLOUR));
     Optional<Amount> amount =
         flour.or(() -> arguments.mass(DOUGH_MASS).map(m -> new Amount(m, Amount.Of.DOUGH)));
-    amount.ifPresent(each -> Checks.inRange("mass", each.mass().grams(), 10, 1e6, "g"));
+    String typed = "--" + (flour.isPresent() ? ALL_FLOUR : DOUGH_MASS);
+    amount.ifPresent(each -> Checks.inRange(typed, each.mass().grams(), 10, 1e6, "g"));
     return amount;
   }
 
