@@ -227,6 +227,14 @@ public final class BakePlan {
     return weighed.shape();
   }
 
+  /**
+   * {@return share of the hours of {@link #shapeWindow} that are hours at the bench with time left
+   * to shape, 0…1: who is away meanwhile cannot shape by the jar}
+   */
+  public double jarAtBenchShare() {
+    return PlanWorth.jarAtBenchShare(day, weighed.shape());
+  }
+
   /** {@return share of doughs that come out right if all goes by the plan, 0…1} */
   public double goodShare() {
     return weighed.goodShare();

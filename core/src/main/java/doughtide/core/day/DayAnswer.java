@@ -56,6 +56,8 @@ public record DayAnswer(
     MARGIN,
     /** Share of doughs that come out right, 0…1. */
     RIGHT,
+    /** Share of the hours in which its jar may show its mark that are hours at the bench, 0…1. */
+    JAR,
     /** Age of the bread when it is wanted, hours. */
     FRESH,
     /** Steps with hands on between 23:00 and 06:00. */

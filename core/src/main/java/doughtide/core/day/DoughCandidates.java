@@ -13,6 +13,8 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 
 /**
  * What can be done with one dough of a day: its plans on the likely path, each of which can be
@@ -45,6 +47,9 @@ final class DoughCandidates {
   private static final double AT_POINT_HOURS = 5.0 / 60;
   private static final int MOST_MOVED = 150;
   private static final int SPARE_PLANS = 4;
+
+  /** By so much the loaves may be baked earlier after a night in the cold (starting values). */
+  static final double[] EARLIER_OVEN_HOURS = {0.25, 0.5, 1};
 
   private final BakeDay day;
   private final DayModel model;
@@ -166,7 +171,8 @@ final class DoughCandidates {
    */
   List<Draft> best(OtherDoughs others, int number) {
     List<Draft> few = good(atShapePoint(chosen(others), FEW_MEMBERS, others), FEW_MEMBERS);
-    List<Draft> finalists = good(different(few, number + SPARE_PLANS, FEW_MEMBERS), MEMBERS);
+    List<Draft> some = different(few, number + SPARE_PLANS, FEW_MEMBERS);
+    List<Draft> finalists = good(others.isEmpty() ? bakedInGoodTime(some) : some, MEMBERS);
     List<Draft> last = atShapePoint(different(finalists, number, MEMBERS), POINT_MEMBERS, others);
     List<Draft> found = different(good(last, MEMBERS), number, MEMBERS);
     if (!found.isEmpty() || others.isEmpty()) {
@@ -175,6 +181,27 @@ final class DoughCandidates {
     // Beside others a dough may be shaped off its printed point.
     List<Draft> byClock = different(finalists, number, MEMBERS);
     return good(byClock.stream().map(point::atClock).toList(), MEMBERS);
+  }
+
+  /** After a night in the cold the loaves may be baked earlier, so that the oven may be late. */
+  private List<Draft> bakedInGoodTime(List<Draft> plans) {
+    return control.map(plans, this::bakedInGoodTime).stream().distinct().toList();
+  }
+
+  private Draft bakedInGoodTime(Draft plan) {
+    Stream<Draft> earlier =
+        plan.proof() == ProofKind.COLD
+            ? DoubleStream.of(EARLIER_OVEN_HOURS)
+                .mapToObj(by -> plan.movedBy(0, plan.ovenHour() - by))
+            : Stream.empty();
+    return Stream.concat(
+            Stream.of(plan),
+            earlier
+                .filter(each -> search.miss(each) == 0)
+                .map(each -> atShapePoint(each, FEW_MEMBERS))
+                .filter(each -> search.miss(each) == 0 && isGood(each, FEW_MEMBERS)))
+        .min(Comparator.comparing(each -> worth(each, FEW_MEMBERS)))
+        .orElse(plan);
   }
 
   /** Where the bench asks for another hour than the shape point, a plan comes last. */
@@ -227,7 +254,10 @@ final class DoughCandidates {
     return isGood(clock) ? clock : draft;
   }
 
-  private boolean fits(Draft draft, OtherDoughs others) {
+  /**
+   * Whether its steps are in the hours at the bench, its starter ripe, and the others go with it.
+   */
+  boolean fits(Draft draft, OtherDoughs others) {
     return search.miss(draft) == 0 && search.feeds().isRipe(draft.feed()) && others.fit(draft);
   }
 
@@ -319,6 +349,11 @@ final class DoughCandidates {
 
   private PlanWorth worth(Draft draft, int fromMembers) {
     return new PlanWorth(day, draft, weigh(draft, fromMembers));
+  }
+
+  /** The least margin of a plan, hours. */
+  double marginHours(Draft draft) {
+    return weigh(draft, MEMBERS).marginHours();
   }
 
   /** Whether enough of all members come out right. */

@@ -2,14 +2,17 @@ package doughtide.core.day;
 
 import doughtide.core.day.DayAnswer.Choice;
 import doughtide.core.day.DayAnswer.Criterion;
+import doughtide.core.forecast.TimeWindow;
 import java.util.Comparator;
 import java.util.List;
 
 /**
  * What a plan is worth to a baker, the best first: by its least margin in three steps (a quarter of
- * an hour, half an hour, an hour), by fifths of right doughs, then by what a baker would rather not
- * have, counted in hours: bread that lies, steps in the night, a long way from the first step to
- * the bread, and what is not ordinary in dough and starter. All numbers are starting values.
+ * an hour, half an hour, an hour), by fifths of right doughs, by whether a third or two thirds of
+ * the hours in which the jar may show its mark are hours at the bench (who sleeps meanwhile cannot
+ * shape by the jar), then by what a baker would rather not have, counted in hours: bread that lies,
+ * steps in the night, a long way from the first step to the bread, and what is not ordinary in
+ * dough and starter. All numbers are starting values.
  */
 final class PlanWorth implements Comparable<PlanWorth> {
   private static final double[] MARGIN_STEPS_HOURS = {0.25, 0.5, 1};
@@ -28,6 +31,7 @@ final class PlanWorth implements Comparable<PlanWorth> {
   private static final Comparator<PlanWorth> ORDER =
       Comparator.comparingLong(PlanWorth::marginSteps)
           .thenComparingLong(PlanWorth::sharesRight)
+          .thenComparingLong(PlanWorth::jarSteps)
           .reversed()
           .thenComparingLong(each -> Math.round(each.troubleHours()))
           .thenComparing(each -> -each.weighed.marginHours())
@@ -60,6 +64,30 @@ final class PlanWorth implements Comparable<PlanWorth> {
     return (long) Math.floor(weighed.goodShare() * SHARE_STEPS + 1e-9);
   }
 
+  private long jarSteps() {
+    return Math.min(2, (long) Math.floor(jarAtBenchShare() * 3 + 1e-9));
+  }
+
+  private double jarAtBenchShare() {
+    return jarAtBenchShare(day, weighed.shape());
+  }
+
+  /**
+   * Share of the hours in which the jar may show its mark that are hours at the bench with time
+   * left to shape; 0 where there is no last hour.
+   */
+  static double jarAtBenchShare(BakeDay day, TimeWindow jar) {
+    double from = jar.early().orElse(0);
+    double to = jar.late().orElse(Double.POSITIVE_INFINITY);
+    double hours =
+        day.bench().intervals().stream()
+            .mapToDouble(
+                at -> Math.min(to, at.toHour() - day.restHours()) - Math.max(from, at.fromHour()))
+            .filter(each -> each > 0)
+            .sum();
+    return to > from ? hours / (to - from) : day.bench().contains(to, to + day.restHours()) ? 1 : 0;
+  }
+
   private double troubleHours() {
     return troubleHours(day, draft);
   }
@@ -76,6 +104,9 @@ final class PlanWorth implements Comparable<PlanWorth> {
     }
     if (sharesRight() != other.sharesRight()) {
       return choice(Criterion.RIGHT, weighed.goodShare(), other.weighed.goodShare());
+    }
+    if (jarSteps() != other.jarSteps()) {
+      return choice(Criterion.JAR, jarAtBenchShare(), other.jarAtBenchShare());
     }
     Criteria own = Criteria.of(day, draft);
     Criteria others = Criteria.of(other.day, other.draft);

@@ -105,6 +105,22 @@ class CommonDaysTest {
     assertThat(plan.ovenHour()).isBetween(31.0, 34.0);
   }
 
+  /**
+   * At the bench from 07:00 to 22:00, bread at noon: a dough left overnight in the room passes its
+   * mark while the baker sleeps. The night in the cold is before it, and is not baked at the last
+   * minute: an oven hour that left 5 minutes is moved until another step is as tight.
+   */
+  @Test
+  void aNightInTheColdIsBeforeABulkThatNobodySees() {
+    BakePlan plan = planned(day(36, daily(7, 22)).build()).plans().get(0);
+
+    assertThat(plan.proofKind()).isEqualTo(ProofKind.COLD);
+    assertThat(plan.marginHours()).isGreaterThanOrEqualTo(0.25);
+    assertThat(PlanWorth.ageHours(plan.day(), plan.draft())).isBetween(0.25, 1.5);
+    assertThat(plan.jarAtBenchShare()).isGreaterThan(0.6);
+    assertThat(plan.goodShare()).isGreaterThan(0.25);
+  }
+
   /** A dough that stands overnight in a cool room. */
   @Test
   void overnightInACoolRoom() {

@@ -11,6 +11,7 @@ import doughtide.core.forecast.TimeWindow;
 import doughtide.core.loaf.StrengthPlan;
 import doughtide.core.quantity.Share;
 import java.util.List;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 /** Which of two plans a baker would take; bread for noon of the second day, hour 36. */
@@ -63,6 +64,32 @@ class PlanWorthTest {
   void thenMoreDoughsRight() {
     assertThat(over(worth(FRESH, 1, 0.6), worth(FRESH, 1.5, 0.55)))
         .isEqualTo(new Choice(Criterion.RIGHT, 0.6, 0.55));
+  }
+
+  /** At the bench from hour 30 to 40; shaping takes half an hour, so the jar helps until 39:30. */
+  @Test
+  void thenAJarThatIsSeen() {
+    BakeDay day = DAY.toBuilder().bench(new BenchHours(List.of(new BenchInterval(30, 40)))).build();
+    PlanWorth seen = jar(day, 0.55, 31, 33, 35);
+    PlanWorth asleep = jar(day, 0.45, 24, 28, 32);
+
+    assertThat(over(seen, asleep)).isEqualTo(new Choice(Criterion.JAR, 1, 0.25));
+    assertThat(over(asleep, jar(day, 0.39, 31, 33, 35)).criterion()).isEqualTo(Criterion.RIGHT);
+    assertThat(PlanWorth.jarAtBenchShare(day, new TimeWindow(hour(38), hour(39), hour(41), 0.95)))
+        .isCloseTo(0.5, within(1e-9));
+    assertThat(PlanWorth.jarAtBenchShare(day, TimeWindow.NEVER)).isZero();
+    TimeWindow endless = new TimeWindow(hour(31), hour(39), OptionalDouble.empty(), 0.6);
+    assertThat(PlanWorth.jarAtBenchShare(day, endless)).isZero();
+  }
+
+  private static OptionalDouble hour(double hour) {
+    return OptionalDouble.of(hour);
+  }
+
+  private static PlanWorth jar(BakeDay day, double good, double early, double likely, double late) {
+    TimeWindow window = new TimeWindow(hour(early), hour(likely), hour(late), 1);
+    StepMargin margin = new StepMargin(BakeStep.Kind.SHAPE, 0.5, StepMargin.Limit.DOUGH);
+    return new PlanWorth(day, FRESH, new BakePlan.Weighed(good, window, List.of(margin)));
   }
 
   /** Bread that could be sliced at 00:10 lies twelve hours until noon. */

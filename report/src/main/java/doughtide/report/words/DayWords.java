@@ -103,6 +103,7 @@ public final class DayWords {
     DoubleFunction<String> inWords =
         switch (choice.criterion()) {
           case RIGHT -> share -> words.number(Math.floor(share * 10 + 1e-9), 0);
+          case JAR -> share -> words.number(Math.rint(share * 100), 0);
           case NIGHT, ORDINARY -> number -> words.number(number, 0);
           case POINT, MARGIN, FRESH, LENGTH, ALONE -> hours -> words.hours(Math.max(0, hours));
         };
