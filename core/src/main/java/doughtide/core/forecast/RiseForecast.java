@@ -10,6 +10,7 @@ import doughtide.core.rise.RiseModel;
 import doughtide.core.rise.SeedState;
 import java.io.Serializable;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
@@ -68,15 +69,24 @@ public final class RiseForecast {
   }
 
   private RiseForecast(RiseForecast other, Ensemble weighted) {
+    this(other, weighted, other.seeds, other.curves, other.runs.weighted(weighted.weights()));
+  }
+
+  private RiseForecast(
+      RiseForecast other,
+      Ensemble weighted,
+      List<SeedState> seeds,
+      @Nullable List<RiseCurve> curves,
+      RunSummaries runs) {
     this.model = other.model;
     this.ensemble = weighted;
     this.hours = other.hours;
     this.threads = other.threads;
     this.keepsCurves = other.keepsCurves;
-    this.seeds = other.seeds;
+    this.seeds = seeds;
     this.warnings = other.warnings;
-    this.curves = other.curves;
-    this.runs = other.runs.weighted(weighted.weights());
+    this.curves = curves;
+    this.runs = runs;
   }
 
   static RiseForecast of(
@@ -201,6 +211,24 @@ public final class RiseForecast {
    */
   public RiseForecast weighted(double[] weights) {
     return new RiseForecast(this, ensemble.weighted(weights));
+  }
+
+  /**
+   * {@return some of the same runs; nothing is run again}
+   *
+   * @param places in {@link #ensemble()}; one may stand there more than once
+   * @param weights one a place, 0 or more, not all 0
+   * @hidden
+   */
+  @Internal
+  public RiseForecast at(int[] places, double[] weights) {
+    List<RiseCurve> known = curves;
+    return new RiseForecast(
+        this,
+        ensemble.at(places).weighted(weights),
+        seeds.isEmpty() ? seeds : Arrays.stream(places).mapToObj(seeds::get).toList(),
+        known == null ? null : Arrays.stream(places).mapToObj(known::get).toList(),
+        runs.at(places, weights));
   }
 
   /**

@@ -39,17 +39,23 @@ final class RunSummaries implements Serializable {
     }
   }
 
-  private RunSummaries(RunSummaries other, double[] weights) {
+  private RunSummaries(RunSummaries other, List<MemberSummary> members, double[] weights) {
     this.grid = other.grid;
     this.phGrid = other.phGrid;
-    this.members = other.members;
+    this.members = members;
     this.weights = weights;
     this.phs = other.phs;
   }
 
   /** The same runs with other weights; the likely pH stays that of all runs. */
   RunSummaries weighted(double[] newWeights) {
-    return new RunSummaries(this, newWeights);
+    return new RunSummaries(this, members, newWeights);
+  }
+
+  /** Some of the runs; the likely pH stays that of all runs. */
+  RunSummaries at(int[] places, double[] newWeights) {
+    List<MemberSummary> some = Arrays.stream(places).mapToObj(members::get).toList();
+    return new RunSummaries(this, some, newWeights);
   }
 
   /** Lives only until the median is taken. */

@@ -14,7 +14,6 @@ import doughtide.core.quantity.Rise;
 import doughtide.core.rise.DoughTemperature;
 import doughtide.core.rise.RiseModel;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
@@ -44,9 +43,12 @@ public final class LiveDough {
   /** Members that must carry the weight, by Kish's effective number (starting value). */
   public static final int FEWEST_MEMBERS = 40;
 
+  private static final int MEMBERS_OF_LOAVES = 4096; // what is not known of a loaf widens more
+  private static final int FEWEST_LOAVES = 600; // starting value
   private static final int MOST_MEMBERS = 4096;
-  private static final int MEMBERS_OF_LOAVES = 2048; // what is not known of a loaf widens more
-  private static final int FEWEST_LOAVES = 120; // starting value
+  private static final int MOST_OF_LOAVES = 16_384;
+  private static final int JUDGES = 512; // members that say whether a reading fits
+  private static final int KEPT = 4096; // of those that were run for a refit
 
   /** A reading is doubted if the chance of one as far off or farther is less (starting value). */
   public static final double LEAST_CHANCE = 0.02;
@@ -58,31 +60,49 @@ public final class LiveDough {
   private final RiseForecaster forecaster;
   private final JarError jar;
   private final RiseForecast before;
+  private final Members fitted;
   private final RiseForecast now;
-  private final double[] heightFactor;
   private final List<Reading> readings;
   private final Optional<ReadingDoubt> doubt;
-  private final boolean refitted;
-  private final Optional<ShapeTable> loaf;
+  private final Optional<Loaves> loaves;
 
   private LiveDough(
       RiseForecaster forecaster,
       JarError jar,
       RiseForecast before,
+      Members fitted,
       List<Reading> readings,
       Optional<ReadingDoubt> doubt,
-      boolean refitted,
-      Optional<ShapeTable> loaf) {
+      Optional<Loaves> loaves) {
     this.forecaster = forecaster;
     this.jar = jar;
     this.before = before;
-    this.heightFactor = jar.factorsOfMembers(before.ensemble().size());
+    this.fitted = fitted;
     this.readings = List.copyOf(readings);
     this.doubt = doubt;
-    this.refitted = refitted;
-    this.now = before.isPossible() ? before.weighted(weights(before, heightFactor)) : before;
-    this.loaf = loaf.map(table -> table.covering(now));
+    this.now = before.isPossible() ? fitted.weighted(fitted.logLikelihoods(readings)) : before;
+    this.loaves = loaves.map(each -> new Loaves(each.first(), each.now().covering(now)));
   }
+
+  private static LiveDough unread(
+      RiseForecaster forecaster, JarError jar, RiseForecast before, List<Reading> readings) {
+    return new LiveDough(
+        forecaster,
+        jar,
+        before,
+        Members.of(before, jar),
+        readings,
+        Optional.empty(),
+        Optional.empty());
+  }
+
+  /**
+   * When the members are shaped.
+   *
+   * @param first of the members before any reading
+   * @param now of those that are weighted by the readings
+   */
+  private record Loaves(ShapeTable first, ShapeTable now) {}
 
   /**
    * {@return a dough without readings}
@@ -94,9 +114,7 @@ public final class LiveDough {
    */
   public static LiveDough of(
       RiseForecaster forecaster, JarError jar, DoughFormula formula, DoughTemperature temperature) {
-    RiseForecast forecast = forecaster.forecast(formula, temperature);
-    return new LiveDough(
-        forecaster, jar, forecast, List.of(), Optional.empty(), false, Optional.empty());
+    return unread(forecaster, jar, forecaster.forecast(formula, temperature), List.of());
   }
 
   /**
@@ -120,7 +138,9 @@ public final class LiveDough {
 
   /** The same, run at least so far. */
   private LiveDough lasting(double hours) {
-    return before.hours() < hours ? again(before.ensemble().size(), hours) : this;
+    return before.hours() < hours
+        ? unread(forecaster, jar, run(before.ensemble().size(), hours), readings)
+        : this;
   }
 
   private LiveDough withAll(List<Reading> more, BiConsumer<Reading, ReadingDoubt> doubts) {
@@ -151,27 +171,25 @@ public final class LiveDough {
     List<Reading> all = new ArrayList<>(readings);
     all.add(reading);
     Optional<ReadingDoubt> found = before.isPossible() ? doubt(reading) : Optional.empty();
-    return new LiveDough(forecaster, jar, before, all, found, refitted, loaf)
-        .refittedBelow(loaf.isEmpty() ? FEWEST_MEMBERS : FEWEST_LOAVES);
+    return new LiveDough(forecaster, jar, before, fitted, all, found, loaves).refittedIfThin();
   }
 
-  private LiveDough refittedBelow(int fewest) {
-    boolean isThin = before.isPossible() && membersThatCarry() < fewest;
-    return isThin && before.ensemble().size() < MOST_MEMBERS ? refitted() : this;
+  private LiveDough refittedIfThin() {
+    int fewest = loaves.isEmpty() ? FEWEST_MEMBERS : FEWEST_LOAVES;
+    int most = loaves.isEmpty() ? MOST_MEMBERS : MOST_OF_LOAVES;
+    boolean isThin = before.isPossible() && Members.worth(now) < fewest;
+    return isThin && before.ensemble().size() < most ? refitted(most) : this;
   }
 
-  private LiveDough refitted() {
-    LiveDough larger = again(MOST_MEMBERS, before.hours());
+  private LiveDough refitted(int most) {
+    Members drawn = Members.of(run(most, before.hours()), jar).drawn(KEPT, readings);
     LiveDough next =
-        new LiveDough(forecaster, jar, larger.before, readings, doubt, true, Optional.empty());
-    return loaf.map(ShapeTable::proof).map(next::shapedFor).orElse(next);
+        new LiveDough(forecaster, jar, before, drawn, readings, doubt, Optional.empty());
+    return loaves.map(each -> next.with(each.first())).orElse(next);
   }
 
-  /** The same readings over another run of the members, with no loaf. */
-  private LiveDough again(int members, double hours) {
-    RiseForecast other =
-        forecaster.withMembers(members).forecast(before.formula(), before.temperature(), hours);
-    return new LiveDough(forecaster, jar, other, readings, doubt, refitted, Optional.empty());
+  private RiseForecast run(int members, double hours) {
+    return forecaster.withMembers(members).forecast(before.formula(), before.temperature(), hours);
   }
 
   /**
@@ -183,16 +201,19 @@ public final class LiveDough {
    * @return this dough, to be asked {@link #shape()}
    */
   public LiveDough shapedFor(Proof proof) {
-    LiveDough all =
+    RiseForecast enough =
         before.ensemble().size() < MEMBERS_OF_LOAVES
-            ? again(MEMBERS_OF_LOAVES, before.hours())
-            : this;
-    LiveDough enough = all.refittedBelow(FEWEST_LOAVES);
-    return enough.with(ShapeTable.of(enough.now, proof));
+            ? run(MEMBERS_OF_LOAVES, before.hours())
+            : before;
+    LiveDough all = unread(forecaster, jar, enough, readings);
+    return all.with(ShapeTable.of(all.now, proof)).refittedIfThin();
   }
 
-  private LiveDough with(ShapeTable table) {
-    return new LiveDough(forecaster, jar, before, readings, doubt, refitted, Optional.of(table));
+  /** Shaped for the same proof; the table serves as long as its members do. */
+  private LiveDough with(ShapeTable first) {
+    ShapeTable table = fitted.isDrawn() ? ShapeTable.of(now, first.proof()) : first;
+    return new LiveDough(
+        forecaster, jar, before, fitted, readings, doubt, Optional.of(new Loaves(first, table)));
   }
 
   /**
@@ -201,7 +222,7 @@ public final class LiveDough {
    * @throws InputException if it was not {@linkplain #shapedFor told} what is to be made of it
    */
   public ShapeForecaster.Point shape() {
-    return loaf().point(now);
+    return loaves().now().point(now);
   }
 
   /**
@@ -210,7 +231,7 @@ public final class LiveDough {
    * @throws InputException if it was not {@linkplain #shapedFor told} what is to be made of it
    */
   public ShapeForecaster.Point expectedShape() {
-    return loaf().covering(before).point(before);
+    return loaves().first().covering(before).point(before);
   }
 
   /**
@@ -220,7 +241,7 @@ public final class LiveDough {
    * @throws InputException if it was not {@linkplain #shapedFor told} what is to be made of it
    */
   public ShapeForecast shapeForecast() {
-    return loaf().forecast(now);
+    return loaves().now().forecast(now);
   }
 
   /**
@@ -232,7 +253,7 @@ public final class LiveDough {
    */
   @Internal
   public double[] shapeHoursOfFirst(int members) {
-    return loaf().hoursOf(IntStream.range(0, members).toArray());
+    return loaves().first().hoursOf(IntStream.range(0, members).toArray());
   }
 
   /**
@@ -243,11 +264,11 @@ public final class LiveDough {
    * @throws InputException if it was not {@linkplain #shapedFor told} what is to be made of it
    */
   public Distribution ovenPercentIfShapedAt(double bulkEndHours) {
-    return loaf().ovenPercent(now, bulkEndHours);
+    return loaves().now().ovenPercent(now, bulkEndHours);
   }
 
-  private ShapeTable loaf() {
-    return loaf.orElseThrow(
+  private Loaves loaves() {
+    return loaves.orElseThrow(
         () ->
             new InputException(
                 "live.no-proof",
@@ -256,38 +277,6 @@ public final class LiveDough {
 
   private Reading last() {
     return readings.get(readings.size() - 1);
-  }
-
-  private double[] weights(RiseForecast forecast, double[] factor) {
-    double[] log = new double[factor.length];
-    long heights = readings.stream().filter(each -> each.rise().isPresent()).count();
-    double crowd = Math.max(1, heights / (double) ReadingNoise.MOST_INDEPENDENT);
-    for (Reading reading : readings) {
-      reading.rise().ifPresent(rise -> addLikelihood(forecast, factor, reading, rise, crowd, log));
-    }
-    double best = Arrays.stream(log).max().orElse(0);
-    double[] prior = forecast.ensemble().weights();
-    double[] weights = new double[log.length];
-    for (int i = 0; i < log.length; i++) {
-      weights[i] = prior[i] * Math.exp(log[i] - best);
-    }
-    return weights;
-  }
-
-  private static void addLikelihood(
-      RiseForecast forecast,
-      double[] factor,
-      Reading reading,
-      Rise read,
-      double crowd,
-      double[] log) {
-    ReadingNoise noise = ReadingNoise.standard();
-    double deviation = noise.riseDeviation(read) * Math.sqrt(crowd);
-    double[] rises = forecast.risesOfMembers(reading.hours());
-    for (int i = 0; i < log.length; i++) {
-      double robust = noise.robust(((1 + rises[i]) * factor[i] - read.heightTimes()) / deviation);
-      log[i] -= robust * robust / 2;
-    }
   }
 
   /** {@return what is believed now: any question, answered by the weighted members} */
@@ -304,7 +293,7 @@ public final class LiveDough {
    * {@return whether a larger ensemble had to be run because few members explained the readings}
    */
   public boolean isRefitted() {
-    return refitted;
+    return fitted.isDrawn();
   }
 
   /**
@@ -312,9 +301,7 @@ public final class LiveDough {
    * about 40 the windows are rough.
    */
   public double membersThatCarry() {
-    double[] weights = now.ensemble().weights();
-    double sum = Arrays.stream(weights).sum();
-    return sum * sum / Arrays.stream(weights).map(weight -> weight * weight).sum();
+    return fitted.worthOf(now);
   }
 
   /** {@return why the last reading can hardly be of this dough; empty if it fits} */
@@ -364,11 +351,11 @@ public final class LiveDough {
     NormalDistribution normal = new NormalDistribution(null, 0, 1);
     double share =
         weightedMean(
-            rises.length,
+            Math.min(rises.length, JUDGES),
             i -> true,
             i ->
                 normal.cumulativeProbability(
-                    (height - (1 + rises[i]) * heightFactor[i] * factor) / deviation));
+                    (height - (1 + rises[i]) * fitted.factor(i) * factor) / deviation));
     return 2 * Math.min(share, 1 - share);
   }
 
@@ -378,7 +365,7 @@ public final class LiveDough {
     double sum = 0;
     double total = 0;
     for (int i = 0; i < members; i++) {
-      if (counts.test(i)) {
+      if (weights[i] > 0 && counts.test(i)) {
         sum += weights[i] * value.applyAsDouble(i);
         total += weights[i];
       }
@@ -427,7 +414,7 @@ public final class LiveDough {
   private double gain(double[] times, double at) {
     double[] rises = now.risesOfMembers(at);
     IntPredicate there = i -> Double.isFinite(times[i]);
-    IntToDoubleFunction height = i -> (1 + rises[i]) * heightFactor[i];
+    IntToDoubleFunction height = i -> (1 + rises[i]) * fitted.factor(i);
     int size = times.length;
     double meanTime = weightedMean(size, there, i -> times[i]);
     double meanHeight = weightedMean(size, there, height);

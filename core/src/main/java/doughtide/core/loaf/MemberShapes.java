@@ -29,7 +29,11 @@ final class MemberShapes {
 
   /** Why half of the members have none; nothing where the likely dough has one. */
   ShapeSearch.Missing whyMissing() {
-    double likely = over(MemberShape::hours).quantile(0.5).orElse(Double.POSITIVE_INFINITY);
+    return whyMissing(over(MemberShape::hours));
+  }
+
+  private ShapeSearch.Missing whyMissing(Distribution hours) {
+    double likely = hours.quantile(0.5).orElse(Double.POSITIVE_INFINITY);
     if (Double.isInfinite(likely)) {
       return ShapeSearch.Missing.OUT_OF_REACH;
     }
@@ -49,10 +53,11 @@ final class MemberShapes {
    * @param bulk the forecast they are of
    */
   ShapeForecaster.Point point(RiseForecast bulk) {
-    if (whyMissing() != ShapeSearch.Missing.NOTHING) {
+    Distribution hours = over(MemberShape::hours);
+    if (whyMissing(hours) != ShapeSearch.Missing.NOTHING) {
       return ShapeForecaster.Point.NONE;
     }
-    TimeWindow window = over(MemberShape::hours).window();
+    TimeWindow window = hours.window();
     ShapeForecast.RiseRange rises = ShapeForecast.RiseRange.of(over(MemberShape::jarPercent));
     return new ShapeForecaster.Point(window, onLikelyLine(bulk, rises, window));
   }

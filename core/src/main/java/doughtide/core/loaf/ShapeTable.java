@@ -34,12 +34,14 @@ public final class ShapeTable {
   private static final double[] AROUND_HOURS = {-2, -1, 0, 0.5, 1, 1.5, 2};
   private static final int EVENLY = 8; // rows of a member without a shape point
   private static final double COVERED = 0.99; // share of the weight
-  private static final int ALL_UP_TO = 2048;
+  private static final int ALL_UP_TO = 4096;
   private static final int ALIKE = 256; // doughs that stand for all where some are followed
 
   private final ShapeForecaster shape;
   private final RiseForecast bulk;
   private final Map<Integer, MemberShape> shapes;
+  private final int[] members; // in the order of their hours, so that to sort them costs little
+  private final List<MemberShape> ordered;
   private final Map<Integer, CurveThrough> percents; // of a member when first asked for
 
   private ShapeTable(
@@ -50,6 +52,14 @@ public final class ShapeTable {
     this.shape = shape;
     this.bulk = bulk;
     this.shapes = shapes;
+    this.members =
+        shapes.keySet().stream()
+            .sorted(
+                Comparator.<Integer>comparingDouble(each -> shapes.get(each).hours())
+                    .thenComparing(each -> each))
+            .mapToInt(each -> each)
+            .toArray();
+    this.ordered = Arrays.stream(members).mapToObj(shapes::get).toList();
     this.percents = percents;
   }
 
@@ -70,11 +80,12 @@ public final class ShapeTable {
    * @param weighted the same members with other weights
    */
   public ShapeTable covering(RiseForecast weighted) {
-    return shape.isForbidden() ? this : with(heaviest(weighted.ensemble().weights()));
+    boolean isWhole = shapes.size() == weighted.ensemble().size();
+    return shape.isForbidden() || isWhole ? this : with(heaviest(weighted.ensemble().weights()));
   }
 
-  private ShapeTable with(Stream<Integer> members) {
-    List<Integer> missing = members.filter(each -> !shapes.containsKey(each)).distinct().toList();
+  private ShapeTable with(Stream<Integer> wanted) {
+    List<Integer> missing = wanted.filter(each -> !shapes.containsKey(each)).distinct().toList();
     if (missing.isEmpty()) {
       return this;
     }
@@ -88,14 +99,14 @@ public final class ShapeTable {
 
   /** All of some thousand; of more the fewest that have nearly all of the weight. */
   private static Stream<Integer> heaviest(double[] weights) {
+    if (weights.length <= ALL_UP_TO) {
+      return IntStream.range(0, weights.length).boxed();
+    }
     List<Integer> order =
         IntStream.range(0, weights.length)
             .boxed()
             .sorted(Comparator.comparingDouble(member -> -weights[member]))
             .toList();
-    if (weights.length <= ALL_UP_TO) {
-      return order.stream();
-    }
     double wanted = COVERED * Arrays.stream(weights).sum();
     double sum = 0;
     int count = 0;
@@ -135,9 +146,7 @@ public final class ShapeTable {
   }
 
   private MemberShapes known(RiseForecast weighted) {
-    int[] members = members();
-    List<MemberShape> known = Arrays.stream(members).mapToObj(this::shapeOf).toList();
-    return new MemberShapes(known, weights(members, weighted));
+    return new MemberShapes(ordered, weights(weighted));
   }
 
   /**
@@ -159,11 +168,11 @@ public final class ShapeTable {
    * When members are shaped, hours from mixing; infinite for never. Those that carry no weight are
    * worked out now.
    *
-   * @param members places in the ensemble
+   * @param places in the ensemble
    */
-  public double[] hoursOf(int[] members) {
-    ShapeTable all = with(Arrays.stream(members).boxed());
-    return Arrays.stream(members).mapToDouble(each -> all.shapeOf(each).hours()).toArray();
+  public double[] hoursOf(int[] places) {
+    ShapeTable all = with(Arrays.stream(places).boxed());
+    return Arrays.stream(places).mapToDouble(each -> all.shapeOf(each).hours()).toArray();
   }
 
   /**
@@ -179,14 +188,11 @@ public final class ShapeTable {
     if (shape.isForbidden()) {
       return Distribution.NEVER;
     }
-    int[] members = members();
-    List<CurveThrough> loaves = percents(members);
     return Distribution.of(
-        loaves.stream().mapToDouble(each -> each.at(bulkEndHours)).toArray(),
-        weights(members, weighted));
+        loaves().stream().mapToDouble(each -> each.at(bulkEndHours)).toArray(), weights(weighted));
   }
 
-  private List<CurveThrough> percents(int[] members) {
+  private List<CurveThrough> loaves() {
     List<Integer> missing =
         Arrays.stream(members).boxed().filter(each -> !percents.containsKey(each)).toList();
     List<CurveThrough> found = bulk.ofMembers(missing, this::percents);
@@ -204,11 +210,7 @@ public final class ShapeTable {
     return known;
   }
 
-  private int[] members() {
-    return shapes.keySet().stream().mapToInt(each -> each).sorted().toArray();
-  }
-
-  private static double[] weights(int[] members, RiseForecast weighted) {
+  private double[] weights(RiseForecast weighted) {
     double[] all = weighted.ensemble().weights();
     return Arrays.stream(members).mapToDouble(member -> all[member]).toArray();
   }
