@@ -61,7 +61,7 @@ public final class BakeDayCommand implements Command {
   @Override
   public void run(Arguments arguments, Session session) {
     if (arguments.has(DayAgain.AGAIN)) {
-      DayAgain.run(arguments, session);
+      DayAgain.run("bake-day", arguments, session);
       return;
     }
     DayAgain.refuseAlone(arguments);

@@ -42,6 +42,7 @@ public final class ClassDayCommand implements Command {
             "chart",
             "pages",
             "page",
+            "again",
             "format")
         .options(DayOptions.specsBesideFile())
         .options(DayReport.specs("class"))
@@ -53,7 +54,8 @@ public final class ClassDayCommand implements Command {
                 "readings",
                 "Afterwards, instead of a plan: the jars of the class against their forecasts, one"
                     + " file of readings a jar as for doughtide learn; --chart draws them all."))
-        .options(ReadingsFile.skipOption(), ReadingsFile.skipFilesOption())
+        .options(DayAgain.specs())
+        .options(ReadingsFile.skipFilesOption())
         .example(
             "The doughs of a class, two persons, six loaves in the oven",
             "class.csv",
@@ -94,6 +96,9 @@ public final class ClassDayCommand implements Command {
                 + "; an empty cell means what your kitchen file says, else the default. - reads"
                 + " standard input.")
         .note(
+            "The rest of a day that slipped: --again plan.json --did \"rye shape 14:40\" --now"
+                + " 15:30, from the plan that --format json wrote.")
+        .note(
             "Loaves of several doughs go into the oven together where there is room, and one"
                 + " feeding serves all doughs for which it is ripe. Where the day is not possible,"
                 + " the smallest change that makes it so is named.")
@@ -110,6 +115,11 @@ public final class ClassDayCommand implements Command {
       jars(arguments, session);
       return;
     }
+    if (arguments.has(DayAgain.AGAIN)) {
+      DayAgain.run("class-day", arguments, session);
+      return;
+    }
+    DayAgain.refuseAlone(arguments);
     DayReport.run("class-day", arguments, session, DayOptions::ofFile);
   }
 

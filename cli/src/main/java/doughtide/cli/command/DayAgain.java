@@ -1,6 +1,5 @@
 package doughtide.cli.command;
 
-import doughtide.cli.answer.Answer;
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.CommandSpec;
 import doughtide.cli.args.OptionSpec;
@@ -9,27 +8,21 @@ import doughtide.cli.command.again.DayCalendar;
 import doughtide.cli.command.again.Happened;
 import doughtide.cli.command.again.PlanFile;
 import doughtide.cli.command.again.TodayReadings;
-import doughtide.cli.file.OutputFile;
+import doughtide.cli.file.FileProblem;
 import doughtide.cli.file.ReadingsFile;
 import doughtide.cli.options.OutputOptions;
-import doughtide.cli.options.PageOptions;
 import doughtide.cli.options.StarterOptions;
-import doughtide.cli.options.WordsOptions;
 import doughtide.cli.session.Environment;
 import doughtide.cli.session.Session;
 import doughtide.core.day.BakeDay;
-import doughtide.core.day.BakePlan;
 import doughtide.core.day.BakeStep;
 import doughtide.core.day.DayAnswer;
-import doughtide.core.day.DayPlanner;
-import doughtide.core.day.SearchControl;
-import doughtide.core.day.again.RestOfDay;
+import doughtide.core.day.DayPlan;
 import doughtide.core.day.again.RestPlanner;
 import doughtide.core.day.again.Slipped;
 import doughtide.core.quantity.ClockText;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Quantities;
-import doughtide.report.words.Words;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
@@ -38,6 +31,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 
 /** Plans the rest of a day again that has slipped. */
 final class DayAgain {
@@ -63,8 +57,6 @@ final class DayAgain {
   private static final CommandSpec DAY =
       CommandSpec.named("bake-day", "a day").options(DayDough.specs()).build();
 
-  private DayAgain() {}
-
   static List<OptionSpec> specs() {
     return List.of(
         OptionSpec.value(
@@ -72,21 +64,24 @@ final class DayAgain {
             "FILE",
             "plan.json",
             "Plans the rest of a day that slipped: the plan that --format json wrote."
-                + " Beside it --loaves, --at-the-bench, --room, --cold and the oven may be"
-                + " changed."),
+                + " Beside it --at-the-bench, --room, --cold, the oven and the loaves of one dough"
+                + " may be changed."),
         OptionSpec.value(
                 DID,
                 "STEP",
                 "shape 14:40",
-                "With --again: a step that was done, and when; may be repeated.")
+                "With --again: a step that was done, and when, of several doughs as \"rye shape"
+                    + " 14:40\" (one that is not named goes as planned); may be repeated.")
             .repeatable(),
         OptionSpec.value(NOW, "TIME", "15:30", "With --again: what the clock says now.")
             .withDefault("the time now"),
         OptionSpec.value(
-            StarterOptions.READINGS,
-            "FILE",
-            "today.csv",
-            "With --again: the readings of the dough so far, a file as for doughtide learn."),
+                StarterOptions.READINGS,
+                "FILE",
+                "today.csv",
+                "With --again: the readings of the dough so far, a file as for doughtide learn; of"
+                    + " several doughs as \"rye rye.csv\", one for each.")
+            .repeatable(),
         ReadingsFile.skipOption());
   }
 
@@ -103,143 +98,178 @@ final class DayAgain {
         .forEach(option -> arguments.needs(option, AGAIN, "plan.json"));
   }
 
-  static void run(Arguments arguments, Session session) {
-    Environment environment = session.environment();
-    OutputOptions.Format format = OutputOptions.format(arguments);
-    OutputOptions.Paper paper = OutputOptions.paper(arguments);
-    Optional<OutputFile> chart = OutputOptions.chart(arguments, environment);
-    Words words = WordsOptions.ofChart(arguments);
-    Optional<OutputFile> calendar = DayReport.calendar(arguments, environment);
-    Optional<PageOptions> page = PageOptions.read(arguments, environment);
-    PlanFile file = PlanFile.read("--" + AGAIN, arguments.text(AGAIN).orElseThrow(), environment);
-    AgainAnswer again = again(file, arguments, session);
-    calendar.ifPresent(
-        to ->
-            new DayCalendar(file.planId(), file.replanned() + 1, again.times())
-                .write(again.entries(), "bake-day", to, environment.now()));
-    DayReport.Shown shown = shown(again);
-    chart.ifPresent(to -> DayReport.draw(shown, words, to, paper));
-    page.ifPresent(to -> to.write(with -> DayReport.page(shown, with)));
-    Answer answer = again.answer();
-    switch (format) {
-      case TEXT -> answer.text(session.out());
-      case JSON -> answer.json(session.out());
-      case CSV -> answer.csv(session.out());
-    }
-    page.ifPresent(to -> to.say(format, session.out()));
+  static void run(String command, Arguments arguments, Session session) {
+    DayReport.Written written = DayReport.Written.read(command, arguments, session);
+    PlanFile file =
+        PlanFile.read("--" + AGAIN, arguments.text(AGAIN).orElseThrow(), session.environment());
+    arguments.operands().stream()
+        .findFirst()
+        .ifPresent(
+            operand -> {
+              throw new InputException(
+                  FileProblem.quoted(operand)
+                      + " says nothing to --"
+                      + AGAIN
+                      + ", whose plan knows its doughs: leave it out");
+            });
+    AgainAnswer again = new DayAgain(command, file, arguments, session).answer();
+    DayReport.Shown shown =
+        new DayReport.Shown(
+            again.dayPlan(),
+            file.names().names(),
+            again.times().start(),
+            again.times().after(again.rest().plans().get(0).day().readyHour()),
+            file.students());
+    written.write(
+        shown,
+        new DayCalendar(file.planId(), file.replanned() + 1, again.times()),
+        again.entries(),
+        again.answer(written.words()));
   }
 
-  private static DayReport.Shown shown(AgainAnswer again) {
-    return new DayReport.Shown(
-        again.dayPlan(),
-        List.of("dough"),
-        again.times().start(),
-        again.times().after(again.day().readyHour()));
-  }
+  private final String command;
+  private final PlanFile file;
+  private final Arguments arguments;
+  private final Environment environment;
+  private final Map<Integer, TodayReadings> readings;
+  private final Map<String, String> options;
+  private final PlanClock clock;
+  private final Happened happened;
 
-  private static AgainAnswer again(PlanFile file, Arguments arguments, Session session) {
-    Environment environment = session.environment();
-    Map<String, List<String>> values = file.values();
-    Arguments before = new Arguments(DAY, values, List.of(), environment.catalogue());
-    PlanClock clock = clock(before, arguments, environment);
-    Map<String, List<String>> changed = new LinkedHashMap<>(values);
+  private DayAgain(String command, PlanFile file, Arguments arguments, Session session) {
+    this.command = command;
+    this.file = file;
+    this.arguments = arguments;
+    this.environment = session.environment();
+    this.readings = TodayReadings.read(arguments, file.names(), session);
+    this.options = new LinkedHashMap<>(file.options());
     CHANGEABLE.stream()
-        .filter(arguments::given)
-        .forEach(option -> changed.put(option, arguments.all(option)));
-    Optional<TodayReadings> readings = TodayReadings.read(arguments, session);
-    List<String> did = new ArrayList<>(arguments.all(DID));
-    if (did.stream().noneMatch(each -> each.startsWith("mix"))) {
-      readings.flatMap(TodayReadings::mixed).ifPresent(did::add);
-    }
+        .filter(option -> arguments.offers(option) && arguments.given(option))
+        .forEach(option -> options.put(option, String.join("; ", arguments.all(option))));
+    this.clock = clock(given(file.options()), arguments, environment);
+    List<String> did = did();
     arguments.has(OutputOptions.OVERWRITE);
     arguments.refuseUnasked("--" + AGAIN);
-    BakeDay planned = DayDough.read(withBench(before, changed), clock, environment);
-    if (arguments.given(LOAVES)) {
-      int loaves = arguments.count(LOAVES, 1, 500).orElseThrow();
-      double grams = Math.rint(10 * planned.allDough().grams() / loaves) / 10;
-      changed.put(PIECE, List.of(grams + "g"));
+    this.happened = Happened.of(file, did, clock.times(), clock.hour(clock.now()));
+  }
+
+  /** What is said, and that a dough is mixed whose readings say so. */
+  private List<String> did() {
+    List<String> did = new ArrayList<>(arguments.all(DID));
+    readings.forEach(
+        (dough, today) -> {
+          String mix = file.names().before(dough) + "mix";
+          if (did.stream().noneMatch(each -> each.startsWith(mix))) {
+            today.mixed().ifPresent(when -> did.add(file.names().before(dough) + when));
+          }
+        });
+    return did;
+  }
+
+  private Arguments given(Map<String, String> typed) {
+    Map<String, List<String>> values = new LinkedHashMap<>();
+    typed.forEach((option, text) -> values.put(option, List.of(text)));
+    return new Arguments(DAY, values, List.of(), environment.catalogue());
+  }
+
+  private AgainAnswer answer() {
+    sameDough();
+    List<RestPlanner.Dough> doughs = new ArrayList<>();
+    for (int dough = 0; dough < file.doughs().size(); dough++) {
+      doughs.add(dough(dough));
     }
-    Arguments now = new Arguments(DAY, changed, List.of(), environment.catalogue());
-    BakeDay day = DayDough.read(now, clock, environment);
-    double nowHour = clock.hour(clock.now());
-    Happened happened = Happened.of(file.steps(clock.times()), did, clock.times(), nowHour);
-    RestOfDay rest =
-        happened.isMixed()
-            ? rest(readings, day, happened.slipped(file), now, clock, environment)
-            : unmixed(readings, day, happened, file, clock);
+    DayPlan rest = RestPlanner.plan(doughs, file.hands(), this::obstacle);
     return new AgainAnswer(
+        command,
         file,
-        DayOptions.typed(now, clock),
-        planned.loaves(),
-        day,
+        options,
         happened,
         rest,
-        readings.map(TodayReadings::count).orElse(0L),
+        readings.values().stream().map(TodayReadings::count).toList(),
         clock.times());
   }
 
-  private static RestOfDay rest(
-      Optional<TodayReadings> readings,
-      BakeDay day,
-      Slipped slipped,
-      Arguments now,
-      PlanClock clock,
-      Environment environment) {
+  private InputException obstacle(DayAnswer found) {
+    List<String> unmixed =
+        IntStream.range(0, file.doughs().size())
+            .filter(dough -> !happened.isMixed(dough))
+            .mapToObj(file.names().names()::get)
+            .toList();
+    String name = unmixed.get(found.obstacle().orElseThrow().dough());
+    return new InputException(
+        "day.no-plan",
+        DayText.obstacle(found, file.names().isOne() ? "" : "'" + name + "': ", clock.times()));
+  }
+
+  /** More loaves of one dough are smaller. */
+  private void sameDough() {
+    if (!arguments.offers(LOAVES) || !arguments.given(LOAVES)) {
+      return;
+    }
+    if (!file.names().isOne()) {
+      throw new InputException(
+          "--loaves says nothing to a plan of several doughs: leave it out, or plan the day anew");
+    }
+    int loaves = arguments.count(LOAVES, 1, 500).orElseThrow();
+    Map<String, String> before = new LinkedHashMap<>(file.options());
+    // The hours that were meant may have passed.
+    before.put(PlanClock.BENCH, options.getOrDefault(PlanClock.BENCH, ""));
+    double all = DayDough.read(given(before), clock, environment).allDough().grams();
+    options.put(PIECE, Math.rint(10 * all / loaves) / 10 + "g");
+  }
+
+  private RestPlanner.Dough dough(int dough) {
+    PlanFile.Dough planned = file.doughs().get(dough);
+    Map<String, String> all = new LinkedHashMap<>(options);
+    all.putAll(planned.options());
+    Arguments values = given(all);
+    BakeDay day = ready(planned, DayDough.read(values, clock, environment));
+    String name = file.names().isOne() ? "" : planned.name();
+    if (!happened.isMixed(dough)) {
+      return new RestPlanner.Dough(name, unmixed(dough, day), Optional.empty());
+    }
+    Slipped slipped = happened.slipped(dough, planned);
+    TodayReadings today = readings.get(dough);
     BakeDay believed =
-        readings
-            .map(
-                each ->
-                    each.in(
-                        day, slipped.route(), StarterOptions.jar(now, environment), clock.times()))
-            .orElse(day);
-    return RestPlanner.plan(believed, slipped);
+        today == null
+            ? day
+            : today.in(
+                day, slipped.route(), StarterOptions.jar(values, environment), clock.times());
+    return new RestPlanner.Dough(name, believed, Optional.of(slipped));
+  }
+
+  /** Its own hour, where it has one. */
+  private BakeDay ready(PlanFile.Dough planned, BakeDay day) {
+    String own = planned.options().get(PlanClock.READY_AT);
+    return own == null
+        ? day
+        : day.toBuilder()
+            .readyAt(
+                clock.hour(
+                    ClockText.moment(
+                        "--" + PlanClock.READY_AT,
+                        own,
+                        clock.readyAt().toLocalDate(),
+                        clock.readyAt().getZone())))
+            .build();
   }
 
   /** The starter is what it was fed to be; all after it is planned anew from now on. */
-  private static RestOfDay unmixed(
-      Optional<TodayReadings> readings,
-      BakeDay day,
-      Happened happened,
-      PlanFile file,
-      PlanClock clock) {
-    if (readings.isPresent()) {
+  private BakeDay unmixed(int dough, BakeDay day) {
+    if (readings.containsKey(dough)) {
       throw new InputException(
-          "--readings are of a dough that is mixed: say when, for example --did \"mix 10:15\"");
+          "--readings are of a dough that is mixed: say when, for example --did \""
+              + file.names().before(dough)
+              + "mix 10:15\"");
     }
+    PlanFile.Dough planned = file.doughs().get(dough);
     BakeDay.Builder from = day.toBuilder().plans(1);
-    OptionalDouble fed = happened.hour(BakeStep.Kind.FEED);
-    if (fed.isPresent() && file.feed().isPresent()) {
-      from.fed(fed.getAsDouble(), file.feed().get());
-      from.starterPercents(List.of(file.starterPercent()));
+    OptionalDouble fed = happened.hour(dough, BakeStep.Kind.FEED);
+    if (fed.isPresent() && planned.feed().isPresent()) {
+      from.fed(fed.getAsDouble(), planned.feed().get());
+      from.starterPercents(List.of(planned.starterPercent()));
     }
-    DayAnswer found = DayPlanner.plan(List.of(from.build()), 1, SearchControl.none());
-    if (found.days().isEmpty()) {
-      found = atOtherTemperatures(from);
-    }
-    if (found.days().isEmpty()) {
-      throw new InputException("day.no-plan", DayText.obstacle(found, "", clock.times()));
-    }
-    BakePlan plan = found.days().get(0).plans().get(0);
-    return new RestOfDay(plan, plan.steps());
-  }
-
-  /** The water can still be warmer or colder than was meant. */
-  private static DayAnswer atOtherTemperatures(BakeDay.Builder from) {
-    from.doughCelsius(List.of(20.0, 22.0, 24.0, 26.0, 28.0));
-    return DayPlanner.plan(List.of(from.build()), 1, SearchControl.none());
-  }
-
-  /** The plan as it was, with the hours at the bench as they are now: the old may have passed. */
-  private static Arguments withBench(Arguments before, Map<String, List<String>> changed) {
-    Map<String, List<String>> values = new LinkedHashMap<>();
-    for (OptionSpec spec : DayDough.specs()) {
-      if (before.has(spec.name())) {
-        values.put(spec.name(), before.all(spec.name()));
-      }
-    }
-    Optional.ofNullable(changed.get(PlanClock.BENCH))
-        .ifPresent(hours -> values.put(PlanClock.BENCH, hours));
-    return new Arguments(DAY, values, List.of(), before.catalogue());
+    return from.build();
   }
 
   private static PlanClock clock(Arguments before, Arguments arguments, Environment environment) {

@@ -24,6 +24,7 @@ import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Shorten;
 import doughtide.report.words.Language;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.LinkedHashMap;
@@ -42,6 +43,7 @@ import java.util.Optional;
  * @param handling what loaves and dough are handled with at the bench
  * @param groups the students of each dough; empty without a roster
  * @param typed the options that all doughs share, as typed, with the full date of the bread
+ * @param own the options that each dough has of its own, as typed; empty where there is only one
  */
 record DayOptions(
     List<String> names,
@@ -51,7 +53,8 @@ record DayOptions(
     String room,
     BenchOptions handling,
     List<RosterGroup> groups,
-    Map<String, String> typed) {
+    Map<String, String> typed,
+    List<Map<String, String>> own) {
 
   private static final String NAME = "name";
   private static final String HANDS = "hands";
@@ -109,6 +112,7 @@ record DayOptions(
     doughs = List.copyOf(doughs);
     groups = List.copyOf(groups);
     typed = Collections.unmodifiableMap(new LinkedHashMap<>(typed));
+    own = List.copyOf(own);
   }
 
   /** The options of a day whose doughs stand in a file. */
@@ -148,7 +152,8 @@ record DayOptions(
         PlanClock.roomText(arguments),
         BenchOptions.read(arguments),
         List.of(),
-        typed(arguments, clock));
+        typed(arguments, clock),
+        List.of());
   }
 
   /** The doughs of a file. */
@@ -170,7 +175,8 @@ record DayOptions(
         PlanClock.roomText(arguments),
         BenchOptions.read(arguments),
         groups,
-        typed(arguments, clock));
+        typed(arguments, clock),
+        reader.own);
   }
 
   /** The options of a day as typed, with the full date of the bread and its zone. */
@@ -235,6 +241,7 @@ record DayOptions(
     private final List<String> names = new ArrayList<>();
     private final List<BakeDay> days = new ArrayList<>();
     private final List<Arguments> parts = new ArrayList<>();
+    private final List<Map<String, String>> own = new ArrayList<>();
     private final Map<String, BatchRow> rows = new LinkedHashMap<>();
 
     Reader(Arguments common, Environment environment, PlanClock clock) {
@@ -280,9 +287,10 @@ record DayOptions(
       names.clear();
       days.clear();
       parts.clear();
+      own.clear();
       for (RosterGroup group : groups) {
         names.add(group.name());
-        days.add(day(row(group, file)));
+        add(row(group, file));
       }
     }
 
@@ -318,11 +326,10 @@ record DayOptions(
           throw new InputException(
               "there are more than " + MOST_DOUGHS + " doughs: leave some out");
         }
-        BakeDay day = day(row);
+        add(row);
         String name = name(row);
         names.add(name);
         rows.put(name, row);
-        days.add(day);
       } catch (InputException e) {
         throw new InputException(
             FileProblem.quoted(file)
@@ -333,11 +340,26 @@ record DayOptions(
       }
     }
 
+    private void add(BatchRow row) {
+      BakeDay day = day(row);
+      days.add(day);
+      Arguments all = parts.get(parts.size() - 1);
+      Map<String, String> typed = new LinkedHashMap<>();
+      named(OWN).stream()
+          .filter(spec -> all.has(spec.name()))
+          .forEach(spec -> typed.put(spec.name(), typed(all, spec)));
+      if (row.values().containsKey(PlanClock.READY_AT)) {
+        ZonedDateTime ready = clock.times().after(day.readyHour());
+        typed.put(PlanClock.READY_AT, ready.toLocalDateTime().toString());
+      } else {
+        typed.remove(PlanClock.READY_AT);
+      }
+      own.add(typed);
+    }
+
     private String name(BatchRow row) {
       String given =
-          row.values().containsKey(NAME)
-              ? row.values().get(NAME).get(0)
-              : "dough " + (days.size() + 1);
+          row.values().containsKey(NAME) ? row.values().get(NAME).get(0) : "dough " + days.size();
       String name = Shorten.to(OneLine.of(given.strip()), LONGEST_NAME);
       if (names.contains(name)) {
         throw new InputException(

@@ -85,46 +85,73 @@ final class DayReport {
       Arguments arguments,
       Session session,
       BiFunction<Arguments, Environment, DayOptions> read) {
-    Environment environment = session.environment();
-    OutputOptions.Format format = OutputOptions.format(arguments);
-    OutputOptions.Paper paper = OutputOptions.paper(arguments);
-    Optional<OutputFile> chart = OutputOptions.chart(arguments, environment);
-    Words words = WordsOptions.ofChart(arguments);
-    Optional<OutputFile> calendar = calendar(arguments, environment);
-    Optional<PageOptions> page = PageOptions.read(arguments, environment);
-    Optional<PagesOptions> pages = PagesOptions.read(arguments, environment);
+    Written written = Written.read(command, arguments, session);
     Optional<Duration> limit = limit(arguments);
-    DayOptions options = read.apply(arguments, environment);
+    DayOptions options = read.apply(arguments, session.environment());
     DayAnswer found = plan(options, limit, session);
     DayText text = new DayText(options, found.days().get(0));
-    Shown shown = Shown.of(text);
-    chart.ifPresent(file -> draw(shown, words, file, paper));
-    calendar.ifPresent(
-        file ->
-            new DayCalendar(options.planId(), 0, text.times())
-                .write(text.entries(), command, file, environment.now()));
-    page.ifPresent(each -> each.write(with -> page(shown, with)));
-    Optional<String> printed =
-        pages.map(
-            each -> each.write(pages(text, each.words()), options.clock().readyAt().toLocalDate()));
-    Answer answer = new DaySections(command, options, found, words).answer();
-    switch (format) {
-      case TEXT -> answer.text(session.out());
-      case JSON -> answer.fromKitchen(arguments.fromKitchen()).json(session.out());
-      case CSV -> answer.csv(session.out());
-    }
-    page.ifPresent(each -> each.say(format, session.out()));
-    PagesOptions.say(printed, format, session.out());
+    written.write(
+        Shown.of(text),
+        new DayCalendar(options.planId(), 0, text.times()),
+        text.entries(),
+        new DaySections(command, options, found, written.words()).answer());
   }
 
-  private static ClassDayPages pages(DayText text, Words words) {
-    DayOptions options = text.options();
-    return new ClassDayPages(
-        Shown.of(text).title(words),
-        text.day(),
-        options.names(),
-        options.clock().times().start(),
-        RosterGroup.students(options.groups()));
+  /**
+   * What is written of a day beside its answer.
+   *
+   * @param command that is run
+   * @param arguments as given
+   * @param session where it runs
+   * @param format of the answer
+   * @param paper of the chart
+   * @param chart if one is asked for
+   * @param words of it
+   * @param calendar if one is asked for
+   * @param page if one is asked for
+   * @param pages if they are asked for
+   */
+  record Written(
+      String command,
+      Arguments arguments,
+      Session session,
+      OutputOptions.Format format,
+      OutputOptions.Paper paper,
+      Optional<OutputFile> chart,
+      Words words,
+      Optional<OutputFile> calendar,
+      Optional<PageOptions> page,
+      Optional<PagesOptions> pages) {
+
+    static Written read(String command, Arguments arguments, Session session) {
+      Environment environment = session.environment();
+      return new Written(
+          command,
+          arguments,
+          session,
+          OutputOptions.format(arguments),
+          OutputOptions.paper(arguments),
+          OutputOptions.chart(arguments, environment),
+          WordsOptions.ofChart(arguments),
+          DayReport.calendar(arguments, environment),
+          PageOptions.read(arguments, environment),
+          PagesOptions.read(arguments, environment));
+    }
+
+    void write(Shown shown, DayCalendar empty, List<DayCalendar.Entry> entries, Answer answer) {
+      chart.ifPresent(file -> draw(shown, words, file, paper));
+      calendar.ifPresent(file -> empty.write(entries, command, file, session.environment().now()));
+      page.ifPresent(each -> each.write(with -> DayReport.page(shown, with)));
+      Optional<String> printed =
+          pages.map(each -> each.write(shown.pages(each.words()), shown.ready().toLocalDate()));
+      switch (format) {
+        case TEXT -> answer.text(session.out());
+        case JSON -> answer.fromKitchen(arguments.fromKitchen()).json(session.out());
+        case CSV -> answer.csv(session.out());
+      }
+      page.ifPresent(each -> each.say(format, session.out()));
+      PagesOptions.say(printed, format, session.out());
+    }
   }
 
   /**
@@ -134,13 +161,27 @@ final class DayReport {
    * @param names of its doughs
    * @param zero the moment of hour 0
    * @param ready when the bread is wanted
+   * @param students of a class
    */
-  record Shown(DayPlan day, List<String> names, ZonedDateTime zero, ZonedDateTime ready) {
+  record Shown(
+      DayPlan day,
+      List<String> names,
+      ZonedDateTime zero,
+      ZonedDateTime ready,
+      List<ClassDayPages.Student> students) {
     static Shown of(DayText text) {
       DayOptions options = text.options();
       var times = options.clock().times();
       return new Shown(
-          text.day(), options.names(), times.start(), times.after(options.clock().readyHour()));
+          text.day(),
+          options.names(),
+          times.start(),
+          times.after(options.clock().readyHour()),
+          RosterGroup.students(options.groups()));
+    }
+
+    private ClassDayPages pages(Words words) {
+      return new ClassDayPages(title(words), day, names, zero, students);
     }
 
     private String title(Words words) {
@@ -148,7 +189,7 @@ final class DayReport {
     }
   }
 
-  static String page(Shown shown, Words words) {
+  private static String page(Shown shown, Words words) {
     return PhonePage.of(shown.title(words), shown.day(), shown.names(), shown.zero(), words).html();
   }
 
@@ -180,8 +221,7 @@ final class DayReport {
     return found;
   }
 
-  /** The file of the calendar, if one is asked for. */
-  static Optional<OutputFile> calendar(Arguments arguments, Environment environment) {
+  private static Optional<OutputFile> calendar(Arguments arguments, Environment environment) {
     Optional<OutputFile> calendar = OutputOptions.file(CALENDAR, arguments, environment);
     calendar.ifPresent(DayReport::checkEnding);
     return calendar;
@@ -196,7 +236,7 @@ final class DayReport {
     }
   }
 
-  static void draw(Shown shown, Words words, OutputFile file, OutputOptions.Paper paper) {
+  private static void draw(Shown shown, Words words, OutputFile file, OutputOptions.Paper paper) {
     write(
         Charts.in(words).day(shown.title(words), shown.day(), shown.names(), shown.zero()),
         file,

@@ -9,7 +9,10 @@ import doughtide.cli.answer.Unit;
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.Words;
+import doughtide.cli.command.again.AgainAnswer;
+import doughtide.cli.command.again.DayNames;
 import doughtide.cli.command.bench.BenchSections;
+import doughtide.cli.command.roster.RosterGroup;
 import doughtide.cli.command.roster.StudentSections;
 import doughtide.cli.hand.Cautions;
 import doughtide.cli.options.ProofOptions;
@@ -77,13 +80,15 @@ final class DaySections {
     body.word("planId", "", options.planId()).number("replanned", "", 0, Unit.COUNT);
     Section.Builder typed = body.section("options", "");
     options.typed().forEach((option, text) -> typed.word(option, "", text));
+    AgainAnswer.own(options.own(), body);
     found.choice().ifPresent(choice -> reason(choice, body.section("reason", "")));
     Listing.Builder plans = body.listing("plans", "");
     for (int i = 0; i < texts.size(); i++) {
       data(texts.get(i), plans.row());
       page(i, body);
     }
-    StudentSections.add(options.groups(), best(), times, language, body);
+    StudentSections.add(
+        RosterGroup.students(options.groups()), options.names(), best(), times, language, body);
     if (!found.complete()) {
       body.paragraph().say("Note: the search was ended by its limit; there may be better plans.");
     }
@@ -270,7 +275,7 @@ final class DaySections {
   private void step(DayText text, DayStep step, Section.Builder row) {
     row.word("step", "", DayText.step(step.step()))
         .texts("doughs", "", step.doughs().stream().map(options.names()::get).toList())
-        .word("person", "", DayText.person(step))
+        .word("person", "", DayNames.person(step))
         .at("from", "", step.step().fromHour(), times)
         .at("to", "", step.step().toHour(), times)
         .flag("handsOn", "", step.step().kind().handsOn())
@@ -385,11 +390,11 @@ final class DaySections {
   private void timeline(DayText text, Listing.Builder rows) {
     for (DayStep step : text.day().steps()) {
       String detail = text.detail(step);
-      String whose = isOneDough() ? "" : ": " + text.doughs(step.doughs());
+      String whose = isOneDough() ? "" : ": " + text.names().doughs(step.doughs());
       String rest = detail.isEmpty() ? "" : (isOneDough() ? ": " : "; ") + detail;
       Section.Builder row = rows.row().say(" ", times.about(step.step().fromHour()));
       if (options.hands() > 1) {
-        row.say(" ", DayText.person(step));
+        row.say(" ", DayNames.person(step));
       }
       row.say(" ", DayText.step(step.step()) + whose + rest);
     }

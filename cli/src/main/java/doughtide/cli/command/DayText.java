@@ -3,7 +3,7 @@ package doughtide.cli.command;
 import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.Words;
 import doughtide.cli.command.again.DayCalendar;
-import doughtide.cli.command.again.PlanStep;
+import doughtide.cli.command.again.DayNames;
 import doughtide.cli.hand.LeaveSections;
 import doughtide.core.day.BakePlan;
 import doughtide.core.day.BakeStep;
@@ -58,12 +58,9 @@ record DayText(DayOptions options, DayPlan day) {
     return WORDS.limit(limit);
   }
 
-  /** What is done, for which doughs and by whom, where there are several. */
-  String summary(DayStep step) {
-    String who = day.hands() == 1 || step.person() < 0 ? "" : " (" + person(step) + ")";
-    return isOneDough()
-        ? step(step.step())
-        : step(step.step()) + ": " + doughs(step.doughs()) + who;
+  /** Its doughs by name. */
+  DayNames names() {
+    return new DayNames(options.names(), options.hands());
   }
 
   /** The steps with hands on, for a calendar. */
@@ -72,24 +69,17 @@ record DayText(DayOptions options, DayPlan day) {
     for (DayStep each : day.steps()) {
       BakeStep step = each.step();
       if (step.kind().handsOn()) {
-        String key = PlanStep.key(step.kind(), step.number()) + (isOneDough() ? "" : each.doughs());
         entries.add(
             new DayCalendar.Entry(
-                key, summary(each), detail(each), step.fromHour(), step.toHour(), false));
+                names().key(each),
+                names().summary(step(step), each),
+                detail(each),
+                step.fromHour(),
+                step.toHour(),
+                false));
       }
     }
     return entries;
-  }
-
-  /** Whose a step is. */
-  String doughs(List<Integer> doughs) {
-    return doughs.size() == options.names().size() && doughs.size() > 2
-        ? "all"
-        : doughs.stream().map(options.names()::get).collect(Collectors.joining(", "));
-  }
-
-  static String person(DayStep step) {
-    return step.person() < 0 ? "" : Character.toString('A' + step.person());
   }
 
   /** What a step needs beside its name. */

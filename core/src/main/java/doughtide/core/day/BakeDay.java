@@ -304,6 +304,12 @@ public final class BakeDay extends Value {
     return Math.min(0.5 + Math.max(0, loaves - 4) / 30.0, 4);
   }
 
+  /** From the first batch in to the last batch out, hours. */
+  @Internal
+  public double bakingHours() {
+    return Draft.ovenBusyHours(this);
+  }
+
   /** {@return how long mixing takes, hours: a quarter of an hour for each batch in the mixer} */
   public double mixHours() {
     return mixBatches() * HandsOnTime.MIX_HOURS;

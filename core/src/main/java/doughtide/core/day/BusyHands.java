@@ -1,7 +1,6 @@
 package doughtide.core.day;
 
 import java.util.Arrays;
-import java.util.List;
 
 /** The times in which hands are busy, and whether there are enough pairs of them. */
 final class BusyHands {
@@ -19,12 +18,6 @@ final class BusyHands {
     this.from = from;
     this.to = to;
     this.number = number;
-  }
-
-  static BusyHands of(List<DayStep> steps) {
-    BusyHands busy = new BusyHands();
-    steps.forEach(each -> busy.add(each.step()));
-    return busy;
   }
 
   BusyHands copy() {

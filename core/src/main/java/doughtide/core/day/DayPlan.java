@@ -4,9 +4,7 @@ import doughtide.core.Internal;
 import doughtide.core.feeding.FeedAmounts;
 import java.util.Comparator;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.TreeMap;
 import java.util.stream.IntStream;
 
 /**
@@ -41,19 +39,22 @@ public record DayPlan(
   }
 
   /**
-   * {@return a day of one dough that was begun}
+   * {@return a day that was begun}
    *
-   * @param plan as it goes on
-   * @param steps what was done and what is left, ascending
+   * @param plans of all its doughs, as they go on
+   * @param own of each dough its steps; when its loaves are in the oven is by its plan
+   * @param hands how many persons work
    */
-  public static DayPlan begun(BakePlan plan, List<BakeStep> steps) {
-    List<OvenLoad> loads =
-        DayTimetable.loads(List.of(plan.day()), new TreeMap<>(Map.of(0, plan.draft())));
-    List<DayStep> one =
-        steps.stream()
-            .map(step -> new DayStep(step, List.of(0), step.toHour() > step.fromHour() ? 0 : -1))
-            .toList();
-    return new DayPlan(List.of(plan), one, loads, 1, Optional.empty());
+  @Internal
+  public static DayPlan begun(List<BakePlan> plans, List<List<BakeStep>> own, int hands) {
+    DayTimetable table = DayTimetable.ofRest(plans, own, hands);
+    return new DayPlan(plans, table.steps(), table.loads(), hands, Optional.empty());
+  }
+
+  /** {@return the same with other steps, ascending} */
+  @Internal
+  public DayPlan with(List<DayStep> others) {
+    return new DayPlan(plans, others, loads, hands, loosening);
   }
 
   /**

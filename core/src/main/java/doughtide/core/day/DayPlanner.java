@@ -1,5 +1,6 @@
 package doughtide.core.day;
 
+import doughtide.core.Internal;
 import doughtide.core.day.DayAnswer.Criterion;
 import doughtide.core.day.DayAnswer.Obstacle;
 import doughtide.core.day.DayAnswer.Reason;
@@ -57,12 +58,14 @@ public final class DayPlanner {
   private final List<DoughCandidates> candidates;
   private final int hands;
   private final SearchControl control;
+  private final Taken taken;
 
-  DayPlanner(List<DoughCandidates> candidates, int hands, SearchControl control) {
+  DayPlanner(List<DoughCandidates> candidates, int hands, SearchControl control, Taken taken) {
     this.doughs = candidates.stream().map(DoughCandidates::day).toList();
     this.candidates = candidates;
     this.hands = hands;
     this.control = control;
+    this.taken = taken;
   }
 
   /**
@@ -76,9 +79,20 @@ public final class DayPlanner {
    * @throws InputException if oven or hours at the bench differ
    */
   public static DayAnswer plan(List<BakeDay> doughs, int hands, SearchControl control) {
+    return plan(doughs, hands, control, Taken.NOTHING);
+  }
+
+  /**
+   * Plans doughs of a day in which others go on as they are.
+   *
+   * @param taken what those others take of the oven and of the hands
+   */
+  @Internal
+  public static DayAnswer plan(
+      List<BakeDay> doughs, int hands, SearchControl control, Taken taken) {
     check(doughs, hands);
     SearchControl own = control.interruptedWith(Thread.currentThread());
-    DayPlanner planner = new DayPlanner(candidates(doughs, own), hands, own);
+    DayPlanner planner = new DayPlanner(candidates(doughs, own), hands, own, taken);
     DayAnswer answer = planner.answer();
     own.at(1);
     return answer;
@@ -120,7 +134,7 @@ public final class DayPlanner {
     }
     int dough = attempt.withoutPlace().orElse(0);
     Optional<DayAnswer.Remedy> remedy =
-        new SmallestChange(candidates, hands, dough, control).find();
+        new SmallestChange(candidates, hands, dough, control, taken).find();
     return new DayAnswer(
         List.of(),
         Optional.of(new Obstacle(reason(dough, attempt), dough, remedy)),
@@ -237,7 +251,7 @@ public final class DayPlanner {
   private OtherDoughs others(int number, SortedMap<Integer, Draft> placed) {
     SortedMap<Integer, Draft> others = new TreeMap<>(placed);
     others.remove(number);
-    return new OtherDoughs(doughs, number, others, hands);
+    return new OtherDoughs(doughs, number, others, hands, taken);
   }
 
   /**
@@ -314,7 +328,7 @@ public final class DayPlanner {
   }
 
   private DayPlan day(SortedMap<Integer, Draft> placed) {
-    DayTimetable table = DayTimetable.of(doughs, placed, hands).orElseThrow();
+    DayTimetable table = DayTimetable.of(doughs, placed, hands, taken).orElseThrow();
     List<BakePlan> plans =
         placed.entrySet().stream()
             .map(each -> candidates.get(each.getKey()).plan(each.getValue()))

@@ -35,17 +35,19 @@ record DayTimetable(List<DayStep> steps, List<OvenLoad> loads) {
    * @param doughs all doughs of the day
    * @param placed the plans of some of them by number
    * @param hands how many persons work
+   * @param taken what others take beside them
    * @return empty if the oven or the hands are not enough
    */
   static Optional<DayTimetable> of(
-      List<BakeDay> doughs, SortedMap<Integer, Draft> placed, int hands) {
-    List<OvenLoad> loads = loads(doughs, placed);
+      List<BakeDay> doughs, SortedMap<Integer, Draft> placed, int hands, Taken taken) {
+    List<OvenLoad> loads = loads(doughs, placed, taken);
     if (!fit(loads, doughs.get(0).oven().loaves())) {
       return Optional.empty();
     }
     List<DayStep> steps = ownSteps(doughs, placed);
     addOven(steps, loads);
-    BusyHands busy = BusyHands.of(steps);
+    BusyHands busy = taken.busy();
+    steps.forEach(each -> busy.add(each.step()));
     if (!busy.areEnough(hands) || !addPreheating(steps, busy, loads, doughs.get(0), hands)) {
       return Optional.empty();
     }
@@ -53,9 +55,47 @@ record DayTimetable(List<DayStep> steps, List<OvenLoad> loads) {
     return Optional.of(new DayTimetable(assigned(steps, hands), loads));
   }
 
+  /**
+   * The rest of a day, whatever of it has happened.
+   *
+   * @param plans all doughs of the day
+   * @param own of each its steps; when its loaves are in the oven is by its plan
+   */
+  static DayTimetable ofRest(List<BakePlan> plans, List<List<BakeStep>> own, int hands) {
+    List<BakeDay> doughs = plans.stream().map(BakePlan::day).toList();
+    SortedMap<Integer, Draft> placed = new TreeMap<>();
+    plans.forEach(plan -> placed.put(placed.size(), plan.draft()));
+    List<OvenLoad> loads = loads(doughs, placed, Taken.NOTHING);
+    List<DayStep> steps = new ArrayList<>();
+    for (int number : placed.keySet()) {
+      own.get(number).forEach(step -> addOwn(steps, step, number, doughs, placed));
+    }
+    addOven(steps, loads);
+    for (int i = 0; i < loads.size(); i++) {
+      if (!isHot(loads, i, doughs.get(0).oven())) {
+        addSwitch(steps, loads.get(i), own);
+      }
+    }
+    sort(steps);
+    return new DayTimetable(assigned(steps, hands), loads);
+  }
+
+  /** When one of its doughs is to have it switched on. */
+  private static void addSwitch(List<DayStep> steps, OvenLoad load, List<List<BakeStep>> own) {
+    List<Integer> doughs = load.portions().stream().map(OvenLoad.Portion::dough).toList();
+    doughs.stream()
+        .flatMap(number -> own.get(number).stream())
+        .filter(step -> step.kind() == Kind.PREHEAT)
+        .min(Comparator.comparingDouble(BakeStep::fromHour))
+        .ifPresent(step -> steps.add(new DayStep(step, doughs, -1)));
+  }
+
   /** What all but the oven needs hands for. */
-  static BusyHands busyBesideOven(List<BakeDay> doughs, SortedMap<Integer, Draft> placed) {
-    return BusyHands.of(ownSteps(doughs, placed));
+  static BusyHands busyBesideOven(
+      List<BakeDay> doughs, SortedMap<Integer, Draft> placed, Taken taken) {
+    BusyHands busy = taken.busy();
+    ownSteps(doughs, placed).forEach(each -> busy.add(each.step()));
+    return busy;
   }
 
   /**
@@ -64,10 +104,16 @@ record DayTimetable(List<DayStep> steps, List<OvenLoad> loads) {
    * @param busy what the others need hands for beside the oven
    * @param all the plans of all doughs
    * @param number the dough
+   * @param taken what others take beside them
    */
   static boolean fitsUnfed(
-      List<BakeDay> doughs, SortedMap<Integer, Draft> all, BusyHands busy, int number, int hands) {
-    List<OvenLoad> loads = loads(doughs, all);
+      List<BakeDay> doughs,
+      SortedMap<Integer, Draft> all,
+      BusyHands busy,
+      int number,
+      int hands,
+      Taken taken) {
+    List<OvenLoad> loads = loads(doughs, all, taken);
     if (!fit(loads, doughs.get(0).oven().loaves())) {
       return false;
     }
@@ -76,11 +122,20 @@ record DayTimetable(List<DayStep> steps, List<OvenLoad> loads) {
     draft.steps(doughs.get(number)).stream()
         .filter(step -> step.kind() != Kind.FEED && !isOven(step.kind()))
         .forEach(with::add);
-    for (int i = 0; i < loads.size(); i++) {
-      with.add(loads.get(i).fromHour(), loads.get(i).fromHour() + HandsOnTime.LOAD_HOURS);
-      with.add(loads.get(i).toHour(), unloaded(loads, i));
-    }
+    ovenHands(loads).forEach(with::add);
     return with.areEnough(hands);
+  }
+
+  /** Loading and unloading. */
+  static List<BakeStep> ovenHands(List<OvenLoad> loads) {
+    List<BakeStep> steps = new ArrayList<>();
+    for (int i = 0; i < loads.size(); i++) {
+      double in = loads.get(i).fromHour();
+      int number = loads.size() == 1 ? 0 : i + 1;
+      steps.add(new BakeStep(Kind.BAKE, in, in + HandsOnTime.LOAD_HOURS, number));
+      steps.add(new BakeStep(Kind.COOL, loads.get(i).toHour(), unloaded(loads, i), number));
+    }
+    return steps;
   }
 
   private static boolean isOven(Kind kind) {
@@ -95,22 +150,34 @@ record DayTimetable(List<DayStep> steps, List<OvenLoad> loads) {
   }
 
   /** What is in the oven together, whether it fits or not. */
-  static List<OvenLoad> loads(List<BakeDay> doughs, SortedMap<Integer, Draft> placed) {
-    TreeMap<Long, OvenLoad> byHour = new TreeMap<>();
-    for (Map.Entry<Integer, Draft> each : placed.entrySet()) {
-      BakeDay day = doughs.get(each.getKey());
-      int batches = day.oven().batches(day.loaves());
-      double length = day.oven().bakeHours() + HandsOnTime.LOAD_HOURS;
-      int left = day.loaves();
-      for (int i = 0; i < batches; i++) {
-        double from = each.getValue().ovenHour() + i * length;
-        int loaves = Math.min(left, day.oven().loaves());
-        left -= loaves;
-        OvenLoad.Portion portion = new OvenLoad.Portion(each.getKey(), i + 1, loaves);
-        OvenLoad load = new OvenLoad(from, from + length, List.of(portion));
-        byHour.merge(Math.round(from * 3600), load, DayTimetable::together);
-      }
+  static List<OvenLoad> loads(List<BakeDay> doughs, SortedMap<Integer, Draft> placed, Taken taken) {
+    List<OvenLoad> all = new ArrayList<>();
+    placed.forEach(
+        (number, draft) -> all.addAll(batches(doughs.get(number), number, draft.ovenHour())));
+    all.addAll(taken.loads());
+    return together(all);
+  }
+
+  /** The loaves of one dough, one load after the other. */
+  static List<OvenLoad> batches(BakeDay day, int number, double ovenHour) {
+    List<OvenLoad> batches = new ArrayList<>();
+    double length = day.oven().bakeHours() + HandsOnTime.LOAD_HOURS;
+    int left = day.loaves();
+    for (int i = 0; left > 0; i++) {
+      double from = ovenHour + i * length;
+      int loaves = Math.min(left, day.oven().loaves());
+      left -= loaves;
+      OvenLoad.Portion portion = new OvenLoad.Portion(number, i + 1, loaves);
+      batches.add(new OvenLoad(from, from + length, List.of(portion)));
     }
+    return batches;
+  }
+
+  /** Those that begin in the same second are one; ascending. */
+  static List<OvenLoad> together(List<OvenLoad> loads) {
+    TreeMap<Long, OvenLoad> byHour = new TreeMap<>();
+    loads.forEach(
+        load -> byHour.merge(Math.round(load.fromHour() * 3600), load, DayTimetable::together));
     return new ArrayList<>(byHour.values());
   }
 
@@ -136,14 +203,23 @@ record DayTimetable(List<DayStep> steps, List<OvenLoad> loads) {
     for (Map.Entry<Integer, Draft> each : placed.entrySet()) {
       int number = each.getKey();
       for (BakeStep step : each.getValue().steps(doughs.get(number))) {
-        if (step.kind() == Kind.FEED) {
-          addFeed(steps, step, number, doughs, placed);
-        } else if (!isOven(step.kind())) {
-          steps.add(new DayStep(step, List.of(number), -1));
-        }
+        addOwn(steps, step, number, doughs, placed);
       }
     }
     return steps;
+  }
+
+  private static void addOwn(
+      List<DayStep> steps,
+      BakeStep step,
+      int number,
+      List<BakeDay> doughs,
+      SortedMap<Integer, Draft> placed) {
+    if (step.kind() == Kind.FEED) {
+      addFeed(steps, step, number, doughs, placed);
+    } else if (!isOven(step.kind())) {
+      steps.add(new DayStep(step, List.of(number), -1));
+    }
   }
 
   private static void addFeed(
@@ -177,18 +253,11 @@ record DayTimetable(List<DayStep> steps, List<OvenLoad> loads) {
   }
 
   private static void addOven(List<DayStep> steps, List<OvenLoad> loads) {
-    for (int i = 0; i < loads.size(); i++) {
-      OvenLoad load = loads.get(i);
+    List<BakeStep> hands = ovenHands(loads);
+    for (int i = 0; i < hands.size(); i++) {
       List<Integer> doughs =
-          load.portions().stream().map(OvenLoad.Portion::dough).sorted().toList();
-      int number = loads.size() == 1 ? 0 : i + 1;
-      double in = load.fromHour();
-      steps.add(
-          new DayStep(
-              new BakeStep(Kind.BAKE, in, in + HandsOnTime.LOAD_HOURS, number), doughs, -1));
-      double out = load.toHour();
-      double free = unloaded(loads, i);
-      steps.add(new DayStep(new BakeStep(Kind.COOL, out, free, number), doughs, -1));
+          loads.get(i / 2).portions().stream().map(OvenLoad.Portion::dough).sorted().toList();
+      steps.add(new DayStep(hands.get(i), doughs, -1));
     }
   }
 
@@ -213,15 +282,18 @@ record DayTimetable(List<DayStep> steps, List<OvenLoad> loads) {
   /** The oven is switched on before every load that does not follow another closely. */
   private static boolean addPreheating(
       List<DayStep> steps, BusyHands busy, List<OvenLoad> loads, BakeDay day, int hands) {
-    double preheat = day.oven().preheatHours();
     for (int i = 0; i < loads.size(); i++) {
-      double from = loads.get(i).fromHour();
-      boolean hot = i > 0 && from - loads.get(i - 1).toHour() <= preheat + SAME_HOURS;
+      boolean hot = isHot(loads, i, day.oven()) || Taken.hasSome(loads.get(i));
       if (!hot && !addSwitch(steps, busy, loads.get(i), day, hands)) {
         return false;
       }
     }
     return true;
+  }
+
+  private static boolean isHot(List<OvenLoad> loads, int number, Oven oven) {
+    double from = loads.get(number).fromHour();
+    return number > 0 && from - loads.get(number - 1).toHour() <= oven.preheatHours() + SAME_HOURS;
   }
 
   /** As late as a pair of hands is free for it, and not more than an hour too early. */

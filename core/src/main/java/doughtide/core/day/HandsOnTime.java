@@ -18,7 +18,9 @@ public final class HandsOnTime {
 
   static final double SWITCH_HOURS = 2.0 / 60;
   static final double LOAD_HOURS = 5.0 / 60;
-  static final double UNLOAD_HOURS = 5.0 / 60;
+
+  /** To take a batch out of the oven. */
+  public static final double UNLOAD_HOURS = 5.0 / 60;
 
   private HandsOnTime() {}
 }

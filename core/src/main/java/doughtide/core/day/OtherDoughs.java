@@ -27,6 +27,7 @@ final class OtherDoughs {
   private final int number;
   private final SortedMap<Integer, Draft> placed;
   private final int hands;
+  private final Taken taken;
   private final List<OvenLoad> loads;
   private final List<FeedChoice> feedings;
   private final BusyHands busy;
@@ -36,14 +37,17 @@ final class OtherDoughs {
    * @param number of the dough that looks for a place
    * @param placed the plans of those that have one, without it
    * @param hands how many persons work
+   * @param taken what others than these doughs take
    */
-  OtherDoughs(List<BakeDay> doughs, int number, SortedMap<Integer, Draft> placed, int hands) {
+  OtherDoughs(
+      List<BakeDay> doughs, int number, SortedMap<Integer, Draft> placed, int hands, Taken taken) {
     this.doughs = doughs;
     this.number = number;
     this.placed = placed;
     this.hands = hands;
-    this.loads = DayTimetable.loads(doughs, placed);
-    this.busy = DayTimetable.busyBesideOven(doughs, placed);
+    this.taken = taken;
+    this.loads = DayTimetable.loads(doughs, placed, taken);
+    this.busy = DayTimetable.busyBesideOven(doughs, placed, taken);
     this.feedings =
         placed.entrySet().stream()
             .filter(each -> starter(each.getKey()).equals(starter(number)))
@@ -57,17 +61,17 @@ final class OtherDoughs {
 
   /** Whether there are none. */
   boolean isEmpty() {
-    return placed.isEmpty();
+    return placed.isEmpty() && taken.isNothing();
   }
 
   /** Whether a plan goes with them. */
   boolean fit(Draft draft) {
-    return DayTimetable.of(doughs, with(draft), hands).isPresent();
+    return DayTimetable.of(doughs, with(draft), hands, taken).isPresent();
   }
 
   private boolean fitUnfed(Draft draft) {
     return fitsOven(draft.ovenHour())
-        && DayTimetable.fitsUnfed(doughs, with(draft), busy, number, hands);
+        && DayTimetable.fitsUnfed(doughs, with(draft), busy, number, hands, taken);
   }
 
   /** Whether every batch goes into a load of the others or between two of them. */

@@ -41,17 +41,21 @@ final class SmallestChange {
   private final int dough;
   private final boolean alone;
   private final SearchControl control;
+  private final Taken taken;
 
   /**
    * @param candidates all doughs of the day
    * @param dough the one that found no place
+   * @param taken what others than these take
    */
-  SmallestChange(List<DoughCandidates> candidates, int hands, int dough, SearchControl control) {
+  SmallestChange(
+      List<DoughCandidates> candidates, int hands, int dough, SearchControl control, Taken taken) {
     this.candidates = candidates;
     this.hands = hands;
     this.dough = dough;
     this.alone = candidates.size() == 1 || candidates.get(dough).size() == 0;
     this.control = control;
+    this.taken = taken;
   }
 
   /**
@@ -120,7 +124,7 @@ final class SmallestChange {
     for (int i = 0; i < candidates.size(); i++) {
       all.add(i == dough ? own : changed(i, trial));
     }
-    return new DayPlanner(all, trial.hands(), control.onThisThread())
+    return new DayPlanner(all, trial.hands(), control.onThisThread(), taken)
         .quickly()
         .map(plan -> new Remedy(trial.changes(), plan));
   }

@@ -8,6 +8,7 @@ import doughtide.cli.answer.Unit;
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.Words;
+import doughtide.cli.command.roster.StudentSections;
 import doughtide.cli.hand.Cautions;
 import doughtide.cli.hand.LeaveSections;
 import doughtide.core.day.BakeDay;
@@ -15,8 +16,8 @@ import doughtide.core.day.BakePlan;
 import doughtide.core.day.BakeStep;
 import doughtide.core.day.BakeStep.Kind;
 import doughtide.core.day.DayPlan;
+import doughtide.core.day.DayStep;
 import doughtide.core.day.StepMargin;
-import doughtide.core.day.again.RestOfDay;
 import doughtide.core.feeding.FeedRatio;
 import java.util.ArrayList;
 import java.util.Comparator;
@@ -25,101 +26,89 @@ import java.util.Map;
 import java.util.Objects;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
  * What a slipped day has become.
  *
+ * @param command that gives the answer
  * @param file the plan it was
- * @param options as typed, with what has changed
- * @param loavesBefore how many loaves were planned
- * @param day with what has changed
+ * @param options of all doughs as typed, with what has changed
  * @param happened what has happened
- * @param rest what is left
- * @param readings of today that were taken into account
+ * @param rest what is left, and what was done from shaping on
+ * @param readings of today that were taken into account, one number a dough
  * @param times the clock of the day
  */
 public record AgainAnswer(
+    String command,
     PlanFile file,
     Map<String, String> options,
-    int loavesBefore,
-    BakeDay day,
     Happened happened,
-    RestOfDay rest,
-    long readings,
+    DayPlan rest,
+    List<Long> readings,
     ClockTimes times) {
 
   private static final int VERSION = 1;
   private static final String BENCH = "at-the-bench";
   private static final double SAME_HOURS = 2.5 / 60;
+  private static final int MOST_NAMED = 3;
 
-  private BakePlan plan() {
-    return rest.plan();
+  private DayNames names() {
+    return happened.names();
+  }
+
+  private BakePlan plan(int dough) {
+    return rest.plans().get(dough);
+  }
+
+  private IntStream doughs() {
+    return IntStream.range(0, rest.plans().size());
   }
 
   /** The day as it is now, for charts and pages. */
   public DayPlan dayPlan() {
-    return DayPlan.begun(plan(), steps().stream().map(PlanStep::step).toList());
+    return rest.with(steps().stream().map(PlanStep::day).toList());
   }
 
-  /** All steps as they are now, ascending. */
+  /** All steps as they are now, ascending: those that are done as they were. */
   List<PlanStep> steps() {
     List<PlanStep> steps = new ArrayList<>();
-    if (!happened.isMixed()) {
-      return unmixedSteps();
-    }
-    for (PlanStep each : happened.steps()) {
-      if (isBeforeShaping(each.step().kind()) && (each.done() || fits(each.step()))) {
-        steps.add(each.at(Math.max(each.step().fromHour(), soonest(each)), each.done()));
-      }
-    }
-    rest.steps().forEach(step -> steps.add(afterShaping(step)));
+    happened.steps().stream().filter(PlanStep::done).forEach(steps::add);
+    List<String> done = steps.stream().map(each -> names().key(each.day())).toList();
+    rest.steps().stream()
+        .filter(step -> !done.contains(names().key(step)))
+        .forEach(step -> steps.add(new PlanStep(step, isOver(step))));
     steps.sort(Comparator.comparingDouble(each -> each.step().fromHour()));
     return steps;
   }
 
-  /** What was done, and all of the plan that is new. */
-  private List<PlanStep> unmixedSteps() {
-    List<PlanStep> steps = new ArrayList<>();
-    happened.steps().stream().filter(PlanStep::done).forEach(steps::add);
-    List<String> done = steps.stream().map(PlanStep::key).toList();
-    rest.steps().stream()
-        .map(step -> new PlanStep(step, false))
-        .filter(step -> !done.contains(step.key()))
-        .forEach(steps::add);
-    return steps;
+  /** Loaves that are shaped are carried into the cold, and those in the oven come out of it. */
+  private boolean isOver(DayStep step) {
+    return step.step().fromHour() < happened.nowHour() - 1e-6;
   }
 
-  private double soonest(PlanStep each) {
-    return each.done() ? each.step().fromHour() : happened.nowHour();
+  /** When a step was planned for its first dough: that of its kind with the same place in order. */
+  private OptionalDouble planned(PlanStep each) {
+    int dough = each.day().doughs().get(0);
+    List<PlanStep> now = same(steps(), dough, each.step().kind());
+    List<PlanStep> before = same(happened.planned(), dough, each.step().kind());
+    int place = now.indexOf(each);
+    return place >= 0 && place < before.size()
+        ? OptionalDouble.of(before.get(place).step().fromHour())
+        : OptionalDouble.empty();
   }
 
-  private static boolean isBeforeShaping(Kind kind) {
-    return kind.compareTo(Kind.SHAPE) < 0;
-  }
-
-  private boolean fits(BakeStep step) {
-    return step.toHour() <= plan().bulkEndHour() + 1e-6;
-  }
-
-  private PlanStep afterShaping(BakeStep step) {
-    OptionalDouble done = happened.hour(step.kind());
-    boolean carried = step.kind() == Kind.LOAVES_INTO_COLD && step.fromHour() < happened.nowHour();
-    boolean first = step.number() <= 1;
-    PlanStep plan = new PlanStep(step, carried);
-    return done.isPresent() && first ? plan.at(done.getAsDouble(), true) : plan;
-  }
-
-  private OptionalDouble planned(String key) {
-    return happened.planned().stream()
-        .filter(each -> each.key().equals(key))
-        .mapToDouble(each -> each.step().fromHour())
-        .findFirst();
+  private static List<PlanStep> same(List<PlanStep> steps, int dough, Kind kind) {
+    return steps.stream().filter(each -> each.isOf(dough) && each.step().kind() == kind).toList();
   }
 
   /** The steps that were planned, not done, and are left out now. */
   private List<PlanStep> leftOut() {
-    List<String> keys = steps().stream().map(PlanStep::key).toList();
-    return happened.planned().stream().filter(each -> !keys.contains(each.key())).toList();
+    List<String> keys = steps().stream().map(each -> names().key(each.day())).toList();
+    return happened.planned().stream()
+        .filter(each -> !keys.contains(names().key(each.day())))
+        .toList();
   }
 
   /** What stands in the calendar, with the number of this planning. */
@@ -127,55 +116,64 @@ public record AgainAnswer(
     List<DayCalendar.Entry> entries = new ArrayList<>();
     steps().forEach(each -> entries.add(entry(each, false)));
     leftOut().forEach(each -> entries.add(entry(each, true)));
-    entries.removeIf(entry -> entry.key().equals(PlanStep.key(Kind.READY, 0)));
+    entries.removeIf(entry -> entry.key().startsWith(PlanStep.key(Kind.READY, 0)));
     return entries;
   }
 
   private DayCalendar.Entry entry(PlanStep each, boolean cancelled) {
-    BakeStep step = each.step();
     return new DayCalendar.Entry(
-        each.key(), each.words(), detail(each), step.fromHour(), step.toHour(), cancelled);
+        names().key(each.day()),
+        names().summary(each.words(), each.day()),
+        detail(each),
+        each.step().fromHour(),
+        each.step().toHour(),
+        cancelled);
   }
 
   private String detail(PlanStep each) {
+    BakePlan plan = plan(each.day().doughs().get(0));
     if (each.step().kind() == Kind.MIX && !each.done()) {
-      return Words.temperature(plan().doughTemperature())
+      return Words.temperature(plan.doughTemperature())
           + ", starter "
-          + Words.percent(plan().starterPercent())
+          + Words.percent(plan.starterPercent())
           + " of the flour added";
     }
     return each.step().kind() == Kind.SHAPE && !each.done()
-        ? "when the jar has risen "
-            + Words.percent(Math.rint(plan().shapeRise().percent()))
-            + ", not by the clock"
+        ? "when the jar has risen " + shapeRise(plan) + ", not by the clock"
         : "";
   }
 
-  /** The answer. */
-  public Answer answer() {
+  private static String shapeRise(BakePlan plan) {
+    return Words.percent(Math.rint(plan.shapeRise().percent()));
+  }
+
+  /**
+   * The answer.
+   *
+   * @param language of students for whom the roster names none
+   */
+  public Answer answer(doughtide.report.words.Words language) {
     Section.Builder body = Section.loose(Timeline.sinceMixing(Optional.empty()));
     body.word("zone", "", times.start().getZone().getId())
+        .number("hands", "", names().hands(), Unit.COUNT)
         .word("planId", "", file.planId())
-        .number("readings", "", readings, Unit.COUNT)
+        .number("readings", "", allReadings(), Unit.COUNT)
         .number("replanned", "", file.replanned() + 1, Unit.COUNT);
-    Section.Builder typed = body.section("options", "");
-    options.forEach((option, text) -> typed.word(option, "", text));
-    data(body.listing("plans", "").row());
-    body.paragraph().say(right());
-    table(body.listing("", "What is left"));
-    if (happened.hour(Kind.SHAPE).isEmpty()) {
-      body.paragraph()
-          .say(
-              "Shape when the jar has risen "
-                  + Words.percent(Math.rint(plan().shapeRise().percent()))
-                  + ", not by the clock.");
+    texts(options, body.section("options", ""));
+    if (file.doughs().stream().anyMatch(dough -> !dough.options().isEmpty())) {
+      own(file.doughs().stream().map(PlanFile.Dough::options).toList(), body);
     }
+    data(body.listing("plans", "").row());
+    doughs().forEach(dough -> right(dough, body));
+    table(body.listing("", "What is left"));
+    doughs().forEach(dough -> shape(dough, body));
     margins(body);
     leftOut().stream()
         .filter(each -> each.step().kind().handsOn())
-        .forEach(each -> body.paragraph().say("Left out now: " + each.words() + "."));
+        .forEach(each -> body.paragraph().say("Left out now: " + summary(each) + "."));
+    StudentSections.add(file.students(), names().names(), dayPlan(), times, language, body);
     body.paragraph().cautions(List.of(Cautions.OVEN));
-    return Answer.of("bake-day-again", VERSION, headline(), body)
+    return Answer.of(command + "-again", VERSION, headline(), body)
         .withTable(
             () -> {
               Listing.Builder rows =
@@ -185,44 +183,107 @@ public record AgainAnswer(
             });
   }
 
-  private void margins(Section.Builder body) {
-    if (!plan().margins().isEmpty()) {
-      Listing.Builder rows = body.listing("", "How much later each step may be");
-      for (StepMargin each : plan().margins()) {
-        rows.row()
-            .say(" ", PlanStep.words(each.kind()))
-            .say(" ", Words.duration(each.hours()))
-            .say(" ", "then " + PlanStep.limit(each.limit()));
-      }
+  private long allReadings() {
+    return readings.stream().mapToLong(each -> each).sum();
+  }
+
+  /** The options that each dough has of its own, as typed. */
+  public static void own(List<Map<String, String>> own, Section.Builder body) {
+    if (!own.isEmpty()) {
+      Listing.Builder rows = body.listing("doughOptions", "");
+      own.forEach(typed -> texts(typed, rows.row()));
     }
   }
 
+  private static void texts(Map<String, String> texts, Section.Builder to) {
+    texts.forEach((option, text) -> to.word(option, "", text));
+  }
+
+  private String summary(PlanStep each) {
+    return names().isOne()
+        ? each.words()
+        : each.words() + " of " + names().doughs(each.day().doughs());
+  }
+
+  private void shape(int dough, Section.Builder body) {
+    if (happened.hour(dough, Kind.SHAPE).isEmpty()) {
+      body.paragraph()
+          .say(
+              "Shape "
+                  + names().before(dough)
+                  + "when the jar has risen "
+                  + shapeRise(plan(dough))
+                  + ", not by the clock.");
+    }
+  }
+
+  private void margins(Section.Builder body) {
+    if (rest.plans().stream().allMatch(plan -> plan.margins().isEmpty())) {
+      return;
+    }
+    Listing.Builder rows = body.listing("", "How much later each step may be");
+    doughs()
+        .forEach(
+            dough ->
+                plan(dough)
+                    .margins()
+                    .forEach(
+                        each ->
+                            rows.row()
+                                .say(" ", of(dough, PlanStep.words(each.kind())))
+                                .say(" ", Words.duration(each.hours()))
+                                .say(" ", "then " + PlanStep.limit(each.limit()))));
+  }
+
+  private String of(int dough, String words) {
+    return names().isOne() ? words : names().names().get(dough) + ": " + words;
+  }
+
   private String headline() {
-    double before = happened.plannedBake();
-    boolean same = Math.abs(plan().ovenHour() - before) < SAME_HOURS;
-    return "Bake "
-        + times.about(plan().ovenHour())
-        + (same ? ", as planned: " : " instead of " + times.about(before) + ": ")
-        + reasons()
-        + ".";
+    List<Integer> moved =
+        doughs().filter(dough -> Math.abs(later(dough)) >= SAME_HOURS).boxed().toList();
+    return "Bake " + (names().isOne() ? oneBake() : bakes(moved)) + ": " + reasons() + ".";
+  }
+
+  private double later(int dough) {
+    return plan(dough).ovenHour() - happened.plannedBake(dough);
+  }
+
+  private String oneBake() {
+    return times.about(plan(0).ovenHour())
+        + (Math.abs(later(0)) < SAME_HOURS ? ", as planned" : instead(0));
+  }
+
+  private String instead(int dough) {
+    return " instead of " + times.about(happened.plannedBake(dough));
+  }
+
+  private String bakes(List<Integer> moved) {
+    if (moved.isEmpty()) {
+      return "all as planned";
+    }
+    String some =
+        moved.stream()
+            .limit(MOST_NAMED)
+            .map(
+                dough ->
+                    names().before(dough) + times.about(plan(dough).ovenHour()) + instead(dough))
+            .collect(Collectors.joining(", "));
+    int more = moved.size() - MOST_NAMED;
+    return some
+        + (more > 0 ? ", " + more + " more at other hours" : "")
+        + (moved.size() < rest.plans().size() ? ", the others as planned" : "");
   }
 
   private String reasons() {
     List<String> reasons = new ArrayList<>();
-    if (day.loaves() != loavesBefore) {
-      reasons.add(
-          Words.counted(day.loaves(), "loaf").replace("loafs", "loaves")
-              + " of "
-              + Words.grams(day.piece().grams())
-              + " instead of "
-              + loavesBefore);
-    }
+    doughs().forEach(dough -> loaves(dough).ifPresent(reasons::add));
     for (int i = 0; i < happened.steps().size(); i++) {
       PlanStep now = happened.steps().get(i);
       double later = now.step().fromHour() - happened.planned().get(i).step().fromHour();
       if (now.done() && now.step().kind() != Kind.FOLD && Math.abs(later) >= SAME_HOURS) {
         reasons.add(
-            now.words()
+            summary(now)
                 + " "
                 + Words.duration(Math.abs(later))
                 + (later > 0 ? " later" : " earlier")
@@ -232,30 +293,55 @@ public record AgainAnswer(
     if (!Objects.equals(options.get(BENCH), file.options().get(BENCH))) {
       reasons.add("other hours at the bench");
     }
-    if (!happened.isMixed()) {
-      reasons.add("the dough is not mixed yet");
-    }
-    if (readings > 0) {
-      reasons.add(Words.counted(readings, "reading") + " of today");
+    doughs()
+        .filter(dough -> !happened.isMixed(dough))
+        .forEach(
+            dough ->
+                reasons.add(
+                    (names().isOne() ? "the dough" : names().names().get(dough))
+                        + " is not mixed yet"));
+    if (allReadings() > 0) {
+      reasons.add(Words.counted(allReadings(), "reading") + " of today");
     }
     return reasons.isEmpty() ? "no step that is done was off its time" : String.join("; ", reasons);
   }
 
-  private String right() {
-    long tenths = (long) Math.floor(plan().goodShare() * 10 + 1e-9);
-    return "All by this plan, "
-        + LeaveSections.ofTen(tenths, "comes out right", "come out right")
-        + "."
-        + (tenths == 0 ? " Bake as soon as a loaf looks ready, and take it for what it is." : "");
+  private Optional<String> loaves(int dough) {
+    BakeDay day = plan(dough).day();
+    int before = file.doughs().get(dough).loaves();
+    return day.loaves() == before
+        ? Optional.empty()
+        : Optional.of(
+            Words.counted(day.loaves(), "loaf").replace("loafs", "loaves")
+                + " of "
+                + Words.grams(day.piece().grams())
+                + " instead of "
+                + before);
+  }
+
+  private void right(int dough, Section.Builder body) {
+    long tenths = (long) Math.floor(plan(dough).goodShare() * 10 + 1e-9);
+    body.paragraph()
+        .say(
+            (names().isOne()
+                    ? "All by this plan"
+                    : names().names().get(dough) + ", all by this plan")
+                + ": "
+                + LeaveSections.ofTen(tenths, "comes out right", "come out right")
+                + "."
+                + (tenths == 0
+                    ? " Bake as soon as a loaf looks ready, and take it for what it is."
+                    : ""));
   }
 
   private void table(Listing.Builder rows) {
     for (PlanStep each : steps()) {
       if (!each.done()) {
-        OptionalDouble before = planned(each.key());
+        OptionalDouble before = planned(each);
         boolean mixes = each.step().kind() == Kind.MIX;
         rows.row()
-            .say(" ", each.words() + (mixes ? ", " + detail(each) : ""))
+            .say(
+                " ", names().summary(each.words(), each.day()) + (mixes ? ", " + detail(each) : ""))
             .say("planned", before.isPresent() ? times.about(before.getAsDouble()) : "–")
             .say("now", times.about(each.step().fromHour()));
       }
@@ -263,28 +349,42 @@ public record AgainAnswer(
   }
 
   private void data(Section.Builder row) {
-    Section.Builder dough = row.listing("doughs", "").row();
-    dough
-        .number("loaves", "", day.loaves(), Unit.COUNT)
-        .number("pieceGrams", "", day.piece().grams(), Unit.GRAMS)
-        .number("starterOfAddedFlourPercent", "", plan().starterPercent(), Unit.PERCENT)
-        .number("doughCelsius", "", plan().doughTemperature().celsius(), Unit.CELSIUS)
-        .number("shapeRisePercent", "", plan().shapeRise().percent(), Unit.PERCENT)
-        .word("proof", "", plan().proofKind(), "")
-        .number("proofHours", "", plan().proofHours(), Unit.HOURS)
-        .at("ovenAt", "", plan().ovenHour(), times)
-        .number("goodShare", "", plan().goodShare(), Unit.SHARE);
-    file.feed().ifPresent(ratio -> feed(ratio, dough.section("feed", "").section("ratio", "")));
-    Listing.Builder margins = dough.listing("margins", "");
-    for (StepMargin each : plan().margins()) {
+    Listing.Builder rows = row.listing("doughs", "");
+    doughs().forEach(dough -> data(dough, rows.row()));
+    Listing.Builder steps = row.listing("steps", "");
+    steps().forEach(each -> data(each, steps.row()));
+  }
+
+  private void data(int dough, Section.Builder row) {
+    BakePlan plan = plan(dough);
+    PlanFile.Dough before = file.doughs().get(dough);
+    row.word("name", "", before.name())
+        .number("loaves", "", plan.day().loaves(), Unit.COUNT)
+        .number("pieceGrams", "", plan.day().piece().grams(), Unit.GRAMS)
+        .number("starterOfAddedFlourPercent", "", plan.starterPercent(), Unit.PERCENT)
+        .number("doughCelsius", "", plan.doughTemperature().celsius(), Unit.CELSIUS)
+        .number("shapeRisePercent", "", plan.shapeRise().percent(), Unit.PERCENT)
+        .word("proof", "", plan.proofKind(), "")
+        .number("proofHours", "", plan.proofHours(), Unit.HOURS)
+        .at("ovenAt", "", plan.ovenHour(), times)
+        .number("goodShare", "", plan.goodShare(), Unit.SHARE);
+    feed(dough).ifPresent(ratio -> feed(ratio, row.section("feed", "").section("ratio", "")));
+    Listing.Builder margins = row.listing("margins", "");
+    for (StepMargin each : plan.margins()) {
       margins
           .row()
           .word("step", "", PlanStep.words(each.kind()))
           .number("hours", "", each.hours(), Unit.HOURS)
           .word("limit", "", PlanStep.limit(each.limit()));
     }
-    Listing.Builder rows = row.listing("steps", "");
-    steps().forEach(each -> data(each, rows.row()));
+  }
+
+  /** As it was fed, or is to be. */
+  private Optional<FeedRatio> feed(int dough) {
+    boolean fed = happened.hour(dough, Kind.FEED).isPresent();
+    return fed || file.doughs().get(dough).feed().isEmpty()
+        ? file.doughs().get(dough).feed()
+        : Optional.of(plan(dough).feed().ratio());
   }
 
   private static void feed(FeedRatio ratio, Section.Builder row) {
@@ -296,9 +396,11 @@ public record AgainAnswer(
   private void data(PlanStep each, Section.Builder row) {
     BakeStep step = each.step();
     row.word("step", "", each.words())
+        .texts("doughs", "", each.day().doughs().stream().map(names().names()::get).toList())
+        .word("person", "", DayNames.person(each.day()))
         .word("kind", "", Arguments.word(step.kind()))
         .number("number", "", step.number(), Unit.COUNT)
-        .at("plannedFrom", "", planned(each.key()), times)
+        .at("plannedFrom", "", planned(each), times)
         .at("from", "", step.fromHour(), times)
         .at("to", "", step.toHour(), times)
         .flag("handsOn", "", step.kind().handsOn())

@@ -1,5 +1,6 @@
 package doughtide.cli.command.again;
 
+import doughtide.cli.args.Arguments;
 import doughtide.cli.args.ClockTimes;
 import doughtide.core.day.BakeRoute;
 import doughtide.core.day.BakeStep;
@@ -14,24 +15,30 @@ import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Share;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.Set;
 import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
 import java.util.stream.Collectors;
+import java.util.stream.IntStream;
 
 /**
- * What has happened of a plan: the steps named with their times; every step before one of these as
- * planned; folds before now at their distance from mixing.
+ * What has happened of a plan: the steps named with their times; every step of the same dough
+ * before one of these as planned; folds before now at their distance from mixing. Of several
+ * doughs, one of which nothing is told goes as planned.
  *
  * @param planned the steps as planned, ascending
  * @param steps the same with what has happened
  * @param nowHour what the clock says, on the axis of the day
+ * @param names of the doughs
  */
-public record Happened(List<PlanStep> planned, List<PlanStep> steps, double nowHour) {
+public record Happened(
+    List<PlanStep> planned, List<PlanStep> steps, double nowHour, DayNames names) {
 
   private static final Pattern DID =
       Pattern.compile("(\\p{L}[\\p{L} ]*?(?: \\d+)?) +(\\S+(?: ?[ap]\\.?m\\.?)?)");
@@ -39,54 +46,97 @@ public record Happened(List<PlanStep> planned, List<PlanStep> steps, double nowH
   /**
    * Reads what was done.
    *
-   * @param planned the steps as planned
-   * @param did such as {@code shape 14:40}
+   * @param file the plan
+   * @param did such as {@code shape 14:40}, or {@code rye shape 14:40} where there are several
+   *     doughs
    * @param nowHour on the axis of the day
    */
-  public static Happened of(
-      List<PlanStep> planned, List<String> did, ClockTimes times, double nowHour) {
+  public static Happened of(PlanFile file, List<String> did, ClockTimes times, double nowHour) {
+    List<PlanStep> planned = file.steps(times);
     List<PlanStep> steps = new ArrayList<>(planned);
-    did.forEach(text -> named(steps, text, times, nowHour));
-    fed(steps, nowHour);
-    doneBeforeOthers(steps);
-    Happened happened = new Happened(planned, steps, nowHour);
+    Happened happened = new Happened(planned, steps, nowHour, file.names());
+    Set<Integer> told = new HashSet<>();
+    did.forEach(text -> told.addAll(happened.named(text, times)));
+    happened.asPlanned(told);
+    happened.doneBeforeOthers();
     happened.check();
     happened.moveFolds();
     return happened;
   }
 
-  private static void named(List<PlanStep> steps, String text, ClockTimes times, double nowHour) {
-    Matcher matcher = DID.matcher(Quantities.clean(text));
-    int index = matcher.matches() ? index(steps, matcher.group(1)) : -1;
-    if (index < 0) {
+  /** Takes a step as done, and gives the doughs of which that tells something. */
+  private List<Integer> named(String text, ClockTimes times) {
+    String clean = Quantities.clean(text);
+    Optional<Integer> dough = names.begins(clean);
+    String rest = dough.map(number -> clean.substring(names.before(number).length())).orElse(clean);
+    Matcher matcher = DID.matcher(names.isOne() ? clean : rest.strip());
+    List<Integer> found = matcher.matches() ? indices(matcher.group(1), dough) : List.of();
+    if (found.isEmpty()) {
       throw new InputException(
           Quantities.shown("--did", text)
-              + " is no step of the plan with its time: write for example --did \"shape 14:40\";"
-              + " its steps are "
-              + steps.stream()
-                  .filter(step -> step.step().kind().handsOn())
-                  .map(PlanStep::key)
-                  .collect(Collectors.joining(", ")));
+              + " is no step of the plan with its time: write for example --did \""
+              + names.before(0)
+              + "shape 14:40\"; "
+              + allowed());
     }
+    if (found.size() > 1) {
+      throw new InputException(
+          Quantities.shown("--did", text)
+              + " can be of several doughs: write whose, for example --did \""
+              + names.names().get(steps.get(found.get(0)).day().doughs().get(0))
+              + " "
+              + matcher.group()
+              + "\"");
+    }
+    int index = found.get(0);
     steps.set(index, steps.get(index).at(hour(text, matcher.group(2), times, nowHour), true));
+    return dough.map(List::of).orElse(steps.get(index).day().doughs());
   }
 
-  /** A feeding that was meant for before now has been done, unless another time is told. */
-  private static void fed(List<PlanStep> steps, double nowHour) {
-    PlanStep first = steps.get(0);
-    if (first.step().kind() == Kind.FEED && first.step().fromHour() <= nowHour) {
-      steps.set(0, new PlanStep(first.step(), true));
-    }
+  private String allowed() {
+    String all =
+        steps.stream()
+            .filter(step -> step.step().kind().handsOn())
+            .map(PlanStep::key)
+            .distinct()
+            .collect(Collectors.joining(", "));
+    return "its steps are "
+        + all
+        + (names.isOne() ? "" : "; its doughs " + String.join(", ", names.names()));
   }
 
-  private static int index(List<PlanStep> steps, String words) {
-    String key = words.toLowerCase(Locale.ROOT).replaceFirst(" 1$", "");
+  /**
+   * A feeding that was meant for before now has been done, unless another time is told. Of several
+   * doughs, one of which nothing is told goes as planned.
+   */
+  private void asPlanned(Set<Integer> told) {
     for (int i = 0; i < steps.size(); i++) {
-      if (steps.get(i).step().kind().handsOn() && steps.get(i).key().equals(key)) {
-        return i;
+      PlanStep each = steps.get(i);
+      boolean goesOn = !names.isOne() && each.day().doughs().stream().noneMatch(told::contains);
+      boolean assumed = each.step().kind() == Kind.FEED || goesOn && each.step().kind().handsOn();
+      if (assumed && each.step().fromHour() <= nowHour) {
+        steps.set(i, each.nowDone());
       }
     }
-    return -1;
+  }
+
+  /** The steps that are meant: by number, or the first of its kind of the dough. */
+  private List<Integer> indices(String words, Optional<Integer> dough) {
+    String key = words.toLowerCase(Locale.ROOT).replaceFirst(" 1$", "");
+    List<Integer> exact = indices(dough, each -> each.key().equals(key));
+    return exact.isEmpty() && dough.isPresent()
+        ? indices(dough, each -> Arguments.word(each.step().kind()).equals(key)).stream()
+            .limit(1)
+            .toList()
+        : exact;
+  }
+
+  private List<Integer> indices(Optional<Integer> dough, Predicate<PlanStep> which) {
+    return IntStream.range(0, steps.size())
+        .filter(i -> steps.get(i).step().kind().handsOn() && which.test(steps.get(i)))
+        .filter(i -> dough.isEmpty() || steps.get(i).isOf(dough.get()))
+        .boxed()
+        .toList();
   }
 
   /** The last such time that is not after now. */
@@ -107,27 +157,53 @@ public record Happened(List<PlanStep> planned, List<PlanStep> steps, double nowH
     return Hours.between(times.start(), moment);
   }
 
-  private static void doneBeforeOthers(List<PlanStep> steps) {
-    boolean done = false;
+  private void doneBeforeOthers() {
+    Set<Integer> done = new HashSet<>();
+    Set<Integer> inTheOven = new HashSet<>();
     for (int i = steps.size() - 1; i >= 0; i--) {
-      done |= steps.get(i).done();
+      PlanStep each = steps.get(i);
+      List<Integer> doughs = each.day().doughs();
+      Kind kind = each.step().kind();
       // The oven may be switched on before or after the loaves are shaped.
-      if (done && steps.get(i).step().kind() != Kind.PREHEAT) {
-        steps.set(i, new PlanStep(steps.get(i).step(), true));
+      Set<Integer> later = kind == Kind.PREHEAT ? inTheOven : done;
+      if (each.done() || doughs.stream().anyMatch(later::contains)) {
+        steps.set(i, each.nowDone());
+        if (kind != Kind.PREHEAT) {
+          done.addAll(doughs);
+        }
+        if (kind.compareTo(Kind.BAKE) >= 0) {
+          inTheOven.addAll(doughs);
+        }
       }
     }
   }
 
+  private IntStream doughs() {
+    return IntStream.range(0, names.names().size());
+  }
+
   private void check() {
-    if (first(each -> is(each, Kind.COOL)).isPresent()) {
+    if (doughs().allMatch(this::isOut)) {
       throw new InputException("the bread is out of the oven: nothing is left to plan");
     }
+    doughs().forEach(this::checkOrder);
+  }
+
+  private boolean isOut(int dough) {
+    return steps.stream()
+        .filter(each -> each.isOf(dough) && each.step().kind() == Kind.COOL)
+        .allMatch(PlanStep::done);
+  }
+
+  private void checkOrder(int dough) {
     double before = Double.NEGATIVE_INFINITY;
     for (Kind kind : List.of(Kind.MIX, Kind.SHAPE, Kind.BAKE)) {
-      double hour = hour(kind).orElse(before);
+      double hour = hour(dough, kind).orElse(before);
       if (hour < before) {
         throw new InputException(
-            "--did: mixing, shaping and baking do not come one after the other: check the times");
+            "--did: mixing, shaping and baking "
+                + (names.isOne() ? "" : "of '" + names.names().get(dough) + "' ")
+                + "do not come one after the other: check the times");
       }
       before = hour;
     }
@@ -135,87 +211,89 @@ public record Happened(List<PlanStep> planned, List<PlanStep> steps, double nowH
 
   /** Folds keep their distance from mixing. */
   private void moveFolds() {
-    if (!isMixed()) {
-      return;
-    }
-    double mixed = hour(Kind.MIX).orElseThrow();
-    double meant =
-        planned.stream()
-            .filter(each -> each.step().kind() == Kind.MIX)
-            .mapToDouble(each -> each.step().fromHour())
-            .findFirst()
-            .orElseThrow();
     for (int i = 0; i < steps.size(); i++) {
       BakeStep step = steps.get(i).step();
       boolean asPlanned = step.equals(planned.get(i).step());
-      if (step.kind() == Kind.FOLD && asPlanned && !planned.get(i).done()) {
-        double hour = step.fromHour() + mixed - meant;
+      int dough = steps.get(i).day().doughs().get(0);
+      if (step.kind() == Kind.FOLD && asPlanned && !planned.get(i).done() && isMixed(dough)) {
+        double hour = step.fromHour() + hour(dough, Kind.MIX).orElseThrow() - meantMixing(dough);
         steps.set(i, steps.get(i).at(hour, steps.get(i).done() || hour < nowHour));
       }
     }
   }
 
-  private static boolean is(PlanStep step, Kind kind) {
-    return step.done() && step.step().kind() == kind;
+  private double meantMixing(int dough) {
+    return meant(dough, Kind.MIX)
+        .orElseThrow(() -> new InputException("the plan of --again mixes nothing: plan it anew"));
   }
 
-  private Optional<PlanStep> first(Predicate<PlanStep> which) {
-    return steps.stream().filter(which).findFirst();
+  private OptionalDouble meant(int dough, Kind kind) {
+    return first(planned, each -> each.isOf(dough) && each.step().kind() == kind);
   }
 
-  /** When a step was first done, if it was. */
-  public OptionalDouble hour(Kind kind) {
-    return steps.stream()
-        .filter(each -> is(each, kind))
-        .mapToDouble(each -> each.step().fromHour())
-        .findFirst();
+  private static OptionalDouble first(List<PlanStep> steps, Predicate<PlanStep> which) {
+    return steps.stream().filter(which).mapToDouble(each -> each.step().fromHour()).findFirst();
   }
 
-  /** Whether the dough is mixed. */
-  public boolean isMixed() {
-    return hour(Kind.MIX).isPresent();
+  /** When a step of a dough was first done, if it was. */
+  public OptionalDouble hour(int dough, Kind kind) {
+    return first(steps, each -> each.done() && each.isOf(dough) && each.step().kind() == kind);
+  }
+
+  /** Whether a dough is mixed. */
+  public boolean isMixed(int dough) {
+    return hour(dough, Kind.MIX).isPresent();
   }
 
   /** How far the day of a dough that is mixed has come. */
-  public Slipped slipped(PlanFile file) {
-    OptionalDouble in = coldHour(Kind.BULK_INTO_COLD, nowHour);
+  public Slipped slipped(int dough, PlanFile.Dough planned) {
+    OptionalDouble in = coldHour(dough, Kind.BULK_INTO_COLD, nowHour);
     OptionalDouble out =
-        in.isEmpty() ? in : coldHour(Kind.BULK_OUT_OF_COLD, Math.max(nowHour, in.getAsDouble()));
-    double mixed = hour(Kind.MIX).orElseThrow();
+        in.isEmpty()
+            ? in
+            : coldHour(dough, Kind.BULK_OUT_OF_COLD, Math.max(nowHour, in.getAsDouble()));
+    double mixed = hour(dough, Kind.MIX).orElseThrow();
+    List<BakeStep> own =
+        steps.stream().filter(each -> each.isOf(dough)).map(PlanStep::step).toList();
     return new Slipped(
-        new BakeRoute(file.starterPercent(), file.doughCelsius(), mixed, in, out),
-        feed(file, mixed),
+        new BakeRoute(planned.starterPercent(), planned.doughCelsius(), mixed, in, out),
+        feed(dough, planned, mixed),
         nowHour,
-        hour(Kind.SHAPE),
-        hour(Kind.PREHEAT),
-        hour(Kind.BAKE),
-        (int) steps.stream().filter(each -> each.step().kind() == Kind.FOLD).count(),
-        file.proof(),
-        file.proofHours(),
-        plannedBake());
+        hour(dough, Kind.SHAPE),
+        hour(dough, Kind.PREHEAT),
+        hour(dough, Kind.BAKE),
+        (int) own.stream().filter(step -> step.kind() == Kind.FOLD).count(),
+        planned.proof(),
+        planned.proofHours(),
+        plannedBake(dough),
+        steps.stream()
+            .filter(each -> each.isOf(dough) && !each.done() && isOfBulk(each.step().kind()))
+            .map(PlanStep::step)
+            .toList());
   }
 
-  private FeedChoice feed(PlanFile file, double mixed) {
-    FeedRatio ratio = file.feed().orElseGet(() -> FeedRatio.oneTo(1, Share.ofPercent(100)));
-    double fed = hour(Kind.FEED).orElse(mixed - 1);
+  private static boolean isOfBulk(Kind kind) {
+    return kind.compareTo(Kind.MIX) > 0 && kind.compareTo(Kind.SHAPE) < 0;
+  }
+
+  private FeedChoice feed(int dough, PlanFile.Dough planned, double mixed) {
+    FeedRatio ratio = planned.feed().orElseGet(() -> FeedRatio.oneTo(1, Share.ofPercent(100)));
+    double fed = hour(dough, Kind.FEED).orElse(mixed - 1);
     return new FeedChoice(fed, mixed, ratio, mixed - fed, mixed - fed);
   }
 
-  private OptionalDouble coldHour(Kind kind, double soonest) {
+  private OptionalDouble coldHour(int dough, Kind kind, double soonest) {
     return steps.stream()
-        .filter(each -> each.step().kind() == kind)
+        .filter(each -> each.isOf(dough) && each.step().kind() == kind)
         .mapToDouble(
             each ->
                 each.done() ? each.step().fromHour() : Math.max(each.step().fromHour(), soonest))
         .findFirst();
   }
 
-  /** When the first loaves were meant to be baked. */
-  double plannedBake() {
-    return planned.stream()
-        .filter(each -> each.step().kind() == Kind.BAKE)
-        .mapToDouble(each -> each.step().fromHour())
-        .findFirst()
+  /** When the first loaves of a dough were meant to be baked. */
+  double plannedBake(int dough) {
+    return meant(dough, Kind.BAKE)
         .orElseThrow(() -> new InputException("the plan of --again bakes nothing: plan it anew"));
   }
 }

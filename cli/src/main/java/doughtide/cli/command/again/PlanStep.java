@@ -2,6 +2,7 @@ package doughtide.cli.command.again;
 
 import doughtide.cli.args.Arguments;
 import doughtide.core.day.BakeStep;
+import doughtide.core.day.DayStep;
 import doughtide.core.day.StepMargin;
 import doughtide.report.words.DayWords;
 import doughtide.report.words.Language;
@@ -10,10 +11,10 @@ import doughtide.report.words.Words;
 /**
  * A step of a plan that was written.
  *
- * @param step what is done and when, on the axis of the day
+ * @param day what is done and when, on the axis of the day, and for which doughs
  * @param done whether it was done then
  */
-public record PlanStep(BakeStep step, boolean done) {
+public record PlanStep(DayStep day, boolean done) {
 
   private static final DayWords WORDS = new DayWords(Words.in(Language.ENGLISH));
 
@@ -22,13 +23,21 @@ public record PlanStep(BakeStep step, boolean done) {
     return Arguments.word(kind) + (number > 1 ? " " + number : "");
   }
 
+  BakeStep step() {
+    return day.step();
+  }
+
   String key() {
-    return key(step.kind(), step.number());
+    return key(step().kind(), step().number());
+  }
+
+  boolean isOf(int dough) {
+    return day.doughs().contains(dough);
   }
 
   /** What is done, in words. */
   String words() {
-    return WORDS.step(step);
+    return WORDS.step(step());
   }
 
   static String words(BakeStep.Kind kind) {
@@ -42,7 +51,12 @@ public record PlanStep(BakeStep step, boolean done) {
 
   /** The same step at another hour, as long. */
   PlanStep at(double hour, boolean isDone) {
-    double length = step.toHour() - step.fromHour();
-    return new PlanStep(new BakeStep(step.kind(), hour, hour + length, step.number()), isDone);
+    double to = hour + step().toHour() - step().fromHour();
+    BakeStep moved = new BakeStep(step().kind(), hour, to, step().number());
+    return new PlanStep(new DayStep(moved, day.doughs(), day.person()), isDone);
+  }
+
+  PlanStep nowDone() {
+    return new PlanStep(day, true);
   }
 }

@@ -13,9 +13,12 @@ import doughtide.core.learning.Reading;
 import doughtide.core.learning.TodayUpdate;
 import doughtide.core.quantity.Hours;
 import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Quantities;
 import doughtide.core.rise.DoughTemperature;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.TreeMap;
 
 /**
  * Today's file of readings of a dough whose day is planned again.
@@ -27,15 +30,43 @@ public record TodayReadings(String name, ReadingsFile file) {
   private static final int FEW_MEMBERS = 8;
   private static final double LONGEST_SHIFT_HOURS = 2;
 
-  /** Reads the file, if one is given. */
-  public static Optional<TodayReadings> read(Arguments arguments, Session session) {
+  /**
+   * Reads the files that are given, by the number of their dough.
+   *
+   * @param names of the doughs
+   */
+  public static Map<Integer, TodayReadings> read(
+      Arguments arguments, DayNames names, Session session) {
     ReadingsFile.BadLines bad = ReadingsFile.badLines(arguments);
-    return arguments
-        .text(StarterOptions.READINGS)
-        .map(
-            name ->
-                new TodayReadings(
-                    name, ReadingsFile.inHand("--" + StarterOptions.READINGS, name, bad, session)));
+    Map<Integer, TodayReadings> all = new TreeMap<>();
+    for (String text : arguments.all(StarterOptions.READINGS)) {
+      int dough = dough(text, names);
+      String file = text.strip().substring(names.before(dough).length()).strip();
+      ReadingsFile read = ReadingsFile.inHand("--" + StarterOptions.READINGS, file, bad, session);
+      if (all.put(dough, new TodayReadings(file, read)) != null) {
+        throw new InputException(
+            "--readings are given twice"
+                + (names.isOne() ? "" : " for '" + names.names().get(dough) + "'")
+                + ": give one file for each dough");
+      }
+    }
+    return all;
+  }
+
+  private static int dough(String text, DayNames names) {
+    return names.isOne()
+        ? 0
+        : names
+            .begins(text.strip())
+            .orElseThrow(
+                () ->
+                    new InputException(
+                        Quantities.shown("--" + StarterOptions.READINGS, text)
+                            + " does not say whose they are: write the dough before the file, for"
+                            + " example --readings \""
+                            + names.before(0)
+                            + "today.csv\"; the doughs are "
+                            + String.join(", ", names.names())));
   }
 
   /** When its dough was mixed as {@code --did} would say it, where the file says so. */

@@ -34,19 +34,25 @@ public final class StudentSections {
   /**
    * Adds the students: data to one section, pages to another.
    *
-   * @param groups one a dough of the day, in its order
+   * @param all in the order in which they are named
+   * @param names of the doughs of the day, in its order
    * @param times from hour 0 of the day
    * @param language of students for whom the roster names none
    */
   public static void add(
-      List<RosterGroup> groups, DayPlan day, ClockTimes times, Words language, Section.Builder to) {
-    if (groups.isEmpty()) {
+      List<ClassDayPages.Student> all,
+      List<String> names,
+      DayPlan day,
+      ClockTimes times,
+      Words language,
+      Section.Builder to) {
+    if (all.isEmpty()) {
       return;
     }
     StudentSections sections = new StudentSections(day, times, language);
     Listing.Builder students = to.listing("students", "");
-    for (ClassDayPages.Student student : RosterGroup.students(groups)) {
-      String dough = groups.get(student.dough()).name();
+    for (ClassDayPages.Student student : all) {
+      String dough = names.get(student.dough());
       sections.data(student, dough, students.row());
       sections.page(student, dough, to);
     }

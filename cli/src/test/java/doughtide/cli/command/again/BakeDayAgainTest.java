@@ -284,8 +284,8 @@ class BakeDayAgainTest {
       delimiter = '|',
       value = {
         "--again none.json | 'none.json'",
-        "--again text.json | is no plan of one dough",
-        "--again other.json | is no plan of one dough",
+        "--again text.json | is no plan of a day",
+        "--again other.json | is no plan of a day",
         "--did mix | --did says nothing without --again",
       })
   void aPlanThatCannotBeReadIsRefusedInOneLine(String words, String part) throws IOException {

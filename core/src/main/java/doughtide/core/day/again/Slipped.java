@@ -2,9 +2,11 @@ package doughtide.core.day.again;
 
 import doughtide.core.Internal;
 import doughtide.core.day.BakeRoute;
+import doughtide.core.day.BakeStep;
 import doughtide.core.day.ProofKind;
 import doughtide.core.feeding.FeedChoice;
 import doughtide.core.quantity.Checks;
+import java.util.List;
 import java.util.OptionalDouble;
 
 /**
@@ -20,6 +22,8 @@ import java.util.OptionalDouble;
  * @param proof where the loaves were meant to wait
  * @param proofHours how long, hours
  * @param ovenHour when they were meant to be baked
+ * @param open what hands are still needed for before it is shaped: folds, its tub into the cold and
+ *     out of it
  */
 @Internal
 public record Slipped(
@@ -32,7 +36,8 @@ public record Slipped(
     int folds,
     ProofKind proof,
     double proofHours,
-    double ovenHour) {
+    double ovenHour,
+    List<BakeStep> open) {
 
   /** Refuses a dough that is not mixed yet. */
   public Slipped {
@@ -41,5 +46,39 @@ public record Slipped(
     Checks.given("proof", proof);
     Checks.inside("hour now", nowHour, route.mixHour(), 8760, "h");
     Checks.inside("length of the proof", proofHours, 0, 168, "h");
+    open = List.copyOf(open);
+  }
+
+  /** The same with its open steps at other hours, its tub in the cold by them. */
+  Slipped with(List<BakeStep> steps) {
+    BakeRoute moved =
+        new BakeRoute(
+            route.starterPercent(),
+            route.doughCelsius(),
+            route.mixHour(),
+            hour(steps, BakeStep.Kind.BULK_INTO_COLD, route.coldFrom()),
+            hour(steps, BakeStep.Kind.BULK_OUT_OF_COLD, route.coldTo()));
+    return new Slipped(
+        moved,
+        feed,
+        nowHour,
+        shapedHour,
+        preheatedHour,
+        bakedHour,
+        folds,
+        proof,
+        proofHours,
+        ovenHour,
+        steps);
+  }
+
+  private static OptionalDouble hour(
+      List<BakeStep> steps, BakeStep.Kind kind, OptionalDouble usual) {
+    OptionalDouble moved =
+        steps.stream()
+            .filter(step -> step.kind() == kind)
+            .mapToDouble(BakeStep::fromHour)
+            .findFirst();
+    return moved.isPresent() ? moved : usual;
   }
 }

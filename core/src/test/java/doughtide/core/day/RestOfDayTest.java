@@ -1,0 +1,139 @@
+package doughtide.core.day;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import doughtide.core.day.again.RestPlanner;
+import doughtide.core.day.again.Slipped;
+import doughtide.core.quantity.InputException;
+import java.util.ArrayList;
+import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.Random;
+import org.junit.jupiter.api.Tag;
+import org.junit.jupiter.api.Test;
+
+/**
+ * Days of several doughs that slip: the rest is planned beside what has happened, nobody does two
+ * things at once, nothing lies outside the hours at the bench or before now, and the model, asked
+ * by a replay that is written apart from the planner, says the same of every dough.
+ */
+class RestOfDayTest {
+  private static final long SEED = 16;
+
+  @Test
+  void aFewDaysGoOnWithinTheirBounds() {
+    assertThat(checked(1, 1)).isPositive();
+  }
+
+  @Test
+  @Tag("long")
+  void manyDaysGoOnWithinTheirBounds() {
+    int days = Integer.getInteger("doughtide.days", 60);
+    assertThat(checked(days, 8)).isGreaterThan(days / 6);
+  }
+
+  private static int checked(int days, int mostDoughs) {
+    Random random = new Random(SEED);
+    int checked = 0;
+    for (int i = 0; i < days; i++) {
+      List<BakeDay> doughs = RandomDaysPropertyTest.doughs(random, 2 + random.nextInt(mostDoughs));
+      int hands = 1 + random.nextInt(2);
+      List<DayPlan> found = DayPlanner.plan(doughs, hands, SearchControl.none()).days();
+      if (!found.isEmpty()) {
+        check(found.get(0), hands, random);
+        checked++;
+      }
+    }
+    return checked;
+  }
+
+  /** Some dough is mixed a little late; those mixed before it were not. */
+  private static void check(DayPlan day, int hands, Random random) {
+    int late = random.nextInt(day.plans().size());
+    double by = (1 + random.nextInt(6)) / 12.0;
+    double now = day.plans().get(late).mixHour() + by + 0.25;
+    List<RestPlanner.Dough> doughs = new ArrayList<>();
+    for (int i = 0; i < day.plans().size(); i++) {
+      doughs.add(dough(day.plans().get(i), "dough " + i, i == late ? by : 0, now));
+    }
+    DayPlan rest =
+        RestPlanner.plan(
+            doughs, hands, found -> new InputException("test", "no plan for the rest"));
+
+    BenchHours bench = doughs.get(0).day().bench();
+    double free = now - 1e-6;
+    for (DayStep each : rest.steps()) {
+      BakeStep step = each.step();
+      if (step.kind() != BakeStep.Kind.FEED && step.kind() != BakeStep.Kind.AUTOLYSE) {
+        assertThat(step.fromHour()).as("%s", each).isGreaterThanOrEqualTo(free);
+      }
+      if (step.kind().handsOn()) {
+        assertThat(bench.contains(step.fromHour(), step.toHour())).as("%s", each).isTrue();
+      }
+    }
+    DayPlannerTest.checkHands(rest, bench, hands);
+    DayPlannerTest.checkOven(rest);
+    RandomDaysPropertyTest.checkGrams(rest);
+    for (int i = 0; i < rest.plans().size(); i++) {
+      if (doughs.get(i).slipped().isPresent()) {
+        checkReplay(rest.plans().get(i));
+      }
+    }
+  }
+
+  private static RestPlanner.Dough dough(BakePlan plan, String name, double late, double now) {
+    double mixed = plan.mixHour() + late;
+    BakeDay day = plan.day().toBuilder().bench(from(plan.day().bench(), now)).build();
+    if (mixed > now) {
+      return new RestPlanner.Dough(name, day.toBuilder().plans(1).build(), Optional.empty());
+    }
+    List<BakeStep> open =
+        plan.steps().stream()
+            .filter(step -> step.kind().compareTo(BakeStep.Kind.MIX) > 0)
+            .filter(step -> step.kind().compareTo(BakeStep.Kind.SHAPE) < 0)
+            .filter(step -> step.fromHour() + late > now)
+            .toList();
+    boolean shaped = plan.bulkEndHour() <= now;
+    boolean baked = plan.ovenHour() <= now;
+    Slipped slipped =
+        new Slipped(
+            plan.draft().route().withMixHour(mixed),
+            plan.feed(),
+            now,
+            shaped ? OptionalDouble.of(plan.bulkEndHour()) : OptionalDouble.empty(),
+            OptionalDouble.empty(),
+            baked ? OptionalDouble.of(plan.ovenHour()) : OptionalDouble.empty(),
+            plan.strength().folds(),
+            plan.proofKind(),
+            plan.proofHours(),
+            plan.ovenHour(),
+            open);
+    return new RestPlanner.Dough(name, day, Optional.of(slipped));
+  }
+
+  private static BenchHours from(BenchHours bench, double now) {
+    return new BenchHours(
+        bench.intervals().stream()
+            .filter(at -> at.toHour() > now + 0.1)
+            .map(at -> new BenchInterval(Math.max(at.fromHour(), now), at.toHour()))
+            .toList());
+  }
+
+  /** Shaped by its jar, baked by the plan, each late by its margin and five minutes more. */
+  private static void checkReplay(BakePlan plan) {
+    double good = MarginsTest.good(plan, BakeStep.Kind.READY, 0);
+    assertThat(plan.goodShare()).isBetween(good - 4.0 / 64, good + 4.0 / 64);
+    for (StepMargin margin : plan.margins()) {
+      double least = good - StepMargin.SPOILED_SHARE - 4.0 / 64;
+      assertThat(MarginsTest.good(plan, margin.kind(), margin.hours()))
+          .as("%s of %s", margin, plan.day())
+          .isGreaterThanOrEqualTo(least);
+      if (margin.limit() == StepMargin.Limit.DOUGH) {
+        assertThat(MarginsTest.good(plan, margin.kind(), margin.hours() + 1.0 / 12))
+            .as("later than %s of %s", margin, plan.day())
+            .isLessThan(good - StepMargin.SPOILED_SHARE + 4.0 / 64);
+      }
+    }
+  }
+}
