@@ -52,14 +52,15 @@ public final class ShapeTable {
     this.shape = shape;
     this.bulk = bulk;
     this.shapes = shapes;
-    this.members =
-        shapes.keySet().stream()
+    List<Map.Entry<Integer, MemberShape>> byHours =
+        shapes.entrySet().stream()
             .sorted(
-                Comparator.<Integer>comparingDouble(each -> shapes.get(each).hours())
-                    .thenComparing(each -> each))
-            .mapToInt(each -> each)
-            .toArray();
-    this.ordered = Arrays.stream(members).mapToObj(shapes::get).toList();
+                Comparator.<Map.Entry<Integer, MemberShape>>comparingDouble(
+                        each -> each.getValue().hours())
+                    .thenComparing(Map.Entry::getKey))
+            .toList();
+    this.members = byHours.stream().mapToInt(Map.Entry::getKey).toArray();
+    this.ordered = byHours.stream().map(Map.Entry::getValue).toList();
     this.percents = percents;
   }
 
