@@ -46,6 +46,8 @@ final class DayDough {
   private static final String HYDRATION = "hydration";
   private static final String SALT = "salt";
   private static final String STARTER_HYDRATION = "starter-hydration";
+  private static final String STARTER_CONDITION = "starter-condition";
+  private static final String STARTER_FLOUR = "starter-flour";
   private static final String STARTER = "starter";
   private static final String STARTER_IN_COLD = "starter-in-cold";
   private static final String DOUGH_TEMP = "dough-temp";
@@ -115,6 +117,15 @@ final class DayDough {
         OptionSpec.value(STARTER_HYDRATION, "SHARE", "100%", "Water over flour in the starter.")
             .withDefault("100%"),
         OptionSpec.value(
+                STARTER_CONDITION,
+                "WORD",
+                "from cold",
+                "How the starter is when it is fed for this dough: ripe, young, past best or from"
+                    + " cold.")
+            .withDefault("ripe"),
+        OptionSpec.value(STARTER_FLOUR, "FLOUR", "rye", "The flour the starter is kept and fed on.")
+            .withDefault("white"),
+        OptionSpec.value(
             STARTER,
             "SHARE",
             "20%",
@@ -155,6 +166,7 @@ final class DayDough {
     String bench =
         arguments.text(PlanClock.BENCH).orElseThrow(() -> arguments.missing(PlanClock.BENCH));
     arguments.exclusive(FLOUR, FlourFile.OPTION);
+    arguments.exclusive(STARTER_CONDITION, STARTER_IN_COLD);
     Optional<FlourRecord> record = FlourFile.read(arguments, environment);
     RiseForecaster forecaster = StarterOptions.forecaster(arguments, environment);
     Optional<BuildTimes> stages =

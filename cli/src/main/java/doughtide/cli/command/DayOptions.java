@@ -83,6 +83,7 @@ record DayOptions(
           "altitude",
           BenchOptions.SHAPING_TIME,
           BenchOptions.MIXER_CAPACITY,
+          "starter-condition",
           StarterOptions.STARTER_FILE);
 
   /** What each dough has of its own. */
@@ -98,6 +99,8 @@ record DayOptions(
           "salt",
           "starter",
           "starter-hydration",
+          "starter-condition",
+          "starter-flour",
           "starter-in-cold",
           "dough-temp",
           "vessel",

@@ -26,6 +26,7 @@ import doughtide.core.day.OvenLoad;
 import doughtide.core.day.StepMargin;
 import doughtide.core.day.bench.BenchBatches;
 import doughtide.core.dough.Ingredients;
+import doughtide.core.dough.Starter;
 import doughtide.core.feeding.BuildStage;
 import doughtide.core.feeding.BuildTimes;
 import doughtide.core.feeding.FeedAmounts;
@@ -40,6 +41,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 
 /**
  * The plans of a day as an answer: of one dough each with its windows and margins, of several one
@@ -176,6 +178,8 @@ final class DaySections {
     row.word("name", "", name)
         .word("flour", "", plan.dough().flour().name())
         .number("hydrationPercent", "", plan.dough().hydration().percent(), Unit.PERCENT)
+        .word("starterFlour", "", plan.day().dough().starter().flour().name())
+        .word("starterCondition", "", Arguments.word(plan.day().dough().starter().condition()))
         .number("loaves", "", plan.day().loaves(), Unit.COUNT)
         .number("pieceGrams", "", plan.day().piece().grams(), Unit.GRAMS)
         .number("doughCelsius", "", plan.doughTemperature().celsius(), Unit.CELSIUS)
@@ -474,6 +478,12 @@ final class DaySections {
           .say("Hands", options.hands() == 1 ? "1 person" : options.hands() + " persons");
     }
     to.say(
+        "Starter",
+        options.doughs().stream()
+            .map(DaySections::starter)
+            .distinct()
+            .collect(Collectors.joining("; ")));
+    to.say(
             "Room",
             PlanClock.roomInWords(options.room())
                 + first
@@ -481,6 +491,17 @@ final class DaySections {
                     .map(cold -> "; cold " + ProofOptions.words(cold))
                     .orElse("; no cold"))
         .say("At the bench", bench());
+  }
+
+  private static String starter(BakeDay day) {
+    Starter starter = day.dough().starter();
+    return starter.flour().name()
+        + ", hydration "
+        + Words.percent(starter.hydration())
+        + ", "
+        + (day.starterInColdHours().isPresent()
+            ? "not fed, waits in the cold"
+            : Arguments.word(starter.condition()) + " when it is fed");
   }
 
   private String bench() {

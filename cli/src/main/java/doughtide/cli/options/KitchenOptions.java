@@ -160,10 +160,18 @@ public final class KitchenOptions {
       case "flour-file" -> !has("flour") && !namesFlours();
       case "starter-file" -> !spec.name().equals("water") || has("mixer");
       case "starter-hydration" -> !spec.name().equals("water") || has("starter");
+      case "starter-condition" -> isFed();
       case "mixer" -> has("got") && (has("save") || has("keep-in-kitchen"));
       case "warming" -> !has("friction") && !has("got") && ofThisMixer();
       default -> true;
     };
+  }
+
+  /** The kitchen tells how its starter is before it is fed, not how it goes into a dough. */
+  private boolean isFed() {
+    return Set.of("feed", "bake-day", "class-day").contains(spec.name())
+        && !given.containsKey("starter-in-cold")
+        && !given.containsKey("stages");
   }
 
   /** The kitchen knows the warming of its own mixer. */

@@ -316,6 +316,38 @@ class ClassDayCommandTest {
         .contains("flour spelt", "piece 700g", "form oval", "target 80%", "vessel bowl");
   }
 
+  /**
+   * A starter from the cold wakes late, so it is fed earlier for the same dough, whether the
+   * option, the kitchen or a line of the class says so.
+   */
+  @Test
+  void aStarterFromTheColdIsFedEarlier() throws IOException {
+    Files.writeString(folder.resolve("k.txt"), "starter-condition: from cold\n");
+    Files.writeString(
+        folder.resolve("one.csv"),
+        "name,starter,dough_temp,starter_condition\nd,20%,24C,from cold\n");
+    String day =
+        " --ready-at 2027-03-14T18:00 --at-the-bench 06:00-22:30 --zone Europe/Berlin"
+            + " --format json";
+    String one = "bake-day --plans 1 --starter 20% --dough-temp 24C" + day;
+    JsonAnswer ripe = JsonAnswer.of(call(one));
+    JsonAnswer kitchen = JsonAnswer.of(call(one + " --kitchen k.txt"));
+    JsonAnswer line = JsonAnswer.of(call("class-day one.csv" + day));
+
+    assertThat(kitchen.text("plans.0.doughs.0.starterCondition")).isEqualTo("from cold");
+    assertThat(fromKitchen(kitchen)).containsExactly("starter-condition from cold");
+    assertThat(feedHours(kitchen)).isGreaterThan(feedHours(ripe) + 2);
+    assertThat(feedHours(line)).isEqualTo(feedHours(kitchen));
+    assertThat(ripe.text("plans.0.doughs.0.starterCondition")).isEqualTo("ripe");
+  }
+
+  /** From feeding to mixing. */
+  private static double feedHours(JsonAnswer answer) {
+    OffsetDateTime fed = OffsetDateTime.parse(answer.text("plans.0.steps.0.from"));
+    OffsetDateTime mixed = OffsetDateTime.parse(answer.text("plans.0.steps.1.from"));
+    return fed.until(mixed, ChronoUnit.MINUTES) / 60.0;
+  }
+
   private static List<String> fromKitchen(JsonAnswer answer) {
     Map<String, String> all = new HashMap<>(answer.under("understood.fromKitchen"));
     all.remove("understood.fromKitchen.size");

@@ -104,7 +104,10 @@ public final class BakeDay extends Value {
     return given.oven;
   }
 
-  /** {@return the dough; its starter share is not used} */
+  /**
+   * {@return the dough; its starter share is not used, and its starter is in the condition in which
+   * it is fed: it goes into the dough ripe}
+   */
   public DoughFormula dough() {
     return given.dough;
   }
@@ -113,9 +116,13 @@ public final class BakeDay extends Value {
   DoughFormula dough(double starterPercent) {
     return given.dough.toBuilder()
         .starter(
-            given.starterInColdHours > 0
-                ? given.dough.starter().in(StarterCondition.FROM_COLD)
-                : given.dough.starter())
+            given
+                .dough
+                .starter()
+                .in(
+                    given.starterInColdHours > 0
+                        ? StarterCondition.FROM_COLD
+                        : StarterCondition.RIPE))
         .starterShare(StarterShare.ofAddedFlour(Share.ofPercent(starterPercent)))
         .build();
   }

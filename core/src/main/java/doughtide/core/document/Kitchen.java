@@ -72,6 +72,9 @@ public record Kitchen(Map<String, String> values) implements Serializable {
     rules.put("flour-file", Kitchen::words);
     rules.put("starter-file", Kitchen::words);
     rules.put("starter-hydration", asTyped(Quantities::share));
+    rules.put(
+        "starter-condition",
+        (name, text, known) -> Vocabulary.plain(known.condition(name, text).name()));
     rules.put("starter-routine", oneOf("kept", "irregular", "unknown"));
     rules.put("piece", asTyped(Quantities::mass));
     rules.put("form", (name, text, known) -> known.form(name, text).key());

@@ -39,6 +39,7 @@ class KitchenTest {
             Map.entry("flour-file", "harrow, new; white.txt"),
             Map.entry("starter-file", " \"mine\".txt".strip()),
             Map.entry("starter-hydration", "75%"),
+            Map.entry("starter-condition", "from cold"),
             Map.entry("starter-routine", "kept"),
             Map.entry("piece", "850g"),
             Map.entry("form", "tin"),
