@@ -9,6 +9,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.Supplier;
@@ -36,10 +37,10 @@ class CommandHelpTest {
     Files.writeString(folder.resolve("roster.txt"), "name;dough;loaves\nAnn;white;2\nBo;bowl;2\n");
   }
 
-  /** Where a table of hours has one row; the whole table is in the profile "long". */
+  /** With few members and one row in a table of hours; as they stand in the profile "long". */
   @TestFactory
   Stream<DynamicTest> theExamplesOfEveryCommandRun() {
-    return Commands.NAMES.stream().flatMap(name -> examples(name, this::oneRow));
+    return Commands.NAMES.stream().flatMap(name -> examples(name, words -> small(name, words)));
   }
 
   @TestFactory
@@ -48,10 +49,18 @@ class CommandHelpTest {
     return Commands.NAMES.stream().flatMap(name -> examples(name, List::stream));
   }
 
-  private Stream<String> oneRow(List<String> words) {
-    return words.contains("hours-table")
-        ? Stream.concat(words.stream(), Stream.of("--vary", "dough-temp:24C"))
-        : words.stream();
+  private static Stream<String> small(String name, List<String> words) {
+    List<String> small = new ArrayList<>(words);
+    if (words.contains("hours-table")) {
+      small.addAll(List.of("--vary", "dough-temp:24C"));
+    }
+    boolean takes =
+        Commands.named(name).spec().options().stream()
+            .anyMatch(option -> option.name().equals("members"));
+    if (takes && !words.contains("--members")) {
+      small.addAll(List.of("--members", "64"));
+    }
+    return small.stream();
   }
 
   private Stream<DynamicTest> examples(
