@@ -22,7 +22,9 @@ import doughtide.core.learning.Bake;
 import doughtide.core.learning.Learned;
 import doughtide.core.learning.Learner;
 import doughtide.core.learning.LearningPrior;
+import doughtide.core.learning.LoafResult;
 import doughtide.core.learning.StarterRoutine;
+import doughtide.core.learning.TargetBelief;
 import doughtide.core.loaf.Cold;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Rise;
@@ -111,7 +113,8 @@ public final class LearnCommand implements Command {
     }
     Optional<Cold> cold = cold(files, arguments, session.environment());
     Optional<OutputFile> saveCold = saveCold(cold, arguments, session.environment());
-    Answer answer = LearnSections.of(learned, files, windows, HALF, cold);
+    Answer answer =
+        LearnSections.of(learned, files, windows, HALF, cold, loaves(files, arguments, session));
     if (format == OutputOptions.Format.JSON) {
       answer.fromKitchen(arguments.fromKitchen()).json(session.out());
       return;
@@ -120,6 +123,28 @@ public final class LearnCommand implements Command {
     Stream.of(save, saveCold)
         .flatMap(Optional::stream)
         .forEach(file -> session.out().println("\nSaved in " + FileProblem.quoted(file.shown())));
+  }
+
+  /** How the loaves came out; what was noted of their shaping is weighed. */
+  private static List<TargetBelief.Loaf> loaves(
+      List<ReadingsFile> files, Arguments arguments, Session session) {
+    return files.stream()
+        .flatMap(
+            file ->
+                file.document().head().result().stream()
+                    .map(result -> loaf(file, result, arguments, session)))
+        .toList();
+  }
+
+  private static TargetBelief.Loaf loaf(
+      ReadingsFile file, LoafResult result, Arguments arguments, Session session) {
+    if (file.document().head().shapedHours().isEmpty()) {
+      return new TargetBelief.Loaf(result, 1);
+    }
+    Arguments asked = arguments.as(KitchenOptions.added(new NowCommand().spec()));
+    return DocumentFile.named(
+        file.bake().name(),
+        () -> DoughInHand.of(file, asked, session.environment()).judged(result));
   }
 
   /** What is known of the cold after the nights whose core was read, one after another. */

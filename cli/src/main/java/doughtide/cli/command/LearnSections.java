@@ -11,7 +11,6 @@ import doughtide.cli.file.ReadingsFile;
 import doughtide.core.learning.Bake;
 import doughtide.core.learning.Learned;
 import doughtide.core.learning.LearnedParameter;
-import doughtide.core.learning.LoafResult;
 import doughtide.core.learning.Outlier;
 import doughtide.core.learning.TargetBelief;
 import doughtide.core.loaf.Cold;
@@ -36,6 +35,7 @@ final class LearnSections {
   private final Learned.Narrowing windows;
   private final Rise rise;
   private final Optional<Cold> cold;
+  private final List<TargetBelief.Loaf> loaves;
   private final Section.Builder body = Section.loose(TIMELINE);
 
   private LearnSections(
@@ -43,8 +43,10 @@ final class LearnSections {
       List<ReadingsFile> files,
       Learned.Narrowing windows,
       Rise rise,
-      Optional<Cold> cold) {
+      Optional<Cold> cold,
+      List<TargetBelief.Loaf> loaves) {
     this.cold = cold;
+    this.loaves = loaves;
     this.learned = learned;
     this.files = files;
     this.windows = windows;
@@ -58,14 +60,16 @@ final class LearnSections {
    * @param windows the hours to a rise for a dough like the last bake
    * @param rise that rise
    * @param cold what is known of the cold, if a probe was read
+   * @param loaves how the loaves came out
    */
   public static Answer of(
       Learned learned,
       List<ReadingsFile> files,
       Learned.Narrowing windows,
       Rise rise,
-      Optional<Cold> cold) {
-    LearnSections sections = new LearnSections(learned, files, windows, rise, cold);
+      Optional<Cold> cold,
+      List<TargetBelief.Loaf> loaves) {
+    LearnSections sections = new LearnSections(learned, files, windows, rise, cold, loaves);
     sections.narrowing();
     sections.target();
     sections.cold.ifPresent(sections::cold);
@@ -106,9 +110,7 @@ final class LearnSections {
 
   /** What the loaves say of the rise wanted at the oven; the last bake's target is moved. */
   private void target() {
-    List<LoafResult> results =
-        files.stream().flatMap(file -> file.document().head().result().stream()).toList();
-    if (results.isEmpty()) {
+    if (loaves.isEmpty()) {
       return;
     }
     ReadingsFile last = files.get(files.size() - 1);
@@ -116,21 +118,41 @@ final class LearnSections {
         Optional.ofNullable(last.document().head().plan().get("target"))
             .map(text -> Quantities.rise("target:", text))
             .orElseGet(() -> last.bake().formula().flour().targetRise());
-    TargetBelief belief = TargetBelief.of(results);
+    TargetBelief belief = TargetBelief.of(loaves);
     Rise hers = belief.of(used);
     body.section("target", "Your target")
         .number("loaves", "", belief.loaves(), Unit.COUNT)
+        .number("loavesWhoseShapingIsKnown", "", shapedLoaves(), Unit.COUNT)
         .number("usedPercent", "", used.percent(), Unit.PERCENT)
         .number("targetPercent", "", hers.percent(), Unit.PERCENT)
         .say(
-            Words.counted(results.size(), "loaf result")
-                + " of yours: a rise at the oven of "
+            Words.counted(loaves.size(), "loaf result")
+                + " of yours"
+                + asShaped()
+                + ": a rise at the oven of "
                 + Words.rounded(hers.percent(), 0)
                 + " % instead of "
                 + Words.rounded(used.percent(), 0)
                 + " %. To keep it: doughtide kitchen set target "
                 + Words.rounded(hers.percent(), 0)
                 + "%");
+  }
+
+  /** Who shaped at another hour than the target asks for is not told a new target for that. */
+  private String asShaped() {
+    long known = shapedLoaves();
+    if (known == 0) {
+      return "";
+    }
+    String which = known == loaves.size() ? ", " : ", " + known + " of them ";
+    return which + "weighed by the hour at which you shaped";
+  }
+
+  private long shapedLoaves() {
+    return files.stream()
+        .map(file -> file.document().head())
+        .filter(head -> head.result().isPresent() && head.shapedHours().isPresent())
+        .count();
   }
 
   private void cold(Cold known) {

@@ -17,8 +17,10 @@ import doughtide.core.learning.Bake;
 import doughtide.core.learning.JarError;
 import doughtide.core.learning.LearnedStarter;
 import doughtide.core.learning.LiveDough;
+import doughtide.core.learning.LoafResult;
 import doughtide.core.learning.Reading;
 import doughtide.core.learning.ReadingDoubt;
+import doughtide.core.learning.TargetBelief;
 import doughtide.core.loaf.Cold;
 import doughtide.core.loaf.Proof;
 import doughtide.core.loaf.ShapeForecast;
@@ -160,6 +162,17 @@ public final class DoughInHand {
                   ? Optional.empty()
                   : ShapedLoaf.of(alike(), plan, shaped.getAsDouble(), inCold);
             });
+  }
+
+  /** A loaf that came out so, with what it likely had risen at the oven as it was shaped. */
+  public TargetBelief.Loaf judged(LoafResult result) {
+    OptionalDouble risen =
+        shapedLoaf().map(loaf -> loaf.night().riseAtBake().likely()).orElse(OptionalDouble.empty());
+    Rise target =
+        planned().flatMap(Proof::target).orElseGet(() -> file.bake().formula().targetRise());
+    return risen.isEmpty()
+        ? new TargetBelief.Loaf(result, 1)
+        : TargetBelief.Loaf.of(result, Rise.ofPercent(risen.getAsDouble()), target);
   }
 
   /** Its file. */

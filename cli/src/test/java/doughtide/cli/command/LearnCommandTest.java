@@ -106,6 +106,31 @@ class LearnCommandTest {
         .isGreaterThan(json.number("target.usedPercent"));
   }
 
+  /** A loaf that was shaped late and came out over tells little of the target. */
+  @Test
+  void aLoafIsWeighedByTheHourAtWhichItWasShaped() throws IOException {
+    double unknown = targetAfter("");
+    double late = targetAfter("shaped: 17:00\n");
+    double early = targetAfter("shaped: 11:00\n");
+    assertThat(unknown).isLessThan(85);
+    assertThat(late).isBetween(unknown, 85.0);
+    assertThat(early).isLessThan(unknown);
+    assertThat(run("learn", "one").out().replaceAll("\\s+", " "))
+        .contains("1 loaf result of yours, weighed by the hour at which you shaped: a");
+  }
+
+  private double targetAfter(String shaped) throws IOException {
+    Path one = Files.createDirectories(folder.resolve("one"));
+    Files.writeString(
+        one.resolve("bake.csv"),
+        "starter: 20%\nhydration: 70%\ndough temp: 25C\nmixed at: 09:00\ncold: 4C\nhold: 12h\n"
+            + "target: 85%\nresult: over\n"
+            + shaped
+            + "\ntime,rise %\n11:00,14\n12:00,27\n");
+    JsonAnswer json = JsonAnswer.of(run("learn", "one", "--format", "json"));
+    return json.number("target.targetPercent");
+  }
+
   @Test
   void sameReadingsGiveTheSameFileByteForByte() throws IOException {
     DemoReadings.learnedIn(folder);

@@ -47,7 +47,8 @@ final class PublicTypes {
         "document.DoughNotes$Line",
         "document.ReadingsDocument$Core",
         "document.ReadingsDocument$Head");
-    none("a question, asked once", "day.again.Slipped");
+    none("a question, asked once", "day.again.RestPlanner$Dough", "day.again.Slipped");
+    none("a part of a day while it is planned", "day.Taken");
     none(
         ANSWER,
         "day.BakePlan",
@@ -58,7 +59,6 @@ final class PublicTypes {
         "day.DayAnswer$Obstacle",
         "day.DayAnswer$Remedy",
         "day.DayPlan",
-        "day.again.RestOfDay",
         "day.bench.BenchBatches",
         "day.question.InverseAnswer",
         "day.question.InverseQuestions$MixingTime",

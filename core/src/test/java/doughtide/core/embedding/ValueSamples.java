@@ -62,6 +62,7 @@ import doughtide.core.learning.Learned;
 import doughtide.core.learning.LearnedParameter;
 import doughtide.core.learning.LearnedStarter;
 import doughtide.core.learning.LearningPrior;
+import doughtide.core.learning.LoafResult;
 import doughtide.core.learning.Outlier;
 import doughtide.core.learning.OutlierReason;
 import doughtide.core.learning.Reading;
@@ -420,6 +421,7 @@ final class ValueSamples {
     JarRule.AtHour look = new JarRule.AtHour(4, List.of(new JarRule.Wait(40 + more, 0.5)));
     add(look, look.waits().get(0), new JarRule(List.of(look)));
     add(new TargetBelief(1 + more / 10, 3));
+    add(new TargetBelief.Loaf(LoafResult.UNDER, 1 + more / 10));
     add(new LoafCauses.Likely(LoafCauses.Cause.values()[0], more / 10));
     add(new ShapeStages(3, OptionalDouble.of(4), OptionalDouble.of(5 + more)));
     add(new ShapeForecaster.Point(window(), ShapeForecast.RiseRange.NONE));
