@@ -350,6 +350,14 @@ public final class Arguments implements TypedValues {
         .orElse(refusal);
   }
 
+  /**
+   * A sentence behind the options it is about, each as it was given; those not given are left out.
+   */
+  public String behind(List<String> options, String sentence) {
+    List<String> given = options.stream().filter(values::containsKey).map(this::shown).toList();
+    return given.isEmpty() ? sentence : String.join(", ", given) + ": " + sentence;
+  }
+
   private String shown(String option) {
     String value = String.join(" ", values.getOrDefault(option, List.of()));
     return typed(option) + " " + ShellWord.of(Shorten.to(value, 40));

@@ -196,9 +196,9 @@ final class DayAgain {
             .mapToObj(file.names().names()::get)
             .toList();
     String name = unmixed.get(found.obstacle().orElseThrow().dough());
-    return new InputException(
-        "day.no-plan",
-        DayText.obstacle(found, file.names().isOne() ? "" : "'" + name + "': ", clock.times()));
+    return DayReport.noPlan(
+        DayText.obstacle(found, file.names().isOne() ? "" : "'" + name + "': ", clock.times()),
+        arguments);
   }
 
   /** More loaves of one dough are smaller. */

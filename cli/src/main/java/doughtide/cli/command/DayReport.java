@@ -42,6 +42,10 @@ final class DayReport {
 
   private static final String SEARCH_LIMIT = "search-limit";
 
+  /** What a day without plan is refused for. */
+  private static final List<String> ASKED =
+      List.of(DayAgain.AGAIN, PlanClock.READY_AT, PlanClock.BENCH);
+
   private DayReport() {}
 
   /**
@@ -88,7 +92,7 @@ final class DayReport {
     Written written = Written.read(command, arguments, session);
     Optional<Duration> limit = limit(arguments);
     DayOptions options = read.apply(arguments, session.environment());
-    DayAnswer found = plan(options, limit, session);
+    DayAnswer found = plan(options, limit, arguments, session);
     DayText text = new DayText(options, found.days().get(0));
     written.write(
         Shown.of(text),
@@ -205,7 +209,8 @@ final class DayReport {
     return Optional.of(Duration.ofMillis(Math.round(hours.getAsDouble() * 3_600_000)));
   }
 
-  private static DayAnswer plan(DayOptions options, Optional<Duration> limit, Session session) {
+  private static DayAnswer plan(
+      DayOptions options, Optional<Duration> limit, Arguments arguments, Session session) {
     SearchLine line = new SearchLine(session);
     Environment environment = session.environment();
     Optional<Instant> end = limit.map(environment.now()::plus);
@@ -216,9 +221,14 @@ final class DayReport {
     DayAnswer found = DayPlanner.plan(options.doughs(), options.hands(), control);
     line.end();
     if (found.days().isEmpty()) {
-      throw new InputException("day.no-plan", DayText.obstacle(found, options));
+      throw noPlan(DayText.obstacle(found, options), arguments);
     }
     return found;
+  }
+
+  /** The refusal of a day without plan, behind what was asked. */
+  static InputException noPlan(String why, Arguments arguments) {
+    return new InputException("day.no-plan", arguments.behind(ASKED, why));
   }
 
   private static Optional<OutputFile> calendar(Arguments arguments, Environment environment) {

@@ -114,6 +114,7 @@ public final class StartCommand implements Command {
     String name = DoughFiles.fresh(arguments.operands().get(0), environment);
     OutputFile file = OutputFile.of("NAME", name, OutputFile.Existing.KEEP, environment);
     DoughOptions.read(arguments, environment).doughTemperature(arguments);
+    TemperatureOptions.refuseVesselWithoutRoom(arguments);
     ZonedDateTime mixed = mixed(arguments, environment);
     Map<String, String> head = head(arguments, mixed);
     String text = DoughNotes.started(head, arguments.has(JAR_HEIGHT));

@@ -139,13 +139,9 @@ public record TemperatureOptions(
       Optional<ClockTimes> clock,
       Environment environment) {
     arguments.exclusive(DoughOptions.DOUGH_TEMP, TEMPS);
-    if (!arguments.has(ROOM)) {
-      for (String option : List.of(VESSEL, VESSEL_MATERIAL, COVER)) {
-        refuseWithoutRoom(arguments, option);
-      }
-      if (jarMass(arguments).isPresent()) {
-        refuseWithoutRoom(arguments, JAR);
-      }
+    refuseVesselWithoutRoom(arguments);
+    if (!arguments.has(ROOM) && jarMass(arguments).isPresent()) {
+      refuseWithoutRoom(arguments, JAR);
     }
     if (arguments.has(TEMPS)) {
       return logged(arguments, dough, clock, environment);
@@ -162,6 +158,13 @@ public record TemperatureOptions(
               + " --dough-temp 25C --room 19C");
     }
     return drifting(arguments, dough.formula(), steps.first());
+  }
+
+  /** Refuses what is said of the vessel where no room is given. */
+  public static void refuseVesselWithoutRoom(Arguments arguments) {
+    for (String option : List.of(VESSEL, VESSEL_MATERIAL, COVER)) {
+      refuseWithoutRoom(arguments, option);
+    }
   }
 
   private static void refuseWithoutRoom(Arguments arguments, String option) {

@@ -266,7 +266,9 @@ class BakeDayCommandTest {
             "--zone",
             "UTC");
 
-    assertThat(run.refusal()).contains("no plan: ").contains("it works with");
+    assertThat(run.refusal())
+        .contains("--ready-at 2027-03-14T12:00, --at-the-bench 07:00-08:00,19:00-20:00: no plan: ")
+        .contains("it works with");
   }
 
   @ParameterizedTest

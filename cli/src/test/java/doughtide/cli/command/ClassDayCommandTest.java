@@ -215,6 +215,20 @@ class ClassDayCommandTest {
   }
 
   @Test
+  void aDayThatCannotBeSaysWhatWasAsked() throws IOException {
+    String hours = "2027-03-14T10:30/2027-03-14T12:00";
+
+    Files.writeString(folder.resolve("class.csv"), "name\nwhite\nother\n");
+
+    assertThat(
+            call("class-day class.csv --ready-at 2027-03-14T12:00 --zone UTC --at-the-bench "
+                    + hours)
+                .refusal())
+        .contains("--ready-at 2027-03-14T12:00, --at-the-bench " + hours + ": '", "': no plan: ")
+        .contains("give more hours at the bench, or fewer doughs");
+  }
+
+  @Test
   void afterwardsAllJarsStandAgainstTheirForecasts() {
     JsonAnswer answer =
         JsonAnswer.of(

@@ -294,6 +294,8 @@ class FeedCommandTest {
         "--starter-temp 22C --ratio 1:5:5 --zone UTC | says nothing without --fed-at or --ready-at",
         "--starter-temp 22C --ratio 1:5:5 --chart feed.gif | must end in .pdf, .svg or .png",
         "--starter-temp 40C --fed-at 09:00 --ready-at 17:00 | no hours are given",
+        "--starter-temp 0C --fed-at 09:00 --ready-at 17:00 | --starter-temp 0C: at 0 °C the dough"
+            + " freezes",
         "--starter-temp 22C --fed-at 09:00 --ready-at 2027-03-05T09:00 | lies before Sat 6 Mar 2027"
             + " 09:00",
         "--starter-temp 41C --ratio 1:5:5 --chart feed.png | there is nothing to draw",
@@ -303,5 +305,22 @@ class FeedCommandTest {
     all.addAll(List.of(words.strip().split(" ")));
     assertThat(CliRun.in(TestEnvironment.in(folder), all.toArray(String[]::new)).refusal())
         .contains(part);
+  }
+
+  /** Two stages, the second of which freezes; one that is too warm. */
+  @Test
+  void aStageWithoutGrowthIsNamedWithItsOption() {
+    assertThat(stages("1:5:5, 26C, 6h", "1:2:2, 0C, 6h").refusal())
+        .contains("--stage \"1:5:5, 26C, 6h 1:2:2, 0C, 6h\": stage 2: at 0 °C the dough freezes");
+    assertThat(stages("1:5:5, 40C, 6h").refusal())
+        .contains("--stage \"1:5:5, 40C, 6h\": stage 1: at 40 °C the dough is too warm");
+  }
+
+  private CliRun stages(String... stages) {
+    List<String> all = new ArrayList<>(List.of("feed"));
+    for (String stage : stages) {
+      all.addAll(List.of("--stage", stage));
+    }
+    return CliRun.in(TestEnvironment.in(folder), all.toArray(String[]::new));
   }
 }

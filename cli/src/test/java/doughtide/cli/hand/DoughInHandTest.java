@@ -269,6 +269,8 @@ class DoughInHandTest {
         "start other | --dough-temp is missing",
         "start other --dough-temp 25C,3h:22C | is one temperature",
         "start other --dough-temp 25C --bake-at 07:00 | --bake-at says nothing without --cold",
+        "start other --dough-temp 25C --vessel bowl | --vessel says nothing without --room: add",
+        "start other --dough-temp 25C --cover open | --cover says nothing without --room: add",
         "note | nothing is noted",
         "note 13:00 | nothing is noted",
         "note foldd | alone notes nothing",

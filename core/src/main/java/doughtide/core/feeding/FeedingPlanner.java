@@ -91,10 +91,15 @@ public final class FeedingPlanner {
           double hours = Math.max(usefulHours(feeding, at), stage.hours().orElse(0));
           RiseForecast rise = keeping.forecast(feeding.formula(), at, hours, seeds);
           if (!rise.isPossible()) {
-            throw TemperatureWarnings.refusal(rise.warnings().get(0));
+            throw noGrowth(build.stages().indexOf(stage) + 1, rise);
           }
           return new FeedingForecast(feeding, rise);
         });
+  }
+
+  private static InputException noGrowth(int stage, RiseForecast rise) {
+    String why = TemperatureWarnings.refusal(rise.warnings().get(0)).getMessage();
+    return new InputException("stage.no-growth", "stage " + stage + ": " + why);
   }
 
   private double usefulHours(Feeding feeding, DoughTemperature temperature) {
