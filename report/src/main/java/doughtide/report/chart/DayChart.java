@@ -1,5 +1,7 @@
 package doughtide.report.chart;
 
+import static java.util.stream.Collectors.joining;
+
 import doughtide.core.Internal;
 import doughtide.core.day.BakePlan;
 import doughtide.core.day.BakeStep;
@@ -13,9 +15,11 @@ import doughtide.report.words.Words;
 import java.time.Duration;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.IntStream;
 
 /**
  * The chart of a day, over the clock: bars for what happens, black where hands are needed, slanted
@@ -34,6 +38,7 @@ public final class DayChart {
   private static final double EDGE_HOURS = 0.7;
   private static final double SHORTEST_BAR_HOURS = 0.05;
   private static final double MARK_HOURS = 0.1;
+  private static final int MOST_WITH_JAR = 6; // of more the lead tells the hours alone
 
   private final DayPlan day;
   private final List<String> names;
@@ -92,13 +97,43 @@ public final class DayChart {
       String shaped =
           new ShapeWords(words)
               .answer(words.dayAndClock(clock(plan.bulkEndHour())), plan.shapeRise().percent());
-      String oven =
-          words.say("chart.oven", Map.of("time", words.dayAndClock(clock(plan.ovenHour()))));
       String whose = isOneDough() ? "" : names.get(i) + " – ";
-      String then = oven.substring(0, 1).toUpperCase(words.language().locale()) + oven.substring(1);
-      said.add(whose + shaped + " " + then + ".");
+      said.add(whose + shaped + " " + oven(plan.ovenHour()));
     }
     return said;
+  }
+
+  /** The same of several doughs in few words, in the order of the clock, and the first oven. */
+  private List<String> lead() {
+    List<Integer> order =
+        IntStream.range(0, names.size())
+            .boxed()
+            .sorted(Comparator.comparingDouble(each -> day.plans().get(each).bulkEndHour()))
+            .toList();
+    String shaped =
+        names.size() > MOST_WITH_JAR
+            ? order.stream()
+                .map(each -> names.get(each) + " " + shapeTime(each))
+                .collect(joining(", ", words.say("day.shape") + " – ", "."))
+            : order.stream().map(this::shaped).collect(joining(" "));
+    double oven = day.loads().stream().mapToDouble(OvenLoad::fromHour).min().orElseThrow();
+    return List.of(shaped + " " + oven(oven));
+  }
+
+  private String shapeTime(int dough) {
+    ZonedDateTime time = clock(day.plans().get(dough).bulkEndHour());
+    return words.dayAndClock(time).replace(' ', '\u00a0');
+  }
+
+  private String shaped(int dough) {
+    String rise = words.percent(Math.rint(day.plans().get(dough).shapeRise().percent()), 0);
+    String told = words.say("chart.shapeAt", Map.of("time", shapeTime(dough), "rise", rise));
+    return names.get(dough) + " – " + told + ".";
+  }
+
+  private String oven(double hour) {
+    String oven = words.say("chart.oven", Map.of("time", words.dayAndClock(clock(hour))));
+    return oven.substring(0, 1).toUpperCase(words.language().locale()) + oven.substring(1) + ".";
   }
 
   private boolean isOneDough() {
@@ -263,7 +298,7 @@ public final class DayChart {
     return ChartPicture.on(
             axes.clock(zero), new ChartAxis(0.2 - lanes.size(), 0.8, laneNames(), "", List.of()))
         .title(title)
-        .answer(isOneDough() ? answers() : List.of())
+        .answer(isOneDough() ? answers() : lead())
         .bands(bars)
         .spans(windows)
         .bench(bench(from, to))

@@ -12,7 +12,10 @@ import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalDouble;
+import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
 
 /**
@@ -44,7 +47,11 @@ public final class FeedChart {
       FeedingForecast forecast,
       Optional<ZonedDateTime> fedAt,
       Words words) {
-    return body(forecast, fedAt, words).title(title).subtitle(subtitle).chart();
+    return body(forecast, fedAt, words)
+        .title(title)
+        .answer(answer(forecast, fedAt, words))
+        .subtitle(subtitle)
+        .chart();
   }
 
   /**
@@ -94,10 +101,29 @@ public final class FeedChart {
         .notes(RiseChart.withMidnight(words.say("chart.feedKey"), midnights, words));
   }
 
-  /** Title and a description in a sentence. */
+  /** For which clock time to plan; hours alone would not say from when they count. */
+  private static List<String> answer(
+      FeedingForecast forecast, Optional<ZonedDateTime> fedAt, Words words) {
+    if (fedAt.isEmpty() || forecast.readyHours().isEmpty()) {
+      return List.of();
+    }
+    Function<OptionalDouble, String> clock =
+        hours -> RiseChart.at(hours.orElseThrow(), fedAt, words);
+    return List.of(
+        words.say(
+            "phone.ready",
+            Map.of(
+                "time", clock.apply(forecast.readyHours()),
+                "from", clock.apply(forecast.ripe().likely()),
+                "until", clock.apply(forecast.falling().likely()))));
+  }
+
+  /** Title and a description in sentences. */
   public static ChartCaption caption(
       String title, FeedingForecast forecast, Optional<ZonedDateTime> fedAt, Words words) {
-    StringBuilder description = new StringBuilder(words.say("chart.feedKey"));
+    StringBuilder description = new StringBuilder();
+    answer(forecast, fedAt, words).forEach(said -> description.append(said).append(' '));
+    description.append(words.say("chart.feedKey"));
     for (ChartPicture.Lane lane : lanes(forecast, fedAt, words)) {
       description.append(' ').append(lane.label()).append('.');
     }

@@ -8,6 +8,7 @@ import doughtide.core.feeding.Feeding;
 import doughtide.core.feeding.FeedingForecast;
 import doughtide.core.feeding.FeedingPlanner;
 import doughtide.core.forecast.RiseForecaster;
+import doughtide.core.quantity.Hours;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.DoughTemperature;
@@ -53,6 +54,16 @@ class FeedChartTest {
         .contains(words.say("chart.ripe"))
         .contains(words.say("chart.falls"))
         .contains(words.say("chart.hoursAfterFeeding"));
+  }
+
+  @Test
+  void leadsWithTheHourToPlanFor() {
+    FeedingForecast forecast = forecast(22);
+    Words words = Words.in(Language.ENGLISH);
+    ZonedDateTime ready = Hours.after(EVENING.orElseThrow(), forecast.readyHours().orElseThrow());
+
+    assertThat(svg(forecast, words))
+        .contains(">Plan to use it about " + words.clock(ready) + ": likely ripe from ");
   }
 
   @Test
