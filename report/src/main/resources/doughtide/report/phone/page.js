@@ -62,7 +62,8 @@ function Dough(article) {
     members: numbers(row.dataset.members, 0, dough.hours)
   }));
   events.forEach(event => { event.order = sorted(event.members); });
-  const answer = events.filter(each => each.key === data.answer)[0];
+  const asked = events.filter(each => each.key === data.answer)[0];
+  let answer = asked;
   const until = events.filter(each => each.key === data.until)[0];
   const given = data.readings ? data.readings.split(' ').map(each => ({ hours: Number(each.split(':')[0]), rise: Number(each.split(':')[1]) })) : [];
   const printed = new Map();
@@ -107,6 +108,18 @@ function Dough(article) {
     const read = heights();
     return read.length === given.length && read.every((each, i) => isOf(each, given[i]));
   }
+  // The rise asked for, half as much again for a dough in hand; once it is read, the next one to come, as the program has it.
+  function awaited() {
+    if (isGiven() || !asked.percent) { return asked; }
+    const highest = heights().reduce((most, each) => Math.max(most, each.rise), 0);
+    const usual = given.length ? events.filter(each => Number(each.percent) === 50)[0] || asked : asked;
+    return [usual].concat(events).filter(each => each.percent / 100 > highest)[0] || usual;
+  }
+  // When it was likely before any reading.
+  function expected() {
+    return answer !== asked ? quantile(distribution(answer.members, weigh(dough, []), answer.order), 0.5)
+      : data.expected ? Number(data.expected) : Infinity;
+  }
   function write(element, text) {
     put(element, isGiven() ? printed.get(element) : text());
   }
@@ -131,7 +144,7 @@ function Dough(article) {
   }
   function answerWords(at) {
     if (!isFinite(planned())) {
-      return data.rise || until ? say('never', { rise: percent(Number(data.rise)) }) : words['lesson.noShape'];
+      return data.rise || until ? say('never', { rise: percent(Number(answer.percent || data.rise)) }) : words['lesson.noShape'];
     }
     const main = until ? say('ready', { time: time(planned()), from: time(at[1]), until: time(windowOf(until)[1]) }) : answer.key === 'shape'
       ? say('shape', { time: time(at[1]), rise: percent(shown(at[1])) })
@@ -257,8 +270,8 @@ function Dough(article) {
   }
   // How far the members of this page are from the program with the readings that both know.
   function offProgram() {
-    const here = quantile(distribution(answer.members, weigh(dough, given), answer.order), 0.5);
-    return isFinite(here) && isFinite(answer.first[1]) ? Math.abs(here - answer.first[1]) : 0;
+    const here = quantile(distribution(asked.members, weigh(dough, given), asked.order), 0.5);
+    return isFinite(here) && isFinite(asked.first[1]) ? Math.abs(here - asked.first[1]) : 0;
   }
   function messages() {
     const said = [];
@@ -284,7 +297,7 @@ function Dough(article) {
   function lookWords() {
     const last = kept.readings.length ? kept.readings[kept.readings.length - 1].hours : 0;
     const at = isGiven() && data.look ? Number(data.look) : lookFor(dough, weights, answer, last);
-    const ahead = (data.expected ? Number(data.expected) : Infinity) - windowOf(answer)[1];
+    const ahead = expected() - windowOf(answer)[1];
     const pace = !heights().length || !isFinite(ahead) ? ''
       : Math.abs(ahead) < 0.05 ? words.onTime : say(ahead > 0 ? 'ahead' : 'behind', { hours: duration(ahead) });
     return (pace + ' ' + (at > clock.hoursNow() + SOON_HOURS ? say('look', { time: time(at) }) : words.lookNow)).trim();
@@ -318,6 +331,7 @@ function Dough(article) {
   function show() {
     weights = weigh(dough, heights());
     windows = {};
+    answer = awaited();
     write(find('.answer'), () => answerWords(windowOf(answer)));
     events.forEach(event => {
       windowOf(event).forEach((hours, i) => { put(event.row.cells[i + 1], time(hours)); });

@@ -150,6 +150,48 @@ class PhonePageTest {
                 .at(loaf.loaf().orElseThrow().shape().hours().likely()));
   }
 
+  /** As the command for a dough in hand does: the next rise that was not read yet. */
+  @Test
+  void aRiseThatWasReadGivesWayToTheNextOne() {
+    open(PhoneDough.of("Saturday", MIXED, loaf.forecast(), Rise.ofPercent(50)));
+    String first = phone.text(".answer");
+    assertThat(first).startsWith("Risen 50% about");
+    phone.read("55", "16:30");
+    assertThat(phone.text(".answer")).startsWith("Risen 75% about");
+    assertThat(phone.text(".look")).contains("ahead");
+    phone.read("80", "16:50");
+    assertThat(phone.text(".answer")).startsWith("Risen 100% about");
+    phone.click(".readings li:last-child button");
+    assertThat(phone.text(".answer")).startsWith("Risen 75% about");
+    phone.click(".readings button");
+    assertThat(phone.text(".answer")).isEqualTo(first);
+    phone.read("120", "16:30");
+    assertThat(phone.text(".answer")).startsWith("Risen 50% about"); // none of its rises is ahead
+  }
+
+  /**
+   * The program told of the next rise; without the reading the page tells of half as much again.
+   */
+  @Test
+  void aRiseWhoseReadingIsTakenAwayIsAwaitedAgain() {
+    RiseForecast forecast = loaf.forecast();
+    PhoneDough.Told told =
+        new PhoneDough.Told(
+            List.of(Reading.ofRise(2.5, Rise.ofPercent(55))),
+            forecast,
+            Optional.empty(),
+            forecast.hoursToRise(Rise.ofPercent(75)).likely(),
+            OptionalDouble.empty());
+    open(PhoneDough.of("Saturday", MIXED, forecast, Rise.ofPercent(75)).with(told));
+    assertThat(phone.text(".answer")).startsWith("Risen 75% about");
+    phone.click(".readings button");
+    assertThat(phone.text(".answer"))
+        .startsWith(
+            "Risen 50% about "
+                + new PhoneClock(MIXED, 24, false, ENGLISH)
+                    .at(forecast.hoursToRise(Rise.ofPercent(50)).likely()));
+  }
+
   @Test
   void twoDoughsOfOneSiteDoNotMix() {
     open(loaf);
