@@ -98,7 +98,7 @@ final class LessonBody {
                 entry("dotsWhat", say.say("lesson.dots")),
                 entry("chartWhat", say.say("lesson.chart")),
                 entry("timesHeading", say.say("lesson.times")),
-                entry("rowHeading", words.say("chart.rise")),
+                entry("rowHeading", say.say("lesson.column")),
                 entry("early", say.say("early")),
                 entry("likely", say.say("likely")),
                 entry("late", say.say("late")),

@@ -32,8 +32,15 @@ class WordsTest {
     for (String key : english.keys()) {
       assertThat(words.say(key)).as(key).isNotBlank();
       assertThat(placeholders(words.say(key))).as(key).isEqualTo(placeholders(english.say(key)));
-      assertThat(Fonts.printable(words.say(key))).as(key).isEqualTo(words.say(key));
+      assertThat(Fonts.printable(words.say(key))).as(key).isEqualTo(printed(key, words.say(key)));
     }
+  }
+
+  /**
+   * Where a browser may part a heading of the page a soft hyphen stands, which print leaves out.
+   */
+  private static String printed(String key, String text) {
+    return key.startsWith("phone.") ? text.replace("\u00ad", "") : text;
   }
 
   private static SortedSet<String> placeholders(String text) {
