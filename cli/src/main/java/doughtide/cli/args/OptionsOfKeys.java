@@ -28,6 +28,7 @@ final class OptionsOfKeys {
           Map.entry("hours-from-mixing-to-the-oven", List.of("bake-at")),
           Map.entry("loaves-in-the-oven", List.of("oven-capacity")),
           Map.entry("mass-of-the-piece", List.of("piece", "dough-mass", "loaves")),
+          Map.entry("mixer.batches", List.of("mixer-capacity")),
           Map.entry("number-of-refreshments", List.of("refreshments")),
           Map.entry("paper", List.of("paper", "pages-paper")),
           Map.entry("persons", List.of("hands")),

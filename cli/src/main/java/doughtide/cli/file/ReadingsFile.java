@@ -11,6 +11,7 @@ import doughtide.core.document.ReadingsDocument;
 import doughtide.core.learning.Bake;
 import doughtide.core.quantity.InputException;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -107,10 +108,24 @@ public record ReadingsFile(ReadingsDocument document) {
     throw new InputException(
         FileProblem.quoted(name)
             + ": "
-            + refused.first().stream()
-                .map(LineException::getMessage)
-                .collect(Collectors.joining("; "))
+            + byReason(refused.first())
             + (more > 0 ? "; and " + more + " more lines" : ""));
+  }
+
+  /** Each reason once, behind the lines it is about. */
+  private static String byReason(List<LineException> refused) {
+    Map<String, List<String>> lines = new LinkedHashMap<>();
+    for (LineException each : refused) {
+      lines.computeIfAbsent(each.what(), what -> new ArrayList<>()).add(Long.toString(each.line()));
+    }
+    return lines.entrySet().stream()
+        .map(
+            each ->
+                (each.getValue().size() == 1 ? "line " : "lines ")
+                    + String.join(", ", each.getValue())
+                    + ": "
+                    + each.getKey())
+        .collect(Collectors.joining("; "));
   }
 
   /**

@@ -286,6 +286,8 @@ class BakeDayCommandTest {
         "--ready-at 2027-03-14T12:00 --at-the-bench 6:00-9:00 --room 21 | has no unit",
         "--ready-at 2027-03-14T12:00 --at-the-bench 6:00-9:00 --room 50C | outside 5…38",
         "--ready-at 2027-03-14T12:00 --at-the-bench 6:00-9:00 --room 21C,x:18C | not understood",
+        "--ready-at 2027-03-14T12:00 --at-the-bench 6:00-9:00 --loaves 16 --mixer-capacity 1kg"
+            + " | --mixer-capacity 1kg: 13600 g of dough are 14 batches in the mixer",
         "--ready-at 2027-03-14T12:00 --at-the-bench 6:00-9:00 --cold 20C | outside 0…12",
         "--ready-at 2027-03-14T12:00 --at-the-bench 6:00-9:00 --calendar a.txt | must end in .ics",
         "--ready-at 2027-03-14T12:00 --at-the-bench 6:00-9:00 --dough-temp 40C | outside 10…32",

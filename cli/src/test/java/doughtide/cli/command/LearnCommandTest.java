@@ -312,7 +312,7 @@ class LearnCommandTest {
     Files.writeString(
         bakes.resolve("b.csv"),
         "starter: 20\nhydratoin: 70%\nmixed at: 9.3\ndough temp: 25C\ntime;rise %\n11:30;12\n");
-    Files.writeString(bakes.resolve("c.txt"), good + table + "13;x\n14:00;1,250\n");
+    Files.writeString(bakes.resolve("c.txt"), good + table + "13;x\n14:00;1,250\n14:30;x\n");
     Files.writeString(bakes.resolve("starter.txt"), "# doughtide starter\nform: 2\n");
 
     CliRun refused = run("learn", "bk");
@@ -327,7 +327,7 @@ class LearnCommandTest {
                     .contains("; line 3: mixed at: 9.3 can be read two ways: write 9:03 or 9:30"),
             line ->
                 assertThat(line)
-                    .startsWith("'bk/c.txt': line 9: rise x")
+                    .startsWith("'bk/c.txt': lines 9, 11: rise x")
                     .contains("; line 10: ", "can be read two ways"),
             line -> assertThat(line).contains("2 of 3 files cannot be used", "--skip-bad-files"));
 

@@ -60,6 +60,9 @@ public final class BakeDay extends Value {
 
   private static final int MOST_LOAVES = 500;
 
+  /** A quarter of an hour each; folds are at most three hours apart. */
+  private static final int MOST_MIXES = 12;
+
   private final Builder given;
 
   private BakeDay(Builder given) {
@@ -320,6 +323,20 @@ public final class BakeDay extends Value {
   /** {@return how long mixing takes, hours: a quarter of an hour for each batch in the mixer} */
   public double mixHours() {
     return mixBatches() * HandsOnTime.MIX_HOURS;
+  }
+
+  /** The first batch waits for its fold until the last is mixed, three hours at most. */
+  private void refuseTooManyMixes() {
+    if (mixBatches() > MOST_MIXES) {
+      throw new InputException(
+          "mixer.batches",
+          Checks.plain(Math.rint(allDough().grams()))
+              + " g of dough are "
+              + mixBatches()
+              + " batches in the mixer, and a plan holds at most "
+              + MOST_MIXES
+              + ": give a larger mixer, or fewer loaves");
+    }
   }
 
   /** In how many batches the dough is mixed. */
@@ -678,7 +695,8 @@ public final class BakeDay extends Value {
 
     /**
      * @return the day
-     * @throws InputException if the hour ready or the hours at the bench were not given
+     * @throws InputException if the hour ready or the hours at the bench were not given, or the
+     *     mixer is so small that more than twelve batches are mixed
      */
     public BakeDay build() {
       if (Double.isNaN(readyHour)) {
@@ -688,7 +706,9 @@ public final class BakeDay extends Value {
       if (bench == null) {
         throw new InputException("day.bench", "the hours at the bench are missing: give bench");
       }
-      return new BakeDay(new Builder(this));
+      BakeDay day = new BakeDay(new Builder(this));
+      day.refuseTooManyMixes();
+      return day;
     }
   }
 }

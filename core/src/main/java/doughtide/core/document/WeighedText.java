@@ -29,6 +29,10 @@ final class WeighedText {
   private static final String SALT = "salt";
   private static final List<String> PLAIN = List.of(FLOUR, WATER, STARTER, SALT);
   private static final int LONGEST = 500;
+
+  /** One without its shell (common practice, no source). */
+  private static final int EGG_GRAMS = 50;
+
   private static final int MOST_ITEMS = 30;
   private static final String AMOUNT = "[0-9][0-9.,]* ?(?:g|kg|oz|lb|%)?";
 
@@ -59,6 +63,7 @@ final class WeighedText {
     for (Item item : items(label, text, "flour 900, water 640, starter 200, salt 18")) {
       double grams = grams(label, text, item.amount());
       String key = ingredient(item.name(), catalogue);
+      refuseCountOfEggs(label, text, item, key);
       if (item.soak().isPresent()) {
         throw new InputException(
             "grams.soaker",
@@ -86,6 +91,24 @@ final class WeighedText {
                 List.of()));
   }
 
+  /** A small number without a unit is taken for eggs, not for grams. */
+  private static void refuseCountOfEggs(String label, String text, Item item, String key) {
+    if (key.equals(Enrichment.Kind.EGG.key()) && item.amount().matches("[1-9]|1[0-2]")) {
+      throw new InputException(
+          "grams.eggs",
+          Quantities.shown(label, text)
+              + ": '"
+              + item.name()
+              + " "
+              + item.amount()
+              + "' may be eggs or grams: give grams without the shell, as egg "
+              + EGG_GRAMS * Integer.parseInt(item.amount())
+              + ", or egg "
+              + item.amount()
+              + "g");
+    }
+  }
+
   private static WeighedDough.Part flour(
       String label, String text, Item item, double grams, Catalogue catalogue) {
     try {
@@ -96,7 +119,9 @@ final class WeighedText {
           Quantities.shown(label, text)
               + ": '"
               + Shorten.to(item.name(), 40)
-              + "' is not known: use "
+              + "' is not known: "
+              + (item.name().matches(".*[0-9].*") ? "put a comma between ingredients, and " : "")
+              + "use "
               + String.join(", ", words())
               + ", or the name of a flour; seeds and the like go into inclusions");
     }

@@ -32,6 +32,11 @@ public final class DoughFormula extends Value {
   private final Altitude altitude;
   private final Additions additions;
 
+  /** Of all flour, the starter's included. */
+  static void checkHydration(double percent) {
+    Checks.inRange("hydration", percent, 45, 200, "%");
+  }
+
   private DoughFormula(Builder builder, double prefermentedFlour) {
     this.flour = builder.flour;
     this.starter = builder.starter;
@@ -321,7 +326,7 @@ public final class DoughFormula extends Value {
      *     water than the dough has
      */
     public DoughFormula build() {
-      Checks.inRange("hydration", hydration.percent(), 45, 200, "%");
+      checkHydration(hydration.percent());
       Checks.inRange("salt", salt.percent(), 0, 4, "%");
       double p = share.prefermentedFlour(starter.hydration());
       double starterWater = p * starter.hydration().fraction() + additions.waterPerFlour();

@@ -130,13 +130,15 @@ public record WeighedDough(
     double starterFlour = starterFlourGrams(starter);
     Additions additions = additions(all);
     double water = waterGrams + starterGrams - starterFlour;
+    double hydration = water / all + additions.waterPerFlour();
+    DoughFormula.checkHydration(100 * hydration);
     if (namesFlours()) {
       builder.flour(mix(starter));
     }
     return builder
         .starter(starter)
         .starterShare(StarterShare.prefermented(Share.ofFraction(starterFlour / all)))
-        .hydration(Share.ofFraction(water / all + additions.waterPerFlour()))
+        .hydration(Share.ofFraction(hydration))
         .salt(Share.ofFraction(saltGrams / all))
         .additions(additions);
   }

@@ -101,6 +101,9 @@ class DoughTextTest {
     refuses("grams", "flour 900, water 640", "there is no starter");
     refuses("grams", "water 640, starter 200", "there is no flour");
     refuses("grams", "flour 900, sand 20, starter 200", "'sand' is not known: use flour, water");
+    refuses("grams", "flour 900 water 640 starter 200", "is not known: put a comma between");
+    refuses("grams", GRAMS + ", egg 2", "may be eggs or grams: give grams without the shell, as");
+    refuses("grams", "flour 900, water 6400, starter 200", "hydration 650 % is outside 45…200 %");
     refuses("grams", "flour, water 640", "'flour' is no ingredient with its amount");
     refuses("grams", "flour 90%, starter 200", "90% is no mass");
     refuses("grams", "flour 900, rye 100, water 700, starter 200", "some flours are named");
