@@ -6,6 +6,7 @@ import doughtide.core.forecast.LikelyLine;
 import doughtide.core.forecast.RiseForecast.BandPoint;
 import doughtide.core.forecast.TemperatureWarnings;
 import doughtide.core.forecast.TimeWindow;
+import doughtide.core.quantity.Hours;
 import doughtide.core.quantity.InputException;
 import doughtide.report.words.Words;
 import java.time.ZonedDateTime;
@@ -107,8 +108,9 @@ public final class FeedChart {
     if (fedAt.isEmpty() || forecast.readyHours().isEmpty()) {
       return List.of();
     }
+    ZonedDateTime fed = fedAt.get();
     Function<OptionalDouble, String> clock =
-        hours -> RiseChart.at(hours.orElseThrow(), fedAt, words);
+        hours -> RiseChart.clockAt(Hours.after(fed, hours.orElseThrow()), fed, words);
     return List.of(
         words.say(
             "phone.ready",

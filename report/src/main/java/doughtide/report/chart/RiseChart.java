@@ -536,7 +536,8 @@ public final class RiseChart {
             + ")";
   }
 
-  private static String clockAt(ZonedDateTime time, ZonedDateTime mixedAt, Words words) {
+  /** A clock time, with its day where it is another one than that of hour 0. */
+  static String clockAt(ZonedDateTime time, ZonedDateTime mixedAt, Words words) {
     return time.toLocalDate().equals(mixedAt.toLocalDate())
         ? words.clock(time)
         : words.dayAndClock(time);

@@ -63,7 +63,7 @@ class FeedChartTest {
     ZonedDateTime ready = Hours.after(EVENING.orElseThrow(), forecast.readyHours().orElseThrow());
 
     assertThat(svg(forecast, words))
-        .contains(">Plan to use it about " + words.clock(ready) + ": likely ripe from ");
+        .contains(">Plan to use it about " + words.dayAndClock(ready) + ": likely ripe from ");
   }
 
   @Test
