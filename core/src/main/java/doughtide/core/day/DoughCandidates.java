@@ -48,7 +48,7 @@ final class DoughCandidates {
   private static final int MOST_MOVED = 150;
   private static final int SPARE_PLANS = 4;
 
-  /** By so much the loaves may be baked earlier after a night in the cold (starting values). */
+  /** By so much the loaves may be baked earlier, so that the oven may be late (starting values). */
   static final double[] EARLIER_OVEN_HOURS = {0.25, 0.5, 1};
 
   private final BakeDay day;
@@ -183,21 +183,23 @@ final class DoughCandidates {
     return good(byClock.stream().map(point::atClock).toList(), MEMBERS);
   }
 
-  /** After a night in the cold the loaves may be baked earlier, so that the oven may be late. */
+  /**
+   * After a night in the cold the loaves may be baked earlier, so that the oven may be late; where
+   * they proof in the room, all of the dough may be earlier.
+   */
   private List<Draft> bakedInGoodTime(List<Draft> plans) {
     return control.map(plans, this::bakedInGoodTime).stream().distinct().toList();
   }
 
   private Draft bakedInGoodTime(Draft plan) {
     Stream<Draft> earlier =
-        plan.proof() == ProofKind.COLD
-            ? DoubleStream.of(EARLIER_OVEN_HOURS)
-                .mapToObj(by -> plan.movedBy(0, plan.ovenHour() - by))
-            : Stream.empty();
+        DoubleStream.of(EARLIER_OVEN_HOURS)
+            .mapToObj(
+                by -> plan.movedBy(plan.proof() == ProofKind.COLD ? 0 : -by, plan.ovenHour() - by));
     return Stream.concat(
             Stream.of(plan),
             earlier
-                .filter(each -> search.miss(each) == 0)
+                .filter(each -> search.miss(each) == 0 && search.feeds().isRipe(each.feed()))
                 .map(each -> atShapePoint(each, FEW_MEMBERS))
                 .filter(each -> search.miss(each) == 0 && isGood(each, FEW_MEMBERS)))
         .min(Comparator.comparing(each -> worth(each, FEW_MEMBERS)))
