@@ -7,6 +7,7 @@ import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.rise.PieceCurve;
 import doughtide.core.rise.RiseCurve;
+import doughtide.core.rise.RiseModel;
 import java.io.Serializable;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -42,7 +43,9 @@ public final class ColdFit {
 
   /**
    * A proof whose cold is known as after the readings. The loaf is taken to have been shaped at the
-   * likely shape point, unless it is known when it went into the cold.
+   * likely shape point, unless it is known when it went into the cold, and its dough to be one
+   * whose unknowns are all at their middle: what the dough makes of the core is small beside the
+   * cold.
    *
    * @param bulk the dough
    * @param proof with a cold
@@ -72,12 +75,13 @@ public final class ColdFit {
                         "core-readings.no-shape",
                         "a probe needs a loaf that can be shaped: see without its readings"));
     double inCold = intoColdHours.orElse(night.proofFromHours() + proof.roomHours());
-    double from = Math.max(0, Math.min(inCold - proof.roomHours(), night.bulk().endHours()));
+    RiseCurve typical = RiseModel.of(bulk.formula(), bulk.temperature()).runFast(bulk.hours());
+    double from = Math.max(0, Math.min(inCold - proof.roomHours(), typical.endHours()));
     return proof.withCold(
         of(
             LoafModel.of(bulk.formula(), proof, LoafSettings.FULL),
             cold,
-            night.bulk(),
+            typical,
             from,
             proof.roomHours(),
             readings.apply(inCold)));

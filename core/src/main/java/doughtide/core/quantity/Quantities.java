@@ -24,7 +24,7 @@ public final class Quantities {
   private static final Pattern SPACES = Pattern.compile(" +");
   private static final Pattern DEGREE = Pattern.compile("[°º˚\uFFFD]|deg(rees?)? ?");
   private static final Pattern MEASURE =
-      Pattern.compile("([+-]?[0-9]{1,9}(?:[.,][0-9]{1,9})?|[+-]?[.,][0-9]{1,9}) ?([^0-9+.,-]*)");
+      Pattern.compile("([+-]?[0-9]{1,9}(?:[.,][0-9]{1,18})?|[+-]?[.,][0-9]{1,18}) ?([^0-9+.,-]*)");
   private static final Pattern TWO_WAYS = Pattern.compile("[+-]?[1-9][0-9]{0,2},[0-9]{3}");
   private static final Pattern HOURS_MINUTES =
       Pattern.compile("([0-9]{1,4}) ?(?:h|hrs?|hours?|:) ?([0-9]{1,2}) ?(?:m|mins?|minutes?|h)?");
