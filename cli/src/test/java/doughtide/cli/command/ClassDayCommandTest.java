@@ -132,7 +132,7 @@ class ClassDayCommandTest {
       assertThat(ann).isCloseTo(all * 2 / 3, within(0.011));
     }
     assertThat(answer.text("students.0.steps.0.step")).isEqualTo("feed the starter");
-    assertThat(answer.text("students.1.steps.0.step")).isEqualTo("Anstellgut füttern");
+    assertThat(answer.text("students.1.steps.0.step")).isEqualTo("Anstellgut auffrischen");
     assertThat(answer.text("students.1.steps.0.from"))
         .isEqualTo(answer.text("plans.0.steps.0.from"));
     assertThat(answer.number("students.0.steps.size"))
