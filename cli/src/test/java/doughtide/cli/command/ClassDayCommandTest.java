@@ -169,6 +169,7 @@ class ClassDayCommandTest {
 
   /** The timetable of the one person has every step with hands on. */
   private static void saysWhenAndWhat(String page, JsonAnswer answer) {
+    assertThat(page).contains("the option --page writes this day as one file; send it by e-mail");
     for (int i = 0; i < answer.number("plans.0.steps.size"); i++) {
       String step = "plans.0.steps." + i;
       if (answer.text(step + ".handsOn").equals("true")) {

@@ -33,11 +33,17 @@ final class Timetable {
     this.say = new DayWords(words);
   }
 
+  /** How to send the day to telephones stands at the end, unless that alone needs a side. */
   List<Page> sides(PageFormat format, LocalDate date) {
+    List<Page> sides = page(format, date).sides();
+    List<Page> sent = page(format, date).paragraph(words.say("timetable.send")).sides();
+    return sent.size() == sides.size() ? sent : sides;
+  }
+
+  private Page page(PageFormat format, LocalDate date) {
     return new Page(format, words, heading(), date)
         .paragraph(pages.title())
-        .largeTable(table(), MOST_SCALE)
-        .sides();
+        .largeTable(table(), MOST_SCALE);
   }
 
   private String heading() {
