@@ -141,21 +141,24 @@ public final class LearnCommand implements Command {
     if (file.document().head().shapedHours().isEmpty()) {
       return new TargetBelief.Loaf(result, 1);
     }
+    DoughInHand dough = inHand(file, arguments, session.environment());
+    return DocumentFile.named(file.bake().name(), () -> dough.judged(result));
+  }
+
+  /** A bake as the commands on a dough in hand see it. */
+  private static DoughInHand inHand(
+      ReadingsFile file, Arguments arguments, Environment environment) {
     Arguments asked = arguments.as(KitchenOptions.added(new NowCommand().spec()));
-    return DocumentFile.named(
-        file.bake().name(),
-        () -> DoughInHand.of(file, asked, session.environment()).judged(result));
+    return DocumentFile.named(file.bake().name(), () -> DoughInHand.of(file, asked, environment));
   }
 
   /** What is known of the cold after the nights whose core was read, one after another. */
   private static Optional<Cold> cold(
       List<ReadingsFile> files, Arguments arguments, Environment environment) {
-    Arguments asked = arguments.as(KitchenOptions.added(new NowCommand().spec()));
     Optional<Cold> known = Optional.empty();
     for (ReadingsFile file : files) {
       if (!file.document().head().core().readings().isEmpty()) {
-        DoughInHand dough =
-            DocumentFile.named(file.bake().name(), () -> DoughInHand.of(file, asked, environment));
+        DoughInHand dough = inHand(file, arguments, environment);
         Optional<Cold> before = known;
         known = Optional.of(DocumentFile.named(file.bake().name(), () -> dough.taught(before)));
       }
