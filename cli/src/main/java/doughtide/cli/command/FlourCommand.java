@@ -13,6 +13,7 @@ import doughtide.core.document.FlourDocument;
 import doughtide.core.flourtrial.AbsorptionFit;
 import doughtide.core.flourtrial.BowlPlan;
 import doughtide.core.flourtrial.BowlTest;
+import doughtide.core.flourtrial.Experience;
 import doughtide.core.flourtrial.FlourRecord;
 import doughtide.core.flourtrial.GradedBowl;
 import doughtide.core.flourtrial.Scale;
@@ -22,9 +23,7 @@ import doughtide.core.quantity.Share;
 import doughtide.core.quantity.ShellWord;
 import doughtide.core.quantity.Shorten;
 import doughtide.report.chart.ChartFormat;
-import doughtide.report.chart.ChartOutput;
-import doughtide.report.chart.ChartSize;
-import doughtide.report.chart.FlourTrialChart;
+import doughtide.report.chart.Charts;
 import doughtide.report.words.Words;
 import java.util.ArrayList;
 import java.util.List;
@@ -217,7 +216,7 @@ public final class FlourCommand implements Command {
     var experience = FlourOptions.experience(arguments);
     OutputOptions.Format format = OutputOptions.format(arguments);
     arguments.refuseUnasked("flour read");
-    chart.ifPresent(file -> draw(record, fit, words, file));
+    chart.ifPresent(file -> draw(record, fit, experience, words, file));
     print(
         FlourSections.read(record, fit, experience).fromKitchen(arguments.fromKitchen()),
         format,
@@ -235,14 +234,13 @@ public final class FlourCommand implements Command {
     }
   }
 
-  private static void draw(FlourRecord record, AbsorptionFit fit, Words words, OutputFile file) {
+  private static void draw(
+      FlourRecord record, AbsorptionFit fit, Experience baker, Words words, OutputFile file) {
     String title = words.say("chart.title.flour", Map.of("flour", record.name()));
     byte[] bytes =
-        ChartOutput.bytes(
-            FlourTrialChart.of(title, List.of(), fit, BowlTest.of(record.toFlour()), words),
-            ChartFormat.ofFileName(file.shown()),
-            ChartSize.A5_LANDSCAPE,
-            FlourTrialChart.caption(title, fit, words));
+        Charts.in(words)
+            .flour(title, fit, BowlTest.of(record.toFlour()), baker)
+            .bytes(ChartFormat.ofFileName(file.shown()));
     file.write(out -> out.write(bytes));
   }
 

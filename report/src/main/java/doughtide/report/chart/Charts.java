@@ -5,6 +5,7 @@ import doughtide.core.day.DayPlan;
 import doughtide.core.feeding.FeedingForecast;
 import doughtide.core.flourtrial.AbsorptionFit;
 import doughtide.core.flourtrial.BowlTest;
+import doughtide.core.flourtrial.Experience;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.Warning;
 import doughtide.core.loaf.Proof;
@@ -124,13 +125,14 @@ public final class Charts {
    * @param title over the chart
    * @param fit what the bowls said
    * @param test by which they were graded, as {@link BowlTest#of} has it for the flour
+   * @param baker how far below the limit to work
    * @hidden
    */
   @Internal
-  public DrawnChart flour(String title, AbsorptionFit fit, BowlTest test) {
+  public DrawnChart flour(String title, AbsorptionFit fit, BowlTest test, Experience baker) {
     return new DrawnChart(
-        FlourTrialChart.of(title, List.of(), fit, test, words),
-        FlourTrialChart.caption(title, fit, words));
+        FlourTrialChart.of(title, fit, test, baker, words),
+        FlourTrialChart.caption(title, fit, baker, words));
   }
 
   private RiseChartData.Builder data(String title, RiseForecast forecast, Rise... marks) {

@@ -50,7 +50,7 @@ public final class FeedChart {
       Words words) {
     return body(forecast, fedAt, words)
         .title(title)
-        .answer(answer(forecast, fedAt, words))
+        .answer(List.of(answer(forecast, fedAt, words)))
         .subtitle(subtitle)
         .chart();
   }
@@ -102,30 +102,37 @@ public final class FeedChart {
         .notes(RiseChart.withMidnight(words.say("chart.feedKey"), midnights, words));
   }
 
-  /** For which clock time to plan; hours alone would not say from when they count. */
-  private static List<String> answer(
+  /** For which time to plan, by the clock where it is known, else in hours after the feed. */
+  private static String answer(
       FeedingForecast forecast, Optional<ZonedDateTime> fedAt, Words words) {
-    if (fedAt.isEmpty() || forecast.readyHours().isEmpty()) {
-      return List.of();
+    if (forecast.ripe().likely().isEmpty()) {
+      return words.say("phone.starter.never");
     }
-    ZonedDateTime fed = fedAt.get();
-    Function<OptionalDouble, String> clock =
-        hours -> RiseChart.clockAt(Hours.after(fed, hours.orElseThrow()), fed, words);
-    return List.of(
-        words.say(
-            "phone.ready",
-            Map.of(
-                "time", clock.apply(forecast.readyHours()),
-                "from", clock.apply(forecast.ripe().likely()),
-                "until", clock.apply(forecast.falling().likely()))));
+    Function<OptionalDouble, String> time =
+        hours -> clockOrHours(hours.orElseThrow(), fedAt, words);
+    if (forecast.readyHours().isEmpty()) {
+      String early = time.apply(forecast.ripe().early());
+      return words.say("phone.starter.open", Map.of("early", early));
+    }
+    return words.say(
+        fedAt.isPresent() ? "phone.ready" : "chart.feedReady",
+        Map.of(
+            "time", time.apply(forecast.readyHours()),
+            "from", time.apply(forecast.ripe().likely()),
+            "until", time.apply(forecast.falling().likely())));
+  }
+
+  private static String clockOrHours(double hours, Optional<ZonedDateTime> fedAt, Words words) {
+    return fedAt
+        .map(fed -> RiseChart.clockAt(Hours.after(fed, hours), fed, words))
+        .orElseGet(() -> words.hours(hours));
   }
 
   /** Title and a description in sentences. */
   public static ChartCaption caption(
       String title, FeedingForecast forecast, Optional<ZonedDateTime> fedAt, Words words) {
-    StringBuilder description = new StringBuilder();
-    answer(forecast, fedAt, words).forEach(said -> description.append(said).append(' '));
-    description.append(words.say("chart.feedKey"));
+    StringBuilder description = new StringBuilder(answer(forecast, fedAt, words));
+    description.append(' ').append(words.say("chart.feedKey"));
     for (ChartPicture.Lane lane : lanes(forecast, fedAt, words)) {
       description.append(' ').append(lane.label()).append('.');
     }

@@ -3,6 +3,7 @@ package doughtide.report.chart;
 import doughtide.core.Internal;
 import doughtide.core.flourtrial.AbsorptionFit;
 import doughtide.core.flourtrial.BowlTest;
+import doughtide.core.flourtrial.Experience;
 import doughtide.core.flourtrial.Grade;
 import doughtide.core.flourtrial.GradedBowl;
 import doughtide.core.flourtrial.HydrationEstimate;
@@ -22,7 +23,7 @@ import java.util.TreeMap;
  * <pre>{@code
  * Words words = Words.in(Language.ENGLISH);
  * PrintedChart chart =
- *     FlourTrialChart.of("Harrow white", List.of(), fit, BowlTest.WINDOW, words);
+ *     FlourTrialChart.of("Harrow white", fit, BowlTest.WINDOW, Experience.BEGINNER, words);
  * }</pre>
  */
 @Internal
@@ -36,13 +37,13 @@ public final class FlourTrialChart {
    * The chart, ready to be written or put on a page.
    *
    * @param title which flour
-   * @param subtitle further lines under the title
    * @param fit the fitted grades
    * @param test by which the bowls were graded
+   * @param baker how far below the limit to work
    * @param words the language
    */
   public static PrintedChart of(
-      String title, List<String> subtitle, AbsorptionFit fit, BowlTest test, Words words) {
+      String title, AbsorptionFit fit, BowlTest test, Experience baker, Words words) {
     double[] x = hydrations(fit);
     double[] y = new double[x.length];
     for (int i = 0; i < x.length; i++) {
@@ -54,7 +55,7 @@ public final class FlourTrialChart {
             step, x[0], x[x.length - 1], words.say("chart.hydration"), v -> words.number(v, 0));
     return ChartPicture.on(across, gradeAxis(test, words))
         .title(title)
-        .subtitle(subtitle)
+        .answer(List.of(answer(fit, baker, words)))
         .curves(List.of(new ChartPicture.Curve("expected", x, y, ChartPicture.Pen.BOLD, false)))
         .spans(bowls(fit))
         .lanes(lanes(fit, words))
@@ -62,9 +63,22 @@ public final class FlourTrialChart {
         .chart();
   }
 
-  /** Title and a description in a sentence. */
-  public static ChartCaption caption(String title, AbsorptionFit fit, Words words) {
-    StringBuilder description = new StringBuilder(words.say("chart.trialKey"));
+  /** At how much water to work, and where the flour is comfortable and too wet. */
+  private static String answer(AbsorptionFit fit, Experience baker, Words words) {
+    return words.say(
+        "chart.trialAnswer",
+        Map.of(
+            "working", words.percent(fit.workingHydration(baker).percent(), 1),
+            "from", words.percent(fit.comfortable().fromPercent(), 1),
+            "to", words.percent(fit.comfortable().toPercent(), 1),
+            "limit", words.percent(fit.limit().likelyPercent(), 1)));
+  }
+
+  /** Title and a description in sentences. */
+  public static ChartCaption caption(
+      String title, AbsorptionFit fit, Experience baker, Words words) {
+    StringBuilder description = new StringBuilder(answer(fit, baker, words));
+    description.append(' ').append(words.say("chart.trialKey"));
     List<ChartPicture.Lane> lanes = new ArrayList<>(lanes(fit, words));
     Collections.reverse(lanes);
     lanes.forEach(lane -> description.append(' ').append(lane.label()).append('.'));

@@ -11,6 +11,7 @@ import doughtide.core.feeding.FeedingPlanner;
 import doughtide.core.flourtrial.AbsorptionFit;
 import doughtide.core.flourtrial.AbsorptionPrior;
 import doughtide.core.flourtrial.BowlTest;
+import doughtide.core.flourtrial.Experience;
 import doughtide.core.flourtrial.Grade;
 import doughtide.core.flourtrial.GradedBowl;
 import doughtide.core.forecast.RiseForecast;
@@ -67,6 +68,7 @@ class ChartSweepTest {
     TODAY,
     COMPARISON,
     FEED,
+    FEED_WITHOUT_CLOCK,
     DAY,
     CLASS_DAY,
     TRIAL,
@@ -114,6 +116,15 @@ class ChartSweepTest {
   void aSampleOfAllIsWhole(Case one) throws IOException {
     List<Sheet> sheets = sheets();
     assertWhole(one, List.of(sheets.get(one.dough()), sheets.get(one.dough() * 7 % 20)));
+  }
+
+  /** Every kind once; the lines compared stand on a page, which leads with the answer for them. */
+  @ParameterizedTest
+  @EnumSource(names = "COMPARISON", mode = EnumSource.Mode.EXCLUDE)
+  void everyChartLeadsWithItsAnswer(Kind kind) {
+    assertThat(drawer(new Case(0, kind)).draw(ENGLISH).chart().picture().answer())
+        .isNotEmpty()
+        .allSatisfy(line -> assertThat(line).isNotBlank());
   }
 
   /** Every kind once: no mark stands in a picture that its key does not tell of. */
@@ -185,7 +196,8 @@ class ChartSweepTest {
       case ROOM -> loaf(dough, Proof.inRoom(Temperature.ofCelsius(22), 2));
       case TODAY -> words -> today(dough, words);
       case COMPARISON -> words -> comparison(dough, words);
-      case FEED -> feed(18 + one.dough() * 1.2);
+      case FEED -> feed(18 + one.dough() * 1.2, EVENING);
+      case FEED_WITHOUT_CLOCK -> feed(18 + one.dough() * 1.2, Optional.empty());
       case DAY -> words -> day(SampleDays.one(), SampleDays.ONE_NAME, words);
       case CLASS_DAY -> words -> day(SampleDays.two(), SampleDays.TWO_NAMES, words);
       case TRIAL -> words -> trial(BowlTest.values()[one.dough() % 2], words);
@@ -283,7 +295,9 @@ class ChartSweepTest {
     }
     AbsorptionFit fit = AbsorptionFit.of(bowls, AbsorptionPrior.of(flour.flour()));
     String name = words.say("flour." + flour.name());
-    return Charts.in(words).flour(words.say("chart.title.flour", Map.of("flour", name)), fit, test);
+    return Charts.in(words)
+        .flour(
+            words.say("chart.title.flour", Map.of("flour", name)), fit, test, Experience.BEGINNER);
   }
 
   private static DrawnChart jars(int count, Words words) {
@@ -304,7 +318,7 @@ class ChartSweepTest {
     return JarsChart.of(jars, words);
   }
 
-  private static Drawer feed(double celsius) {
+  private static Drawer feed(double celsius, Optional<ZonedDateTime> fedAt) {
     FeedingForecast forecast =
         FeedingPlanner.with(RiseForecaster.standard().withMembers(32))
             .forecast(
@@ -312,6 +326,6 @@ class ChartSweepTest {
                 DoughTemperature.steady(Temperature.ofCelsius(celsius)));
     return words ->
         Charts.in(words)
-            .feeding(words.say("chart.title.feed", Map.of("ratio", "1:5:5")), forecast, EVENING);
+            .feeding(words.say("chart.title.feed", Map.of("ratio", "1:5:5")), forecast, fedAt);
   }
 }

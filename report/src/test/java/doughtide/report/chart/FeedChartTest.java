@@ -66,6 +66,25 @@ class FeedChartTest {
         .contains(">Plan to use it about " + words.dayAndClock(ready) + ": likely ripe from ");
   }
 
+  @ParameterizedTest
+  @EnumSource
+  void leadsWithTheHoursWhereNobodyKnowsTheClock(Language language) {
+    FeedingForecast forecast = forecast(22);
+    Words words = Words.in(language);
+    String ready = words.hours(forecast.readyHours().orElseThrow());
+
+    assertThat(FeedChart.of("x", List.of(), forecast, Optional.empty(), words).picture().answer())
+        .singleElement()
+        .asString()
+        .contains(ready)
+        .contains(words.hours(forecast.ripe().likely().orElseThrow()))
+        .contains(words.hours(forecast.falling().likely().orElseThrow()))
+        .satisfies(
+            said ->
+                assertThat(FeedChart.caption("x", forecast, Optional.empty(), words).description())
+                    .startsWith(said));
+  }
+
   @Test
   void sameForecastGivesTheSameBytes() {
     Words words = Words.in(Language.ENGLISH);

@@ -6,12 +6,14 @@ import doughtide.core.dough.FlourClass;
 import doughtide.core.flourtrial.AbsorptionFit;
 import doughtide.core.flourtrial.AbsorptionPrior;
 import doughtide.core.flourtrial.BowlTest;
+import doughtide.core.flourtrial.Experience;
 import doughtide.core.flourtrial.Grade;
 import doughtide.core.flourtrial.GradedBowl;
 import doughtide.report.words.Language;
 import doughtide.report.words.Words;
 import java.nio.charset.StandardCharsets;
 import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
 
@@ -36,10 +38,11 @@ class FlourTrialChartTest {
     Words words = Words.in(language);
     byte[] bytes =
         ChartOutput.bytes(
-            FlourTrialChart.of("Harrow white", List.of(), fit(), BowlTest.WINDOW, words),
+            FlourTrialChart.of(
+                "Harrow white", fit(), BowlTest.WINDOW, Experience.EXPERIENCED, words),
             ChartFormat.SVG,
             ChartSize.A5_LANDSCAPE,
-            FlourTrialChart.caption("Harrow white", fit(), words));
+            FlourTrialChart.caption("Harrow white", fit(), Experience.EXPERIENCED, words));
 
     assertThat(new String(bytes, StandardCharsets.UTF_8))
         .contains("Harrow white")
@@ -48,5 +51,27 @@ class FlourTrialChartTest {
         .contains(words.say("grade.TORN"))
         .contains(words.say("grade.TOO_STIFF"))
         .contains(words.say("chart.hydration"));
+  }
+
+  /** The water to work at is as far below the limit as the baker's hands want it. */
+  @Test
+  void leadsWithTheWaterToWorkAt() {
+    Words words = Words.in(Language.ENGLISH);
+    double working = fit().limit().likelyPercent() - 2;
+
+    assertThat(
+            FlourTrialChart.of(
+                    "Harrow white", fit(), BowlTest.WINDOW, Experience.EXPERIENCED, words)
+                .picture()
+                .answer())
+        .singleElement()
+        .asString()
+        .startsWith("Work at " + words.percent(working, 1) + " water; comfortable from ")
+        .satisfies(
+            said ->
+                assertThat(
+                        FlourTrialChart.caption("x", fit(), Experience.EXPERIENCED, words)
+                            .description())
+                    .startsWith(said));
   }
 }
