@@ -18,6 +18,8 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 
 /**
  * The same dough with one thing changed: small charts on one scale, all likely lines in one chart,
@@ -88,20 +90,30 @@ public record ComparisonPage(
 
   @Override
   public List<Page> pages(PageFormat format, Words words, LocalDate date) {
+    return pages(
+        () -> new Page(format, words, title, date),
+        page -> page.strong(idea),
+        page -> told(page, words),
+        words);
+  }
+
+  /** On one side, or on two with a chart on each; what is told stands with the lines compared. */
+  private List<Page> pages(
+      Supplier<Page> empty, UnaryOperator<Page> lead, UnaryOperator<Page> rest, Words words) {
     Drawn drawn = drawn(words);
     for (double scale : scales()) {
-      Page whole = told(charts(drawn, led(format, words, date), scale), words);
+      Page whole = rest.apply(drawn.overlay(rows(drawn, lead.apply(empty.get()), scale), scale));
       if (whole.fits()) {
         return List.of(whole);
       }
     }
-    return Page.sidesOf(
-        charts(drawn, led(format, words, date), 1),
-        told(new Page(format, words, title, date), words));
-  }
-
-  private Page led(PageFormat format, Words words, LocalDate date) {
-    return new Page(format, words, title, date).strong(idea);
+    Page columns = columns(drawn, lead.apply(empty.get()));
+    Page small = columns.fits() ? columns : rows(drawn, lead.apply(empty.get()), 1);
+    List<Page> halves = Page.sidesOf(small, rest.apply(drawn.overlay(empty.get(), 1)));
+    List<Page> chartsFirst =
+        Page.sidesOf(
+            drawn.overlay(rows(drawn, lead.apply(empty.get()), 1), 1), rest.apply(empty.get()));
+    return halves.size() <= chartsFirst.size() ? halves : chartsFirst;
   }
 
   private Page told(Page page, Words words) {
@@ -117,17 +129,11 @@ public record ComparisonPage(
   public Handout exercise(Edition edition) {
     return (format, words, date) -> {
       String head = words.say("exercise." + edition.name(), Map.of("title", title));
-      Drawn drawn = drawn(words);
-      for (double scale : scales()) {
-        Page whole =
-            asked(charts(drawn, new Page(format, words, head, date), scale), words, edition);
-        if (whole.fits()) {
-          return List.of(whole);
-        }
-      }
-      return Page.sidesOf(
-          charts(drawn, new Page(format, words, head, date), 1),
-          asked(new Page(format, words, head, date), words, edition));
+      return pages(
+          () -> new Page(format, words, head, date),
+          page -> page,
+          page -> asked(page, words, edition),
+          words);
     };
   }
 
@@ -154,23 +160,33 @@ public record ComparisonPage(
 
   /** The charts of the page, which are the same however large they become. */
   private record Drawn(
-      List<PrintedChart> small, List<String> descriptions, PrintedChart overlay, String overlaid) {}
+      List<PrintedChart> small, List<String> descriptions, PrintedChart lines, String described) {
+    Page overlay(Page page, double scale) {
+      double sizes = small.size() > 3 ? 17 : 12;
+      return page.chart(lines, sizes * scale * page.sizePt(), described);
+    }
+  }
 
   private Drawn drawn(Words words) {
     return new Drawn(
         small(words), descriptions(words), overlay(words), words.say("compare.overlay"));
   }
 
-  private Page charts(Drawn drawn, Page page, double scale) {
-    notes.forEach(page::paragraph);
-    double size = scale * page.sizePt();
+  /** Small charts in one or two rows. */
+  private Page rows(Drawn drawn, Page page, double scale) {
     int across = cases.size() == 4 ? 2 : Math.min(3, cases.size());
-    page.charts(
-        drawn.small(),
-        drawn.descriptions(),
-        across,
-        (cases.size() > 4 ? 11 : cases.size() > 3 ? 9 : 10) * size);
-    return page.chart(drawn.overlay(), (cases.size() > 3 ? 17 : 12) * size, drawn.overlaid());
+    double sizes = cases.size() > 4 ? 11 : cases.size() > 3 ? 9 : 10;
+    return small(drawn, page, across, sizes * scale);
+  }
+
+  /** Charts wider than tall, on a side of their own. */
+  private Page columns(Drawn drawn, Page page) {
+    return small(drawn, page, cases.size() > 3 ? 2 : 1, 9);
+  }
+
+  private Page small(Drawn drawn, Page page, int across, double sizes) {
+    notes.forEach(page::paragraph);
+    return page.charts(drawn.small(), drawn.descriptions(), across, sizes * page.sizePt());
   }
 
   @Override

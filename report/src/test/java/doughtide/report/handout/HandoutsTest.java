@@ -14,12 +14,14 @@ import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Share;
 import doughtide.core.quantity.Temperature;
 import doughtide.report.ComputedPages;
+import doughtide.report.PageText;
 import doughtide.report.Samples;
 import doughtide.report.chart.ChartFormat;
 import doughtide.report.chart.ChartOutput;
 import doughtide.report.chart.ChartSize;
 import doughtide.report.page.PageFormat;
 import doughtide.report.page.PageTest;
+import doughtide.report.page.PaperSize;
 import doughtide.report.page.PlotBlock;
 import doughtide.report.page.StripBlock;
 import doughtide.report.words.Language;
@@ -77,6 +79,30 @@ class HandoutsTest {
     String hours = WORDS.hoursSpan(page.cases().get(0).mark().orElseThrow());
     assertThat(students).doesNotContain(hours.replace('\u00a0', ' '));
     assertThat(teacher).contains(hours.replace('\u00a0', ' '), "Answers:");
+  }
+
+  /** Two sides are each filled to the foot by a chart; none holds a table alone. */
+  @ParameterizedTest
+  @EnumSource
+  void sixDoughsFillBothSidesOfTheirComparison(PageFormat.TextSize size) throws IOException {
+    ComparisonPage page = ComputedPages.comparison(WORDS, 20, 22, 24, 26, 28, 30);
+    PageFormat format = new PageFormat(PaperSize.A4, PageFormat.Orientation.UPRIGHT, size);
+    try (PDDocument document = Loader.loadPDF(page.bytes(format, WORDS, Samples.DATE))) {
+      assertThat(document.getNumberOfPages()).isEqualTo(2);
+      for (int side = 1; side <= 2; side++) {
+        assertThat(lowestText(document, side)).isGreaterThan(0.85);
+      }
+    }
+  }
+
+  /** How far down the lowest line over the foot stands, as a part of the paper. */
+  private static double lowestText(PDDocument document, int side) throws IOException {
+    double paper = document.getPage(side - 1).getMediaBox().getHeight();
+    return PageText.of(document, side).stream()
+        .mapToDouble(glyph -> glyph.area().getMaxY() / paper)
+        .filter(down -> down < 0.93)
+        .max()
+        .orElseThrow();
   }
 
   @Test
