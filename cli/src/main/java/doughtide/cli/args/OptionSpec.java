@@ -50,7 +50,9 @@ public record OptionSpec(
 
   /** The same, where another part of the command line may stand for it. */
   public OptionSpec optional() {
-    return new OptionSpec(name, word, example, description, defaultText, Use.OPTIONAL);
+    return use == Use.REQUIRED
+        ? new OptionSpec(name, word, example, description, defaultText, Use.OPTIONAL)
+        : this;
   }
 
   public OptionSpec repeatable() {

@@ -10,6 +10,7 @@ import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
 import java.util.Set;
+import java.util.regex.Pattern;
 
 /**
  * The names by which a batch calls the options of a dough: {@code dough_temp} is {@code
@@ -18,6 +19,8 @@ import java.util.Set;
 public final class BatchColumns {
 
   public static final String ID = "id";
+
+  private static final Pattern OPTION = Pattern.compile("--([a-z0-9]+(?:-[a-z0-9]+)*)");
 
   private final List<String> known = new ArrayList<>();
 
@@ -73,10 +76,9 @@ public final class BatchColumns {
 
   /** A message about options, in words about columns. */
   public String inColumns(String message) {
-    String said = message;
-    for (String option : known) {
-      said = said.replace("--" + option, column(option));
-    }
-    return said;
+    return OPTION
+        .matcher(message)
+        .replaceAll(
+            found -> known.contains(found.group(1)) ? column(found.group(1)) : found.group());
   }
 }

@@ -15,6 +15,7 @@ import doughtide.core.day.BakeDay;
 import doughtide.core.day.Oven;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.FlourClass;
+import doughtide.core.dough.Starter;
 import doughtide.core.feeding.BuildTimes;
 import doughtide.core.feeding.FeedingPlanner;
 import doughtide.core.flourtrial.AbsorptionFit;
@@ -30,6 +31,7 @@ import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Share;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -167,6 +169,8 @@ final class DayDough {
         arguments.text(PlanClock.BENCH).orElseThrow(() -> arguments.missing(PlanClock.BENCH));
     arguments.exclusive(FLOUR, FlourFile.OPTION);
     arguments.exclusive(STARTER_CONDITION, STARTER_IN_COLD);
+    arguments.exclusive(StageOptions.STAGE, STARTER_IN_COLD);
+    arguments.exclusive(StageOptions.STAGES, STARTER_IN_COLD);
     Optional<FlourRecord> record = FlourFile.read(arguments, environment);
     RiseForecaster forecaster = StarterOptions.forecaster(arguments, environment);
     Optional<BuildTimes> stages =
@@ -174,9 +178,7 @@ final class DayDough {
             .map(build -> BuildTimes.of(FeedingPlanner.with(forecaster).build(build)));
     DoughFormula usual = FormulaOptions.formula(arguments, environment);
     DoughFormula dough =
-        stages
-            .map(times -> usual.toBuilder().starter(times.build().ripened()).build())
-            .orElse(usual);
+        stages.map(times -> with(times.build().ripened(), arguments, environment)).orElse(usual);
     BakeDay.Builder day =
         BakeDay.builder()
             .readyAt(clock.readyHour())
@@ -206,6 +208,13 @@ final class DayDough {
     }
     arguments.count(PLANS, 1, 20).ifPresent(day::plans);
     return BenchOptions.read(arguments).in(day.build());
+  }
+
+  /** What is said of the starter's share is said of the starter that the stages make. */
+  private static DoughFormula with(Starter built, Arguments arguments, Environment environment) {
+    Map<String, String> hydration = Map.of(STARTER_HYDRATION, built.hydration().percent() + "%");
+    DoughFormula dough = FormulaOptions.formula(arguments.with(hydration, List.of()), environment);
+    return dough.toBuilder().starter(built).build();
   }
 
   private static void named(Arguments arguments, String option, Runnable set) {

@@ -15,6 +15,7 @@ import doughtide.cli.file.FileProblem;
 import doughtide.cli.options.BenchOptions;
 import doughtide.cli.options.FormulaOptions;
 import doughtide.cli.options.KitchenOptions;
+import doughtide.cli.options.StageOptions;
 import doughtide.cli.options.StarterOptions;
 import doughtide.cli.session.Environment;
 import doughtide.cli.text.OneLine;
@@ -60,6 +61,7 @@ record DayOptions(
   private static final String HANDS = "hands";
   private static final String ROSTER = "roster";
   private static final String FLOUR = "flour";
+  private static final String STARTER_IN_COLD = "starter-in-cold";
   private static final String LOAVES = "loaves";
   private static final int MOST_DOUGHS = 16;
   private static final int LONGEST_NAME = 24;
@@ -84,6 +86,8 @@ record DayOptions(
           BenchOptions.SHAPING_TIME,
           BenchOptions.MIXER_CAPACITY,
           "starter-condition",
+          StageOptions.STAGE,
+          StageOptions.STAGES,
           StarterOptions.STARTER_FILE);
 
   /** What each dough has of its own. */
@@ -101,7 +105,9 @@ record DayOptions(
           "starter-hydration",
           "starter-condition",
           "starter-flour",
-          "starter-in-cold",
+          STARTER_IN_COLD,
+          StageOptions.STAGE,
+          StageOptions.STAGES,
           "dough-temp",
           "vessel",
           "vessel-material",
@@ -109,6 +115,10 @@ record DayOptions(
           FormulaOptions.GRAMS,
           FormulaOptions.INCLUSIONS,
           PlanClock.READY_AT);
+
+  /** How a starter is made ready for a dough: a dough's own way stands for that of all. */
+  private static final List<String> STARTERS =
+      List.of(STARTER_IN_COLD, StageOptions.STAGE, StageOptions.STAGES);
 
   DayOptions {
     names = List.copyOf(names);
@@ -165,6 +175,7 @@ record DayOptions(
     if (!arguments.has(PlanClock.BENCH)) {
       throw arguments.missing(PlanClock.BENCH);
     }
+    arguments.exclusive(StageOptions.STAGE, StageOptions.STAGES);
     int hands = arguments.count(HANDS, 1, 20).orElse(1);
     Reader reader = new Reader(arguments, environment, clock);
     List<RosterGroup> groups = groups(arguments, environment);
@@ -374,9 +385,14 @@ record DayOptions(
     private BakeDay day(BatchRow row) {
       Map<String, List<String>> values = new LinkedHashMap<>();
       for (String option : COMMON) {
-        common.text(option).ifPresent(text -> values.put(option, List.of(text)));
+        if (common.has(option)) {
+          values.put(option, common.all(option));
+        }
       }
       values.putAll(KitchenOptions.choice(common));
+      if (STARTERS.stream().anyMatch(row.values()::containsKey)) {
+        values.keySet().removeAll(STARTERS);
+      }
       row.values().forEach((option, text) -> putOwn(values, option, text));
       Arguments own = new Arguments(DAY, values, List.of(), environment.catalogue());
       Arguments all = KitchenOptions.beside(own, Map.of(), environment);

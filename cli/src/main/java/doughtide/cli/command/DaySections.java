@@ -38,7 +38,9 @@ import doughtide.core.quantity.Mass;
 import doughtide.report.words.FeedWords;
 import doughtide.report.words.WaterWords;
 import java.util.ArrayList;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -253,13 +255,27 @@ final class DaySections {
     }
   }
 
-  /** Each stage of a starter: when it is ripe and how sour it gets. */
-  private void stagesOf(BakePlan plan, Section.Builder body) {
-    if (plan.day().stages().isEmpty()) {
-      return;
+  /** Each stage of a starter, once for all doughs that it is for: when it is ripe, how sour. */
+  private void stages(DayPlan day, Section.Builder body) {
+    Map<List<Object>, List<Integer>> builds = new LinkedHashMap<>();
+    for (int i = 0; i < day.plans().size(); i++) {
+      BakePlan plan = day.plans().get(i);
+      if (plan.day().stages().isPresent()) {
+        List<Object> build = List.of(plan.day().stages().get(), plan.feed().feedHour());
+        builds.computeIfAbsent(build, key -> new ArrayList<>()).add(i);
+      }
     }
-    BuildTimes build = plan.day().stages().get();
-    Listing.Builder rows = body.listing("", "Stages of the starter (a pH is good to about ± 0.2)");
+    builds.values().forEach(doughs -> stages(day.plans().get(doughs.get(0)), doughs, body));
+  }
+
+  private void stages(BakePlan plan, List<Integer> doughs, Section.Builder body) {
+    BuildTimes build = plan.day().stages().orElseThrow();
+    String whose =
+        isOneDough()
+            ? ""
+            : ": " + doughs.stream().map(options.names()::get).collect(Collectors.joining(", "));
+    Listing.Builder rows =
+        body.listing("", "Stages of the starter (a pH is good to about ± 0.2)" + whose);
     for (int i = 0; i < build.stages().size(); i++) {
       BuildTimes.Stage stage = build.stages().get(i);
       TimeWindow ripe = stage.ripe().plus(plan.feed().feedHour());
@@ -321,6 +337,7 @@ final class DaySections {
       onePage(number, text, body);
     } else {
       timeline(text, body.listing("", "The day"));
+      stages(text.day(), body);
       oven(text, body.listing("", "Oven"));
       doughs(text, body);
       weigh(text, body.listing("", "Weigh (starter in per cent of the flour added)"));
@@ -355,7 +372,7 @@ final class DaySections {
       saysWhy(body.paragraph());
     }
     timeline(text, body.paragraph().listing("", ""));
-    stagesOf(plan, body);
+    stages(text.day(), body);
     Section.Builder rest = body.paragraph();
     rest.say(
             Words.weigh(plan.ingredients())
@@ -501,7 +518,16 @@ final class DaySections {
         + ", "
         + (day.starterInColdHours().isPresent()
             ? "not fed, waits in the cold"
-            : Arguments.word(starter.condition()) + " when it is fed");
+            : day.stages().map(DaySections::built).orElseGet(() -> fed(starter)));
+  }
+
+  private static String built(BuildTimes times) {
+    int stages = times.stages().size();
+    return "built in " + (stages == 1 ? "one stage" : stages + " stages");
+  }
+
+  private static String fed(Starter starter) {
+    return Arguments.word(starter.condition()) + " when it is fed";
   }
 
   private String bench() {

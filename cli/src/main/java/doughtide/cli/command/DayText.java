@@ -86,7 +86,9 @@ record DayText(DayOptions options, DayPlan day) {
   String detail(DayStep each) {
     BakePlan plan = day.plans().get(each.doughs().get(0));
     return switch (each.step().kind()) {
-      case FEED -> stage(plan, each) + feed(plan.feedRatio(each.step()), day.feedAmounts(each));
+      case FEED ->
+          plain(WORDS.stage(plan, each.step()))
+              + feed(plan.feedRatio(each.step()), day.feedAmounts(each));
       case MIX -> "dough at " + Words.temperature(plan.doughTemperature()) + "; " + water(plan);
       case FOLD ->
           each.step().number() == plan.strength().folds() ? "then the windowpane check" : "";
@@ -98,19 +100,6 @@ record DayText(DayOptions options, DayPlan day) {
       case BAKE -> isOneDough() ? "" : loaves(load(each).loaves());
       case BULK_INTO_COLD, BULK_OUT_OF_COLD, AUTOLYSE, PREHEAT, COOL, READY -> "";
     };
-  }
-
-  /** Name and temperature of a stage. */
-  private static String stage(BakePlan plan, DayStep each) {
-    return plan.day()
-        .stages()
-        .map(times -> times.build().stages().get(Math.max(0, each.step().number() - 1)))
-        .map(
-            stage ->
-                stage.name().map(name -> name + ", ").orElse("")
-                    + Words.temperature(stage.temperature())
-                    + "; ")
-        .orElse("");
   }
 
   private static String feed(FeedRatio ratio, FeedAmounts amounts) {

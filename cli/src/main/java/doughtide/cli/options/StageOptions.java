@@ -21,8 +21,8 @@ import java.util.stream.Stream;
 /** The options of a starter that is built in stages. */
 public final class StageOptions {
 
-  private static final String STAGE = "stage";
-  private static final String STAGES = "stages";
+  public static final String STAGE = "stage";
+  public static final String STAGES = "stages";
   private static final String FLOUR = "flour";
 
   private StageOptions() {}

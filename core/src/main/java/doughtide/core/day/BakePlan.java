@@ -3,6 +3,7 @@ package doughtide.core.day;
 import doughtide.core.Internal;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.Ingredients;
+import doughtide.core.feeding.BuildStage;
 import doughtide.core.feeding.FeedAmounts;
 import doughtide.core.feeding.FeedChoice;
 import doughtide.core.feeding.FeedRatio;
@@ -19,6 +20,7 @@ import doughtide.core.thermal.WaterAnswer;
 import doughtide.core.thermal.WaterTemperature;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -292,6 +294,17 @@ public final class BakePlan {
     return day.stages()
         .map(times -> times.build().feedings().get(Math.max(0, step.number() - 1)).ratio())
         .orElse(draft.feed().ratio());
+  }
+
+  /**
+   * {@return the stage that a feeding is, of a starter built in stages}
+   *
+   * @param step a feeding of this plan
+   * @hidden
+   */
+  @Internal
+  public Optional<BuildStage> stage(BakeStep step) {
+    return day.stages().map(times -> times.build().stages().get(Math.max(0, step.number() - 1)));
   }
 
   /** What to weigh for a feeding or a stage; stages make just what the next one takes. */

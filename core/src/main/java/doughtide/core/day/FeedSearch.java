@@ -113,7 +113,7 @@ final class FeedSearch {
   Optional<FeedChoice> sharedWith(double mixHour, List<FeedChoice> others) {
     return roomiest(
         others.stream().map(other -> at(other.feedHour(), mixHour, other.ratio())).toList(),
-        WELL_RIPE_HOURS);
+        stages.isPresent() ? -SAME_HOURS : WELL_RIPE_HOURS);
   }
 
   private static Optional<FeedChoice> roomiest(List<FeedChoice> choices, double leastHours) {

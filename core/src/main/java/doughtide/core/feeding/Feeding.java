@@ -19,7 +19,7 @@ import java.util.List;
  *
  * <pre>{@code
  * Feeding feeding = Feeding.of(new FeedRatio(1, 5, 5));
- * FeedingForecast forecast = FeedingPlanner.standard()
+ * FeedingForecast forecast = FeedingPlanner.with(RiseForecaster.standard())
  *     .forecast(feeding, DoughTemperature.steady(Temperature.ofCelsius(22)));
  * double hours = forecast.ripe().likely().orElseThrow();
  * }</pre>

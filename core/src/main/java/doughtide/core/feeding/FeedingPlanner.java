@@ -25,7 +25,7 @@ import org.apache.commons.math3.analysis.solvers.BrentSolver;
  * Immutable and thread-safe; the same input gives the same output.
  *
  * <pre>{@code
- * FeedingPlanner planner = FeedingPlanner.standard();
+ * FeedingPlanner planner = FeedingPlanner.with(RiseForecaster.standard());
  * TemperatureTrace room = TemperatureTrace.steady(Temperature.ofCelsius(20));
  * RatioAnswer answer = planner.ratioFor(9.5, Feeding.of(new FeedRatio(1, 1, 1)), 1, room);
  * String ratio = answer.ratio().text(); // starter, flour and water

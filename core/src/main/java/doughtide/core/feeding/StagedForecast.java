@@ -16,7 +16,7 @@ import java.util.function.ToDoubleFunction;
  * ensemble; the baker hands on by the clock, so all members are handed on at the same hour.
  *
  * <pre>{@code
- * StagedForecast forecast = FeedingPlanner.standard().build(build);
+ * StagedForecast forecast = FeedingPlanner.with(RiseForecaster.standard()).build(build);
  * double hours = forecast.readyHours().orElseThrow();
  * }</pre>
  */

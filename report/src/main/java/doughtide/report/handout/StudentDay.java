@@ -105,7 +105,8 @@ final class StudentDay {
   /** The starter is fed once for all, so its grams are not a student's. */
   private String detail(DayStep step) {
     return step.step().kind() == BakeStep.Kind.FEED
-        ? words.say("dayDetail.feedForAll", Map.of("ratio", plan.feed().ratio().text()))
+        ? say.stage(plan, step.step())
+            + words.say("dayDetail.feedForAll", Map.of("ratio", plan.feedRatio(step.step()).text()))
         : say.detail(pages.day(), step);
   }
 }

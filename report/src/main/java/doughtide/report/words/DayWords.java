@@ -46,8 +46,9 @@ public final class DayWords {
     BakePlan plan = day.plans().get(each.doughs().get(0));
     return switch (each.step().kind()) {
       case FEED ->
-          new FeedWords(words)
-              .line(plan.feedRatio(each.step()), Optional.of(day.feedAmounts(each)));
+          stage(plan, each.step())
+              + new FeedWords(words)
+                  .line(plan.feedRatio(each.step()), Optional.of(day.feedAmounts(each)));
       case MIX ->
           words.say(
                   "formula.temperature",
@@ -61,6 +62,17 @@ public final class DayWords {
       case LOAVES_INTO_COLD -> words.hours(plan.proofHours());
       default -> "";
     };
+  }
+
+  /** Name and temperature of a stage of the starter, before what is fed; else empty. */
+  public String stage(BakePlan plan, BakeStep feeding) {
+    return plan.stage(feeding)
+        .map(
+            stage ->
+                stage.name().map(name -> name + ", ").orElse("")
+                    + words.temperature(stage.temperature().celsius())
+                    + "; ")
+        .orElse("");
   }
 
   private String water(WaterAnswer answer) {
