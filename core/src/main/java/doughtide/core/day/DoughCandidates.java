@@ -41,6 +41,9 @@ final class DoughCandidates {
   private static final int MOST_WHEN_STOPPED = 3;
   private static final int MOST_QUICK = 6;
 
+  /** Of everything that was found so many are weighed before a day has no plan. */
+  private static final int MOST_WEIGHED = 80;
+
   /** A dough alone is not shaped further from its point than this (starting value). */
   private static final double MOST_OFF_POINT_HOURS = 0.5;
 
@@ -175,12 +178,48 @@ final class DoughCandidates {
     List<Draft> finalists = good(others.isEmpty() ? bakedInGoodTime(some) : some, MEMBERS);
     List<Draft> last = atShapePoint(different(finalists, number, MEMBERS), POINT_MEMBERS, others);
     List<Draft> found = different(good(last, MEMBERS), number, MEMBERS);
-    if (!found.isEmpty() || others.isEmpty()) {
-      return others.isEmpty() ? atTheirPointFirst(found) : found;
+    if (others.isEmpty()) {
+      return atTheirPointFirst(found.isEmpty() ? ofAll(number) : found);
+    }
+    if (!found.isEmpty()) {
+      return found;
     }
     // Beside others a dough may be shaped off its printed point.
     List<Draft> byClock = different(finalists, number, MEMBERS);
     return good(byClock.stream().map(point::atClock).toList(), MEMBERS);
+  }
+
+  /**
+   * Where none of the few that stand for all holds: of everything that was found what comes right
+   * most often, at its printed shape point, or mixed so that this is at the hour found.
+   */
+  private List<Draft> ofAll(int number) {
+    List<Draft> some = drafts.subList(0, Math.min(drafts.size(), MOST_WEIGHED));
+    List<Draft> likeliest =
+        control
+            .map(some, draft -> Map.entry(draft, control.stopped() ? 0 : goodShare(draft)))
+            .stream()
+            .filter(each -> each.getValue() >= LEAST_GOOD_SHARE)
+            .sorted(Map.Entry.<Draft, Double>comparingByValue().reversed())
+            .limit(MOST_CHOSEN_OF_MANY)
+            .map(Map.Entry::getKey)
+            .toList();
+    List<Draft> moved =
+        control.map(likeliest, this::atPrintedPoint).stream().flatMap(List::stream).toList();
+    return different(good(moved, MEMBERS), number, MEMBERS);
+  }
+
+  private List<Draft> atPrintedPoint(Draft draft) {
+    Draft moved = point.printed(draft);
+    Draft shifted = point.printed(shifted(moved, draft.basketHour() - moved.basketHour()));
+    return Stream.of(moved, shifted)
+        .distinct()
+        .filter(each -> search.miss(each) == 0 && search.feeds().isRipe(each.feed()))
+        .toList();
+  }
+
+  private double goodShare(Draft draft) {
+    return weigher(MEMBERS).goodShare(draft);
   }
 
   /**

@@ -8,6 +8,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.stream.DoubleStream;
 
 /**
  * Goes through feed, share, dough temperature, mixing hour, cold and proof on the likely path, and
@@ -32,6 +33,9 @@ final class DraftSearch {
   private static final double FIVE_MINUTES = 1.0 / 12;
   private static final double[] ROOM_PROOF_HOURS = {1, 1.5, 2, 3, 4};
   private static final double[] COLD_BULK_AFTER_HOURS = {1.5, 3, 4.5};
+
+  /** From evening to evening; a night or a day of work is shorter. */
+  private static final double LONG_ABSENCE_HOURS = 12;
 
   private final BakeDay day;
   private final DayModel model;
@@ -132,16 +136,33 @@ final class DraftSearch {
     if (day.cold().isEmpty() || route.doughCelsius() < 23 || route.starterPercent() < 7) {
       return;
     }
-    for (double after : COLD_BULK_AFTER_HOURS) {
-      double from = route.mixHour() + after;
-      if (!day.bench().contains(from, from + HandsOnTime.CARRY_HOURS)) {
-        continue;
-      }
-      day.bench().intervals().stream()
-          .filter(at -> at.fromHour() - from > 5 && at.fromHour() - from < 20)
-          .findFirst()
-          .ifPresent(at -> routes.add(route.partlyCold(from, at.fromHour())));
-    }
+    intoCold(route.mixHour()).forEach(from -> addPartlyCold(routes, route, from));
+  }
+
+  private void addPartlyCold(List<BakeRoute> routes, BakeRoute route, double from) {
+    day.bench().intervals().stream()
+        .filter(at -> at.fromHour() - from > 5 && at.fromHour() - from < 20)
+        .findFirst()
+        .ifPresent(at -> routes.add(route.partlyCold(from, at.fromHour())));
+  }
+
+  /** After some hours at the bench; before a long absence also as late as the baker is there. */
+  private DoubleStream intoCold(double mixHour) {
+    DoubleStream after =
+        DoubleStream.of(COLD_BULK_AFTER_HOURS)
+            .map(hours -> mixHour + hours)
+            .filter(from -> day.bench().contains(from, from + HandsOnTime.CARRY_HOURS));
+    DoubleStream atLast =
+        day.bench().intervals().stream()
+            .filter(at -> at.fromHour() <= mixHour && mixHour < at.toHour())
+            .mapToDouble(at -> at.toHour() - HandsOnTime.CARRY_HOURS)
+            .filter(from -> from - mixHour > COLD_BULK_AFTER_HOURS[0] && isBeforeLongAbsence(from));
+    return DoubleStream.concat(after, atLast).distinct();
+  }
+
+  private boolean isBeforeLongAbsence(double hour) {
+    return day.bench().intervals().stream()
+        .noneMatch(at -> at.fromHour() > hour && at.fromHour() < hour + LONG_ABSENCE_HOURS);
   }
 
   private List<Draft> mixedAt(double mixHour) {

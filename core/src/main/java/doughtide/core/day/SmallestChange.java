@@ -16,6 +16,7 @@ import java.util.function.UnaryOperator;
  */
 final class SmallestChange {
   private static final double GRID_HOURS = 1;
+  private static final double GRID_OF_ONE_HOURS = 0.5; // as its own day is searched
   private static final double HALF_HOUR = 0.5;
   private static final double COLD_CELSIUS = 4;
   private static final double COLD_COST = 0.7; // as much as so many hours more
@@ -141,7 +142,8 @@ final class SmallestChange {
       return now;
     }
     DayModel model = isSameDough(then, now.day()) ? now.model() : new DayModel(then);
-    return DoughCandidates.of(model, then, GRID_HOURS, control.onThisThread());
+    double grid = candidates.size() == 1 ? GRID_OF_ONE_HOURS : GRID_HOURS;
+    return DoughCandidates.of(model, then, grid, control.onThisThread());
   }
 
   private static boolean isSameDough(BakeDay then, BakeDay now) {

@@ -6,6 +6,7 @@ import doughtide.core.loaf.PieceForm;
 import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.thermal.TemperatureTrace;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import org.junit.jupiter.api.Tag;
@@ -34,16 +35,28 @@ class LoavesAndRoomsTest {
     check(day(loaves, celsius));
   }
 
+  /**
+   * In parts by the number of loaves: {@code -Ddoughtide.loaves.from=11 -Ddoughtide.loaves.to=20}.
+   */
   @Test
   @Tag("long")
   void allAnswer() {
+    int from = Integer.getInteger("doughtide.loaves.from", 1);
+    int to = Integer.getInteger("doughtide.loaves.to", 40);
     int planned = 0;
-    for (int loaves = 1; loaves <= 40; loaves++) {
+    List<String> findings = new ArrayList<>();
+    for (int loaves = from; loaves <= to; loaves++) {
       for (int celsius = 16; celsius <= 30; celsius++) {
-        planned += check(day(loaves, celsius)) ? 1 : 0;
+        try {
+          planned += check(day(loaves, celsius)) ? 1 : 0;
+        } catch (AssertionError | RuntimeException e) {
+          findings.add(loaves + " loaves at " + celsius + " °C: " + e);
+        }
       }
     }
-    assertThat(planned).isGreaterThan(300);
+    System.out.println("plans for " + planned + " of " + 15 * (to - from + 1));
+    assertThat(findings).isEmpty();
+    assertThat(planned).isGreaterThan(15 * (to - from + 1) / 2);
   }
 
   /** Whether there is a plan; a change that is said to help is one that does. */
