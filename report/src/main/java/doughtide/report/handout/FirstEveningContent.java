@@ -128,7 +128,7 @@ final class FirstEveningContent {
             hours ->
                 fedAt
                     .map(fed -> RiseChart.clockTimes(hours, fed, words))
-                    .orElseGet(() -> words.hoursSpan(hours)))
+                    .orElseGet(() -> words.quarterHours(hours)))
         .orElseGet(() -> words.say("hours.never"));
   }
 

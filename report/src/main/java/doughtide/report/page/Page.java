@@ -11,7 +11,6 @@ import java.io.UncheckedIOException;
 import java.time.LocalDate;
 import java.util.ArrayDeque;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.Deque;
 import java.util.List;
 import java.util.Locale;
@@ -33,6 +32,8 @@ import java.util.Map;
 public final class Page {
 
   private static final double MARGIN_PT = 42.5; // 15 mm: home printers leave up to 6 mm blank
+
+  private static final double MOSTLY_EMPTY = 0.5;
 
   private final PageFormat format;
   private final Words words;
@@ -175,8 +176,8 @@ public final class Page {
 
   /**
    * The page on as many sides as its content needs, each under the title; no side ends with a
-   * heading, and a table that is too tall for a side is parted between two rows. What cannot be
-   * parted is left to be refused.
+   * heading. A table that is too tall for a side, or would leave the better part of one empty, is
+   * parted between two rows. What cannot be parted is left to be refused.
    */
   public List<Page> sides() {
     List<Page> sides = new ArrayList<>();
@@ -184,28 +185,57 @@ public final class Page {
     Page side = empty();
     while (!left.isEmpty()) {
       PageBlock block = left.removeFirst();
-      Page longer = side.copy().add(block);
-      if (longer.fits()) {
-        side = longer;
-      } else if (!block.halves().isEmpty() && !empty().add(block).fits()) {
-        left.addFirst(block.halves().get(1));
-        left.addFirst(block.halves().get(0));
+      if (side.with(block).fits()) {
+        side.add(block);
+        continue;
+      }
+      int rows =
+          side.filled() < MOSTLY_EMPTY || !empty().with(block).fits() ? side.rowsOf(block) : 0;
+      if (rows > 0) {
+        left.addFirst(block.rows(rows, block.rows()));
+        sides.add(side.with(block.rows(0, rows)));
+        side = empty();
       } else if (side.blocks.size() > 1) {
         left.addFirst(block);
         takeHeadings(side, left);
         sides.add(side);
         side = empty();
       } else {
-        side = longer;
+        side.add(block);
       }
     }
     sides.add(side);
     return sides;
   }
 
-  /** The sides of several pages in order. */
+  /** As many rows of a block as there is room for, and none left alone on either side. */
+  private int rowsOf(PageBlock block) {
+    int rows = 0;
+    while (rows < block.rows() - 1 && with(block.rows(0, rows + 1)).fits()) {
+      rows++;
+    }
+    int most = block.rows() > 3 ? Math.min(rows, block.rows() - 2) : rows;
+    return most > 1 || blocks.size() == 1 ? most : 0;
+  }
+
+  /**
+   * The sides of several pages in order; what one leaves over stands on the first side of the next
+   * where there is room for it.
+   */
   public static List<Page> sidesOf(Page... pages) {
-    return Arrays.stream(pages).flatMap(page -> page.sides().stream()).toList();
+    List<Page> sides = new ArrayList<>();
+    for (Page page : pages) {
+      for (Page side : page.sides()) {
+        int last = sides.size() - 1;
+        Page both = last < 0 ? side : sides.get(last).with(side);
+        if (last >= 0 && both.fits()) {
+          sides.set(last, both);
+        } else {
+          sides.add(side);
+        }
+      }
+    }
+    return sides;
   }
 
   /** What stands at the end of a side and belongs to what follows; a heading alone stays. */
@@ -220,10 +250,24 @@ public final class Page {
     return new Page(format, words, title, date);
   }
 
-  private Page copy() {
-    Page copy = empty();
-    copy.blocks.addAll(blocks.subList(1, blocks.size()));
-    return copy;
+  private Page with(PageBlock block) {
+    Page longer = empty();
+    longer.blocks.addAll(blocks.subList(1, blocks.size()));
+    return longer.add(block);
+  }
+
+  private Page with(Page next) {
+    Page longer = this;
+    for (PageBlock block : next.blocks.subList(1, next.blocks.size())) {
+      longer = longer.with(block);
+    }
+    return longer;
+  }
+
+  /** The part of a side that its content needs at least. */
+  private double filled() {
+    PageType type = new PageType(PdfFonts.forMeasuring(), format.text().sizePt());
+    return 1 - spareHeight(type, width(), room(type)) / room(type);
   }
 
   /** Whether the content fits on one side. */

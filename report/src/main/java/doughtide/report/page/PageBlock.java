@@ -3,7 +3,6 @@ package doughtide.report.page;
 import doughtide.core.Internal;
 import doughtide.report.type.PdfSheet;
 import java.io.IOException;
-import java.util.List;
 
 /** A piece of a page, as wide as the text. Implementations hold no state. */
 @Internal
@@ -20,9 +19,19 @@ public interface PageBlock {
     return false;
   }
 
-  /** The two parts in which it can stand on two sides; none if it cannot be parted. */
-  default List<PageBlock> halves() {
-    return List.of();
+  /** Of how many rows it is, between which it can be parted onto two sides; 0 if it cannot be. */
+  default int rows() {
+    return 0;
+  }
+
+  /**
+   * Some of its rows as a block of their own.
+   *
+   * @param from the first, from 0
+   * @param to the one after the last
+   */
+  default PageBlock rows(int from, int to) {
+    return this;
   }
 
   /** Draws into the given frame, which is at least as tall as asked for. */

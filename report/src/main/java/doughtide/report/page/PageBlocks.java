@@ -339,8 +339,13 @@ final class PageBlocks {
     }
 
     @Override
-    public List<PageBlock> halves() {
-      return table.halves().stream().<PageBlock>map(half -> new TableBlock(half, scale)).toList();
+    public int rows() {
+      return table.rows().size();
+    }
+
+    @Override
+    public PageBlock rows(int from, int to) {
+      return new TableBlock(table.part(from, to), scale);
     }
 
     @Override
@@ -373,12 +378,17 @@ final class PageBlocks {
           : List.of();
     }
 
+    /** Nothing is filled in, or a unit behind room to write. */
+    private static boolean isOpen(String cell) {
+      return cell.isBlank() || cell.startsWith("\u00a0");
+    }
+
     private double rowHeight(List<String> row, PageType type, double[] widths, boolean isHead) {
       int most = 1;
       boolean isWritten = false;
       for (int i = 0; i < widths.length; i++) {
         most = Math.max(most, lines(row, i, type, widths, isHead).size());
-        isWritten |= table.columns().get(i).kind() == Table.Kind.WRITE;
+        isWritten |= table.columns().get(i).kind() == Table.Kind.WRITE && isOpen(row.get(i));
       }
       double least = isWritten && !isHead ? Math.max(22, type.sizePt() * 1.8) : 0;
       return Math.max(least, most * type.lineHeightPt() + type.sizePt() * 0.4);
@@ -454,10 +464,13 @@ final class PageBlocks {
     }
 
     @Override
-    public List<PageBlock> halves() {
-      return table.halves().stream()
-          .<PageBlock>map(half -> new LargestTable(half, mostScale))
-          .toList();
+    public int rows() {
+      return table.rows().size();
+    }
+
+    @Override
+    public PageBlock rows(int from, int to) {
+      return new LargestTable(table.part(from, to), mostScale);
     }
 
     @Override

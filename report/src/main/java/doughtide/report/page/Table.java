@@ -27,14 +27,9 @@ public record Table(List<Column> columns, List<List<String>> rows) {
     }
   }
 
-  /** The upper and the lower rows; none where there are fewer than two. */
-  List<Table> halves() {
-    int half = rows.size() / 2;
-    return half == 0
-        ? List.of()
-        : List.of(
-            new Table(columns, rows.subList(0, half)),
-            new Table(columns, rows.subList(half, rows.size())));
+  /** Some of its rows under the same heads. */
+  Table part(int from, int to) {
+    return new Table(columns, rows.subList(from, to));
   }
 
   /** What a column is for. */
@@ -44,7 +39,7 @@ public record Table(List<Column> columns, List<List<String>> rows) {
     TEXT,
     /** Printed text that stands out. */
     STRONG,
-    /** To write in: tall enough for handwriting, with what is filled in already. */
+    /** To write in: tall enough for handwriting where nothing is filled in already. */
     WRITE,
     /** A box to tick. */
     TICK

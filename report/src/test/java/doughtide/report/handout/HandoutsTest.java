@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.FlourClass;
+import doughtide.core.dough.Starter;
 import doughtide.core.loaf.Proof;
 import doughtide.core.loaf.ShapeForecast;
 import doughtide.core.loaf.ShapeForecaster;
@@ -29,6 +30,7 @@ import doughtide.report.words.TimeSpan;
 import doughtide.report.words.Words;
 import java.awt.image.BufferedImage;
 import java.io.IOException;
+import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
 import java.util.List;
@@ -45,6 +47,8 @@ import org.junit.jupiter.params.provider.EnumSource;
 class HandoutsTest {
 
   private static final Words WORDS = Words.in(Language.ENGLISH);
+  private static final Optional<ZonedDateTime> EVENING =
+      Optional.of(ZonedDateTime.parse("2026-05-01T19:00+02:00[Europe/Berlin]"));
 
   private static String text(Handout handout) throws IOException {
     byte[] pdf = handout.bytes(PageFormat.a4(), WORDS, Samples.DATE);
@@ -103,6 +107,20 @@ class HandoutsTest {
         .filter(down -> down < 0.93)
         .max()
         .orElseThrow();
+  }
+
+  @ParameterizedTest
+  @EnumSource
+  void aFirstEveningTakesOneSideInEveryLanguage(Language language) {
+    Words words = Words.in(language);
+    for (Optional<ZonedDateTime> fedAt : List.of(Optional.<ZonedDateTime>empty(), EVENING)) {
+      assertThat(
+              ComputedPages.handouts(words)
+                  .firstEvening(
+                      Starter.ripe(), FlourClass.WHITE.flour(), Temperature.ofCelsius(24), fedAt)
+                  .pages(PageFormat.a4(), words, Samples.DATE))
+          .hasSize(1);
+    }
   }
 
   @Test

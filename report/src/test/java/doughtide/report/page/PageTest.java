@@ -128,4 +128,54 @@ public class PageTest {
     assertThat(WORDS.quarterHours(11.2, 14.1)).isEqualTo("11–15\u00a0h");
     assertThat(WORDS.quarterHours(5, 5)).isEqualTo("5\u00a0h");
   }
+
+  private static Table rows(int count) {
+    List<List<String>> rows = new ArrayList<>();
+    for (int i = 0; i < count; i++) {
+      rows.add(List.of("line " + i));
+    }
+    return new Table(List.of(new Table.Column("head", 1, Table.Kind.TEXT)), rows);
+  }
+
+  /** A table that fits a side of its own, but not under the text before it. */
+  @Test
+  void aTableBeginsUnderAShortTextAndGoesOnOnTheNextSide() throws IOException {
+    Page page =
+        new Page(PageFormat.a4(), WORDS, "Title", Samples.DATE)
+            .paragraph("A short text. ".repeat(20))
+            .table(rows(32));
+    List<Page> sides = page.sides();
+    assertThat(sides).hasSize(2);
+    try (PDDocument document = Loader.loadPDF(Page.together(sides))) {
+      PDFTextStripper first = new PDFTextStripper();
+      first.setEndPage(1);
+      assertThat(first.getText(document)).contains("A short text", "head", "line 20");
+      String all = new PDFTextStripper().getText(document);
+      assertThat(all.lines().filter("head"::equals)).hasSize(2);
+      assertThat(all.lines().filter(line -> line.startsWith("line "))).hasSize(32);
+    }
+  }
+
+  @Test
+  void aTableUnderALongTextStaysWhole() {
+    Page page =
+        new Page(PageFormat.a4(), WORDS, "Title", Samples.DATE)
+            .paragraph("A long text. ".repeat(210))
+            .table(rows(20));
+    assertThat(page.sides()).hasSize(2);
+    Page alone = new Page(PageFormat.a4(), WORDS, "Title", Samples.DATE).table(rows(20));
+    assertThat(Page.together(List.of(page.sides().get(1)))).isEqualTo(alone.bytes());
+  }
+
+  /** What is left over of one page shares a side with the beginning of the next. */
+  @Test
+  void pagesInOrderLeaveNoSideToALineThatFitsOnTheNext() {
+    Page first =
+        new Page(PageFormat.a4(), WORDS, "Title", Samples.DATE)
+            .table(rows(34))
+            .paragraph("A line too many. ".repeat(6));
+    Page second = new Page(PageFormat.a4(), WORDS, "Title", Samples.DATE).writingRoom("Notes", 10);
+    assertThat(first.sides()).hasSize(2);
+    assertThat(Page.sidesOf(first, second)).hasSize(2);
+  }
 }
