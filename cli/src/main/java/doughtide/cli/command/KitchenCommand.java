@@ -14,20 +14,33 @@ import doughtide.core.document.Kitchen;
 import doughtide.core.quantity.InputException;
 import java.io.IOException;
 import java.io.PrintStream;
+import java.util.LinkedHashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** Shows, checks and sets what the baker's kitchen is like. */
 public final class KitchenCommand implements Command {
 
+  /** The action, and every key with its value. */
+  private static final int MOST_WORDS = 1 + 2 * Kitchen.keys().size();
+
   @Override
   public CommandSpec spec() {
     return CommandSpec.named("kitchen", "what stays the same in your kitchen, kept once")
-        .operands("[show | check | set KEY VALUE | unset KEY]", 0, 3)
+        .operands("[show | check | set KEY VALUE … | unset KEY …]", 0, MOST_WORDS)
         .options(KitchenOptions.file())
         .example("What your kitchen says, and where it is kept", "--kitchen", "kitchen.txt")
         .example(
-            "Your room, kept for every later call", "set", "room", "19C", "--kitchen", "mine.txt")
+            "Your room and your cold, kept for every later call",
+            "set",
+            "room",
+            "19C",
+            "cold",
+            "4C",
+            "--kitchen",
+            "mine.txt")
         .example("Another kitchen", "set", "piece", "850g", "--kitchen", "school.txt")
         .note(
             "Keys: "
@@ -44,17 +57,64 @@ public final class KitchenCommand implements Command {
     String action = words.isEmpty() ? "show" : words.get(0);
     Environment environment = session.environment();
     KitchenFile file = file(arguments, environment);
-    switch (action + " " + words.size()) {
-      case "show 0", "show 1" -> show(file, environment, session.out());
-      case "check 1" -> check(file, environment, session.out());
-      case "set 3" -> set(file, words.get(1), Optional.of(words.get(2)), session);
-      case "unset 2" -> set(file, words.get(1), Optional.empty(), session);
-      default ->
-          throw new InputException(
-              "kitchen "
-                  + FileProblem.quoted(String.join(" ", words))
-                  + " is not understood: write kitchen, kitchen check, kitchen set room 19C or"
-                  + " kitchen unset room");
+    List<String> rest = words.isEmpty() ? words : words.subList(1, words.size());
+    switch (action) {
+      case "set" -> change(file, set(rest), session);
+      case "unset" -> change(file, unset(rest), session);
+      case "show" -> {
+        checkAlone(rest, words);
+        show(file, environment, session.out());
+      }
+      case "check" -> {
+        checkAlone(rest, words);
+        check(file, environment, session.out());
+      }
+      default -> throw notUnderstood(words);
+    }
+  }
+
+  private static void checkAlone(List<String> rest, List<String> words) {
+    if (!rest.isEmpty()) {
+      throw notUnderstood(words);
+    }
+  }
+
+  private static InputException notUnderstood(List<String> words) {
+    return new InputException(
+        "kitchen "
+            + FileProblem.quoted(String.join(" ", words))
+            + " is not understood: write kitchen, kitchen check, kitchen set room 19C or"
+            + " kitchen unset room");
+  }
+
+  private static Map<String, Optional<String>> set(List<String> words) {
+    if (words.isEmpty() || words.size() % 2 != 0) {
+      throw new InputException(
+          "kitchen set "
+              + FileProblem.quoted(String.join(" ", words))
+              + " takes a key and its value in turn, for example kitchen set room 19C cold 4C: put"
+              + " a value that holds spaces in quotes");
+    }
+    Map<String, Optional<String>> changes = new LinkedHashMap<>();
+    for (int i = 0; i < words.size(); i += 2) {
+      add(changes, words.get(i), Optional.of(words.get(i + 1)));
+    }
+    return changes;
+  }
+
+  private static Map<String, Optional<String>> unset(List<String> words) {
+    if (words.isEmpty()) {
+      throw new InputException("kitchen unset names no key: write for example kitchen unset room");
+    }
+    Map<String, Optional<String>> changes = new LinkedHashMap<>();
+    words.forEach(key -> add(changes, key, Optional.empty()));
+    return changes;
+  }
+
+  private static void add(
+      Map<String, Optional<String>> changes, String key, Optional<String> value) {
+    if (changes.put(key, value) != null) {
+      throw new InputException("kitchen names " + FileProblem.quoted(key) + " twice: name it once");
     }
   }
 
@@ -100,15 +160,16 @@ public final class KitchenCommand implements Command {
             + " can be used.");
   }
 
-  private static void set(KitchenFile file, String key, Optional<String> value, Session session)
-      throws IOException {
-    file.set(key, value, session.environment());
+  private static void change(
+      KitchenFile file, Map<String, Optional<String>> changes, Session session) throws IOException {
+    file.set(changes, session.environment());
+    String text =
+        changes.entrySet().stream()
+            .map(each -> each.getKey() + each.getValue().map(value -> ": " + value).orElse(""))
+            .collect(Collectors.joining(", "));
+    boolean kept = changes.values().iterator().next().isPresent();
     session
         .out()
-        .println(
-            OneLine.of(
-                (value.isPresent() ? "Kept: " + key + ": " + value.get() : "Taken out: " + key)
-                    + ", in "
-                    + file.shown()));
+        .println(OneLine.of((kept ? "Kept: " : "Taken out: ") + text + ", in " + file.shown()));
   }
 }

@@ -8,6 +8,7 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -71,6 +72,14 @@ public record KitchenFile(Path path, String source, boolean mustExist) {
     if (isAbsent()) {
       return Kitchen.empty();
     }
+    if (!exists()) {
+      throw new InputException(
+          FileProblem.quoted(shown())
+              + " does not exist, which "
+              + source
+              + " names as your kitchen: make it with kitchen set room 19C, or leave it out with"
+              + " --no-kitchen");
+    }
     return DocumentFile.read(
         source, shown(), environment, lines -> Kitchen.read(lines, environment.catalogue()));
   }
@@ -82,15 +91,22 @@ public record KitchenFile(Path path, String source, boolean mustExist) {
   }
 
   /**
-   * Sets a value, or takes it out; the file is made if there is none.
+   * Sets values, or takes them out, all or none; the file is made if there is none.
    *
-   * @param value as typed; empty takes the line out
+   * @param changes key and value as typed; an empty value takes the line out
    */
-  public void set(String key, Optional<String> value, Environment environment) throws IOException {
-    List<String> lines = exists() ? lines(environment) : new ArrayList<>(List.of("# my kitchen"));
-    String text = Kitchen.changed(lines, key, value, environment.catalogue());
+  public void set(Map<String, Optional<String>> changes, Environment environment)
+      throws IOException {
+    List<String> lines = exists() ? lines(environment) : List.of("# my kitchen");
+    for (Map.Entry<String, Optional<String>> change : changes.entrySet()) {
+      lines =
+          Kitchen.changed(lines, change.getKey(), change.getValue(), environment.catalogue())
+              .lines()
+              .toList();
+    }
     makeFolder();
-    OutputFile.of(source, shown(), OutputFile.Existing.RENEW, environment).write(text);
+    OutputFile.of(source, shown(), OutputFile.Existing.RENEW, environment)
+        .write(String.join("\n", lines) + "\n");
   }
 
   /** Makes the folder of the kitchen if there is none. */

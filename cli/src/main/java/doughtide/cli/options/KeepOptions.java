@@ -8,6 +8,7 @@ import doughtide.cli.file.OutputFile;
 import doughtide.cli.session.Environment;
 import doughtide.core.quantity.InputException;
 import java.io.IOException;
+import java.util.Map;
 import java.util.Optional;
 
 /** Puts what a command teaches into the baker's kitchen, where that is asked for. */
@@ -41,7 +42,7 @@ public final class KeepOptions {
   public static void keep(Arguments arguments, Environment environment, String key, String value) {
     KitchenFile kitchen = kitchen(arguments, environment);
     try {
-      kitchen.set(key, Optional.of(value), environment);
+      kitchen.set(Map.of(key, Optional.of(value)), environment);
     } catch (IOException e) {
       throw FileProblem.of(kitchen.shown(), e);
     }

@@ -44,6 +44,22 @@ class KitchenCommandTest {
   }
 
   @Test
+  void severalValuesAreSetAndTakenOutAtOnce() throws IOException {
+    assertThat(run("kitchen", "set", "room", "19C", "cold", "4C").out())
+        .startsWith("Kept: room: 19C, cold: 4C, in ");
+    Path file = folder.resolve("settings").resolve("kitchen.txt");
+    assertThat(Files.readAllLines(file)).containsExactly("# my kitchen", "room: 19C", "cold: 4C");
+    assertThat(run("kitchen", "set", "room", "20C", "cold", "4").refusal()).contains("cold: 4");
+    assertThat(run("kitchen", "set", "flour", "white", "80%").refusal())
+        .contains("a key and its value in turn");
+    assertThat(run("kitchen", "set", "room", "20C", "room", "21C").refusal()).contains("twice");
+    assertThat(run("kitchen", "unset").refusal()).contains("names no key");
+    assertThat(Files.readAllLines(file)).contains("room: 19C");
+    assertThat(run("kitchen", "unset", "room", "cold").out()).startsWith("Taken out: room, cold");
+    assertThat(Files.readAllLines(file)).containsExactly("# my kitchen");
+  }
+
+  @Test
   void whatCannotBeUsedIsRefusedAndChangesNothing() throws IOException {
     assertThat(run("kitchen", "set", "room", "19").refusal()).contains("room: 19 has no unit");
     assertThat(run("kitchen", "set", "colour", "red").refusal()).contains("has no 'colour'");
@@ -55,7 +71,7 @@ class KitchenCommandTest {
     assertThat(run("rise", "--dough-temp", "25C", "--kitchen", "bad.txt").refusal())
         .contains("bad.txt' line 2: 'romm:' is not known here: did you mean 'room:'?");
     assertThat(run("rise", "--dough-temp", "25C", "--kitchen", "none.txt").refusal())
-        .contains("none.txt' does not exist");
+        .contains("none.txt' does not exist, which --kitchen names", "kitchen set room 19C");
   }
 
   @Test
