@@ -20,6 +20,7 @@ import doughtide.core.day.DayAnswer;
 import doughtide.core.day.DayPlan;
 import doughtide.core.day.again.RestPlanner;
 import doughtide.core.day.again.Slipped;
+import doughtide.core.day.again.StagesBegun;
 import doughtide.core.quantity.ClockText;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Quantities;
@@ -226,7 +227,7 @@ final class DayAgain {
     BakeDay day = ready(planned, DayDough.read(values, clock, environment));
     String name = file.names().isOne() ? "" : planned.name();
     if (!happened.isMixed(dough)) {
-      return new RestPlanner.Dough(name, unmixed(dough, day), Optional.empty());
+      return new RestPlanner.Dough(name, unmixed(dough, day), Optional.empty(), begun(dough, day));
     }
     Slipped slipped = happened.slipped(dough, planned);
     TodayReadings today = readings.get(dough);
@@ -235,7 +236,7 @@ final class DayAgain {
             ? day
             : today.in(
                 day, slipped.route(), StarterOptions.jar(values, environment), clock.times());
-    return new RestPlanner.Dough(name, believed, Optional.of(slipped));
+    return new RestPlanner.Dough(name, believed, Optional.of(slipped), Optional.empty());
   }
 
   /** Its own hour, where it has one. */
@@ -265,11 +266,19 @@ final class DayAgain {
     PlanFile.Dough planned = file.doughs().get(dough);
     BakeDay.Builder from = day.toBuilder().plans(1);
     OptionalDouble fed = happened.hour(dough, BakeStep.Kind.FEED);
-    if (fed.isPresent() && planned.feed().isPresent()) {
-      from.fed(fed.getAsDouble(), planned.feed().get());
+    if (fed.isPresent()) {
+      planned.feed().ifPresent(ratio -> from.fed(fed.getAsDouble(), ratio));
       from.starterPercents(List.of(planned.starterPercent()));
     }
     return from.build();
+  }
+
+  /** The stages of its starter, if some are done. */
+  private Optional<StagesBegun> begun(int dough, BakeDay day) {
+    List<Double> done = happened.feedings(dough);
+    return done.isEmpty()
+        ? Optional.empty()
+        : day.stages().map(times -> new StagesBegun(times.build(), done, happened.nowHour()));
   }
 
   private static PlanClock clock(Arguments before, Arguments arguments, Environment environment) {

@@ -14,6 +14,7 @@ import doughtide.cli.command.again.DayNames;
 import doughtide.cli.command.bench.BenchSections;
 import doughtide.cli.command.roster.RosterGroup;
 import doughtide.cli.command.roster.StudentSections;
+import doughtide.cli.command.stage.DayStages;
 import doughtide.cli.hand.Cautions;
 import doughtide.cli.options.ProofOptions;
 import doughtide.core.day.BakeDay;
@@ -27,22 +28,16 @@ import doughtide.core.day.StepMargin;
 import doughtide.core.day.bench.BenchBatches;
 import doughtide.core.dough.Ingredients;
 import doughtide.core.dough.Starter;
-import doughtide.core.feeding.BuildStage;
 import doughtide.core.feeding.BuildTimes;
 import doughtide.core.feeding.FeedAmounts;
 import doughtide.core.feeding.FeedRatio;
 import doughtide.core.forecast.DoughWarnings;
-import doughtide.core.forecast.TimeWindow;
 import doughtide.core.forecast.Warning;
-import doughtide.core.quantity.Mass;
 import doughtide.report.words.FeedWords;
 import doughtide.report.words.WaterWords;
 import java.util.ArrayList;
-import java.util.LinkedHashMap;
 import java.util.List;
-import java.util.Map;
 import java.util.Optional;
-import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /**
@@ -218,7 +213,7 @@ final class DaySections {
       return;
     }
     if (plan.day().stages().isPresent()) {
-      stages(plan, row.listing("stages", ""));
+      stages().data(plan, row);
       return;
     }
     FeedRatio ratio = plan.feed().ratio();
@@ -234,62 +229,8 @@ final class DaySections {
         .number("waterGrams", "", amounts.waterGrams(), Unit.GRAMS);
   }
 
-  private void stages(BakePlan plan, Listing.Builder rows) {
-    BuildTimes times = plan.day().stages().orElseThrow();
-    Mass use = Mass.ofGrams(plan.ingredients().starterGrams());
-    List<FeedAmounts> amounts = times.build().amounts(use);
-    for (int i = 0; i < amounts.size(); i++) {
-      BuildStage stage = times.build().stages().get(i);
-      BuildTimes.Stage when = times.stages().get(i);
-      ClockTimes first = ClockTimes.from(this.times.after(plan.feed().feedHour()));
-      Section.Builder row = rows.row();
-      row.word("name", "", stage.name().orElse(""))
-          .at("from", "", when.fromHours(), first)
-          .number("celsius", "", stage.temperature().celsius(), Unit.CELSIUS)
-          .number("starterGrams", "", amounts.get(i).starterGrams(), Unit.GRAMS)
-          .number("flourGrams", "", amounts.get(i).flourGrams(), Unit.GRAMS)
-          .number("waterGrams", "", amounts.get(i).waterGrams(), Unit.GRAMS)
-          .number("endPh", "", when.endPh(), Unit.PH);
-      row.section("ripe", "", new Timeline(Optional.of(first), "after the first stage", 0))
-          .window(Section.HERE, "", when.ripe());
-    }
-  }
-
-  /** Each stage of a starter, once for all doughs that it is for: when it is ripe, how sour. */
-  private void stages(DayPlan day, Section.Builder body) {
-    Map<List<Object>, List<Integer>> builds = new LinkedHashMap<>();
-    for (int i = 0; i < day.plans().size(); i++) {
-      BakePlan plan = day.plans().get(i);
-      if (plan.day().stages().isPresent()) {
-        List<Object> build = List.of(plan.day().stages().get(), plan.feed().feedHour());
-        builds.computeIfAbsent(build, key -> new ArrayList<>()).add(i);
-      }
-    }
-    builds.values().forEach(doughs -> stages(day.plans().get(doughs.get(0)), doughs, body));
-  }
-
-  private void stages(BakePlan plan, List<Integer> doughs, Section.Builder body) {
-    BuildTimes build = plan.day().stages().orElseThrow();
-    String whose =
-        isOneDough()
-            ? ""
-            : ": " + doughs.stream().map(options.names()::get).collect(Collectors.joining(", "));
-    Listing.Builder rows =
-        body.listing("", "Stages of the starter (a pH is good to about ± 0.2)" + whose);
-    for (int i = 0; i < build.stages().size(); i++) {
-      BuildTimes.Stage stage = build.stages().get(i);
-      TimeWindow ripe = stage.ripe().plus(plan.feed().feedHour());
-      rows.row()
-          .say(" ", build.build().stages().get(i).name().orElse("stage " + (i + 1)))
-          .say("made", times.about(plan.feed().feedHour() + stage.fromHours()))
-          .say("ripe from", clock(ripe.early()))
-          .say("to", clock(ripe.late()))
-          .say("pH then", Words.rounded(stage.endPh(), 1));
-    }
-  }
-
-  private String clock(OptionalDouble hour) {
-    return hour.isPresent() ? times.about(hour.getAsDouble()) : "–";
+  private DayStages stages() {
+    return new DayStages(options.names(), times);
   }
 
   private void step(DayText text, DayStep step, Section.Builder row) {
@@ -337,7 +278,7 @@ final class DaySections {
       onePage(number, text, body);
     } else {
       timeline(text, body.listing("", "The day"));
-      stages(text.day(), body);
+      stages().tables(text.day(), dough -> true, body);
       oven(text, body.listing("", "Oven"));
       doughs(text, body);
       weigh(text, body.listing("", "Weigh (starter in per cent of the flour added)"));
@@ -372,7 +313,7 @@ final class DaySections {
       saysWhy(body.paragraph());
     }
     timeline(text, body.paragraph().listing("", ""));
-    stages(text.day(), body);
+    stages().tables(text.day(), dough -> true, body);
     Section.Builder rest = body.paragraph();
     rest.say(
             Words.weigh(plan.ingredients())

@@ -180,9 +180,14 @@ public final class BakeDay extends Value {
     return Optional.ofNullable(given.stages);
   }
 
-  /** Whether a starter has still to be fed for the dough. */
+  /** Whether a starter has still to be fed for the dough, by one feeding or in all its stages. */
   boolean needsFeeding() {
     return given.fed == null && given.starterInColdHours == 0;
+  }
+
+  /** How many of the stages of its starter are done. */
+  int stagesDone() {
+    return given.stagesDone;
   }
 
   /** {@return number of loaves, 1 or more} */
@@ -373,6 +378,7 @@ public final class BakeDay extends Value {
     private @Nullable Fed fed;
     private @Nullable Mass mixer;
     private @Nullable BuildTimes stages;
+    private int stagesDone;
 
     private Builder() {}
 
@@ -400,6 +406,7 @@ public final class BakeDay extends Value {
       this.fed = from.fed;
       this.mixer = from.mixer;
       this.stages = from.stages;
+      this.stagesDone = from.stagesDone;
     }
 
     /** All that is given, to compare days by. */
@@ -427,7 +434,8 @@ public final class BakeDay extends Value {
           starterInColdHours,
           fed,
           mixer,
-          stages);
+          stages,
+          stagesDone);
     }
 
     /**
@@ -657,6 +665,21 @@ public final class BakeDay extends Value {
     public Builder stages(BuildTimes times) {
       this.stages = times;
       return this;
+    }
+
+    /**
+     * Some of the stages of its starter are done.
+     *
+     * @param times all stages, those that are done when they were made
+     * @param firstHour when the first was made, −8760…8760 h on the axis of the day
+     * @param done how many are done, 1 to all
+     * @return this
+     * @hidden
+     */
+    @Internal
+    public Builder stagesBegun(BuildTimes times, double firstHour, int done) {
+      this.stagesDone = (int) Checks.inRange("stages done", done, 1, times.stages().size(), "");
+      return stages(times).fed(firstHour, times.build().feedings().get(0).ratio());
     }
 
     /**

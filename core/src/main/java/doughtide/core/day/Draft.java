@@ -94,9 +94,7 @@ record Draft(
   /** All steps by the clock. */
   List<BakeStep> steps(BakeDay day) {
     List<BakeStep> steps = new ArrayList<>();
-    if (day.needsFeeding()) {
-      addFeedings(steps, day);
-    }
+    addFeedings(steps, day);
     if (strength.autolyseHours() > 0) {
       double from = mixHour() - strength.autolyseHours() - HandsOnTime.AUTOLYSE_HOURS;
       add(steps, BakeStep.Kind.AUTOLYSE, from, HandsOnTime.AUTOLYSE_HOURS, 0);
@@ -118,16 +116,14 @@ record Draft(
     return steps;
   }
 
-  /** One, or one for each stage. */
+  /** One, or one for each stage that is still to come. */
   private void addFeedings(List<BakeStep> steps, BakeDay day) {
     List<BuildTimes.Stage> stages = day.stages().map(BuildTimes::stages).orElse(List.of());
-    if (stages.size() < 2) {
-      add(steps, BakeStep.Kind.FEED, feed.feedHour(), HandsOnTime.FEED_HOURS, 0);
-      return;
-    }
-    for (int i = 0; i < stages.size(); i++) {
-      double at = feed.feedHour() + stages.get(i).fromHours();
-      add(steps, BakeStep.Kind.FEED, at, HandsOnTime.FEED_HOURS, i + 1);
+    int done = day.stagesDone();
+    int all = Math.max(1, stages.size());
+    for (int i = done; i < all && (day.needsFeeding() || done > 0); i++) {
+      double at = feed.feedHour() + (stages.isEmpty() ? 0 : stages.get(i).fromHours());
+      add(steps, BakeStep.Kind.FEED, at, HandsOnTime.FEED_HOURS, all == 1 ? 0 : i + 1);
     }
   }
 

@@ -93,6 +93,9 @@ final class FeedSearch {
 
   private FeedChoice asFed(double mixHour) {
     BakeDay.Fed done = fed.orElseThrow();
+    if (stages.isPresent()) {
+      return built(done.hour(), mixHour, stages.get());
+    }
     return times.choice(done.hour(), mixHour, done.ratio().flourPerStarter());
   }
 

@@ -5,7 +5,7 @@ import doughtide.core.Internal;
 /** How long hands are busy, hours (common practice, no source; starting values). */
 @Internal
 public final class HandsOnTime {
-  static final double FEED_HOURS = 5.0 / 60;
+  public static final double FEED_HOURS = 5.0 / 60;
   static final double AUTOLYSE_HOURS = 10.0 / 60;
 
   /** One batch in the mixer. */

@@ -83,6 +83,17 @@ public final class FeedingPlanner {
    * @throws InputException if no hours can be given at the temperature of a stage
    */
   public StagedForecast build(StagedBuild build) {
+    return build(build, StagedForecast.HandOver.AS_MEANT);
+  }
+
+  /**
+   * The same with stages that are handed on at other hours than meant.
+   *
+   * @param build seed and stages
+   * @param handOver when each stage is handed on
+   * @throws InputException if no hours can be given at the temperature of a stage
+   */
+  public StagedForecast build(StagedBuild build, StagedForecast.HandOver handOver) {
     RiseForecaster keeping = forecaster.keepingCurves();
     return StagedForecast.of(
         build,
@@ -94,7 +105,8 @@ public final class FeedingPlanner {
             throw noGrowth(build.stages().indexOf(stage) + 1, rise);
           }
           return new FeedingForecast(feeding, rise);
-        });
+        },
+        handOver);
   }
 
   private static InputException noGrowth(int stage, RiseForecast rise) {

@@ -59,32 +59,35 @@ public final class StagedForecast {
    * Works a build out.
    *
    * @param runner with which belief and parameters
+   * @param handOver when each stage is handed on
    * @throws doughtide.core.quantity.InputException if a stage is too warm or too cold for hours
    */
-  static StagedForecast of(StagedBuild build, StageRunner runner) {
+  static StagedForecast of(StagedBuild build, StageRunner runner, HandOver handOver) {
     List<Step> steps = new ArrayList<>();
     List<SeedState> seeds = List.of();
     double from = 0;
     for (int i = 0; i < build.stages().size(); i++) {
       BuildStage stage = build.stages().get(i);
       FeedingForecast forecast = runner.run(build.feedings().get(i), stage, seeds);
-      OptionalDouble hours = stage.hours().isPresent() ? stage.hours() : forecast.readyHours();
+      OptionalDouble meant = stage.hours().isPresent() ? stage.hours() : forecast.readyHours();
+      OptionalDouble hours = handOver.hours(i, from, meant);
       List<RiseCurve> curves = forecast.rise().curves();
       if (hours.isEmpty() || curves.isEmpty()) {
         steps.add(new Step(stage, from, hours, forecast, Distribution.NEVER, Distribution.NEVER));
         break;
       }
+      // What stood for longer than the forecast goes has long fallen.
       double at = Math.min(hours.getAsDouble(), forecast.rise().hours());
       steps.add(
           new Step(
               stage,
               from,
-              OptionalDouble.of(at),
+              hours,
               forecast,
               phs(forecast.rise(), curve -> curve.phAt(0)),
               phs(forecast.rise(), curve -> curve.phAt(at))));
       seeds = curves.stream().map(curve -> curve.seedAt(at)).toList();
-      from += at;
+      from += hours.getAsDouble();
     }
     return new StagedForecast(build, steps);
   }
@@ -95,6 +98,22 @@ public final class StagedForecast {
      * @param seeds what each member begins with; none: by the starter's condition
      */
     FeedingForecast run(Feeding feeding, BuildStage stage, List<SeedState> seeds);
+  }
+
+  /** When a stage is handed on. */
+  @Internal
+  public interface HandOver {
+    /** As it was meant. */
+    HandOver AS_MEANT = (stage, fromHours, meant) -> meant;
+
+    /**
+     * How long a stage stands, hours.
+     *
+     * @param stage its number from 0
+     * @param fromHours when it is made, hours since the first
+     * @param meant how long it was meant to stand; empty if it is not ripe within ten days
+     */
+    OptionalDouble hours(int stage, double fromHours, OptionalDouble meant);
   }
 
   private static Distribution phs(RiseForecast rise, ToDoubleFunction<RiseCurve> of) {

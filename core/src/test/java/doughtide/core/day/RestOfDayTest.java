@@ -95,7 +95,8 @@ class RestOfDayTest {
     double mixed = plan.mixHour() + late;
     BakeDay day = plan.day().toBuilder().bench(from(plan.day().bench(), now)).build();
     if (mixed > now) {
-      return new RestPlanner.Dough(name, day.toBuilder().plans(1).build(), Optional.empty());
+      return new RestPlanner.Dough(
+          name, day.toBuilder().plans(1).build(), Optional.empty(), Optional.empty());
     }
     List<BakeStep> open =
         plan.steps().stream()
@@ -118,7 +119,7 @@ class RestOfDayTest {
             plan.proofHours(),
             plan.ovenHour(),
             open);
-    return new RestPlanner.Dough(name, day, Optional.of(slipped));
+    return new RestPlanner.Dough(name, day, Optional.of(slipped), Optional.empty());
   }
 
   private static BenchHours from(BenchHours bench, double now) {

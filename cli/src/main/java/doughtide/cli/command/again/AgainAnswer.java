@@ -9,6 +9,7 @@ import doughtide.cli.args.Arguments;
 import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.Words;
 import doughtide.cli.command.roster.StudentSections;
+import doughtide.cli.command.stage.DayStages;
 import doughtide.cli.hand.Cautions;
 import doughtide.cli.hand.LeaveSections;
 import doughtide.core.day.BakeDay;
@@ -138,6 +139,9 @@ public record AgainAnswer(
           + Words.percent(plan.starterPercent())
           + " of the flour added";
     }
+    if (each.step().kind() == Kind.FEED && !each.done()) {
+      return PlanStep.detail(rest, each.day());
+    }
     return each.step().kind() == Kind.SHAPE && !each.done()
         ? "when the jar has risen " + shapeRise(plan) + ", not by the clock"
         : "";
@@ -166,6 +170,8 @@ public record AgainAnswer(
     data(body.listing("plans", "").row());
     doughs().forEach(dough -> right(dough, body));
     table(body.listing("", "What is left"));
+    needs(body);
+    stages().tables(rest, dough -> !happened.isMixed(dough), body);
     doughs().forEach(dough -> shape(dough, body));
     margins(body);
     leftOut().stream()
@@ -181,6 +187,10 @@ public record AgainAnswer(
               steps().forEach(each -> data(each, rows.row()));
               return rows.build();
             });
+  }
+
+  private DayStages stages() {
+    return new DayStages(names().names(), times);
   }
 
   private long allReadings() {
@@ -338,14 +348,22 @@ public record AgainAnswer(
     for (PlanStep each : steps()) {
       if (!each.done()) {
         OptionalDouble before = planned(each);
-        boolean mixes = each.step().kind() == Kind.MIX;
         rows.row()
-            .say(
-                " ", names().summary(each.words(), each.day()) + (mixes ? ", " + detail(each) : ""))
+            .say(" ", names().summary(each.words(), each.day()))
             .say("planned", before.isPresent() ? times.about(before.getAsDouble()) : "–")
             .say("now", times.about(each.step().fromHour()));
       }
     }
+  }
+
+  /** What is still to be fed and mixed, and how. */
+  private void needs(Section.Builder body) {
+    Section.Builder lines = body.paragraph();
+    steps().stream()
+        .filter(each -> each.step().kind().compareTo(Kind.MIX) <= 0 && !each.done())
+        .filter(each -> !detail(each).isEmpty())
+        .forEach(
+            each -> lines.say(names().summary(each.words(), each.day()) + "; " + detail(each)));
   }
 
   private void data(Section.Builder row) {
@@ -368,7 +386,11 @@ public record AgainAnswer(
         .number("proofHours", "", plan.proofHours(), Unit.HOURS)
         .at("ovenAt", "", plan.ovenHour(), times)
         .number("goodShare", "", plan.goodShare(), Unit.SHARE);
-    feed(dough).ifPresent(ratio -> feed(ratio, row.section("feed", "").section("ratio", "")));
+    if (plan.day().stages().isPresent() && !happened.isMixed(dough)) {
+      stages().data(plan, row);
+    } else {
+      feed(dough).ifPresent(ratio -> feed(ratio, row.section("feed", "").section("ratio", "")));
+    }
     Listing.Builder margins = row.listing("margins", "");
     for (StepMargin each : plan.margins()) {
       margins

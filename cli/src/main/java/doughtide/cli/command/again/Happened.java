@@ -15,6 +15,7 @@ import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Share;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.HashSet;
 import java.util.List;
 import java.util.Locale;
@@ -56,16 +57,26 @@ public record Happened(
     List<PlanStep> steps = new ArrayList<>(planned);
     Happened happened = new Happened(planned, steps, nowHour, file.names());
     Set<Integer> told = new HashSet<>();
-    did.forEach(text -> told.addAll(happened.named(text, times)));
-    happened.asPlanned(told);
+    Set<Integer> fed = new HashSet<>();
+    for (String text : did) {
+      Told each = happened.named(text, times);
+      told.addAll(each.doughs());
+      if (each.kind() == Kind.FEED) {
+        fed.addAll(each.doughs());
+      }
+    }
+    happened.asPlanned(told, fed);
     happened.doneBeforeOthers();
     happened.check();
     happened.moveFolds();
     return happened;
   }
 
-  /** Takes a step as done, and gives the doughs of which that tells something. */
-  private List<Integer> named(String text, ClockTimes times) {
+  /** What was done, and the doughs of which that tells something. */
+  private record Told(Kind kind, List<Integer> doughs) {}
+
+  /** Takes a step as done. */
+  private Told named(String text, ClockTimes times) {
     String clean = Quantities.clean(text);
     Optional<Integer> dough = names.begins(clean);
     String rest = dough.map(number -> clean.substring(names.before(number).length())).orElse(clean);
@@ -90,7 +101,9 @@ public record Happened(
     }
     int index = found.get(0);
     steps.set(index, steps.get(index).at(hour(text, matcher.group(2), times, nowHour), true));
-    return dough.map(List::of).orElse(steps.get(index).day().doughs());
+    return new Told(
+        steps.get(index).step().kind(),
+        dough.map(List::of).orElse(steps.get(index).day().doughs()));
   }
 
   private String allowed() {
@@ -106,14 +119,21 @@ public record Happened(
   }
 
   /**
-   * A feeding that was meant for before now has been done, unless another time is told. Of several
-   * doughs, one of which nothing is told goes as planned.
+   * A feeding that was meant for before now has been done, unless one of the same dough is told: of
+   * a starter built in stages, those after it are still to come. Of several doughs, one of which
+   * nothing is told goes as planned.
+   *
+   * @param told doughs of which something is told
+   * @param fed doughs of which a feeding is told
    */
-  private void asPlanned(Set<Integer> told) {
+  private void asPlanned(Set<Integer> told, Set<Integer> fed) {
     for (int i = 0; i < steps.size(); i++) {
       PlanStep each = steps.get(i);
       boolean goesOn = !names.isOne() && each.day().doughs().stream().noneMatch(told::contains);
-      boolean assumed = each.step().kind() == Kind.FEED || goesOn && each.step().kind().handsOn();
+      boolean assumed =
+          each.step().kind() == Kind.FEED
+              ? each.day().doughs().stream().noneMatch(fed::contains)
+              : goesOn && each.step().kind().handsOn();
       if (assumed && each.step().fromHour() <= nowHour) {
         steps.set(i, each.nowDone());
       }
@@ -196,6 +216,13 @@ public record Happened(
   }
 
   private void checkOrder(int dough) {
+    List<Double> fed = feedings(dough);
+    if (!fed.equals(fed.stream().sorted().toList())) {
+      throw new InputException(
+          "--did: the stages of the starter "
+              + (names.isOne() ? "" : "of '" + names.names().get(dough) + "' ")
+              + "do not come one after the other: check the times");
+    }
     double before = Double.NEGATIVE_INFINITY;
     for (Kind kind : List.of(Kind.MIX, Kind.SHAPE, Kind.BAKE)) {
       double hour = hour(dough, kind).orElse(before);
@@ -238,6 +265,15 @@ public record Happened(
   /** When a step of a dough was first done, if it was. */
   public OptionalDouble hour(int dough, Kind kind) {
     return first(steps, each -> each.done() && each.isOf(dough) && each.step().kind() == kind);
+  }
+
+  /** When the starter of a dough was fed: of one built in stages, for each that is done. */
+  public List<Double> feedings(int dough) {
+    return steps.stream()
+        .filter(each -> each.done() && each.isOf(dough) && each.step().kind() == Kind.FEED)
+        .sorted(Comparator.comparingInt(each -> each.step().number()))
+        .map(each -> each.step().fromHour())
+        .toList();
   }
 
   /** Whether a dough is mixed. */

@@ -2,6 +2,7 @@ package doughtide.cli.command.again;
 
 import doughtide.cli.args.Arguments;
 import doughtide.core.day.BakeStep;
+import doughtide.core.day.DayPlan;
 import doughtide.core.day.DayStep;
 import doughtide.core.day.StepMargin;
 import doughtide.report.words.DayWords;
@@ -42,6 +43,11 @@ public record PlanStep(DayStep day, boolean done) {
 
   static String words(BakeStep.Kind kind) {
     return WORDS.step(kind);
+  }
+
+  /** What a step needs beside its name. A terminal breaks lines where it likes. */
+  static String detail(DayPlan plan, DayStep step) {
+    return WORDS.detail(plan, step).replace('\u00a0', ' ');
   }
 
   /** What ends a margin, in words. */

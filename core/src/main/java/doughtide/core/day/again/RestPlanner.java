@@ -11,9 +11,11 @@ import doughtide.core.day.DayPlanner;
 import doughtide.core.day.DayStep;
 import doughtide.core.day.SearchControl;
 import doughtide.core.day.Taken;
+import doughtide.core.feeding.BuildTimes;
 import doughtide.core.quantity.InputException;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -51,9 +53,11 @@ public final class RestPlanner {
    * @param name what it is called; empty where it is the only one
    * @param day as it was planned for, with what has changed; the hours at the bench from now on
    * @param slipped how far it has come; empty if it is not mixed yet
+   * @param stages how far its starter has come, where it is not mixed yet and stages are done
    */
   @Internal
-  public record Dough(String name, BakeDay day, Optional<Slipped> slipped) {}
+  public record Dough(
+      String name, BakeDay day, Optional<Slipped> slipped, Optional<StagesBegun> stages) {}
 
   /**
    * Plans the rest.
@@ -129,7 +133,7 @@ public final class RestPlanner {
   }
 
   private void placeUnmixed(Function<DayAnswer, InputException> obstacle) {
-    List<BakeDay> days = numbers(false).stream().map(number -> doughs.get(number).day()).toList();
+    List<BakeDay> days = unmixedDays();
     if (days.isEmpty()) {
       return;
     }
@@ -146,6 +150,27 @@ public final class RestPlanner {
       throw obstacle.apply(found);
     }
     unmixed = Optional.of(found.days().get(0));
+  }
+
+  /** Stages of their starters that are begun keep to their hours; doughs may share them. */
+  private List<BakeDay> unmixedDays() {
+    Map<StagesBegun, BuildTimes> builds = new HashMap<>();
+    List<BakeDay> days = new ArrayList<>();
+    Taken taken = besideMixed(-1);
+    for (int number : numbers(false)) {
+      BakeDay day = doughs.get(number).day();
+      Optional<StagesBegun> begun = doughs.get(number).stages();
+      if (begun.isPresent()) {
+        if (!builds.containsKey(begun.get())) {
+          BuildTimes times = begun.get().times(day.forecaster(), day.bench(), taken, hands);
+          builds.put(begun.get(), times);
+          taken = taken.with(begun.get().open(times));
+        }
+        day = begun.get().in(day, Objects.requireNonNull(builds.get(begun.get())));
+      }
+      days.add(day);
+    }
+    return days;
   }
 
   private DayAnswer planned(List<BakeDay> days) {
