@@ -47,7 +47,11 @@ final class PublicTypes {
         "document.DoughNotes$Line",
         "document.ReadingsDocument$Core",
         "document.ReadingsDocument$Head");
-    none("a question, asked once", "day.again.RestPlanner$Dough", "day.again.Slipped");
+    none(
+        "a question, asked once",
+        "day.again.RestPlanner$Dough",
+        "day.again.Slipped",
+        "day.again.StagesBegun");
     none("a part of a day while it is planned", "day.Taken");
     none(
         ANSWER,
