@@ -195,7 +195,7 @@ public final class FeedCommand implements Command {
       FeedOptions options, FeedClock clock, Arguments arguments, Environment environment) {
     FeedingPlanner planner = FeedingPlanner.with(StarterOptions.forecaster(arguments, environment));
     if (options.ratioGiven().isEmpty() && clock.hours().isEmpty()) {
-      throw ratioOrHours(clock, arguments);
+      throw ratioOrHours(arguments);
     }
     Optional<RatioAnswer> answer =
         options.ratioGiven().isPresent()
@@ -259,15 +259,9 @@ public final class FeedCommand implements Command {
     return remarks;
   }
 
-  private static InputException ratioOrHours(FeedClock clock, Arguments arguments) {
-    if (clock.readyAt().isPresent()) {
-      return new InputException(
-          "--ready-at needs --fed-at to find the ratio, or --ratio to find the hour to feed: add"
-              + " for example --fed-at 21:30");
-    }
+  private static InputException ratioOrHours(Arguments arguments) {
     return new InputException(
-        arguments.missing(FeedOptions.RATIO).getMessage()
-            + ", or give --fed-at and --ready-at to find it");
+        arguments.missing(FeedOptions.RATIO).getMessage() + ", or give --ready-at to find it");
   }
 
   private static List<FeedAmounts> amounts(FeedOptions options, RefreshmentPlan plan) {

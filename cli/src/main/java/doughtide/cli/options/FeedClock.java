@@ -12,6 +12,7 @@ import java.time.Duration;
 import java.time.Instant;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
+import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
@@ -50,7 +51,8 @@ public record FeedClock(
             "TIME",
             "21:30",
             "When it is first fed: a time of today, without --ratio the next such time, or a full"
-                + " date; hours are then shown as clock times too."),
+                + " date; hours are then shown as clock times too. With --ready-at alone it is fed"
+                + " now."),
         OptionSpec.value(
                 ZONE, "ZONE", "Europe/Berlin", "The place whose clock is meant by these times.")
             .withDefault("the zone of this computer"));
@@ -71,6 +73,13 @@ public record FeedClock(
     List<String> said = new ArrayList<>();
     Optional<ZonedDateTime> fed =
         arguments.text(FED_AT).map(text -> fed(text, zone, now, asksRatio(arguments), said));
+    if (fed.isEmpty() && asksRatio(arguments)) {
+      fed = Optional.of(now.atZone(zone).truncatedTo(ChronoUnit.MINUTES));
+      said.add(
+          "No --fed-at was given: this is for a feeding now, "
+              + ClockTimes.from(fed.get()).startInWords()
+              + ".");
+    }
     Instant earliest = fed.map(ZonedDateTime::toInstant).orElse(now);
     Optional<ZonedDateTime> ready =
         arguments.text(READY_AT).map(text -> after(text, zone, earliest));
@@ -81,7 +90,10 @@ public record FeedClock(
   }
 
   private static boolean asksRatio(Arguments arguments) {
-    return arguments.has(READY_AT) && !arguments.has(FeedOptions.RATIO);
+    return arguments.has(READY_AT)
+        && !arguments.has(FeedOptions.RATIO)
+        && !arguments.has(StageOptions.STAGE)
+        && !arguments.has(StageOptions.STAGES);
   }
 
   /** When it is fed: what is still to be planned is planned for the next such time. */

@@ -68,7 +68,8 @@ public record FeedOptions(
             "TEMP",
             "22C",
             "Temperature of what is in the jar, °C or °F. If it changes: 26C,3h:20C is 26 °C for"
-                + " three hours after the first feeding, then 20 °C."),
+                + " three hours after the first feeding, then 20 °C. The room of a kitchen file"
+                + " stands in for it."),
         OptionSpec.value(
             AMOUNT, "MASS", "120g", "How much ripe starter is to be used; gives what to weigh."),
         OptionSpec.value(KEEP, "MASS", "20g", "How much to keep back, with --amount.")

@@ -117,6 +117,9 @@ public final class KitchenOptions {
         add(key, FILES.contains(key) ? file.beside(value.get()) : value.get());
       }
     }
+    if (spec.name().equals("feed") && !has("starter-temp") && !has("stage") && !has("stages")) {
+      kitchen.text("room").ifPresent(room -> add("starter-temp", room));
+    }
     return added;
   }
 

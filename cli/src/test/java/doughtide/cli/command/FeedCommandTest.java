@@ -59,6 +59,21 @@ class FeedCommandTest {
   }
 
   @Test
+  void withoutAnHourOfFeedingItIsFedNow() throws IOException {
+    JsonAnswer now = json("--starter-temp 22C --ready-at 2027-03-07T07:00".split(" "));
+    CliRun text = feed("--starter-temp", "22C", "--ready-at", "2027-03-07T07:00");
+
+    assertThat(text.out()).contains("No --fed-at was given: this is for a feeding now, ");
+    assertThat(now.values().get("fedAt"))
+        .startsWith(
+            TestEnvironment.in(folder)
+                .now()
+                .atZone(TestEnvironment.in(folder).zone())
+                .toString()
+                .substring(0, 16));
+  }
+
+  @Test
   void whatSaysNothingToStagesIsRefused() {
     CliRun run = CliRun.of("feed", "--stage", "1:2:2, 25C, 4h", "--refreshments", "2");
 
@@ -271,10 +286,8 @@ class FeedCommandTest {
       quoteCharacter = '`',
       value = {
         "--ratio 1:5:5 | --starter-temp is missing: write for example --starter-temp 22C",
-        "--starter-temp 22C | --ratio is missing: write for example --ratio 1:5:5, or give --fed-at"
-            + " and",
-        "--starter-temp 22C --ready-at 07:00 | --ready-at needs --fed-at to find the ratio, or"
-            + " --ratio",
+        "--starter-temp 22C | --ratio is missing: write for example --ratio 1:5:5, or give"
+            + " --ready-at",
         "--starter-temp 22C --ratio 1:5 | is not a feed: write three numbers starter:flour:water",
         "--starter-temp 22C --ratio 5:0:5 | part 0 is outside",
         "--starter-temp 22C --ratio 1:5:0 | hydration of the starter after feeding 1:5:0",

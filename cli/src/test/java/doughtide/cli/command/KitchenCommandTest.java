@@ -123,6 +123,19 @@ class KitchenCommandTest {
   }
 
   @Test
+  void aFedStarterStandsInTheRoomOfTheKitchen() throws IOException {
+    Files.writeString(folder.resolve("k.txt"), "room: 19C\n");
+    CliRun fed = run("feed", "--ratio", "1:5:5", "--kitchen", "k.txt");
+    assertThat(fed.out())
+        .contains("19 °C", "From the kitchen (--no-kitchen leaves it out): starter-temp 19C");
+    assertThat(run("feed", "--ratio", "1:5:5", "--starter-temp", "24C", "--kitchen", "k.txt").out())
+        .contains("24 °C")
+        .doesNotContain("From the kitchen");
+    assertThat(run("feed", "--stage", "1:5:5, 26C, 6h", "--kitchen", "k.txt").out())
+        .doesNotContain("starter-temp");
+  }
+
+  @Test
   void theVariableNamesTheFileAndFilesAreSeenFromIt() throws IOException {
     Files.createDirectories(folder.resolve("school"));
     Files.writeString(folder.resolve("school/k.txt"), "flour-file: mill.txt\n");
