@@ -41,7 +41,7 @@ final class FeedPicture {
                 + " "
             : "";
     FormulaWords say = new FormulaWords(words);
-    String flour = say.flour(result.options().feeding().flour());
+    String flour = words.capitalized(say.flour(result.options().feeding().flour()));
     return List.of(which + flour + "; " + say.temperature(result.options().temperature().steps()));
   }
 }

@@ -133,7 +133,7 @@ public final class DayChart {
 
   private String oven(double hour) {
     String oven = words.say("chart.oven", Map.of("time", words.dayAndClock(clock(hour))));
-    return oven.substring(0, 1).toUpperCase(words.language().locale()) + oven.substring(1) + ".";
+    return words.capitalized(oven) + ".";
   }
 
   private boolean isOneDough() {

@@ -134,7 +134,7 @@ public final class FeedChart {
     StringBuilder description = new StringBuilder(answer(forecast, fedAt, words));
     description.append(' ').append(words.say("chart.feedKey"));
     for (ChartPicture.Lane lane : lanes(forecast, fedAt, words)) {
-      description.append(' ').append(lane.label()).append('.');
+      description.append(' ').append(words.capitalized(lane.label())).append('.');
     }
     return new ChartCaption(title, description.toString(), words.language());
   }

@@ -81,7 +81,8 @@ public final class FlourTrialChart {
     description.append(' ').append(words.say("chart.trialKey"));
     List<ChartPicture.Lane> lanes = new ArrayList<>(lanes(fit, words));
     Collections.reverse(lanes);
-    lanes.forEach(lane -> description.append(' ').append(lane.label()).append('.'));
+    lanes.forEach(
+        lane -> description.append(' ').append(words.capitalized(lane.label())).append('.'));
     return new ChartCaption(title, description.toString(), words.language());
   }
 

@@ -74,9 +74,9 @@ public final class RiseChart {
     RiseChart chart = new RiseChart(data, words);
     List<String> said = new ArrayList<>(chart.answer());
     said.addAll(chart.others());
-    said.addAll(chart.moments().map(each -> each.label() + ".").toList());
+    said.addAll(chart.moments().map(each -> words.capitalized(each.label()) + ".").toList());
     for (PassingPoint point : data.passing()) {
-      said.add(chart.label(point) + ".");
+      said.add(words.capitalized(chart.label(point)) + ".");
     }
     said.addAll(chart.key());
     return new ChartCaption(data.title(), String.join(" ", said), words.language());

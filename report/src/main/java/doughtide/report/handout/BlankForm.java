@@ -88,7 +88,7 @@ public record BlankForm(
     return new BlankForm(
         words.say("bowl.title"),
         List.of(
-            sentence(new FormulaWords(words).flour(flour), words),
+            words.capitalized(new FormulaWords(words).flour(flour)) + ".",
             TrialWords.explain(words, test, plan),
             words.say(
                 "bowl.typed",
@@ -98,10 +98,6 @@ public record BlankForm(
         List.of(words.say("bowl.conditions")),
         List.of(grades, new Table(columns, rows)),
         List.of(words.say("caution.rawDough") + " " + words.say("caution.allergens")));
-  }
-
-  private static String sentence(String text, Words words) {
-    return text.substring(0, 1).toUpperCase(words.language().locale()) + text.substring(1) + ".";
   }
 
   private static List<String> row(Words words, BowlPlan.Bowl bowl, Scale scale) {

@@ -94,22 +94,24 @@ final class ComparisonContent {
       }
       case HYDRATION ->
           notes.add(
-              words.say(
-                      "formula.withoutWater",
-                      Map.of(
-                          "flour", say.flour(base.formula().flour()),
-                          "starter", say.starter(base.formula()),
-                          "salt", say.percent(base.formula().salt().percent())))
+              words.capitalized(
+                      words.say(
+                          "formula.withoutWater",
+                          Map.of(
+                              "flour", say.flour(base.formula().flour()),
+                              "starter", say.starter(base.formula()),
+                              "salt", say.percent(base.formula().salt().percent()))))
                   + " "
                   + temperature);
       case FLOUR ->
           notes.add(
-              words.say(
-                      "formula.withoutFlour",
-                      Map.of(
-                          "water", say.water(base.formula()),
-                          "starter", say.starter(base.formula()),
-                          "salt", say.percent(base.formula().salt().percent())))
+              words.capitalized(
+                      words.say(
+                          "formula.withoutFlour",
+                          Map.of(
+                              "water", say.water(base.formula()),
+                              "starter", say.starter(base.formula()),
+                              "salt", say.percent(base.formula().salt().percent()))))
                   + " "
                   + temperature);
     }

@@ -54,7 +54,7 @@ public final class DoughSteps {
     return Optional.of(
         new BakeSheet.Step(
             words.say(
-                "step.folds",
+                plan.folds() == 1 ? "step.fold" : "step.folds",
                 Map.of(
                     "folds", words.plain(plan.folds()),
                     "kinds", new StrengthWords(words).kinds(plan))),

@@ -119,8 +119,13 @@ public final class FormulaWords {
             "form", words.named("form", proof.form().key())));
   }
 
-  /** Everything in one line. */
+  /** Everything in one line, which begins with a capital letter. */
   public String formula(DoughFormula formula) {
+    return words.capitalized(formulaWithin(formula));
+  }
+
+  /** The same behind other words. */
+  String formulaWithin(DoughFormula formula) {
     return words.say(
         "formula.line",
         Map.of(
@@ -132,13 +137,14 @@ public final class FormulaWords {
 
   /** Without the starter, for pages that vary it. */
   public String withoutStarter(DoughFormula formula) {
-    return words.say(
-        "formula.withoutStarter",
-        Map.of(
-            "flour", flour(formula.flour()),
-            "water", water(formula),
-            "salt", percent(formula.salt().percent()),
-            "kept", kept(formula.starter())));
+    return words.capitalized(
+        words.say(
+            "formula.withoutStarter",
+            Map.of(
+                "flour", flour(formula.flour()),
+                "water", water(formula),
+                "salt", percent(formula.salt().percent()),
+                "kept", kept(formula.starter()))));
   }
 
   public String water(DoughFormula formula) {

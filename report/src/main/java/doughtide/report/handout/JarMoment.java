@@ -44,7 +44,7 @@ record JarMoment(Words words, Optional<ZonedDateTime> mixedAt) {
   }
 
   InputException never(HandoutDough dough, Rise rise) {
-    String formula = new FormulaWords(words).formula(dough.formula());
+    String formula = new FormulaWords(words).formulaWithin(dough.formula());
     return new InputException(
         words.say("compare.never", Map.of("rise", rise(rise.percent()), "doughs", formula)));
   }

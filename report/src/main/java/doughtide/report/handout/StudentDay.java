@@ -34,8 +34,11 @@ final class StudentDay {
 
   StudentPage.Dough dough() {
     List<String> notes = new ArrayList<>();
-    String named = pages.names().size() > 1 ? pages.names().get(number) + " – " : "";
-    notes.add(named + new FormulaWords(words).formula(plan.dough()));
+    String formula = new FormulaWords(words).formulaWithin(plan.dough());
+    notes.add(
+        pages.names().size() > 1
+            ? pages.names().get(number) + " – " + formula
+            : words.capitalized(formula));
     return new StudentPage.Dough(
         Optional.of(answer()),
         notes,

@@ -40,7 +40,7 @@ public final class TrialWords {
   /** One sentence, without a full stop. */
   public static String of(Words words, BowlTest test, TrialNote note) {
     Map<String, String> values = new TreeMap<>();
-    note.numbers().forEach((name, value) -> values.put(name, words.plain(value)));
+    note.numbers().forEach((name, value) -> values.put(name, number(words, name, value)));
     values.put("person", note.person());
     if (!note.bowls().isEmpty()) {
       values.put("trial", note.bowls().get(0).trial());
@@ -48,6 +48,15 @@ public final class TrialWords {
       values.put("wetter", bowl(words, test, note.bowls().get(1)));
     }
     return words.say("trialNote." + note.kind().name(), values);
+  }
+
+  private static String number(Words words, String name, double value) {
+    String number = words.plain(value);
+    return switch (name) {
+      case "points", "sdPoints" ->
+          words.say(number.equals("1") ? "count.point" : "count.points", Map.of("points", number));
+      default -> number;
+    };
   }
 
   private static String bowl(Words words, BowlTest test, GradedBowl bowl) {

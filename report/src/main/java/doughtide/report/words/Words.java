@@ -200,6 +200,17 @@ public final class Words {
   }
 
   /**
+   * {@return a text with a capital letter first, as a sentence begins}
+   *
+   * @param text with at least one letter
+   * @hidden
+   */
+  @Internal
+  public String capitalized(String text) {
+    return text.substring(0, 1).toUpperCase(language.locale()) + text.substring(1);
+  }
+
+  /**
    * {@return a number in the form of the language}
    *
    * @param value any finite number

@@ -127,6 +127,16 @@ class ChartSweepTest {
         .allSatisfy(line -> assertThat(line).isNotBlank());
   }
 
+  /** Every kind once: what is heard of it, and what stands over it, is made of whole sentences. */
+  @ParameterizedTest
+  @EnumSource
+  void everySentenceBeginsWithACapital(Kind kind) {
+    DrawnChart drawn = drawer(new Case(0, kind)).draw(ENGLISH);
+    assertThat(drawn.caption().description()).doesNotContainPattern("\\. \\p{Ll}");
+    assertThat(drawn.chart().picture().subtitle())
+        .allSatisfy(line -> assertThat(line).matches("\\P{Ll}.*"));
+  }
+
   /** Every kind once: no mark stands in a picture that its key does not tell of. */
   @ParameterizedTest
   @EnumSource

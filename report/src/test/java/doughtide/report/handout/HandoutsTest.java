@@ -177,6 +177,7 @@ class HandoutsTest {
     FormulaWords german = new FormulaWords(Words.in(Language.GERMAN));
     assertThat(german.flour(ComputedPages.formula().flour()))
         .isEqualTo("80\u00a0% backstarkes Weizenmehl, 20\u00a0% Roggenvollkornmehl");
+    assertThat(german.formula(DoughFormula.builder().build())).startsWith("Helles Weizenmehl; ");
     assertThat(german.starter(ComputedPages.formula())).contains("20\u00a0%", "9,1\u00a0%");
     assertThat(german.flour(FlourClass.RYE.flour().withName("Fenside rye")))
         .isEqualTo("Fenside rye");

@@ -156,4 +156,13 @@ class AdviceTest {
                 new TrialNote(TrialNote.Kind.CONTRADICTION, Map.of("pairs", 5.0), "A", TWO_BOWLS)))
         .contains("pairs: 5, the first in first, A: 65 % torn, 69 % thin window");
   }
+
+  @Test
+  void onePointIsNoPoints() {
+    TrialNote one =
+        new TrialNote(TrialNote.Kind.PERSON_HIGHER, Map.of("points", 0.96), "Ada", List.of());
+    assertThat(TrialWords.english(BowlTest.WINDOW, one)).startsWith("Ada sets the limit 1 point h");
+    assertThat(TrialWords.of(Words.in(Language.GERMAN), BowlTest.WINDOW, one))
+        .startsWith("Ada setzt die Grenze 1 Punkt höher");
+  }
 }
