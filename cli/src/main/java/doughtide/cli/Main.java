@@ -4,6 +4,7 @@ import doughtide.cli.args.ArgumentParser;
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.CommandSpec;
 import doughtide.cli.args.HelpPage;
+import doughtide.cli.args.Speech;
 import doughtide.cli.command.Command;
 import doughtide.cli.file.FileProblem;
 import doughtide.cli.options.ClockOptions;
@@ -129,7 +130,7 @@ public final class Main {
     KitchenOptions.choice(arguments);
     try {
       command.run(arguments, session);
-      KitchenOptions.say(arguments, session.out());
+      KitchenOptions.say(arguments, Speech.ENGLISH, session.out());
       arguments.notes().forEach(note -> session.err().println("doughtide: " + OneLine.of(note)));
     } catch (InputException e) {
       throw arguments.about(e);

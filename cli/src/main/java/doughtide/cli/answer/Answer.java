@@ -1,5 +1,6 @@
 package doughtide.cli.answer;
 
+import doughtide.cli.args.Speech;
 import java.io.PrintStream;
 import java.util.List;
 import java.util.function.Supplier;
@@ -13,6 +14,7 @@ import java.util.function.Supplier;
  * @param headline the answer in one or two sentences, each line of it a line of the page
  * @param body all of it
  * @param table what CSV holds
+ * @param speech the language of its text
  * @param kitchen values that came from the kitchen, as {@code room 19C}; JSON tells them
  */
 public record Answer(
@@ -21,6 +23,7 @@ public record Answer(
     String headline,
     Section body,
     Supplier<Listing> table,
+    Speech speech,
     List<String> kitchen) {
 
   /** Copies the list. */
@@ -30,17 +33,18 @@ public record Answer(
 
   /** An answer without a form in CSV. */
   public static Answer of(String command, int version, String headline, Section.Builder body) {
-    return new Answer(command, version, headline, body.build(), Answer::none, List.of());
+    return new Answer(
+        command, version, headline, body.build(), Answer::none, body.speech(), List.of());
   }
 
   /** The same with a table for CSV. */
   public Answer withTable(Supplier<Listing> rows) {
-    return new Answer(command, version, headline, body, rows, kitchen);
+    return new Answer(command, version, headline, body, rows, speech, kitchen);
   }
 
   /** The same, telling what came from the kitchen. */
   public Answer fromKitchen(List<String> values) {
-    return new Answer(command, version, headline, body, table, values);
+    return new Answer(command, version, headline, body, table, speech, values);
   }
 
   private static Listing none() {

@@ -1,5 +1,6 @@
 package doughtide.cli.answer;
 
+import doughtide.cli.args.Speech;
 import doughtide.cli.text.Paragraph;
 import java.util.ArrayList;
 import java.util.List;
@@ -34,16 +35,19 @@ final class AnswerText {
   /** What stands between two empty lines. */
   private record Block(String heading, List<Line> lines) {}
 
+  private final Speech speech;
   private final TextPage page = new TextPage();
   private final List<Block> blocks = new ArrayList<>();
   private int timeLabels;
   private Optional<Timeline> head = Optional.empty();
   private boolean twiceSaid;
 
-  private AnswerText() {}
+  private AnswerText(Speech speech) {
+    this.speech = speech;
+  }
 
   static List<String> of(Answer answer) {
-    AnswerText text = new AnswerText();
+    AnswerText text = new AnswerText(answer.speech());
     answer.headline().lines().forEach(text.page::sentence);
     text.collect(answer.body());
     text.timeLabels = text.widthOfTimeLabels();
@@ -107,7 +111,7 @@ final class AnswerText {
                     && !q.label().isEmpty());
   }
 
-  private static void add(Item item, List<Line> lines) {
+  private void add(Item item, List<Line> lines) {
     if (item instanceof Item.Sentence sentence) {
       lines.add(new Line.Text(sentence.text(), sentence.hanging()));
     } else if (item instanceof Item.Texts texts && !texts.lead().isEmpty()) {
@@ -117,11 +121,11 @@ final class AnswerText {
       lines.add(
           quantity.value() instanceof Value.Window window
               ? new Line.Window(quantity.label(), window)
-              : new Line.Pair(quantity.label(), quantity.value().text()));
+              : new Line.Pair(quantity.label(), quantity.value().text(speech)));
     }
   }
 
-  private static Optional<Line> table(Listing listing) {
+  private Optional<Line> table(Listing listing) {
     List<List<String>> rows = new ArrayList<>();
     for (Section row : listing.rows()) {
       List<String> heads = new ArrayList<>();
@@ -129,7 +133,7 @@ final class AnswerText {
       for (Item item : row.items()) {
         if (item instanceof Item.Quantity quantity && !quantity.label().isEmpty()) {
           heads.add(quantity.label().strip());
-          cells.add(quantity.value().text());
+          cells.add(quantity.value().text(speech));
         }
       }
       if (rows.isEmpty() && heads.stream().anyMatch(each -> !each.isEmpty())) {
@@ -208,7 +212,15 @@ final class AnswerText {
       String since = timeline.since();
       String first =
           clock ? "" : since.substring(0, 1).toUpperCase(Locale.ROOT) + since.substring(1);
-      page.line(row(first, width, clock, "early", "likely", "late", since));
+      page.line(
+          row(
+              first,
+              width,
+              clock,
+              speech.say("text.early"),
+              speech.say("text.likely"),
+              speech.say("text.late"),
+              since));
     }
     page.line(
         row(
@@ -218,7 +230,7 @@ final class AnswerText {
             timeline.moment(window.hours().early()),
             timeline.moment(window.hours().likely()),
             timeline.moment(window.hours().late()),
-            window.elapsed()));
+            window.elapsed(speech)));
   }
 
   private static String row(
@@ -242,7 +254,7 @@ final class AnswerText {
             && lines.subList(from, lines.size()).stream().anyMatch(l -> TWICE.matcher(l).find());
     if (found) {
       twiceSaid = true;
-      page.sentence("A and B: the first and the second of the hour that comes twice.");
+      page.sentence(speech.say("text.twice"));
     }
   }
 

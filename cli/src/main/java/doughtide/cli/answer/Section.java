@@ -1,6 +1,7 @@
 package doughtide.cli.answer;
 
 import doughtide.cli.args.ClockTimes;
+import doughtide.cli.args.Speech;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.forecast.Warning;
 import doughtide.report.words.Advice;
@@ -45,6 +46,11 @@ public record Section(String key, String heading, List<Item> items) implements I
       this.key = key;
       this.heading = heading;
       this.timeline = timeline;
+    }
+
+    /** The language of its reader. */
+    Speech speech() {
+      return timeline.speech();
     }
 
     /** A number with the decimals usual for its unit. */
@@ -145,18 +151,18 @@ public record Section(String key, String heading, List<Item> items) implements I
 
     /** What to be careful with. */
     public Builder cautions(List<String> cautions) {
-      return texts("cautions", "Caution: ", cautions);
+      return texts("cautions", speech().say("page.caution") + " ", cautions);
     }
 
     /** What the user should know, and what to do about it. */
     public Builder warnings(List<Warning> warnings) {
       Listing.Builder all = listing("warnings", "");
       for (Warning each : warnings) {
-        Advice advice = Advice.english(each);
+        Advice advice = Advice.of(speech().words(), each);
         all.row()
             .word("kind", "", each.kind(), "")
-            .word("text", "", advice.text())
-            .word("remedy", "", advice.remedy());
+            .word("text", "", Speech.plain(advice.text()))
+            .word("remedy", "", Speech.plain(advice.remedy()));
         paragraph().say("! " + advice.sentences(), 2);
       }
       return this;

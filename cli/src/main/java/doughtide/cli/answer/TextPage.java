@@ -1,5 +1,6 @@
 package doughtide.cli.answer;
 
+import doughtide.cli.args.Speech;
 import doughtide.cli.text.OneLine;
 import doughtide.cli.text.Paragraph;
 import java.util.ArrayList;
@@ -12,9 +13,9 @@ final class TextPage {
 
   private final List<String> lines = new ArrayList<>();
 
-  /** A line; what could command a terminal is taken out of it. */
+  /** A line with plain spaces; what could command a terminal is taken out of it. */
   public TextPage line(String text) {
-    lines.add(OneLine.harmless(text).stripTrailing());
+    lines.add(OneLine.harmless(Speech.plain(text)).stripTrailing());
     return this;
   }
 

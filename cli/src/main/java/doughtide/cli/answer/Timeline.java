@@ -1,6 +1,7 @@
 package doughtide.cli.answer;
 
 import doughtide.cli.args.ClockTimes;
+import doughtide.cli.args.Speech;
 import doughtide.cli.args.Words;
 import doughtide.core.forecast.TimeWindow;
 import java.util.Optional;
@@ -13,12 +14,24 @@ import java.util.OptionalDouble;
  * @param since for the head of a table: {@code after mixing}
  * @param shownFromHours on a page, hours count from this hour on; in data and clock times they
  *     count from 0
+ * @param speech the language of the answer, in which {@code since} and the clock are, too
  */
-public record Timeline(Optional<ClockTimes> clock, String since, double shownFromHours) {
+public record Timeline(
+    Optional<ClockTimes> clock, String since, double shownFromHours, Speech speech) {
+
+  /** Of an English answer. */
+  public Timeline(Optional<ClockTimes> clock, String since, double shownFromHours) {
+    this(clock, since, shownFromHours, Speech.ENGLISH);
+  }
 
   /** Hours since mixing. */
   public static Timeline sinceMixing(Optional<ClockTimes> clock) {
     return new Timeline(clock, "after mixing", 0);
+  }
+
+  /** Hours since mixing, in the language of the reader. */
+  public static Timeline sinceMixing(Optional<ClockTimes> clock, Speech speech) {
+    return new Timeline(clock.map(each -> each.in(speech)), speech.say("sheet.hours"), 0, speech);
   }
 
   /** An hour for a sentence: a clock time if there is a clock, else hours. */
@@ -33,7 +46,7 @@ public record Timeline(Optional<ClockTimes> clock, String since, double shownFro
 
   /** A window for a sentence. */
   public String words(TimeWindow window) {
-    return new Value.Window(window, this).text();
+    return new Value.Window(window, this).text(speech);
   }
 
   /**

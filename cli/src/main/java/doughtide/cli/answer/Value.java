@@ -1,9 +1,11 @@
 package doughtide.cli.answer;
 
 import doughtide.cli.args.ClockTimes;
+import doughtide.cli.args.Speech;
 import doughtide.cli.args.Words;
 import doughtide.core.forecast.TimeWindow;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
@@ -14,8 +16,13 @@ public sealed interface Value {
   /** Stands on a page where there is no value. */
   String NONE = "–";
 
-  /** For a page. */
-  String text();
+  /** For a page in the language of its reader; a clock is in its own. */
+  String text(Speech speech);
+
+  /** For an English page. */
+  default String text() {
+    return text(Speech.ENGLISH);
+  }
 
   /** A number of something that there may be; empty where there is none. */
   static <T> OptionalDouble of(Optional<T> from, ToDoubleFunction<T> number) {
@@ -40,6 +47,11 @@ public sealed interface Value {
    */
   record Word(String text, String data) implements Value {
     @Override
+    public String text(Speech speech) {
+      return text;
+    }
+
+    @Override
     public void fields(String key, Fields to) {
       to.text(key, data);
     }
@@ -48,8 +60,8 @@ public sealed interface Value {
   /** Yes or no. */
   record Flag(boolean truth) implements Value {
     @Override
-    public String text() {
-      return truth ? "yes" : "no";
+    public String text(Speech speech) {
+      return speech.say(truth ? "text.yes" : "text.no");
     }
 
     @Override
@@ -67,8 +79,8 @@ public sealed interface Value {
    */
   record Number(OptionalDouble number, Unit unit, int decimals) implements Value {
     @Override
-    public String text() {
-      return words(number, unit);
+    public String text(Speech speech) {
+      return words(number, unit, speech);
     }
 
     @Override
@@ -94,16 +106,16 @@ public sealed interface Value {
      * range is wide, tenths of a per cent say nothing.
      */
     @Override
-    public String text() {
+    public String text(Speech speech) {
       boolean known = low.isPresent() && high.isPresent() && likely.isPresent();
       if (!known) {
-        return words(likely, unit);
+        return words(likely, unit, speech);
       }
       boolean wide = unit == Unit.PERCENT && high.getAsDouble() - low.getAsDouble() >= WIDE_POINTS;
-      String from = wide ? whole(low) : words(low, unit);
-      String one = wide ? whole(likely) : words(likely, unit);
-      String to = wide ? whole(high) : words(high, unit);
-      return from.equals(to) ? one : one + " (" + from + " to " + to + ")";
+      String from = wide ? whole(low) : words(low, unit, speech);
+      String one = wide ? whole(likely) : words(likely, unit, speech);
+      String to = wide ? whole(high) : words(high, unit, speech);
+      return from.equals(to) ? one : one + " (" + fromTo(from, to, speech) + ")";
     }
 
     private static String whole(OptionalDouble percent) {
@@ -134,7 +146,7 @@ public sealed interface Value {
    */
   record At(OptionalDouble hours, ClockTimes clock) implements Value {
     @Override
-    public String text() {
+    public String text(Speech speech) {
       return hours.isPresent() ? clock.at(hours.getAsDouble()) : NONE;
     }
 
@@ -152,7 +164,7 @@ public sealed interface Value {
    */
   record Moment(OptionalDouble hours, Timeline timeline) implements Value {
     @Override
-    public String text() {
+    public String text(Speech speech) {
       if (hours.isEmpty()) {
         return NONE;
       }
@@ -183,27 +195,27 @@ public sealed interface Value {
   record Window(TimeWindow hours, Timeline timeline) implements Value {
     /** Likely first: {@code 4 h 45 min (3 h 55 min to 5 h 45 min) after mixing}. */
     @Override
-    public String text() {
+    public String text(Speech speech) {
       if (hours.likely().isEmpty()) {
-        return "not likely reached";
+        return speech.say("text.never");
       }
-      String range = range();
+      String range = range(speech);
       return timeline.moment(hours.likely())
           + (range.isEmpty() ? "" : " (" + range + ")")
           + (timeline.clock().isEmpty() ? " " + timeline.since() : "");
     }
 
-    private String range() {
+    private String range(Speech speech) {
       if (hours.early().isEmpty()) {
         return "";
       }
       return hours.late().isEmpty()
-          ? "from " + timeline.moment(hours.early())
-          : timeline.moment(hours.early()) + " to " + timeline.moment(hours.late());
+          ? open(timeline.moment(hours.early()), speech)
+          : fromTo(timeline.moment(hours.early()), timeline.moment(hours.late()), speech);
     }
 
     /** From early to late in hours. */
-    String elapsed() {
+    String elapsed(Speech speech) {
       if (hours.early().isEmpty()) {
         return NONE;
       }
@@ -211,7 +223,7 @@ public sealed interface Value {
       String early = Words.about(hours.early().getAsDouble() - from);
       return hours.late().isPresent()
           ? early + " – " + Words.about(hours.late().getAsDouble() - from)
-          : "from " + early;
+          : open(early, speech);
     }
 
     @Override
@@ -230,8 +242,16 @@ public sealed interface Value {
     }
   }
 
-  private static String words(OptionalDouble number, Unit unit) {
-    return number.isPresent() ? unit.text(number.getAsDouble()) : NONE;
+  private static String words(OptionalDouble number, Unit unit, Speech speech) {
+    return number.isPresent() ? speech.marked(unit.text(number.getAsDouble())) : NONE;
+  }
+
+  private static String fromTo(String from, String to, Speech speech) {
+    return speech.say("text.fromTo", Map.of("from", from, "to", to));
+  }
+
+  private static String open(String from, Speech speech) {
+    return speech.say("hours.from", Map.of("hours", from));
   }
 
   private static void iso(String name, OptionalDouble hours, ClockTimes clock, Fields to) {

@@ -43,6 +43,7 @@ public final class Arguments implements TypedValues {
   private final Set<String> defaults = new HashSet<>();
   private final Set<String> notes;
   private final Set<String> ofParts = new LinkedHashSet<>();
+  private boolean isKitchenTold;
 
   /**
    * @param spec what the command accepts
@@ -170,6 +171,13 @@ public final class Arguments implements TypedValues {
             .filter(option -> defaults.contains(option) && asked.contains(option))
             .map(option -> (option + " " + String.join(", ", values.get(option))).strip());
     return Stream.concat(own, ofParts.stream()).distinct().toList();
+  }
+
+  /** The same, for the one line of an answer in text that tells it; nothing once it was told. */
+  public List<String> tellKitchen() {
+    List<String> told = isKitchenTold ? List.of() : fromKitchen();
+    isKitchenTold = isKitchenTold || !told.isEmpty();
+    return told;
   }
 
   /** Takes over what a part, such as one dough of several, noted and has from the kitchen. */

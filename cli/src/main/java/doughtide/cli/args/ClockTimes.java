@@ -6,7 +6,6 @@ import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Quantities;
 import java.time.Duration;
 import java.time.Instant;
-import java.time.LocalDate;
 import java.time.LocalDateTime;
 import java.time.LocalTime;
 import java.time.ZoneId;
@@ -23,20 +22,22 @@ import java.util.Optional;
  */
 public final class ClockTimes {
 
-  private static final String[] DAYS = {"Mon", "Tue", "Wed", "Thu", "Fri", "Sat", "Sun"};
-  private static final String[] MONTHS = {
-    "Jan", "Feb", "Mar", "Apr", "May", "Jun", "Jul", "Aug", "Sep", "Oct", "Nov", "Dec"
-  };
-
   private final ZonedDateTime start;
+  private final Speech speech;
 
-  private ClockTimes(ZonedDateTime start) {
+  private ClockTimes(ZonedDateTime start, Speech speech) {
     this.start = start;
+    this.speech = speech;
   }
 
   /** Clock times counted from this moment. */
   public static ClockTimes from(ZonedDateTime start) {
-    return new ClockTimes(start.truncatedTo(ChronoUnit.SECONDS));
+    return new ClockTimes(start.truncatedTo(ChronoUnit.SECONDS), Speech.ENGLISH);
+  }
+
+  /** The same, written in the language of the reader. */
+  public ClockTimes in(Speech other) {
+    return new ClockTimes(start, other);
   }
 
   /**
@@ -125,7 +126,7 @@ public final class ClockTimes {
   public String at(double hours) {
     ZonedDateTime then = toMinute(after(hours));
     boolean sameDay = then.toLocalDate().equals(start.toLocalDate());
-    return (sameDay ? day(then.toLocalDate()) : date(then.toLocalDate()))
+    return (sameDay ? speech.day(then.toLocalDate()) : speech.date(then.toLocalDate()))
         + " "
         + time(then.toLocalTime())
         + whichOfTwo(then);
@@ -140,7 +141,7 @@ public final class ClockTimes {
     ZonedDateTime hour = exact.truncatedTo(ChronoUnit.HOURS);
     double minutes = Duration.between(hour, exact).toSeconds() / 60.0;
     ZonedDateTime then = hour.plusMinutes(5 * Math.round(minutes / 5));
-    return day(then.toLocalDate()) + " " + time(then.toLocalTime()) + letter(then);
+    return speech.day(then.toLocalDate()) + " " + time(then.toLocalTime()) + letter(then);
   }
 
   private static String letter(ZonedDateTime moment) {
@@ -153,7 +154,7 @@ public final class ClockTimes {
   /** The moment of mixing in words, always with the date. */
   public String startInWords() {
     ZonedDateTime then = toMinute(start);
-    return date(then.toLocalDate())
+    return speech.date(then.toLocalDate())
         + " "
         + then.getYear()
         + " "
@@ -183,7 +184,7 @@ public final class ClockTimes {
         "the clocks go "
             + (next.isGap() ? "forward" : "back")
             + " on "
-            + date(before.toLocalDate())
+            + speech.date(before.toLocalDate())
             + " from "
             + time(before.toLocalTime())
             + " to "
@@ -196,20 +197,12 @@ public final class ClockTimes {
   }
 
   /** When the clocks go back, an hour comes twice. */
-  private static String whichOfTwo(ZonedDateTime moment) {
+  private String whichOfTwo(ZonedDateTime moment) {
     if (moment.getZone().getRules().getValidOffsets(moment.toLocalDateTime()).size() < 2) {
       return "";
     }
     boolean first = moment.withEarlierOffsetAtOverlap().equals(moment);
-    return first ? " (before the clocks go back)" : " (after the clocks went back)";
-  }
-
-  private static String day(LocalDate date) {
-    return DAYS[date.getDayOfWeek().getValue() - 1];
-  }
-
-  private static String date(LocalDate date) {
-    return day(date) + " " + date.getDayOfMonth() + " " + MONTHS[date.getMonthValue() - 1];
+    return " (" + speech.say(first ? "text.firstOfTwo" : "text.secondOfTwo") + ")";
   }
 
   private static String time(LocalTime time) {

@@ -3,6 +3,7 @@ package doughtide.cli.command;
 import doughtide.cli.answer.Answer;
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.CommandSpec;
+import doughtide.cli.args.Speech;
 import doughtide.cli.file.FileProblem;
 import doughtide.cli.file.OutputFile;
 import doughtide.cli.file.ReadingsFile;
@@ -14,9 +15,11 @@ import doughtide.cli.hand.NoteWords;
 import doughtide.cli.hand.NowSections;
 import doughtide.cli.options.KitchenOptions;
 import doughtide.cli.options.OutputOptions;
+import doughtide.cli.options.WordsOptions;
 import doughtide.cli.session.Environment;
 import doughtide.cli.session.Session;
 import doughtide.core.quantity.InputException;
+import java.util.Map;
 
 /** Adds a line to the file of a dough in hand. */
 public final class NoteCommand implements Command {
@@ -27,7 +30,7 @@ public final class NoteCommand implements Command {
   public CommandSpec spec() {
     return CommandSpec.named("note", "adds what you read off the dough in hand to its file")
         .operands("[NAME] [TIME] WHAT …", 0, MOST_WORDS)
-        .options(OutputOptions.formatWithoutCsv())
+        .options(OutputOptions.formatWithoutCsv(), WordsOptions.ofAnswer())
         .example("At half past one: risen 44 %, 24 °C", "13:30", "44%", "24C")
         .example("Now: a height in the jar", "78mm")
         .example("Of one of several doughs", "saturday", "9.30", "44%")
@@ -59,6 +62,8 @@ public final class NoteCommand implements Command {
               + ": write for example doughtide note 13:30 44% 24C");
     }
     Environment environment = session.environment();
+    Arguments asked = arguments.as(KitchenOptions.added(new NowCommand().spec()));
+    Speech speech = WordsOptions.speech(asked, format);
     String name =
         words
             .name()
@@ -66,20 +71,25 @@ public final class NoteCommand implements Command {
             .orElseGet(() -> DoughFiles.newest(environment));
     DoughNote note =
         words.isResult()
-            ? DoughNote.of(name, LoafNote.of(words.result()), environment)
-            : DoughNote.of(name, words, session);
+            ? DoughNote.of(name, LoafNote.of(words.result()), speech, environment)
+            : DoughNote.of(name, words, speech, session);
     OutputFile.of("NAME", name, OutputFile.Existing.RENEW, environment).write(note.text());
-    String done = "Noted in " + FileProblem.quoted(name) + ": " + note.said() + ".";
+    String done =
+        speech.say("now.noted", Map.of("file", FileProblem.quoted(name), "what", note.said()));
     try {
-      Arguments asked = arguments.as(KitchenOptions.added(new NowCommand().spec()));
       DoughInHand dough = DoughInHand.of(new ReadingsFile(note.document()), asked, environment);
       Answer answer =
           words.isResult()
-              ? NowSections.ofResult(done, note.document().head().result().orElseThrow(), dough)
-              : NowSections.brief("note", done, dough);
-      NowCommand.print(answer, dough, format, session);
+              ? NowSections.ofResult(
+                  done,
+                  note.document().head().result().orElseThrow(),
+                  dough,
+                  WordsOptions.speech(dough.arguments(), format))
+              : NowSections.brief(
+                  "note", done, dough, WordsOptions.speech(dough.arguments(), format));
+      NowCommand.print(answer, arguments, dough, session);
     } catch (InputException noHours) {
-      session.out().println(done);
+      session.out().println(Speech.plain(done));
       arguments.note(String.valueOf(noHours.getMessage()));
     }
   }

@@ -4,6 +4,7 @@ import doughtide.cli.answer.Answer;
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.CommandSpec;
 import doughtide.cli.args.OptionSpec;
+import doughtide.cli.args.Speech;
 import doughtide.cli.file.ReadingsFile;
 import doughtide.cli.hand.Absence;
 import doughtide.cli.hand.Cautions;
@@ -32,7 +33,7 @@ public final class NowCommand implements Command {
   public CommandSpec spec() {
     return CommandSpec.named("now", "when to shape the dough in hand, and when to look next")
         .operands("[NAME]", 0, 1)
-        .everyday("leave-at", "back-at", "cold", "bake-at", "rise", "page", "format")
+        .everyday("leave-at", "back-at", "cold", "bake-at", "rise", "page", "language", "format")
         .options(Absence.specs())
         .options(
             OptionSpec.value(DoughInHand.NOW, "TIME", "13:00", "What the clock says now.")
@@ -45,7 +46,7 @@ public final class NowCommand implements Command {
                 .toList())
         .options(RiseCommand.rise(), StarterOptions.file(), ReadingsFile.skipOption())
         .options(OutputOptions.format(), PageOptions.spec("dough.html"), OutputOptions.overwrite())
-        .options(WordsOptions.specs())
+        .options(WordsOptions.ofAnswerAndPage())
         .example("The newest dough of this folder that is in hand")
         .example("One of several, or a file typed by hand", "saturday")
         .example(
@@ -70,7 +71,7 @@ public final class NowCommand implements Command {
     OutputOptions.Format format = OutputOptions.format(arguments);
     Environment environment = session.environment();
     Optional<PageOptions> page = PageOptions.read(arguments, environment);
-    WordsOptions.onlyWithPicture(arguments);
+    WordsOptions.scaleAndClockOnlyWithPicture(arguments);
     String name =
         arguments.operands().isEmpty()
             ? DoughFiles.newest(environment)
@@ -79,15 +80,16 @@ public final class NowCommand implements Command {
         ReadingsFile.inHand("NAME", name, ReadingsFile.badLines(arguments), session);
     DoughInHand dough = DoughInHand.of(file, arguments, environment);
     SortedSet<Rise> rises = RiseCommand.rises(arguments);
-    print(NowSections.of(dough, rises), dough, format, session);
+    Speech speech = WordsOptions.speech(dough.arguments(), format);
+    print(NowSections.of(dough, rises, speech), arguments, dough, session);
     page.ifPresent(each -> HandPage.write(dough, rises, Optional.empty(), each));
-    page.ifPresent(each -> each.say(format, session.out()));
+    page.ifPresent(each -> each.say(format, speech, session.out()));
   }
 
-  /** Prints an answer about a dough in hand. */
-  static void print(
-      Answer answer, DoughInHand dough, OutputOptions.Format format, Session session) {
-    RiseCommand.print(answer, format, session);
-    KitchenOptions.say(dough.arguments(), session.out());
+  /** Prints an answer about a dough in hand, and what it took from the kitchen. */
+  static void print(Answer answer, Arguments asked, DoughInHand dough, Session session) {
+    RiseCommand.print(answer, OutputOptions.format(asked), session);
+    asked.part(dough.arguments());
+    KitchenOptions.say(asked, answer.speech(), session.out());
   }
 }

@@ -5,6 +5,7 @@ import doughtide.cli.args.Arguments;
 import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.CommandSpec;
 import doughtide.cli.args.OptionSpec;
+import doughtide.cli.args.Speech;
 import doughtide.cli.command.lesson.LessonGrid;
 import doughtide.cli.file.OutputFile;
 import doughtide.cli.hand.Cautions;
@@ -318,7 +319,7 @@ public final class RiseCommand implements Command {
     described.add(LessonGrid.spec());
     DoughInHand dough = DoughInHand.read(arguments, described, session);
     dough.keepCold(arguments);
-    NowCommand.print(NowSections.of(dough, rises), dough, format, session);
+    NowCommand.print(NowSections.of(dough, rises, Speech.ENGLISH), arguments, dough, session);
     if (chart.isPresent()) {
       TodayChart drawn = TodayChart.of(dough);
       if (drawn.isPossible()) {

@@ -5,6 +5,7 @@ import doughtide.cli.args.Arguments;
 import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.CommandSpec;
 import doughtide.cli.args.OptionSpec;
+import doughtide.cli.args.Speech;
 import doughtide.cli.args.TemperatureSteps;
 import doughtide.cli.file.FileProblem;
 import doughtide.cli.file.OutputFile;
@@ -20,6 +21,7 @@ import doughtide.cli.options.OutputOptions;
 import doughtide.cli.options.ProofOptions;
 import doughtide.cli.options.StarterOptions;
 import doughtide.cli.options.TemperatureOptions;
+import doughtide.cli.options.WordsOptions;
 import doughtide.cli.session.Environment;
 import doughtide.cli.session.Session;
 import doughtide.core.document.DoughNotes;
@@ -66,6 +68,7 @@ public final class StartCommand implements Command {
             "jar-height",
             "cold",
             "bake-at",
+            "language",
             "format")
         .options(DoughOptions.specs())
         .options(
@@ -81,7 +84,7 @@ public final class StartCommand implements Command {
         .options(ProofOptions.specs())
         .options(ColdOptions.specs())
         .options(ClockOptions.specs())
-        .options(StarterOptions.file(), OutputOptions.formatWithoutCsv())
+        .options(StarterOptions.file(), OutputOptions.formatWithoutCsv(), WordsOptions.ofAnswer())
         .example("Mixed now", "saturday", "--dough-temp", "25C", "--starter", "20%")
         .example(
             "For tomorrow's oven, with a jar in which heights are read",
@@ -122,15 +125,12 @@ public final class StartCommand implements Command {
         ReadingsDocument.read(
             text.lines().iterator(), ReadingsFile.settingInHand(name, environment));
     DoughInHand dough = DoughInHand.of(new ReadingsFile(document), arguments, environment);
-    String done =
-        "Begun: "
-            + FileProblem.quoted(name)
-            + ", mixed "
-            + ClockTimes.from(mixed).startInWords()
-            + ".";
-    Answer answer = NowSections.brief("start", done, dough);
+    Speech speech = WordsOptions.speech(dough.arguments(), format);
+    String time = ClockTimes.from(mixed).in(speech).startInWords();
+    String done = speech.say("now.begun", Map.of("file", FileProblem.quoted(name), "time", time));
+    Answer answer = NowSections.brief("start", done, dough, speech);
     file.write(text);
-    NowCommand.print(answer, dough, format, session);
+    NowCommand.print(answer, arguments, dough, session);
   }
 
   /** A clock time that lies far ahead was yesterday. */

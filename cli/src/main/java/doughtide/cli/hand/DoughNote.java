@@ -2,7 +2,7 @@ package doughtide.cli.hand;
 
 import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.DayOfClock;
-import doughtide.cli.args.Words;
+import doughtide.cli.args.Speech;
 import doughtide.cli.file.DocumentFile;
 import doughtide.cli.file.FileNames;
 import doughtide.cli.file.FileProblem;
@@ -28,6 +28,7 @@ import java.time.temporal.ChronoUnit;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 
 /**
@@ -49,9 +50,10 @@ public record DoughNote(String text, ReadingsDocument document, String said) {
    * Puts what was typed into the text of a file; nothing is written.
    *
    * @param name of the file
+   * @param speech the language in which it is told what was understood
    * @throws InputException if the file cannot be read, or has no place for it
    */
-  public static DoughNote of(String name, NoteWords words, Session session) {
+  public static DoughNote of(String name, NoteWords words, Speech speech, Session session) {
     Environment environment = session.environment();
     ReadingsFile file = ReadingsFile.inHand("NAME", name, ReadingsFile.BadLines.SKIP, session);
     ReadingsDocument.Setting setting = ReadingsFile.settingInHand(name, environment);
@@ -76,7 +78,7 @@ public record DoughNote(String text, ReadingsDocument document, String said) {
                         ? DoughNotes.shaped(text, line, setting)
                         : DoughNotes.with(text, line, setting));
     ReadingsDocument after = ReadingsDocument.read(noted.lines().iterator(), setting);
-    return new DoughNote(noted, after, said(before, at, line));
+    return new DoughNote(noted, after, said(before, at, line, words, speech));
   }
 
   private static String remark(NoteWords words) {
@@ -90,16 +92,18 @@ public record DoughNote(String text, ReadingsDocument document, String said) {
    * Puts how the loaf came out into the text of a file; nothing is written.
    *
    * @param name of the file
+   * @param speech the language in which it is told what was understood
    * @throws InputException if the file cannot be read
    */
-  public static DoughNote of(String name, LoafNote loaf, Environment environment) {
+  public static DoughNote of(String name, LoafNote loaf, Speech speech, Environment environment) {
     ReadingsDocument.Setting setting = ReadingsFile.settingInHand(name, environment);
     String before = text(name, environment);
     String noted =
         DocumentFile.named(
             name, () -> DoughNotes.with(before, loaf.result(), loaf.words(), setting));
     ReadingsDocument after = ReadingsDocument.read(noted.lines().iterator(), setting);
-    return new DoughNote(noted, after, "the loaf came out " + loaf.said());
+    return new DoughNote(
+        noted, after, speech.say("note.result", Map.of("result", loaf.said(speech))));
   }
 
   private static String text(String name, Environment environment) {
@@ -199,19 +203,38 @@ public record DoughNote(String text, ReadingsDocument document, String said) {
                         + " example start height: 52 mm"));
   }
 
-  private static String said(ReadingsDocument document, ZonedDateTime at, DoughNotes.Line line) {
+  private static String said(
+      ReadingsDocument document,
+      ZonedDateTime at,
+      DoughNotes.Line line,
+      NoteWords words,
+      Speech speech) {
     List<String> parts = new ArrayList<>();
-    line.rise().ifPresent(rise -> parts.add("risen " + Words.percent(rise.percent())));
+    line.rise()
+        .map(rise -> Map.of("rise", speech.percent(rise.percent())))
+        .ifPresent(rise -> parts.add(speech.say("note.risen", rise)));
     line.celsius()
-        .ifPresent(celsius -> parts.add(Words.temperature(Temperature.ofCelsius(celsius))));
+        .ifPresent(celsius -> parts.add(speech.temperature(Temperature.ofCelsius(celsius))));
     line.core()
-        .ifPresent(core -> parts.add("middle " + Words.temperature(Temperature.ofCelsius(core))));
-    line.ph().ifPresent(ph -> parts.add("pH " + Words.rounded(ph, 2)));
-    if (!line.remark().isEmpty()) {
-      parts.add(line.remark());
-    }
+        .ifPresent(
+            core ->
+                parts.add(
+                    speech.say(
+                        "note.middle",
+                        Map.of("temperature", speech.temperature(Temperature.ofCelsius(core))))));
+    line.ph().ifPresent(ph -> parts.add("pH " + speech.rounded(ph, 2)));
+    happened(words).ifPresent(key -> parts.add(speech.say(key)));
     ZonedDateTime mixed = document.mixed().orElseThrow();
     double hours = Duration.between(mixed, at).toSeconds() / 3600.0;
-    return ClockTimes.from(mixed).at(hours) + ", " + String.join(", ", parts);
+    return ClockTimes.from(mixed).in(speech).at(hours) + ", " + String.join(", ", parts);
+  }
+
+  private static Optional<String> happened(NoteWords words) {
+    if (words.intoCold()) {
+      return Optional.of("note.intoCold");
+    }
+    return words.shaped()
+        ? Optional.of("note.shaped")
+        : words.folded() ? Optional.of("note.fold") : Optional.empty();
   }
 }

@@ -7,29 +7,29 @@ import doughtide.cli.answer.Timeline;
 import doughtide.cli.answer.Unit;
 import doughtide.cli.answer.Value;
 import doughtide.cli.args.ClockTimes;
+import doughtide.cli.args.Speech;
 import doughtide.core.day.question.LeaveOption;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.loaf.ShapeForecast;
 import doughtide.report.words.DayWords;
-import doughtide.report.words.Language;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 
 /** The ways out when the baker must leave, the best first, as an answer. */
 public final class LeaveSections {
-
-  private static final DayWords WORDS =
-      new DayWords(doughtide.report.words.Words.in(Language.ENGLISH));
 
   private static final int VERSION = 2;
   private static final double NONE = 0.05; // fewer doughs than one in twenty are none
 
   private final List<LeaveOption> ways;
   private final ClockTimes clock;
+  private final Speech speech;
 
-  private LeaveSections(List<LeaveOption> ways, ClockTimes clock) {
+  private LeaveSections(List<LeaveOption> ways, Timeline timeline) {
     this.ways = ways;
-    this.clock = clock;
+    this.clock = timeline.clock().orElseThrow();
+    this.speech = timeline.speech();
   }
 
   /**
@@ -42,8 +42,9 @@ public final class LeaveSections {
    */
   public static Answer of(
       List<String> about, List<LeaveOption> ways, ClockTimes clock, double now) {
-    LeaveSections sections = new LeaveSections(ways, clock);
-    Section.Builder body = Section.loose(Timeline.sinceMixing(Optional.of(clock)));
+    Timeline timeline = Timeline.sinceMixing(Optional.of(clock));
+    LeaveSections sections = new LeaveSections(ways, timeline);
+    Section.Builder body = Section.loose(timeline);
     body.at("now", "", now, clock);
     sections.add(body);
     Section.Builder understood = body.section("", "Understood");
@@ -53,9 +54,9 @@ public final class LeaveSections {
     return Answer.of("leave", VERSION, sections.headline(), body);
   }
 
-  /** Some ways out, to be added to an answer about more. */
-  static LeaveSections among(List<LeaveOption> ways, ClockTimes clock) {
-    return new LeaveSections(ways, clock);
+  /** Some ways out, to be added to an answer about more, whose hours have a clock. */
+  static LeaveSections among(List<LeaveOption> ways, Timeline timeline) {
+    return new LeaveSections(ways, timeline);
   }
 
   /** Adds the ways out. */
@@ -63,7 +64,7 @@ public final class LeaveSections {
     Listing.Builder options = body.listing("options", "");
     for (int i = 0; i < ways.size(); i++) {
       data(options.row(), ways.get(i));
-      page(body.section("", which(i) + does(ways.get(i), clock)), ways.get(i));
+      page(body.section("", which(i, does(ways.get(i)))), ways.get(i));
     }
   }
 
@@ -75,19 +76,18 @@ public final class LeaveSections {
   String headline() {
     LeaveOption best = ways.get(0);
     return anyRight()
-        ? "Best: "
-            + does(best, clock)
-            + ". In the oven at "
-            + clock.at(best.ovenHours())
-            + ": "
-            + right(best)
-            + "."
-        : "None of these brings the dough right; the least bad comes first.";
+        ? speech.say(
+            "away.bestOf",
+            Map.of(
+                "does", does(best),
+                "time", clock.at(best.ovenHours()),
+                "right", right(best)))
+        : speech.say("away.noneRight");
   }
 
-  private static String right(LeaveOption way) {
+  private String right(LeaveOption way) {
     long right = (long) Math.floor(way.goodShare() * 10 + 1e-9);
-    return ofTen(right, "is right", "are right");
+    return right == 0 ? speech.say("away.right.none") : speech.counted("away.right", right);
   }
 
   /** How many doughs of ten do something. */
@@ -97,8 +97,9 @@ public final class LeaveSections {
         : doughs + (doughs == 1 ? " dough in 10 " + does : " doughs in 10 " + allDo);
   }
 
-  private String which(int i) {
-    return i > 0 ? "Or: " : anyRight() ? "Best: " : "First: ";
+  private String which(int i, String does) {
+    String key = i > 0 ? "away.or" : anyRight() ? "away.best" : "away.first";
+    return speech.say(key, Map.of("does", does));
   }
 
   private void data(Section.Builder row, LeaveOption way) {
@@ -118,31 +119,33 @@ public final class LeaveSections {
   }
 
   private void page(Section.Builder to, LeaveOption way) {
-    to.say("  The dough has then risen " + range(way.riseWhenShaped()).text() + ".", 2)
-        .say(
-            "  In the oven at "
-                + clock.at(way.ovenHours())
-                + ": risen "
-                + range(way.riseAtBake()).text()
-                + "; "
-                + right(way)
-                + ".",
-            2)
+    String risen = range(way.riseWhenShaped()).text(speech);
+    Map<String, String> oven =
+        Map.of(
+            "time", clock.at(way.ovenHours()),
+            "rise", range(way.riseAtBake()).text(speech),
+            "right", right(way));
+    to.say("  " + speech.say("away.risen", Map.of("rise", risen)), 2)
+        .say("  " + speech.say("away.oven", oven), 2)
         .say("  " + bestTime(way), 2);
   }
 
-  private static String does(LeaveOption way, ClockTimes clock) {
-    StringBuilder words = new StringBuilder(WORDS.leave(way.kind()));
+  private String does(LeaveOption way) {
+    StringBuilder words = new StringBuilder(new DayWords(speech.words()).leave(way.kind()));
     if (way.tubIntoColdHours().isPresent()) {
-      words.append(", into the cold at ").append(clock.at(way.tubIntoColdHours().getAsDouble()));
+      String at = clock.at(way.tubIntoColdHours().getAsDouble());
+      words.append(", ").append(speech.say("away.intoCold", Map.of("time", at)));
     }
     boolean byJar =
         way.kind() == LeaveOption.Kind.SHAPE_AT_POINT
             || way.kind() == LeaveOption.Kind.SHAPE_AFTER_BACK
             || way.kind() == LeaveOption.Kind.TUB_IN_COLD_LONGER;
     return words
-        .append(byJar ? ", likely in the baskets by " : ", in the baskets by ")
-        .append(byJar ? clock.about(way.shapedHours()) : clock.at(way.shapedHours()))
+        .append(", ")
+        .append(
+            byJar
+                ? speech.say("away.likelyShaped", Map.of("time", clock.about(way.shapedHours())))
+                : speech.say("away.shaped", Map.of("time", clock.at(way.shapedHours()))))
         .toString();
   }
 
@@ -150,16 +153,17 @@ public final class LeaveSections {
     TimeWindow from = way.bakeFrom();
     TimeWindow until = way.bakeUntil();
     if (until.likely().isPresent() && until.likely().getAsDouble() <= way.shapedHours() + 0.1) {
-      return "It is likely past its best when shaped: bake it at once in a tin, or as flat bread.";
+      return speech.say("away.pastBest");
     }
     if (from.likely().isEmpty()) {
-      return "It is likely not risen enough a day after the oven's hour.";
+      return speech.say("away.notRisen");
     }
-    return "Good to bake likely from "
-        + clock.about(from.likely().getAsDouble())
-        + (until.likely().isPresent()
-            ? " until " + clock.about(until.likely().getAsDouble()) + "."
-            : ", for a day and more.");
+    String good = clock.about(from.likely().getAsDouble());
+    return until.likely().isPresent()
+        ? speech.say(
+            "away.goodUntil",
+            Map.of("from", good, "until", clock.about(until.likely().getAsDouble())))
+        : speech.say("away.goodOn", Map.of("from", good));
   }
 
   private static Value.Range range(ShapeForecast.RiseRange rise) {

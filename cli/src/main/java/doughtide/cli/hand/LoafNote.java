@@ -1,11 +1,13 @@
 package doughtide.cli.hand;
 
+import doughtide.cli.args.Speech;
 import doughtide.core.document.Vocabulary;
 import doughtide.core.learning.LoafResult;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Shorten;
 import doughtide.report.words.TradeVocabulary;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -86,9 +88,9 @@ public record LoafNote(LoafResult result, Map<String, String> words) {
   }
 
   /** In words. */
-  public String said() {
-    StringBuilder said = new StringBuilder(plain(result.name()));
-    words.forEach((part, text) -> said.append("; ").append(part).append(' ').append(text));
-    return said.toString();
+  public String said(Speech speech) {
+    List<String> said = new ArrayList<>(List.of(speech.say("note." + result.name())));
+    words.forEach((part, text) -> said.add(speech.say("note." + part) + " " + text));
+    return speech.joined(said);
   }
 }

@@ -5,6 +5,7 @@ import doughtide.cli.answer.Section;
 import doughtide.cli.answer.Timeline;
 import doughtide.cli.answer.Unit;
 import doughtide.cli.answer.Value;
+import doughtide.cli.args.Speech;
 import doughtide.cli.args.Words;
 import doughtide.core.forecast.Distribution;
 import doughtide.core.forecast.TimeWindow;
@@ -14,9 +15,11 @@ import doughtide.core.loaf.ShapeForecast;
 import doughtide.core.quantity.Temperature;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.stream.Stream;
 
 /** The loaf after its bulk fermentation, as parts of an answer. */
 public final class LoafSections {
@@ -25,26 +28,28 @@ public final class LoafSections {
 
   private final Proof proof;
   private final Timeline timeline;
+  private final Speech speech;
   private final Optional<ShapeForecast.Night> night;
 
   private LoafSections(Proof proof, Optional<ShapeForecast.Night> night, Timeline timeline) {
     this.proof = proof;
     this.timeline = timeline;
+    this.speech = timeline.speech();
     this.night = night;
   }
 
   /** Adds when to shape, and what becomes of the loaf until the oven. */
   public static void add(PlannedLoaf loaf, Timeline timeline, Section.Builder body) {
     LoafSections sections = new LoafSections(loaf.proof(), loaf.shape().likely(), timeline);
-    sections.shape(loaf.shape(), body.section("shape", sections.ifNight("When to shape")));
-    sections.add(sections.ifNight("The loaf, shaped at that rise"), body);
+    sections.shape(loaf.shape(), body.section("shape", sections.ifNight("loaf.whenToShape")));
+    sections.add(sections.ifNight("loaf.atThatRise"), body);
   }
 
   /** Adds what becomes until the oven of a loaf that has been shaped. */
   static void add(ShapedLoaf loaf, Timeline timeline, Section.Builder body) {
     body.section("shaped", "").moment("shaped", "", OptionalDouble.of(loaf.hours()));
     new LoafSections(loaf.proof(), Optional.of(loaf.night()), timeline)
-        .add("The loaf as it was shaped", body);
+        .add(timeline.speech().say("loaf.asShaped"), body);
   }
 
   private void add(String heading, Section.Builder body) {
@@ -52,7 +57,7 @@ public final class LoafSections {
       Section.Builder cold = body.section("cold", heading);
       cold.moment(
           "intoCold",
-          ifNight("into the cold"),
+          ifNight("loaf.intoCold"),
           night.map(ShapeForecast.Night::coldFromHours).orElse(OptionalDouble.empty()));
       core(cold);
       baked(cold);
@@ -60,13 +65,15 @@ public final class LoafSections {
     } else {
       Section.Builder proof = body.section("proof", heading);
       proof.moment(
-          "intoProof", ifNight("into proof"), Value.of(night, ShapeForecast.Night::proofFromHours));
+          "intoProof",
+          ifNight("loaf.intoProof"),
+          Value.of(night, ShapeForecast.Night::proofFromHours));
       baked(proof);
     }
   }
 
   private void shape(ShapeForecast shape, Section.Builder to) {
-    to.window(Section.HERE, ifNight("end of bulk"), shape.hours())
+    to.window(Section.HERE, ifNight("loaf.endOfBulk"), shape.hours())
         .number("risePercent", "", shape.rise().likely(), Unit.PERCENT)
         .quantity("risePercent", "", range(shape.rise()))
         .number("targetPercent", "", shape.target().percent(), Unit.PERCENT)
@@ -74,35 +81,34 @@ public final class LoafSections {
         .quantity("loafRisePercent", "", range(shape.loafRise()));
     spoils(shape.spoils(), to);
     if (night.isPresent()) {
-      to.say("watch for", "a jar that has risen " + likely(shape.rise()) + "; " + justShaped(shape))
-          .say("why then", why() + Unit.PERCENT.text(shape.target().percent()))
-          .say("how sure", howSure(shape));
+      to.say(speech.say("loaf.watchFor"), watchFor(shape))
+          .say(speech.say("loaf.whyThen"), why(shape))
+          .say(speech.say("loaf.howSure"), howSure(shape));
       rule(shape.rule(), to);
     }
   }
 
-  private static String justShaped(ShapeForecast shape) {
-    return "nobody folds or shapes the jar, the loaf just shaped is at " + likely(shape.loafRise());
+  private String watchFor(ShapeForecast shape) {
+    return speech.say(
+        "loaf.jar", Map.of("jar", likely(shape.rise()), "loaf", likely(shape.loafRise())));
   }
 
-  private String why() {
-    return (proof.cold().isPresent()
-            ? "the loaf goes on rising until its middle is cold, and the warmer and livelier the"
-                + " dough, the further"
-            : "the loaf goes on rising through rest and proof")
-        + "; at the oven it should have risen ";
+  private String why(ShapeForecast shape) {
+    return speech.say(
+        proof.cold().isPresent() ? "loaf.whyCold" : "loaf.whyRoom",
+        Map.of("rise", speech.percent(shape.target().percent())));
   }
 
   /** The range is what other starters would do, not a permission. */
   private String howSure(ShapeForecast shape) {
     if (shape.hours().early().isEmpty() || shape.hours().late().isEmpty()) {
-      return "go by the jar and by what it says below";
+      return speech.say("loaf.byJar");
     }
-    return "a lively starter gets there "
-        + timeline.moment(shape.hours().early())
-        + ", a sluggish one "
-        + timeline.moment(shape.hours().late())
-        + "; go by the jar";
+    return speech.say(
+        "loaf.sure",
+        Map.of(
+            "early", timeline.moment(shape.hours().early()),
+            "late", timeline.moment(shape.hours().late())));
   }
 
   private void spoils(ShapeForecast.Spoils spoils, Section.Builder to) {
@@ -112,11 +118,14 @@ public final class LoafSections {
     List<String> changes = new ArrayList<>();
     spoils
         .warmerCelsius()
-        .ifPresent(by -> changes.add("the cold " + Words.rounded(by, 1) + " °C warmer"));
-    spoils.laterHours().ifPresent(by -> changes.add("shaping " + Words.about(by) + " later"));
+        .ifPresent(
+            by -> changes.add(speech.say("loaf.warmer", Map.of("degrees", speech.rounded(by, 1)))));
+    spoils
+        .laterHours()
+        .ifPresent(by -> changes.add(speech.say("loaf.later", Map.of("hours", Words.about(by)))));
     if (night.isPresent() && !changes.isEmpty()) {
-      to.say(
-          "spoils it first", String.join(", or ", changes) + ": one loaf in ten more goes too far");
+      String first = String.join(", " + speech.say("loaf.or") + " ", changes);
+      to.say(speech.say("loaf.spoils"), speech.say("loaf.tooFar", Map.of("changes", first)));
     }
   }
 
@@ -130,11 +139,13 @@ public final class LoafSections {
             .number("jarPercent", "", wait.risePercent(), Unit.PERCENT)
             .number("waitHours", "", wait.hours(), Unit.HOURS);
         steps.add(
-            wait.hours() == 0
-                ? whole(wait.risePercent()) + " or more, shape now"
-                : whole(wait.risePercent()) + ", wait " + Words.about(wait.hours()));
+            speech.say(
+                wait.hours() == 0 ? "loaf.orMore" : "loaf.wait",
+                Map.of("rise", whole(wait.risePercent()), "hours", Words.about(wait.hours()))));
       }
-      to.say("jar at " + shortMoment(look.hours()), String.join("; ", steps));
+      to.say(
+          speech.say("loaf.jarAt", Map.of("time", shortMoment(look.hours()))),
+          speech.joined(steps));
     }
   }
 
@@ -148,7 +159,8 @@ public final class LoafSections {
           night.map(at -> at.coreAt(Temperature.ofCelsius(celsius))).orElse(Distribution.NEVER);
       cold.window("coreAt" + celsius + "C", "", cools.window());
       if (night.isPresent()) {
-        cold.say("middle " + celsius + " °C", cooled(cools));
+        cold.say(
+            speech.say("loaf.middle", Map.of("celsius", Integer.toString(celsius))), cooled(cools));
       }
     }
   }
@@ -156,45 +168,46 @@ public final class LoafSections {
   private String cooled(Distribution cools) {
     long never = Math.round(10 * (1 - cools.reached()));
     String when = cools.window().likely().isPresent() ? timeline.words(cools.window()) : "";
-    String not = never == 0 ? "" : "never in " + never + " of 10";
-    return when + (when.isEmpty() || not.isEmpty() ? "" : "; ") + not;
+    String not =
+        never == 0 ? "" : speech.say("loaf.neverIn", Map.of("doughs", Long.toString(never)));
+    return speech.joined(Stream.of(when, not).filter(part -> !part.isEmpty()).toList());
   }
 
   private void baked(Section.Builder to) {
     ShapeForecast.RiseRange rise =
         night.map(ShapeForecast.Night::riseAtBake).orElse(ShapeForecast.RiseRange.NONE);
-    to.moment("oven", ifNight("into the oven"), Value.of(night, ShapeForecast.Night::ovenHours));
+    to.moment("oven", ifNight("loaf.oven"), Value.of(night, ShapeForecast.Night::ovenHours));
     if (night.isPresent()) {
-      to.say("risen then", words(rise));
+      to.say(speech.say("loaf.risenThen"), range(rise).text(speech));
     }
     to.section("riseAtBakePercent", "")
         .number("low", "", rise.low(), Unit.PERCENT)
         .number("likely", "", rise.likely(), Unit.PERCENT)
         .number("high", "", rise.high(), Unit.PERCENT);
-    baked(to, "bakeFrom", "good from", ShapeForecast.Night::bakeFrom);
-    baked(to, "bakeUntil", "good until", ShapeForecast.Night::bakeUntil);
-    baked(to, "pastBest", "past its best", ShapeForecast.Night::over);
+    baked(to, "bakeFrom", "loaf.goodFrom", ShapeForecast.Night::bakeFrom);
+    baked(to, "bakeUntil", "loaf.goodUntil", ShapeForecast.Night::bakeUntil);
+    baked(to, "pastBest", "loaf.pastBest", ShapeForecast.Night::over);
   }
 
   private void baked(
       Section.Builder to,
       String key,
-      String label,
+      String words,
       Function<ShapeForecast.Night, Distribution> when) {
     TimeWindow hours = night.map(when).orElse(Distribution.NEVER).window();
-    to.moment(key, "", hours.likely()).window(key, ifNight(label), hours);
+    to.moment(key, "", hours.likely()).window(key, ifNight(words), hours);
   }
 
   private void warmer(ShapeForecast.WarmerCold warmer, Section.Builder cold) {
     OptionalDouble until = warmer.bakeUntil();
+    Map<String, String> values =
+        Map.of(
+            "degrees", Words.rounded(warmer.byCelsius(), 0),
+            "rise", whole(warmer.riseAtBakePercent()),
+            "until", timeline.moment(until));
     cold.say(
-            "a warmer cold",
-            "if it is "
-                + Words.rounded(warmer.byCelsius(), 0)
-                + " °C warmer than believed, the loaf has risen "
-                + whole(warmer.riseAtBakePercent())
-                + " at the oven"
-                + (until.isPresent() ? ", good until " + timeline.moment(until) : ""))
+            speech.say("loaf.warmerCold"),
+            speech.say(until.isPresent() ? "loaf.ifWarmerUntil" : "loaf.ifWarmer", values))
         .section("warmerCold", "")
         .number("byCelsius", "", OptionalDouble.of(warmer.byCelsius()), Unit.KELVIN, 1)
         .number("riseAtBakePercent", "", warmer.riseAtBakePercent(), Unit.PERCENT)
@@ -202,17 +215,13 @@ public final class LoafSections {
   }
 
   /** A label that a page shows only where there is a shape point. */
-  private String ifNight(String label) {
-    return night.isPresent() ? label : "";
+  private String ifNight(String key) {
+    return night.isPresent() ? speech.say(key) : "";
   }
 
   /** A rise with its range, per cent. */
   public static Value.Range range(ShapeForecast.RiseRange rise) {
     return new Value.Range(rise.low(), rise.likely(), rise.high(), Unit.PERCENT);
-  }
-
-  private static String words(ShapeForecast.RiseRange rise) {
-    return range(rise).text();
   }
 
   /** The likely rise as a page prints it. */

@@ -5,9 +5,12 @@ import doughtide.cli.answer.Listing;
 import doughtide.cli.answer.Section;
 import doughtide.cli.answer.Timeline;
 import doughtide.cli.answer.Unit;
+import doughtide.cli.args.Speech;
 import doughtide.cli.args.Words;
 import doughtide.cli.file.ReadingsFile;
 import doughtide.cli.options.ProofOptions;
+import doughtide.core.dough.DoughFormula;
+import doughtide.core.dough.Flour;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.forecast.Warning;
@@ -19,14 +22,16 @@ import doughtide.core.loaf.LoafCauses;
 import doughtide.core.loaf.Proof;
 import doughtide.core.loaf.ShapeForecaster;
 import doughtide.core.quantity.Rise;
+import doughtide.report.handout.FormulaWords;
 import doughtide.report.words.Advice;
-import doughtide.report.words.Language;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.SortedSet;
+import java.util.stream.Collectors;
 
 /** The dough in hand: what its readings so far say about the hours to come, as an answer. */
 public final class NowSections {
@@ -45,6 +50,7 @@ public final class NowSections {
     }
   }
 
+  private final Speech speech;
   private final DoughInHand dough;
   private final ReadingsFile file;
   private final RiseForecast forecast;
@@ -60,11 +66,12 @@ public final class NowSections {
   /**
    * @param whole whether the loaf after its bulk fermentation is told, too
    */
-  private NowSections(DoughInHand dough, boolean whole) {
+  private NowSections(DoughInHand dough, boolean whole, Speech speech) {
+    this.speech = speech;
     this.dough = dough;
     this.file = dough.file();
     this.forecast = dough.forecast();
-    this.timeline = Timeline.sinceMixing(dough.clock());
+    this.timeline = Timeline.sinceMixing(dough.clock(), speech);
     this.moments = new Moments(timeline, dough.nowHours());
     this.planned = dough.planned();
     this.shaped = dough.shapedLoaf();
@@ -91,9 +98,10 @@ public final class NowSections {
    * The answer.
    *
    * @param rises the rises whose times are wanted
+   * @param speech the language of its text
    */
-  public static Answer of(DoughInHand dough, SortedSet<Rise> rises) {
-    NowSections sections = new NowSections(dough, true);
+  public static Answer of(DoughInHand dough, SortedSet<Rise> rises, Speech speech) {
+    NowSections sections = new NowSections(dough, true, speech);
     List<Point> ahead =
         rises.stream()
             .filter(rise -> rise.fraction() > dough.highest())
@@ -108,8 +116,8 @@ public final class NowSections {
     sections.loaf.ifPresent(each -> LoafSections.add(each, sections.timeline, body));
     sections.shaped.ifPresent(each -> LoafSections.add(each, sections.timeline, body));
     body.warnings(sections.warnings());
-    sections.understood(body.section("", "Understood"));
-    body.cautions(List.of(Cautions.RAW));
+    sections.understood(body.section("", speech.say("now.understood")));
+    body.cautions(List.of(speech.say("text.raw")));
     return Answer.of("now", VERSION, sections.headline(ahead), body)
         .fromKitchen(dough.arguments().fromKitchen())
         .withTable(() -> sections.table(ahead));
@@ -120,9 +128,10 @@ public final class NowSections {
    *
    * @param command its name
    * @param done in a sentence
+   * @param speech the language of its text
    */
-  public static Answer brief(String command, String done, DoughInHand dough) {
-    NowSections sections = new NowSections(dough, false);
+  public static Answer brief(String command, String done, DoughInHand dough, Speech speech) {
+    NowSections sections = new NowSections(dough, false, speech);
     Section.Builder body = Section.loose(sections.timeline);
     Point half = sections.point(HALF);
     sections.data(body);
@@ -141,32 +150,36 @@ public final class NowSections {
    * What may have made the loaf come out as it did.
    *
    * @param done in a sentence
+   * @param speech the language of its text
    */
-  public static Answer ofResult(String done, LoafResult result, DoughInHand dough) {
-    Section.Builder body = Section.loose(Timeline.sinceMixing(dough.clock()));
+  public static Answer ofResult(String done, LoafResult result, DoughInHand dough, Speech speech) {
+    Section.Builder body = Section.loose(Timeline.sinceMixing(dough.clock(), speech));
     body.word("bake", "", dough.file().bake().name()).word("result", "", result, "");
     List<LoafCauses.Likely> causes =
         result == LoafResult.RIGHT ? List.of() : causes(dough, result == LoafResult.OVER);
-    doughtide.report.words.Words words = doughtide.report.words.Words.in(Language.ENGLISH);
     Listing.Builder rows =
-        body.listing("causes", causes.isEmpty() ? "" : "Of ten doughs that come out so:");
+        body.listing("causes", causes.isEmpty() ? "" : speech.say("now.tenSuchDoughs"));
     for (LoafCauses.Likely each : causes) {
       long tenths = Math.round(10 * each.share());
-      String text = Advice.of(words, each.cause(), result == LoafResult.OVER);
+      String text = cause(each, result, speech);
       rows.row()
-          .say(tenths == 0 ? "" : "of ten", Long.toString(tenths))
+          .say(tenths == 0 ? "" : speech.say("now.ofTen"), Long.toString(tenths))
           .number("share", "", each.share(), Unit.SHARE)
           .word("cause", "", each.cause(), "")
-          .word("text", tenths == 0 ? "" : "because", text.replace('\u00a0', ' '));
+          .word("text", tenths == 0 ? "" : speech.say("now.because"), text);
     }
     String likeliest =
         causes.stream()
             .findFirst()
-            .map(each -> Advice.of(words, each.cause(), result == LoafResult.OVER))
-            .map(text -> "\nLikeliest: " + text + ".")
+            .map(each -> cause(each, result, speech))
+            .map(text -> "\n" + speech.say("now.likeliest", Map.of("cause", text)))
             .orElse("");
     return Answer.of("note", VERSION, done + likeliest, body)
         .fromKitchen(dough.arguments().fromKitchen());
+  }
+
+  private static String cause(LoafCauses.Likely cause, LoafResult result, Speech speech) {
+    return Speech.plain(Advice.of(speech.words(), cause.cause(), result == LoafResult.OVER));
   }
 
   /** Where nobody noted it, the loaf was shaped when the forecast with its readings says. */
@@ -235,7 +248,7 @@ public final class NowSections {
 
   private String headline(List<Point> ahead) {
     if (!forecast.isPossible()) {
-      return "No hours can be given for this dough.";
+      return speech.say("now.none");
     }
     Optional<Point> rise =
         ahead.stream()
@@ -243,62 +256,62 @@ public final class NowSections {
             .findFirst()
             .or(() -> ahead.stream().findFirst());
     if (shaped.isPresent()) {
-      return shaped.get().headline(moments);
+      return shaped.get().headline(moments, speech);
     }
     if (planned.isPresent()) {
       return shapeHeadline(shape.orElseThrow());
     }
-    return rise.map(this::headline)
-        .orElse("The dough has risen beyond every rise asked for; ask for another with --rise.");
+    return rise.map(this::headline).orElseGet(() -> speech.say("now.beyond"));
   }
 
   private String shapeHeadline(Point point) {
     OptionalDouble likely = point.now().likely();
     if (likely.isEmpty()) {
       List<Warning> why = dough.loaf().orElseThrow().shape().warnings();
-      return Advice.english(why.get(why.size() - 1)).sentences();
+      return Advice.of(speech.words(), why.get(why.size() - 1)).sentences();
     }
-    String shows = "the jar shows " + LoafSections.likely(jar.orElseThrow().rise());
+    String shows = LoafSections.likely(jar.orElseThrow().rise());
+    String time = moments.of(likely);
     return (likely.getAsDouble() > dough.nowHours()
-            ? "Shape about " + moments.of(likely) + " when " + shows + "; " + look(point)
-            : "Shape now: it was likely ready at " + moments.of(likely) + ", when " + shows)
-        + ".\n"
+            ? speech.say("now.shape", Map.of("time", time, "rise", shows, "look", look(point)))
+            : speech.say("now.shapeNow", Map.of("time", time, "rise", shows)))
+        + "\n"
         + pace(point)
         + bestWay();
   }
 
   private String headline(Point point) {
-    String rise = Words.percent(point.rise().orElseThrow().percent());
+    String rise = speech.percent(point.rise().orElseThrow().percent());
     OptionalDouble likely = point.now().likely();
     return (likely.isEmpty()
-            ? "Half of such doughs never rise " + rise
-            : "Risen " + rise + " about " + moments.of(likely) + "; " + look(point))
-        + ".\n"
+            ? speech.say("now.never", Map.of("rise", rise))
+            : speech.say(
+                "now.risen", Map.of("rise", rise, "time", moments.of(likely), "look", look(point))))
+        + "\n"
         + pace(point);
   }
 
   private String look(Point point) {
     return point.nextLookHours().isPresent()
-        ? "look at " + moments.of(point.nextLookHours())
-        : "look now";
+        ? speech.say("now.look", Map.of("time", moments.of(point.nextLookHours())))
+        : speech.say("now.lookNow");
   }
 
   private String pace(Point point) {
     if (file.bake().readings().isEmpty()) {
-      return "Nothing has been read yet.";
+      return speech.say("now.unread");
     }
     OptionalDouble ahead = point.aheadHours();
     if (ahead.isEmpty()) {
-      return "Too early to say whether it is ahead or behind.";
+      return speech.say("now.tooEarly");
     }
-    String first = ", which said " + moments.of(point.first().likely()) + ".";
     double hours = ahead.getAsDouble();
+    String by = Words.duration(Math.abs(hours));
     return Math.abs(hours) < ON_TIME_HOURS
-        ? "As the first forecast said."
-        : Words.duration(Math.abs(hours))
-            + (hours > 0 ? " ahead of" : " behind")
-            + " the first forecast"
-            + first;
+        ? speech.say("now.onTime")
+        : speech.say(
+            hours > 0 ? "now.ahead" : "now.behind",
+            Map.of("hours", by, "time", moments.of(point.first().likely())));
   }
 
   private String bestWay() {
@@ -308,22 +321,19 @@ public final class NowSections {
   }
 
   private LeaveSections sections(WaysOut found) {
-    return LeaveSections.among(found.options(), dough.clock().orElseThrow());
+    return LeaveSections.among(found.options(), timeline);
   }
 
   private void waysOut(Section.Builder body) {
     ways.ifPresent(
         found -> {
-          String away =
-              "from "
-                  + moments.of(found.absence().leaveHours())
-                  + " to "
-                  + moments.of(found.absence().backHours());
-          body.section("", "")
-              .say(
-                  found.late()
-                      ? "It runs late. If you cannot wait for it and leave it " + away + ":"
-                      : "If you are away " + away + ":");
+          Map<String, String> away =
+              Map.of(
+                  "from",
+                  moments.of(found.absence().leaveHours()),
+                  "to",
+                  moments.of(found.absence().backHours()));
+          body.section("", "").say(speech.say(found.late() ? "now.late" : "now.away", away));
           sections(found).add(body);
         });
   }
@@ -331,26 +341,23 @@ public final class NowSections {
   private void doubts(Section.Builder body) {
     Listing.Builder rows = body.listing("doubts", "");
     for (DoughInHand.Doubted each : dough.doubted()) {
-      Advice advice = Advice.english(each.doubt());
+      Advice advice = Advice.of(speech.words(), each.doubt());
+      String why = Speech.plain(advice.text());
+      String remedy = Speech.plain(advice.remedy());
       double percent = each.reading().rise().orElseThrow().percent();
       rows.row()
           .moment("hours", "", OptionalDouble.of(each.reading().hours()))
           .number("risePercent", "", percent, Unit.PERCENT)
           .word("doubt", "", each.doubt(), "")
-          .word("text", "", advice.text())
-          .word("remedy", "", advice.remedy());
-      body.paragraph()
-          .say(
-              "! "
-                  + LoafSections.whole(percent)
-                  + " at "
-                  + moments.of(each.reading().hours())
-                  + " can hardly be of this dough: "
-                  + advice.text()
-                  + ". "
-                  + capital(advice.remedy())
-                  + ".",
-              2);
+          .word("text", "", why)
+          .word("remedy", "", remedy);
+      Map<String, String> values =
+          Map.of(
+              "rise", LoafSections.whole(percent),
+              "time", moments.of(each.reading().hours()),
+              "why", why,
+              "remedy", capital(remedy));
+      body.paragraph().say("! " + speech.say("now.doubt", values), 2);
     }
   }
 
@@ -361,8 +368,11 @@ public final class NowSections {
       rises
           .row()
           .number("risePercent", "", percent, Unit.PERCENT)
-          .window(Section.HERE, "risen " + Words.percent(percent), each.now())
-          .window("expected", "  at first", each.first())
+          .window(
+              Section.HERE,
+              speech.say("now.row", Map.of("rise", speech.percent(percent))),
+              each.now())
+          .window("expected", "  " + speech.say("now.atFirst"), each.first())
           .number("aheadHours", "", each.aheadHours(), Unit.HOURS)
           .number("nextLookHours", "", each.nextLookHours(), Unit.HOURS);
     }
@@ -386,10 +396,7 @@ public final class NowSections {
 
   private void legend(List<Point> ahead, Section.Builder body) {
     if (!ahead.isEmpty()) {
-      body.paragraph()
-          .say(
-              "First the time as it looks now, below it as the first forecast had it, before any"
-                  + " reading.");
+      body.paragraph().say(speech.say("now.legend"));
     }
   }
 
@@ -403,21 +410,42 @@ public final class NowSections {
 
   private void understood(Section.Builder to) {
     Bake bake = file.bake();
+    to.say(speech.say("now.dough"), formula(bake.formula()));
+    if (!file.document().assumed().isEmpty()) {
+      to.say(speech.say("now.assumed"), assumed());
+    }
+    timeline.clock().ifPresent(clock -> to.say(speech.say("now.mixed"), clock.startInWords()));
+    planned.ifPresent(
+        plan -> to.word("loaf", speech.say("now.loaf"), ProofOptions.words(plan, speech)));
+    to.say(speech.say("now.readings"), readings());
     to.say(
-        "Dough",
-        bake.formula().flour().name()
-            + "; starter "
-            + Words.percent(100 * bake.formula().starterOfAddedFlour())
-            + " of the flour added; hydration "
-            + Words.percent(bake.formula().hydration())
-            + "; salt "
-            + Words.percent(bake.formula().salt()));
-    file.assumed().ifPresent(words -> to.say("Assumed", words));
-    file.clock().ifPresent(clock -> to.say("Mixed", clock.startInWords()));
-    planned.ifPresent(plan -> to.word("loaf", "Loaf", ProofOptions.words(plan)));
-    to.say("Readings", readings());
-    to.say("Starter", dough.starter().map(NowSections::described).orElse("not learned yet"));
+        speech.say("now.starter"),
+        dough.starter().map(this::described).orElseGet(() -> speech.say("now.notLearned")));
     members(to);
+  }
+
+  private String formula(DoughFormula formula) {
+    return speech.say(
+        "now.formula",
+        Map.of(
+            "flour", flour(formula.flour()),
+            "starter", speech.percent(100 * formula.starterOfAddedFlour()),
+            "hydration", speech.percent(formula.hydration().percent()),
+            "salt", speech.percent(formula.salt().percent())));
+  }
+
+  /** In English as it is typed. */
+  private String flour(Flour flour) {
+    return speech.equals(Speech.ENGLISH)
+        ? flour.name()
+        : new FormulaWords(speech.words()).flour(flour);
+  }
+
+  /** What the head of the file does not say. */
+  private String assumed() {
+    return file.document().assumed().stream()
+        .map(key -> speech.say("now.assumed." + key))
+        .collect(Collectors.joining(", "));
   }
 
   private void members(Section.Builder to) {
@@ -425,31 +453,46 @@ public final class NowSections {
     to.number("membersThatCarry", "", carry, Unit.COUNT)
         .flag("refitted", "", dough.live().isRefitted());
     if (dough.live().isRefitted()) {
-      to.say("Fit", "few doughs behave like this one: many more were tried");
+      to.say(speech.say("now.fit"), speech.say("now.fewAlike"));
     }
   }
 
   private String readings() {
     List<Reading> all = file.bake().readings();
-    String count = Words.counted(file.given(), "reading") + file.leftOutWords();
+    String count = speech.counted("now.reading", file.given()) + leftOut();
     Optional<Reading> last =
         all.stream().filter(reading -> reading.rise().isPresent()).reduce((a, b) -> b);
     return last.map(
             reading ->
-                count
-                    + "; the last rise "
-                    + Words.percent(reading.rise().orElseThrow().percent())
-                    + " after "
-                    + Words.duration(reading.hours())
-                    + file.clock().map(clock -> ", " + clock.at(reading.hours())).orElse(""))
+                speech.joined(
+                    List.of(
+                        count,
+                        lastRise(reading)
+                            + timeline
+                                .clock()
+                                .map(clock -> ", " + clock.at(reading.hours()))
+                                .orElse(""))))
         .orElse(count);
   }
 
-  private static String described(LearnedStarter starter) {
-    return "learned from "
-        + Words.counted(starter.bakes(), "bake")
-        + " and "
-        + Words.counted(starter.readings(), "reading");
+  private String leftOut() {
+    return file.leftOut() == 0 ? "" : ", " + speech.counted("now.leftOut", file.leftOut());
+  }
+
+  private String lastRise(Reading reading) {
+    return speech.say(
+        "now.lastRise",
+        Map.of(
+            "rise", speech.percent(reading.rise().orElseThrow().percent()),
+            "hours", Words.duration(reading.hours())));
+  }
+
+  private String described(LearnedStarter starter) {
+    return speech.say(
+        "now.learned",
+        Map.of(
+            "bakes", speech.counted("now.bake", starter.bakes()),
+            "readings", speech.counted("now.reading", starter.readings())));
   }
 
   private static String capital(String text) {

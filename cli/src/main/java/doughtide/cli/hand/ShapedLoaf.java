@@ -1,9 +1,11 @@
 package doughtide.cli.hand;
 
+import doughtide.cli.args.Speech;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.loaf.Proof;
 import doughtide.core.loaf.ShapeForecast;
 import doughtide.core.loaf.ShapeForecaster;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
@@ -42,25 +44,20 @@ record ShapedLoaf(double hours, Proof proof, ShapeForecast.Night night) {
   }
 
   /** In a sentence. */
-  String headline(Moments moments) {
+  String headline(Moments moments, Speech speech) {
     OptionalDouble from = night.bakeFrom().window().likely();
     OptionalDouble until = night.bakeUntil().window().likely();
     String oven = moments.of(OptionalDouble.of(night.ovenHours()));
     String risen = LoafSections.likely(night.riseAtBake());
     String good =
         from.isEmpty()
-            ? "it will hardly be ready to bake"
-            : "good to bake from "
-                + moments.of(from)
-                + (until.isPresent() ? " until " + moments.of(until) : " on");
-    return "Shaped at "
-        + moments.of(OptionalDouble.of(hours))
-        + ": "
-        + good
-        + ".\nIn the oven at "
-        + oven
-        + " it has risen "
-        + risen
-        + ".";
+            ? speech.say("now.hardlyReady")
+            : until.isPresent()
+                ? speech.say(
+                    "now.goodUntil", Map.of("from", moments.of(from), "until", moments.of(until)))
+                : speech.say("now.goodOn", Map.of("from", moments.of(from)));
+    return speech.say("now.shaped", Map.of("time", moments.of(hours), "good", good))
+        + "\n"
+        + speech.say("now.inOven", Map.of("time", oven, "rise", risen));
   }
 }

@@ -3,6 +3,7 @@ package doughtide.cli.options;
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.CommandSpec;
 import doughtide.cli.args.OptionSpec;
+import doughtide.cli.args.Speech;
 import doughtide.cli.args.TemperatureSteps;
 import doughtide.cli.file.KitchenFile;
 import doughtide.cli.session.Environment;
@@ -32,6 +33,9 @@ public final class KitchenOptions {
    * scale, and its chart, which shows neither temperatures nor hours, the language.
    */
   private static final Set<String> OF_A_FLOUR = Set.of("scale", "language");
+
+  /** These answer in the language of the kitchen, whether they draw or not. */
+  private static final Set<String> SPOKEN = Set.of("start", "note", "now");
 
   /** What a file of readings tells itself. */
   private static final Set<String> TOLD_BY_READINGS =
@@ -155,7 +159,8 @@ public final class KitchenOptions {
       case "zone" ->
           spec.name().equals("start")
               || (takes("mixed-at") && !takes("shape-at") ? has("mixed-at") : hasClock());
-      case "language", "degrees", "clock-12h" -> hasPicture();
+      case "language" -> SPOKEN.contains(spec.name()) || hasPicture();
+      case "degrees", "clock-12h" -> hasPicture();
       case "paper" -> paper(kitchen.text(key).orElse(""));
       case "piece" -> has("loaves") || !takes("hold") || has("cold") || has("proof-temp");
       case "form", "shaping", "target" -> !takes("hold") || has("cold") || has("proof-temp");
@@ -228,15 +233,15 @@ public final class KitchenOptions {
   }
 
   /** The line that says what came from the kitchen, below an answer in text. */
-  public static void say(Arguments arguments, PrintStream out) {
-    List<String> used = arguments.fromKitchen();
+  public static void say(Arguments arguments, Speech speech, PrintStream out) {
     boolean text =
         !arguments.offers("format")
             || arguments.text("format").map(form -> form.equalsIgnoreCase("text")).orElse(true);
-    if (text && !used.isEmpty()) {
+    List<String> used = text ? arguments.tellKitchen() : List.of();
+    if (!used.isEmpty()) {
       out.println();
-      out.println(
-          OneLine.of("From the kitchen (--no-kitchen leaves it out): " + String.join("; ", used)));
+      String values = String.join("; ", used);
+      out.println(OneLine.of(Speech.plain(speech.say("text.kitchen", Map.of("values", values)))));
     }
   }
 }

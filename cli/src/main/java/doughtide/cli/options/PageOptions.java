@@ -2,6 +2,7 @@ package doughtide.cli.options;
 
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.OptionSpec;
+import doughtide.cli.args.Speech;
 import doughtide.cli.file.FileProblem;
 import doughtide.cli.file.OutputFile;
 import doughtide.cli.session.Environment;
@@ -9,6 +10,7 @@ import doughtide.cli.text.OneLine;
 import doughtide.core.quantity.InputException;
 import doughtide.report.words.Words;
 import java.io.PrintStream;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.Function;
 
@@ -59,10 +61,14 @@ public record PageOptions(OutputFile file, Words words) {
 
   /** The last line of an answer in text: where the page is, and how to send it. */
   public void say(OutputOptions.Format format, PrintStream out) {
+    say(format, Speech.ENGLISH, out);
+  }
+
+  /** The same in a language. */
+  public void say(OutputOptions.Format format, Speech speech, PrintStream out) {
     if (format == OutputOptions.Format.TEXT) {
       out.println();
-      out.println(
-          "Page: " + OneLine.of(file.shown()) + " (send it as a file; it needs no network)");
+      out.println(Speech.plain(speech.say("text.page", Map.of("file", OneLine.of(file.shown())))));
     }
   }
 }

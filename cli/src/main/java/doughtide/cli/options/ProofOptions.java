@@ -3,6 +3,7 @@ package doughtide.cli.options;
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.OptionSpec;
+import doughtide.cli.args.Speech;
 import doughtide.cli.args.Words;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.loaf.Cold;
@@ -20,6 +21,7 @@ import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 
@@ -257,43 +259,62 @@ public record ProofOptions(List<Proof> ways) {
 
   /** A cold in words. */
   public static String words(Cold cold) {
-    return Words.temperature(cold.stated()) + howWell(cold);
+    return words(cold, Speech.ENGLISH);
+  }
+
+  private static String words(Cold cold, Speech speech) {
+    return speech.temperature(cold.stated()) + howWell(cold, speech);
   }
 
   /** How well the cold is known, and what its air likely is where that is not as stated. */
-  private static String howWell(Cold cold) {
+  private static String howWell(Cold cold, Speech speech) {
     double air = cold.stated().celsius() + cold.offsetCelsius();
-    String known = " ± " + Words.rounded(cold.deviationCelsius(), 1) + " °C";
+    String known = " ± " + speech.rounded(cold.deviationCelsius(), 1) + " °C";
     return Math.abs(cold.offsetCelsius()) < 0.05
         ? known
-        : ", its air likely at " + Words.rounded(air, 1) + known;
+        : ", " + speech.say("proof.air", Map.of("celsius", speech.rounded(air, 1))) + known;
+  }
+
+  /** The proof in English words, for the page. */
+  public static String words(Proof proof) {
+    return words(proof, Speech.ENGLISH);
   }
 
   /** The proof in words, for the page. */
-  public static String words(Proof proof) {
-    StringBuilder words = new StringBuilder();
-    words.append(Words.grams(proof.mass().grams())).append(", ").append(proof.form().key());
-    proof.shaping().ifPresent(how -> words.append(", ").append(how.key()));
-    words.append("; rest and shaping ").append(Words.duration(proof.restHours()));
+  public static String words(Proof proof, Speech speech) {
+    List<String> parts = new ArrayList<>();
+    parts.add(
+        speech.marked(Words.grams(proof.mass().grams()))
+            + ", "
+            + form(proof.form(), speech)
+            + proof.shaping().map(how -> ", " + shaping(how, speech)).orElse(""));
+    parts.add(speech.say("proof.rest", Map.of("hours", Words.duration(proof.restHours()))));
     proof
         .room()
-        .ifPresent(
+        .map(
             room ->
-                words
-                    .append("; ")
-                    .append(Words.duration(proof.roomHours()))
-                    .append(" in a room of ")
-                    .append(Words.temperature(room)));
+                Map.of(
+                    "hours", Words.duration(proof.roomHours()),
+                    "temperature", speech.temperature(room)))
+        .ifPresent(values -> parts.add(speech.say("proof.room", values)));
     proof
         .coldPlace()
+        .map(
+            cold -> Map.of("hours", Words.duration(proof.holdHours()), "cold", words(cold, speech)))
         .ifPresent(
-            cold -> {
-              words.append("; ");
-              if (proof.ovenHour().isEmpty()) {
-                words.append(Words.duration(proof.holdHours())).append(' ');
-              }
-              words.append("in the cold at ").append(words(cold));
-            });
-    return words.toString();
+            values ->
+                parts.add(
+                    speech.say(
+                        proof.ovenHour().isEmpty() ? "proof.coldFor" : "proof.cold", values)));
+    return speech.joined(parts);
+  }
+
+  /** In English as it is typed. */
+  private static String form(PieceForm form, Speech speech) {
+    return speech.equals(Speech.ENGLISH) ? form.key() : speech.words().named("form", form.key());
+  }
+
+  private static String shaping(Shaping how, Speech speech) {
+    return speech.say("shaping." + how.name());
   }
 }
