@@ -5,7 +5,9 @@ import static org.assertj.core.api.Assertions.assertThat;
 import doughtide.core.quantity.InputException;
 import doughtide.report.handout.Handout;
 import doughtide.report.handout.HandoutDough;
+import doughtide.report.page.Page;
 import doughtide.report.page.PageFormat;
+import doughtide.report.page.PageKey;
 import doughtide.report.page.PageLayoutException;
 import doughtide.report.page.PageTest;
 import doughtide.report.page.PaperSize;
@@ -22,6 +24,7 @@ import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.EnumSource;
+import org.junit.jupiter.params.provider.MethodSource;
 
 /** Pages of doughs at the ends of what there is: nothing off the paper, nothing on each other. */
 class EveryPageTest {
@@ -50,6 +53,19 @@ class EveryPageTest {
       }
     }
     assertThat(drawn).isGreaterThan(count * 3 / 4);
+  }
+
+  /** Every kind once: no mark, line or sign stands on a page that the page does not tell of. */
+  @ParameterizedTest
+  @MethodSource("kinds")
+  void everyMarkIsInTheKey(PageKinds.Kind kind) {
+    Words words = Words.in(Language.ENGLISH);
+    List<Page> pages = kind.of(words, DOUGHS.get(0)).pages(PageFormat.a4(), words, Samples.DATE);
+    assertThat(PageKey.missing(pages)).isEmpty();
+  }
+
+  private static List<PageKinds.Kind> kinds() {
+    return KINDS;
   }
 
   /** A dough so slow that it has more to say than any other, each sentence several lines long. */

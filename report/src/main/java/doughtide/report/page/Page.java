@@ -54,6 +54,11 @@ public final class Page {
     blocks.add(new PageBlocks.Heading(title, 1));
   }
 
+  /** What stands on it, the title first. */
+  List<PageBlock> blocks() {
+    return List.copyOf(blocks);
+  }
+
   /** Size of its text, points. */
   public double sizePt() {
     return format.text().sizePt();

@@ -5,17 +5,26 @@ import java.util.Locale;
 import java.util.stream.Stream;
 
 /** Which marks of a picture are neither named beside them nor in its English key. */
-final class PictureKey {
+public final class PictureKey {
   private final ChartPicture picture;
   private final String key;
 
-  private PictureKey(ChartPicture picture) {
+  private PictureKey(ChartPicture picture, String around) {
     this.picture = picture;
-    this.key = String.join(" ", picture.notes()).toLowerCase(Locale.ENGLISH);
+    this.key = (around + " " + String.join(" ", picture.notes())).toLowerCase(Locale.ENGLISH);
   }
 
   static List<String> missing(PrintedChart chart) {
-    return new PictureKey(chart.picture()).missing();
+    return missing(chart, "");
+  }
+
+  /**
+   * The same where a page may say it, too.
+   *
+   * @param around the text of the page
+   */
+  public static List<String> missing(PrintedChart chart, String around) {
+    return new PictureKey(chart.picture(), around).missing();
   }
 
   private List<String> missing() {
@@ -50,9 +59,11 @@ final class PictureKey {
     if (curve.named()) {
       return named(curve.name(), "a line");
     }
-    return curve.pen() == ChartPicture.Pen.BOLD
-        ? unlessSaid("bold line")
-        : Stream.of("a line without a name: " + curve.name());
+    if (curve.pen() == ChartPicture.Pen.BOLD) {
+      return unlessSaid("bold line");
+    }
+    boolean isTitled = picture.curves().size() == 1 && !picture.title().isBlank();
+    return isTitled ? Stream.empty() : Stream.of("a line without a name: " + curve.name());
   }
 
   private Stream<String> upright(ChartPicture.Upright upright) {
