@@ -271,10 +271,14 @@ public final class NowSections {
       return Advice.of(speech.words(), why.get(why.size() - 1)).sentences();
     }
     String shows = LoafSections.likely(jar.orElseThrow().rise());
-    String time = moments.of(likely);
-    return (likely.getAsDouble() > dough.nowHours()
-            ? speech.say("now.shape", Map.of("time", time, "rise", shows, "look", look(point)))
-            : speech.say("now.shapeNow", Map.of("time", time, "rise", shows)))
+    Map<String, String> values =
+        Map.of("time", moments.of(likely), "rise", shows, "look", look(point));
+    double shapeHours = likely.getAsDouble();
+    if (LongPast.isLong(shapeHours, dough.nowHours())) {
+      return LongPast.sentences(dough, planned.orElseThrow(), shapeHours, moments, speech)
+          + bestWay();
+    }
+    return speech.say(shapeHours > dough.nowHours() ? "now.shape" : "now.shapeNow", values)
         + "\n"
         + pace(point)
         + bestWay();

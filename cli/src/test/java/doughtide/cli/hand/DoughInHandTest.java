@@ -9,6 +9,7 @@ import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Instant;
+import java.util.List;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.api.io.TempDir;
 import org.junit.jupiter.params.ParameterizedTest;
@@ -213,6 +214,21 @@ class DoughInHandTest {
     assertThat(now.out())
         .contains("It runs late. If you cannot wait for it and leave it from")
         .containsPattern("(Best|First): ");
+  }
+
+  /** The longer it has been ready, the sooner it must be baked, until it makes no loaf. */
+  @Test
+  void longPastItsShapePointItIsToldWhatHelps() {
+    at("18:00", MIXED + " --cold 4C --bake-at 16:00");
+    at("20:30", "note 20:30 20%");
+
+    List<String> night = on("2027-03-07T02:00", "now").out().lines().toList();
+    assertThat(night.get(0))
+        .matches("Shape now and bake by \\d\\d:\\d\\d: in the oven at 16:00 .*");
+    assertThat(String.join(" ", night))
+        .containsPattern("It was likely ready to shape 4 h \\d+ min ago, at Sat 21:\\d\\d; by now");
+    assertThat(on("2027-03-07T09:00", "now").out())
+        .containsPattern("^The dough is past its best in (8|9|10) cases of 10: bake it at once");
   }
 
   @Test
