@@ -55,6 +55,7 @@ public final class ClassDayCommand implements Command {
                 "Afterwards, instead of a plan: the jars of the class against their forecasts, one"
                     + " file of readings a jar as for doughtide learn; --chart draws them all."))
         .options(DayAgain.specs())
+        .options(DayAgain.loaves())
         .options(ReadingsFile.skipFilesOption())
         .example(
             "The doughs of a class, two persons, six loaves in the oven",
@@ -120,6 +121,7 @@ public final class ClassDayCommand implements Command {
       return;
     }
     DayAgain.refuseAlone(arguments);
+    arguments.needs(DayAgain.LOAVES, DayAgain.AGAIN, "plan.json");
     DayReport.run("class-day", arguments, session, DayOptions::ofFile);
   }
 

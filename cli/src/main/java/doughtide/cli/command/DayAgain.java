@@ -6,6 +6,7 @@ import doughtide.cli.args.OptionSpec;
 import doughtide.cli.command.again.AgainAnswer;
 import doughtide.cli.command.again.DayCalendar;
 import doughtide.cli.command.again.Happened;
+import doughtide.cli.command.again.OtherLoaves;
 import doughtide.cli.command.again.PlanFile;
 import doughtide.cli.command.again.TodayReadings;
 import doughtide.cli.file.FileProblem;
@@ -40,20 +41,13 @@ final class DayAgain {
   static final String AGAIN = "again";
   private static final String NOW = "now";
   private static final String DID = "did";
-  private static final String LOAVES = "loaves";
+  static final String LOAVES = "loaves";
   private static final String PIECE = "piece";
+  private static final double LEAST_PIECE_GRAMS = 20;
 
   /** What may be otherwise than planned after mixing. */
   private static final List<String> CHANGEABLE =
-      List.of(
-          LOAVES,
-          PlanClock.BENCH,
-          PlanClock.ROOM,
-          "cold",
-          "oven-capacity",
-          "preheat",
-          "bake",
-          "cool");
+      List.of(PlanClock.BENCH, PlanClock.ROOM, "cold", "oven-capacity", "preheat", "bake", "cool");
 
   private static final CommandSpec DAY =
       CommandSpec.named("bake-day", "a day").options(DayDough.specs()).build();
@@ -72,7 +66,8 @@ final class DayAgain {
                 "STEP",
                 "shape 14:40",
                 "With --again: a step that was done, and when, of several doughs as \"rye shape"
-                    + " 14:40\" (one that is not named goes as planned); may be repeated.")
+                    + " 14:40\", for rye alone (one that is not named goes as planned); may be"
+                    + " repeated.")
             .repeatable(),
         OptionSpec.value(NOW, "TIME", "15:30", "With --again: what the clock says now.")
             .withDefault("the time now"),
@@ -84,6 +79,15 @@ final class DayAgain {
                     + " several doughs as \"rye rye.csv\", one for each.")
             .repeatable(),
         ReadingsFile.skipOption());
+  }
+
+  /** For several doughs; one has its number of loaves among its own options. */
+  static OptionSpec loaves() {
+    return OptionSpec.value(
+        LOAVES,
+        "LOAVES",
+        "rye 3, wheat 2",
+        "With --again: how many loaves doughs become instead, of the same dough.");
   }
 
   /** An option that must be given, but for the plan that knows it. */
@@ -120,7 +124,7 @@ final class DayAgain {
             file.names().names(),
             again.times().start(),
             again.times().after(again.rest().plans().get(0).day().readyHour()),
-            file.students());
+            again.file().students());
     written.write(
         shown,
         new DayCalendar(file.planId(), file.replanned() + 1, again.times()),
@@ -139,7 +143,6 @@ final class DayAgain {
 
   private DayAgain(String command, PlanFile file, Arguments arguments, Session session) {
     this.command = command;
-    this.file = file;
     this.arguments = arguments;
     this.environment = session.environment();
     this.readings = TodayReadings.read(arguments, file.names(), session);
@@ -148,6 +151,7 @@ final class DayAgain {
         .filter(option -> arguments.offers(option) && arguments.given(option))
         .forEach(option -> options.put(option, String.join("; ", arguments.all(option))));
     this.clock = clock(given(file.options()), arguments, environment);
+    this.file = otherLoaves(file);
     List<String> did = did();
     arguments.has(OutputOptions.OVERWRITE);
     arguments.refuseUnasked("--" + AGAIN);
@@ -174,7 +178,6 @@ final class DayAgain {
   }
 
   private AgainAnswer answer() {
-    sameDough();
     List<RestPlanner.Dough> doughs = new ArrayList<>();
     for (int dough = 0; dough < file.doughs().size(); dough++) {
       doughs.add(dough(dough));
@@ -202,21 +205,48 @@ final class DayAgain {
         arguments);
   }
 
-  /** More loaves of one dough are smaller. */
-  private void sameDough() {
+  /** The plan with other numbers of loaves: more of the same dough are smaller. */
+  private PlanFile otherLoaves(PlanFile planned) {
     if (!arguments.offers(LOAVES) || !arguments.given(LOAVES)) {
-      return;
+      return planned;
     }
-    if (!file.names().isOne()) {
-      throw new InputException(
-          "--loaves says nothing to a plan of several doughs: leave it out, or plan the day anew");
+    Map<Integer, Integer> loaves =
+        planned.names().isOne()
+            ? Map.of(0, arguments.count(LOAVES, 1, 500).orElseThrow())
+            : OtherLoaves.read(
+                "--" + LOAVES, arguments.text(LOAVES).orElseThrow(), planned.names());
+    PlanFile changed = planned;
+    for (Map.Entry<Integer, Integer> each : loaves.entrySet()) {
+      changed = otherLoaves(changed, each.getKey(), each.getValue());
     }
-    int loaves = arguments.count(LOAVES, 1, 500).orElseThrow();
-    Map<String, String> before = new LinkedHashMap<>(file.options());
+    return changed;
+  }
+
+  private PlanFile otherLoaves(PlanFile planned, int dough, int loaves) {
+    PlanFile.Dough before = planned.doughs().get(dough);
+    Map<String, String> all = new LinkedHashMap<>(planned.options());
     // The hours that were meant may have passed.
-    before.put(PlanClock.BENCH, options.getOrDefault(PlanClock.BENCH, ""));
-    double all = DayDough.read(given(before), clock, environment).allDough().grams();
-    options.put(PIECE, Math.rint(10 * all / loaves) / 10 + "g");
+    all.put(PlanClock.BENCH, options.getOrDefault(PlanClock.BENCH, ""));
+    all.putAll(before.options());
+    double grams = DayDough.read(given(all), clock, environment).allDough().grams();
+    double piece = Math.rint(10 * grams / loaves) / 10;
+    if (piece < LEAST_PIECE_GRAMS) {
+      throw new InputException(
+          "--loaves: "
+              + loaves
+              + " loaves of "
+              + Math.round(grams)
+              + " g of dough are lighter than 20 g each: give fewer");
+    }
+    Map<String, String> other = Map.of(LOAVES, "" + loaves, PIECE, piece + "g");
+    if (planned.names().isOne() && before.options().isEmpty()) {
+      options.putAll(other);
+      return planned;
+    }
+    Map<String, String> own = new LinkedHashMap<>(before.options());
+    own.putAll(other);
+    return planned.with(
+        dough, own, OtherLoaves.students(planned.students(), dough, before.name(), loaves));
   }
 
   private RestPlanner.Dough dough(int dough) {

@@ -322,7 +322,8 @@ public record AgainAnswer(
     return day.loaves() == before
         ? Optional.empty()
         : Optional.of(
-            Words.counted(day.loaves(), "loaf").replace("loafs", "loaves")
+            (names().isOne() ? "" : names().names().get(dough) + " ")
+                + Words.counted(day.loaves(), "loaf").replace("loafs", "loaves")
                 + " of "
                 + Words.grams(day.piece().grams())
                 + " instead of "

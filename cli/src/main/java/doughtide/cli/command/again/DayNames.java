@@ -2,9 +2,11 @@ package doughtide.cli.command.again;
 
 import doughtide.core.day.BakeStep;
 import doughtide.core.day.DayStep;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Locale;
 import java.util.Optional;
+import java.util.function.Predicate;
 import java.util.stream.Collectors;
 import java.util.stream.IntStream;
 
@@ -63,10 +65,18 @@ public record DayNames(List<String> names, int hands) {
 
   /** The dough whose name begins a text, with a space after it: the longest that does. */
   Optional<Integer> begins(String text) {
-    String lower = text.toLowerCase(Locale.ROOT);
+    return longest(name -> text.toLowerCase(Locale.ROOT).startsWith(name + " "));
+  }
+
+  /** The dough whose name ends a text, with a space before it: the longest that does. */
+  Optional<Integer> ends(String text) {
+    return longest(name -> text.toLowerCase(Locale.ROOT).endsWith(" " + name));
+  }
+
+  private Optional<Integer> longest(Predicate<String> which) {
     return IntStream.range(0, names.size())
         .boxed()
-        .filter(number -> lower.startsWith(names.get(number).toLowerCase(Locale.ROOT) + " "))
-        .max((a, b) -> Integer.compare(names.get(a).length(), names.get(b).length()));
+        .filter(number -> which.test(names.get(number).toLowerCase(Locale.ROOT)))
+        .max(Comparator.comparingInt(number -> names.get(number).length()));
   }
 }

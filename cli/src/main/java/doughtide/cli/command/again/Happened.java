@@ -41,19 +41,18 @@ import java.util.stream.IntStream;
 public record Happened(
     List<PlanStep> planned, List<PlanStep> steps, double nowHour, DayNames names) {
 
-  private static final Pattern DID =
-      Pattern.compile("(\\p{L}[\\p{L} ]*?(?: \\d+)?) +(\\S+(?: ?[ap]\\.?m\\.?)?)");
+  private static final Pattern DID = Pattern.compile("(.+?) +(\\S+(?: ?[ap]\\.?m\\.?)?)");
 
   /**
    * Reads what was done.
    *
    * @param file the plan
    * @param did such as {@code shape 14:40}, or {@code rye shape 14:40} where there are several
-   *     doughs
+   *     doughs; a step that serves several is done for the one that is named alone
    * @param nowHour on the axis of the day
    */
   public static Happened of(PlanFile file, List<String> did, ClockTimes times, double nowHour) {
-    List<PlanStep> planned = file.steps(times);
+    List<PlanStep> planned = new ArrayList<>(file.steps(times));
     List<PlanStep> steps = new ArrayList<>(planned);
     Happened happened = new Happened(planned, steps, nowHour, file.names());
     Set<Integer> told = new HashSet<>();
@@ -75,14 +74,19 @@ public record Happened(
   /** What was done, and the doughs of which that tells something. */
   private record Told(Kind kind, List<Integer> doughs) {}
 
+  /**
+   * A way to read what was done.
+   *
+   * @param dough that is named, if one is
+   * @param indices of the steps that can be meant
+   */
+  private record Reading(Optional<Integer> dough, List<Integer> indices) {}
+
   /** Takes a step as done. */
   private Told named(String text, ClockTimes times) {
-    String clean = Quantities.clean(text);
-    Optional<Integer> dough = names.begins(clean);
-    String rest = dough.map(number -> clean.substring(names.before(number).length())).orElse(clean);
-    Matcher matcher = DID.matcher(names.isOne() ? clean : rest.strip());
-    List<Integer> found = matcher.matches() ? indices(matcher.group(1), dough) : List.of();
-    if (found.isEmpty()) {
+    Matcher matcher = DID.matcher(Quantities.clean(text));
+    List<Reading> readings = matcher.matches() ? readings(matcher.group(1)) : List.of();
+    if (readings.isEmpty()) {
       throw new InputException(
           Quantities.shown("--did", text)
               + " is no step of the plan with its time: write for example --did \""
@@ -90,20 +94,63 @@ public record Happened(
               + "shape 14:40\"; "
               + allowed());
     }
+    List<Integer> found = readings.stream().flatMap(each -> each.indices().stream()).toList();
     if (found.size() > 1) {
       throw new InputException(
           Quantities.shown("--did", text)
               + " can be of several doughs: write whose, for example --did \""
-              + names.names().get(steps.get(found.get(0)).day().doughs().get(0))
-              + " "
-              + matcher.group()
+              + found.stream()
+                  .map(index -> whole(index) + " " + matcher.group(2))
+                  .limit(2)
+                  .collect(Collectors.joining("\" or \""))
               + "\"");
     }
-    int index = found.get(0);
+    Optional<Integer> dough = readings.get(0).dough();
+    int index = dough.map(number -> apart(found.get(0), number)).orElse(found.get(0));
     steps.set(index, steps.get(index).at(hour(text, matcher.group(2), times, nowHour), true));
-    return new Told(
-        steps.get(index).step().kind(),
-        dough.map(List::of).orElse(steps.get(index).day().doughs()));
+    return new Told(steps.get(index).step().kind(), steps.get(index).day().doughs());
+  }
+
+  /** With the dough before the step or behind it, or without one. */
+  private List<Reading> readings(String words) {
+    List<Reading> readings = new ArrayList<>();
+    readings.add(new Reading(Optional.empty(), indices(words, Optional.empty())));
+    if (!names.isOne()) {
+      names
+          .begins(words)
+          .map(dough -> reading(words.substring(names.before(dough).length()), dough))
+          .ifPresent(readings::add);
+      names
+          .ends(words)
+          .map(
+              dough ->
+                  reading(words.substring(0, words.length() - names.before(dough).length()), dough))
+          .ifPresent(readings::add);
+    }
+    return readings.stream().filter(each -> !each.indices().isEmpty()).toList();
+  }
+
+  private Reading reading(String step, int dough) {
+    return new Reading(Optional.of(dough), indices(step.strip(), Optional.of(dough)));
+  }
+
+  /** A step with its dough, as it can be told. */
+  private String whole(int index) {
+    return names.before(steps.get(index).day().doughs().get(0)) + steps.get(index).key();
+  }
+
+  /** Of a step that serves several doughs, the part of one; the oven is switched on for all. */
+  private int apart(int index, int dough) {
+    List<Integer> doughs = planned.get(index).day().doughs();
+    if (doughs.size() > 1 && planned.get(index).step().kind() != Kind.PREHEAT) {
+      List<Integer> others = doughs.stream().filter(other -> other != dough).toList();
+      for (List<PlanStep> list : List.of(planned, steps)) {
+        PlanStep whole = list.get(index);
+        list.set(index, whole.of(List.of(dough)));
+        list.add(index + 1, whole.of(others));
+      }
+    }
+    return index;
   }
 
   private String allowed() {

@@ -19,6 +19,7 @@ import java.io.InputStream;
 import java.nio.file.Files;
 import java.time.DateTimeException;
 import java.time.OffsetDateTime;
+import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
@@ -68,6 +69,10 @@ public record PlanFile(
       double proofHours,
       Optional<FeedRatio> feed) {
 
+    private Dough with(Map<String, String> own) {
+      return new Dough(name, own, loaves, starterPercent, doughCelsius, proof, proofHours, feed);
+    }
+
     private static Dough of(JsonTree dough, Map<String, String> options) {
       return new Dough(
           dough.at("name").text(),
@@ -114,6 +119,18 @@ public record PlanFile(
               + " is no plan of a day: write one with doughtide bake-day … --format json >"
               + " plan.json, or with class-day");
     }
+  }
+
+  /**
+   * The same with options of one dough that are its own, and students.
+   *
+   * @param dough its number
+   */
+  public PlanFile with(
+      int dough, Map<String, String> own, List<ClassDayPages.Student> otherStudents) {
+    List<Dough> changed = new ArrayList<>(doughs);
+    changed.set(dough, doughs.get(dough).with(own));
+    return new PlanFile(options, planId, replanned, hands, changed, steps, otherStudents);
   }
 
   private static PlanFile of(JsonTree tree) {

@@ -8,6 +8,7 @@ import doughtide.core.day.StepMargin;
 import doughtide.report.words.DayWords;
 import doughtide.report.words.Language;
 import doughtide.report.words.Words;
+import java.util.List;
 
 /**
  * A step of a plan that was written.
@@ -60,6 +61,11 @@ public record PlanStep(DayStep day, boolean done) {
     double to = hour + step().toHour() - step().fromHour();
     BakeStep moved = new BakeStep(step().kind(), hour, to, step().number());
     return new PlanStep(new DayStep(moved, day.doughs(), day.person()), isDone);
+  }
+
+  /** The same for other doughs. */
+  PlanStep of(List<Integer> doughs) {
+    return new PlanStep(new DayStep(step(), doughs, day.person()), done);
   }
 
   PlanStep nowDone() {

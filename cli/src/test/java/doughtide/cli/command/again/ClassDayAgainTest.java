@@ -152,6 +152,29 @@ class ClassDayAgainTest {
     return events.stream().map(event -> event.getRequiredProperty("UID").getValue()).toList();
   }
 
+  @Test
+  void oneDoughBecomesMoreLoaves() throws IOException {
+    CliRun run =
+        run(
+            "--again",
+            "plan.json",
+            "--loaves",
+            "fenside 3",
+            "--now",
+            clock(when(planned(), "divide", "Fenside").minusMinutes(30)),
+            "--format",
+            "json");
+    assertThat(run.err()).isEmpty();
+    JsonAnswer again = JsonAnswer.of(run);
+
+    assertThat(again.text("answer")).contains("Fenside 3 loaves of 283 g instead of 1");
+    assertThat(again.number("plans.0.doughs.0.loaves")).isEqualTo(1);
+    assertThat(again.number("plans.0.doughs.1.loaves")).isEqualTo(3);
+    assertThat(3 * again.number("plans.0.doughs.1.pieceGrams")).isBetween(849.5, 850.5);
+    assertThat(again.text("doughOptions.1.loaves")).isEqualTo("3");
+    assertThat(again.number("students.1.loaves")).isEqualTo(3);
+  }
+
   /** A jar far ahead: its dough is shaped earlier, and of the others nothing is said. */
   @Test
   void readingsOfOneDoughMoveItsLoaves() throws IOException {

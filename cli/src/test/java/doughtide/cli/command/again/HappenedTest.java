@@ -1,0 +1,101 @@
+package doughtide.cli.command.again;
+
+import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
+
+import doughtide.cli.args.ClockTimes;
+import doughtide.core.day.BakeStep.Kind;
+import doughtide.core.day.ProofKind;
+import doughtide.core.quantity.InputException;
+import java.time.OffsetDateTime;
+import java.time.ZonedDateTime;
+import java.util.List;
+import java.util.Map;
+import java.util.Optional;
+import java.util.OptionalDouble;
+import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
+
+/** Two doughs whose starter is fed once and whose loaves go into the oven together. */
+class HappenedTest {
+  private static final OffsetDateTime DAY = OffsetDateTime.parse("2027-03-14T00:00Z");
+  private static final ClockTimes TIMES =
+      ClockTimes.from(ZonedDateTime.parse("2027-03-14T00:00Z[UTC]"));
+  private static final List<Integer> BOTH = List.of(0, 1);
+  private static final List<PlanFile.Written> STEPS =
+      List.of(
+          step(Kind.FEED, BOTH, 6),
+          step(Kind.MIX, List.of(0), 10),
+          step(Kind.MIX, List.of(1), 11),
+          step(Kind.SHAPE, List.of(0), 14),
+          step(Kind.SHAPE, List.of(1), 15),
+          step(Kind.PREHEAT, BOTH, 16),
+          step(Kind.BAKE, BOTH, 17),
+          step(Kind.COOL, BOTH, 18));
+
+  private static PlanFile.Written step(Kind kind, List<Integer> doughs, int hour) {
+    OffsetDateTime at = DAY.plusHours(hour);
+    return new PlanFile.Written(kind, 0, doughs, 0, at, at.plusMinutes(5), false);
+  }
+
+  private static PlanFile.Dough dough(String name) {
+    return new PlanFile.Dough(name, Map.of(), 1, 20, 24, ProofKind.ROOM, 2, Optional.empty());
+  }
+
+  private static Happened happened(double now, String... did) {
+    PlanFile file =
+        new PlanFile(
+            Map.of(), "id", 0, 1, List.of(dough("Quay rye"), dough("wheat")), STEPS, List.of());
+    return Happened.of(file, List.of(did), TIMES, now);
+  }
+
+  @ParameterizedTest
+  @ValueSource(strings = {"quay rye feed 7:00", "feed Quay rye 7:00", "quay rye feed 7:00 am"})
+  void aFeedingOfOneDoughIsDoneForThatDoughAlone(String did) {
+    Happened happened = happened(8, did);
+
+    assertThat(happened.hour(0, Kind.FEED)).isEqualTo(OptionalDouble.of(7));
+    assertThat(happened.hour(1, Kind.FEED)).as("as planned").isEqualTo(OptionalDouble.of(6));
+    assertThat(happened.planned()).hasSameSizeAs(happened.steps());
+  }
+
+  @Test
+  void withoutADoughItIsDoneForAll() {
+    Happened happened = happened(8, "feed 7:00");
+
+    assertThat(happened.hour(0, Kind.FEED)).isEqualTo(OptionalDouble.of(7));
+    assertThat(happened.hour(1, Kind.FEED)).isEqualTo(OptionalDouble.of(7));
+    assertThat(happened.steps()).hasSameSizeAs(STEPS);
+  }
+
+  @Test
+  void loavesOfOneDoughAreInTheOvenWithoutThoseOfTheOther() {
+    Happened happened =
+        happened(17.2, "wheat shape 15:00", "wheat bake 17:00", "quay rye shape 14:30");
+
+    assertThat(happened.hour(1, Kind.BAKE)).isEqualTo(OptionalDouble.of(17));
+    assertThat(happened.hour(0, Kind.BAKE)).isEmpty();
+    assertThat(happened.hour(0, Kind.PREHEAT)).as("one oven").isPresent();
+    assertThat(happened.hour(0, Kind.SHAPE)).isEqualTo(OptionalDouble.of(14.5));
+  }
+
+  @Test
+  void eachOfTwoMayBeTold() {
+    Happened happened = happened(9, "wheat feed 6:30", "quay rye feed 8:00");
+
+    assertThat(happened.hour(0, Kind.FEED)).isEqualTo(OptionalDouble.of(8));
+    assertThat(happened.hour(1, Kind.FEED)).isEqualTo(OptionalDouble.of(6.5));
+    assertThat(happened.feedings(1)).containsExactly(6.5);
+  }
+
+  @Test
+  void aStepOfEitherDoughIsRefusedWithBothReadings() {
+    assertThatThrownBy(() -> happened(12, "mix 10:00"))
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining("\"Quay rye mix 10:00\" or \"wheat mix 10:00\"");
+    assertThatThrownBy(() -> happened(12, "spelt mix 10:00"))
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining("is no step of the plan");
+  }
+}
