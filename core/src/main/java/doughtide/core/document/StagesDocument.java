@@ -18,14 +18,17 @@ import doughtide.core.quantity.Share;
 import doughtide.core.quantity.Shorten;
 import doughtide.core.quantity.Temperature;
 import java.util.ArrayList;
+import java.util.EnumMap;
 import java.util.Iterator;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Predicate;
 import java.util.regex.Matcher;
 import java.util.regex.Pattern;
+import java.util.stream.Stream;
 
 /**
  * The stages of a starter as text: what the seed is, then a line {@code stage:} for each, with its
@@ -53,6 +56,34 @@ public final class StagesDocument {
   private static final Pattern HOURS = Pattern.compile("[0-9.,]+ ?(?:h|hours?|min|minutes?)[0-9]*");
   private static final Pattern YIELD =
       Pattern.compile("(?:dough yield|dy|teigausbeute|ta) ?([0-9.,]+)");
+
+  /** What a part of a stage can be. */
+  private enum Kind {
+    PARTS,
+    TEMPERATURE,
+    HOURS,
+    YIELD,
+    MIX,
+    WORDS,
+    NONE
+  }
+
+  private static final String NUMBER = "\\d+(?:[.,]\\d+)?";
+
+  /** What is said with one decimal mark a number at most; the first that fits. */
+  private static final Map<Kind, Pattern> PLAIN = new EnumMap<>(Kind.class);
+
+  static {
+    PLAIN.put(Kind.PARTS, Pattern.compile(NUMBER + "(?: ?: ?" + NUMBER + "){1,2}"));
+    PLAIN.put(
+        Kind.TEMPERATURE,
+        Pattern.compile("[-−]?" + NUMBER + " ?[°º˚]? ?(?:c|f|celsius|fahrenheit)"));
+    PLAIN.put(Kind.HOURS, Pattern.compile(NUMBER + " ?(?:h|hours?|min|minutes?)[0-9]*"));
+    PLAIN.put(Kind.YIELD, Pattern.compile("(?:dough yield|dy|teigausbeute|ta) ?" + NUMBER));
+    String share = "(?:[^,%]|(?<=\\d),(?=\\d))*%[^,%]*";
+    PLAIN.put(Kind.MIX, Pattern.compile(share + "(?:," + share + ")*"));
+    PLAIN.put(Kind.WORDS, Pattern.compile("[^\\d,]+"));
+  }
 
   private StagesDocument() {}
 
@@ -141,13 +172,68 @@ public final class StagesDocument {
     BuildStage read() {
       String clean = Quantities.clean(text);
       Checks.inRange("length of " + label, clean.length(), 1, 200, "characters");
-      for (String part : clean.split(", |; ?")) {
+      for (String part : parted(clean)) {
         take(part.strip(), Vocabulary.plain(part));
       }
       FeedRatio ratio = ratio(parts.orElseThrow(() -> missing("its parts starter:flour:water")));
       Temperature at = temperature.orElseThrow(() -> missing("its temperature"));
       return Quantities.named(
           label, text, () -> new BuildStage(name, ratio, doughYield, flour, at, hours));
+    }
+
+    /**
+     * Parted by commas; one between digits without a space is a decimal comma unless only as a
+     * parting one it makes sense, as in {@code 1:5:5,26C,6h}.
+     */
+    private List<String> parted(String clean) {
+      List<String> parted = new ArrayList<>();
+      for (String part : clean.split(", |; ?")) {
+        List<List<String>> readings = readings(part.strip());
+        if (readings.size() > 1) {
+          throw new InputException(
+              "stages.commas",
+              Quantities.shown(label, text)
+                  + " can be read as "
+                  + String.join(" and ", readings.get(0))
+                  + " or as "
+                  + String.join(" and ", readings.get(1))
+                  + ": put a space after each comma that parts");
+        }
+        parted.addAll(readings.isEmpty() ? List.of(part) : readings.get(0));
+      }
+      return parted;
+    }
+
+    /** All ways to part a text at commas without spaces into what a stage has, each once. */
+    private List<List<String>> readings(String part) {
+      List<List<String>> readings = new ArrayList<>();
+      for (int at = part.indexOf(','); at >= 0; at = part.indexOf(',', at + 1)) {
+        String first = part.substring(0, at);
+        Kind kind = kind(first);
+        if (kind != Kind.NONE) {
+          readings(part.substring(at + 1)).stream()
+              .filter(rest -> kind == Kind.WORDS || rest.stream().noneMatch(is(kind)))
+              .map(rest -> Stream.concat(Stream.of(first), rest.stream()).toList())
+              .forEach(readings::add);
+        }
+      }
+      if (kind(part) != Kind.NONE) {
+        readings.add(List.of(part));
+      }
+      return readings;
+    }
+
+    private Predicate<String> is(Kind kind) {
+      return part -> kind(part) == kind;
+    }
+
+    private Kind kind(String part) {
+      String plain = Vocabulary.plain(part);
+      return PLAIN.entrySet().stream()
+          .filter(each -> each.getValue().matcher(plain).matches())
+          .map(Map.Entry::getKey)
+          .findFirst()
+          .orElse(isUntilRipe(plain) ? Kind.HOURS : Kind.NONE);
     }
 
     private void take(String part, String plain) {

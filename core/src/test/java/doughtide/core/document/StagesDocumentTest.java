@@ -7,9 +7,12 @@ import static org.assertj.core.api.Assertions.within;
 import doughtide.core.dough.FlourClass;
 import doughtide.core.dough.StarterCondition;
 import doughtide.core.feeding.BuildStage;
+import doughtide.core.feeding.FeedRatio;
 import doughtide.core.feeding.StagedBuild;
 import doughtide.core.quantity.InputException;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 class StagesDocumentTest {
 
@@ -55,8 +58,35 @@ class StagesDocumentTest {
     assertThat(plain.temperature().celsius()).isEqualTo(28);
   }
 
+  @ParameterizedTest
+  @ValueSource(
+      strings = {
+        "full sour,1:5:5,rye,26C,6h",
+        "1:5:5,26C,6h,full sour,rye",
+        "26C,6h,rye,full sour,1:5:5",
+        "full sour, rye,26C,6h, 1:5:5",
+        "full sour,rye:100%,1:5:5,26.0C,6h",
+      })
+  void commasMayStandWithoutSpaces(String text) {
+    BuildStage stage = stage(text);
+
+    assertThat(stage.name()).contains("full sour");
+    assertThat(stage.ratio()).isEqualTo(new FeedRatio(1, 5, 5));
+    assertThat(stage.flour().parts()).containsOnlyKeys("rye");
+    assertThat(stage.temperature().celsius()).isEqualTo(26);
+    assertThat(stage.hours()).hasValue(6);
+  }
+
+  @Test
+  void aCommaBetweenDigitsIsADecimalOneWhereThatIsTheOnlyReading() {
+    assertThat(stage("1:2,5:2,5, 26,5C, 1,5h").ratio()).isEqualTo(new FeedRatio(1, 2.5, 2.5));
+    refuses("1:2:2,26,5C", "can be read as 1:2:2 and 26,5C or as 1:2:2,26 and 5C");
+  }
+
   @Test
   void saysWhatCannotBeUsed() {
+    refuses("1:2:2,3,5h, 26C", "can be read as 1:2:2 and 3,5h or as 1:2:2,3 and 5h: put a space");
+
     refuses("28C, 4h", "lacks its parts starter:flour:water");
     refuses("1:2:1, 4h", "lacks its temperature");
     refuses("1:2:1, 28C, 1:2, dough yield 180", "says its parts twice");
