@@ -330,25 +330,34 @@ public final class BakeDay extends Value {
     return mixBatches() * HandsOnTime.MIX_HOURS;
   }
 
-  /** The first batch waits for its fold until the last is mixed, three hours at most. */
-  private void refuseTooManyMixes() {
-    if (mixBatches() > MOST_MIXES) {
+  /**
+   * {@return in how many batches a dough is mixed}
+   *
+   * @param dough all of it
+   * @param mixer most of it in the mixer at once; empty for all
+   * @throws InputException if they are more than twelve
+   * @hidden
+   */
+  @Internal
+  public static int mixBatches(Mass dough, Optional<Mass> mixer) {
+    double most = mixer.map(Mass::grams).orElse(dough.grams());
+    int batches = (int) Math.max(1, Math.ceil(dough.grams() / most - 1e-9));
+    if (batches > MOST_MIXES) {
       throw new InputException(
           "mixer.batches",
-          Checks.plain(Math.rint(allDough().grams()))
+          Checks.plain(Math.rint(dough.grams()))
               + " g of dough are "
-              + mixBatches()
+              + batches
               + " batches in the mixer, and a plan holds at most "
               + MOST_MIXES
               + ": give a larger mixer, or fewer loaves");
     }
+    return batches;
   }
 
   /** In how many batches the dough is mixed. */
   private int mixBatches() {
-    return given.mixer == null
-        ? 1
-        : (int) Math.max(1, Math.ceil(allDough().grams() / given.mixer.grams() - 1e-9));
+    return mixBatches(allDough(), Optional.ofNullable(given.mixer));
   }
 
   /** Collects what is given; every method returns the builder. */
@@ -730,7 +739,7 @@ public final class BakeDay extends Value {
         throw new InputException("day.bench", "the hours at the bench are missing: give bench");
       }
       BakeDay day = new BakeDay(new Builder(this));
-      day.refuseTooManyMixes();
+      day.mixBatches();
       return day;
     }
   }

@@ -33,7 +33,6 @@ final class DayModel {
   private static final double LARGEST_TUB_GRAMS = 10_000;
 
   private static final double LONGEST_PROOF_HOURS = 40;
-  private static final double SHORTEST_PROOF_HOURS = 0.05;
 
   /** A dough is followed for so long at least: past its greatest height. */
   private static final double USUAL_RUN_HOURS = 48;
@@ -189,7 +188,11 @@ final class DayModel {
   PieceCurve loaf(
       BulkRun bulk, double shapedHours, ProofKind proof, double basketHour, double hours) {
     return loaf(new Waiting(proof, bulk.folds()), basketHour)
-        .run(bulk.curve(), shapedHours, bulk.scores(), Math.max(hours, SHORTEST_PROOF_HOURS));
+        .run(
+            bulk.curve(),
+            shapedHours,
+            bulk.scores(),
+            Math.max(hours, LoafModel.SHORTEST_PROOF_HOURS));
   }
 
   /**
@@ -222,7 +225,10 @@ final class DayModel {
     double proofHours = Math.min(ovenHours - shapedHours, LONGEST_PROOF_HOURS);
     return loaf(new Waiting(proof, bulk.folds()), mixHour + shapedHours)
         .riseAtEnd(
-            bulk.curve(), shapedHours, bulk.scores(), Math.max(proofHours, SHORTEST_PROOF_HOURS))
+            bulk.curve(),
+            shapedHours,
+            bulk.scores(),
+            Math.max(proofHours, LoafModel.SHORTEST_PROOF_HOURS))
         .fraction();
   }
 }

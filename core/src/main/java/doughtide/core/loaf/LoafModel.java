@@ -30,6 +30,9 @@ import java.util.concurrent.ConcurrentHashMap;
  */
 @Internal
 public final class LoafModel {
+  /** A shaped loaf is followed for so long at least, hours (starting value). */
+  public static final double SHORTEST_PROOF_HOURS = 0.05;
+
   /** Mean rise of the loaf while it waits, as part of the target: its size (starting value). */
   private static final double MEAN_PART = 0.6;
 

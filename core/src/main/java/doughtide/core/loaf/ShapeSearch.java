@@ -11,7 +11,6 @@ final class ShapeSearch {
   private static final double RISE_ACCURACY = 0.001;
   private static final double HOURS_ACCURACY = 0.002;
   private static final double LEAST_SLOPE = 0.02; // rise per hour
-  private static final double SHORTEST_PROOF_HOURS = 0.05;
   private static final int SECANT_STEPS = 6;
   private static final int BRENT_STEPS = 60;
 
@@ -32,7 +31,7 @@ final class ShapeSearch {
     this.low = proof.restHours();
     double last = Math.min(bulk.endHours(), bulk.hoursToOver().orElse(bulk.endHours()));
     double oven = proof.ovenHour().orElse(Double.POSITIVE_INFINITY);
-    this.latestForOven = oven - proof.roomHours() - SHORTEST_PROOF_HOURS;
+    this.latestForOven = oven - proof.roomHours() - LoafModel.SHORTEST_PROOF_HOURS;
     this.high = Math.min(last, latestForOven);
   }
 
@@ -79,7 +78,7 @@ final class ShapeSearch {
   }
 
   private double hoursToOven(double from) {
-    return Math.max(proof.hoursToOven(from), SHORTEST_PROOF_HOURS);
+    return Math.max(proof.hoursToOven(from), LoafModel.SHORTEST_PROOF_HOURS);
   }
 
   private boolean isOverByOven(double from) {

@@ -1,6 +1,7 @@
 package doughtide.core.day.bench;
 
 import doughtide.core.Internal;
+import doughtide.core.day.BakeDay;
 import doughtide.core.day.BakePlan;
 import doughtide.core.day.DayPlan;
 import doughtide.core.day.HandsOnTime;
@@ -70,7 +71,7 @@ public final class BenchBatches {
    * @param minutesALoaf dividing and shaping, 0…30 min
    * @param mixer most dough in the mixer at once; empty for all of it, 100 g or more
    * @throws doughtide.core.quantity.InputException if the minutes or the mixer are out of range, or
-   *     more than twenty batches would be mixed
+   *     more than twelve batches would be mixed
    */
   public static BenchBatches of(
       DayPlan day, int number, double minutesALoaf, Optional<Mass> mixer) {
@@ -84,8 +85,7 @@ public final class BenchBatches {
   private static List<Mass> mixes(Mass all, Optional<Mass> mixer) {
     double most = mixer.map(Mass::grams).orElse(all.grams());
     Checks.inRange("mixer", most, Math.min(100, all.grams()), 1e6, "g");
-    int batches = (int) Math.ceil(all.grams() / most - 1e-9);
-    Checks.inRange("batches in the mixer", batches, 1, 20, "");
+    int batches = BakeDay.mixBatches(all, mixer);
     List<Mass> mixes = new ArrayList<>();
     for (int i = 0; i < batches; i++) {
       mixes.add(Mass.ofGrams(all.grams() / batches));
