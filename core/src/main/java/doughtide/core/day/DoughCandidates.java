@@ -158,11 +158,11 @@ final class DoughCandidates {
         draft,
         each -> {
           PlanWeigher weigher = weigher(MEMBERS);
-          if (weigher.goodShare(each) >= LEAST_GOOD_SHARE) {
+          if (weigher.isGood(each, LEAST_GOOD_SHARE)) {
             return Optional.of(each);
           }
           Draft moved = point.quickly(each, members.subList(0, FEW_MEMBERS));
-          boolean good = search.miss(moved) == 0 && weigher.goodShare(moved) >= LEAST_GOOD_SHARE;
+          boolean good = search.miss(moved) == 0 && weigher.isGood(moved, LEAST_GOOD_SHARE);
           return good ? Optional.of(moved) : Optional.empty();
         });
   }

@@ -45,6 +45,20 @@ final class PlanWeigher {
         good < DoughCandidates.LEAST_GOOD_SHARE ? List.of() : new Margins(replay, outcomes).all());
   }
 
+  /** Whether at least some share of doughs comes out right; no more are run than tell it. */
+  boolean isGood(Draft draft, double share) {
+    Replay replay = new Replay(draft);
+    int least = (int) Math.ceil(share * members.size() - 1e-9);
+    int good = 0;
+    for (int i = 0; i < members.size() && good < least; i++) {
+      if (good + members.size() - i < least) {
+        return false;
+      }
+      good += replay.outcome(i, 0).isGood(0) ? 1 : 0;
+    }
+    return good >= least;
+  }
+
   /** Share of doughs that come out right if all goes by the plan. */
   double goodShare(Draft draft) {
     return share(new Replay(draft).outcomes(0), each -> each.isGood(0));
@@ -216,11 +230,12 @@ final class PlanWeigher {
     }
 
     List<StepMargin> all() {
+      int all = members.size();
       BakeStep mix = step(Kind.MIX);
       BakeStep shape = step(Kind.SHAPE);
       BakeStep bake = step(Kind.BAKE);
       if (day.needsFeeding() && day.stages().isEmpty()) {
-        add(step(Kind.FEED), mix.fromHour(), this::fedLate);
+        add(step(Kind.FEED), mix.fromHour(), fedLate(0, all), this::fedLate);
       }
       BakeRoute route = draft.route();
       double afterMixing = route.coldFrom().orElse(shape.fromHour());
@@ -230,13 +245,16 @@ final class PlanWeigher {
               .mapToDouble(BakeStep::toHour)
               .max()
               .orElse(mix.toHour());
+      int inTime = replayed(route, 0, all);
       add(
           mix,
           afterMixing - (lastFold - mix.toHour()),
+          inTime,
           (late, enough) -> replayed(route.withMixHour(route.mixHour() + late), 0, enough));
       add(
           shape,
           bake.fromHour() - LEAST_PROOF_HOURS,
+          inTime,
           (late, enough) -> replayed(route, late, enough));
       if (draft.proof() == ProofKind.COLD) {
         // Until it is in the cold the loaf goes on as it did in the tub.
@@ -252,8 +270,13 @@ final class PlanWeigher {
       add(
           bake,
           bake.toHour() + Math.max(0, day.readyHour() - ready),
-          (late, enough) -> (int) outcomes.stream().filter(each -> each.isGood(late)).count());
+          bakedLate(0),
+          (late, enough) -> bakedLate(late));
       return margins;
+    }
+
+    private int bakedLate(double late) {
+      return (int) outcomes.stream().filter(each -> each.isGood(late)).count();
     }
 
     private static boolean isFold(BakeStep step) {
@@ -268,17 +291,18 @@ final class PlanWeigher {
      * Adds the margin of a step.
      *
      * @param next when the next thing that needs it begins
+     * @param inTime how many doughs come out right when it is not late
      * @param good number of doughs, or of those looked at until it is clear whether they are
      *     enough, that come out right when it is so much late
      */
-    private void add(BakeStep step, double next, Counted good) {
+    private void add(BakeStep step, double next, int inTime, Counted good) {
       double bench = benchSlack(step.kind());
       double most =
           Math.max(0, Math.min(Math.min(bench, next - step.toHour()), StepMargin.LONGEST_HOURS));
       StepMargin.Limit limit =
           next - step.toHour() < bench ? StepMargin.Limit.NEXT_STEP : StepMargin.Limit.BENCH;
       int all = members.size();
-      int least = (int) Math.ceil(good.when(0, all) - StepMargin.SPOILED_SHARE * all - 1e-9);
+      int least = (int) Math.ceil(inTime - StepMargin.SPOILED_SHARE * all - 1e-9);
       if (most == 0 || good.when(most, least) >= least) {
         margins.add(new StepMargin(step.kind(), most, limit));
       } else {

@@ -77,9 +77,9 @@ public final class SearchControl {
     return stoppingWhen(caller::isInterrupted);
   }
 
-  /** The same on the thread that asks: for one of several searches at once; tells nobody. */
-  SearchControl onThisThread() {
-    return new SearchControl(SearchProgress.none(), stop, Optional.of(Runnable::run));
+  /** The same for a search within another: tells nobody. */
+  SearchControl silently() {
+    return new SearchControl(SearchProgress.none(), stop, executor);
   }
 
   /** Whether to come to an end. */

@@ -30,6 +30,7 @@ final class ShapePoint {
 
   private final DayModel model;
   private final Map<Loaf, ShapeForecaster.Point> points = new ConcurrentHashMap<>();
+  private final Map<Jar, Double> shown = new ConcurrentHashMap<>(); // per cent
 
   /**
    * What its point hangs on. Many drafts have the same: moved by minutes in a room of one
@@ -48,6 +49,9 @@ final class ShapePoint {
       double room,
       StrengthPlan folds,
       double followed) {}
+
+  /** A jar that is looked at some hours after mixing, to the second. */
+  private record Jar(BakeRoute route, double hours, double followed) {}
 
   ShapePoint(DayModel model) {
     this.model = model;
@@ -146,7 +150,13 @@ final class ShapePoint {
   /** The draft with the rise that the jar of the likely dough shows when it is shaped. */
   Draft atClock(Draft draft) {
     double bulkEnd = draft.shapedHours() - day().restHours();
-    double percent = bulk(draft).bandAt(bulkEnd).riseLikelyPercent();
+    double percent =
+        shown.computeIfAbsent(
+            new Jar(
+                model.atAnyHour(draft.route()),
+                Math.rint(bulkEnd * 3600) / 3600,
+                followedHours(draft)),
+            each -> bulk(draft).bandAt(bulkEnd).riseLikelyPercent());
     return draft.shapedAt(bulkEnd, Rise.ofPercent(percent), day().restHours());
   }
 

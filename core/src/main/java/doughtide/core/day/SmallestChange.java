@@ -5,7 +5,9 @@ import doughtide.core.day.DayAnswer.Remedy;
 import doughtide.core.quantity.Temperature;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.HashMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
 
@@ -35,7 +37,6 @@ final class SmallestChange {
   private static final double[] READY_HOURS = {1, -1, 2, -2, 4, 8};
   private static final int MOST_PAIRS = 60;
   private static final int FEWEST_PAIRS = 8;
-  private static final int AT_ONCE = 4;
 
   private final List<DoughCandidates> candidates;
   private final int hands;
@@ -101,13 +102,12 @@ final class SmallestChange {
         .toList();
   }
 
+  /** One after the other, each on all cores: most days change by one of the first. */
   private Optional<Remedy> firstPossible(List<Trial> trials) {
-    for (int i = 0; i < trials.size() && !control.stopped(); i += AT_ONCE) {
-      List<Trial> some = trials.subList(i, Math.min(i + AT_ONCE, trials.size()));
-      Optional<Remedy> first =
-          control.map(some, this::remedy).stream().flatMap(Optional::stream).findFirst();
-      if (first.isPresent()) {
-        return first;
+    for (Trial trial : trials) {
+      Optional<Remedy> remedy = control.stopped() ? Optional.empty() : remedy(trial);
+      if (remedy.isPresent()) {
+        return remedy;
       }
     }
     return Optional.empty();
@@ -121,13 +121,23 @@ final class SmallestChange {
     if (own.size() == 0) {
       return Optional.empty();
     }
-    List<DoughCandidates> all = new ArrayList<>();
-    for (int i = 0; i < candidates.size(); i++) {
-      all.add(i == dough ? own : changed(i, trial));
-    }
-    return new DayPlanner(all, trial.hands(), control.onThisThread(), taken)
+    return new DayPlanner(changed(trial, own), trial.hands(), control.silently(), taken)
         .quickly()
         .map(plan -> new Remedy(trial.changes(), plan));
+  }
+
+  /** All doughs then; equal ones are searched once. */
+  private List<DoughCandidates> changed(Trial trial, DoughCandidates own) {
+    Map<BakeDay, DoughCandidates> searched = new HashMap<>();
+    List<DoughCandidates> all = new ArrayList<>();
+    for (int i = 0; i < candidates.size(); i++) {
+      int number = i;
+      all.add(
+          i == dough
+              ? own
+              : searched.computeIfAbsent(trial.days().get(i), day -> changed(number, trial)));
+    }
+    return all;
   }
 
   /** The candidates of a dough then; those of now where nothing is changed for it. */
@@ -136,14 +146,14 @@ final class SmallestChange {
     BakeDay then = trial.days().get(number).toBuilder().plans(1).build();
     boolean edge = trial.last() == Kind.BENCH_EARLIER || trial.last() == Kind.BENCH_LONGER;
     if (edge && number == dough) {
-      return now.nearMissesOn(then, control.onThisThread());
+      return now.nearMissesOn(then, control.silently());
     }
     if (then.equals(now.day().toBuilder().plans(1).build())) {
       return now;
     }
     DayModel model = isSameDough(then, now.day()) ? now.model() : new DayModel(then);
     double grid = candidates.size() == 1 ? GRID_OF_ONE_HOURS : GRID_HOURS;
-    return DoughCandidates.of(model, then, grid, control.onThisThread());
+    return DoughCandidates.of(model, then, grid, control.silently());
   }
 
   private static boolean isSameDough(BakeDay then, BakeDay now) {
