@@ -211,9 +211,11 @@ public final class LiveDough {
 
   /** Shaped for the same proof; the table serves as long as its members do. */
   private LiveDough with(ShapeTable first) {
-    ShapeTable table = fitted.isDrawn() ? ShapeTable.of(now, first.proof()) : first;
-    return new LiveDough(
-        forecaster, jar, before, fitted, readings, doubt, Optional.of(new Loaves(first, table)));
+    Loaves tables =
+        fitted.isDrawn()
+            ? new Loaves(first.ofHours(), ShapeTable.of(now, first.proof()))
+            : new Loaves(first, first);
+    return new LiveDough(forecaster, jar, before, fitted, readings, doubt, Optional.of(tables));
   }
 
   /**

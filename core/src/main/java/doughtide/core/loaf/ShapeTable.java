@@ -8,7 +8,6 @@ import doughtide.core.quantity.InnerFault;
 import doughtide.core.rise.RiseCurve;
 import java.util.Arrays;
 import java.util.Comparator;
-import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
@@ -39,7 +38,7 @@ public final class ShapeTable {
 
   private final ShapeForecaster shape;
   private final RiseForecast bulk;
-  private final Map<Integer, MemberShape> shapes;
+  private final MemberShape[] shapes; // by member; null where not worked out
   private final int[] members; // in the order of their hours, so that to sort them costs little
   private final List<MemberShape> ordered;
   private final Map<Integer, CurveThrough> percents; // of a member when first asked for
@@ -47,20 +46,19 @@ public final class ShapeTable {
   private ShapeTable(
       ShapeForecaster shape,
       RiseForecast bulk,
-      Map<Integer, MemberShape> shapes,
+      MemberShape[] shapes,
       Map<Integer, CurveThrough> percents) {
     this.shape = shape;
     this.bulk = bulk;
     this.shapes = shapes;
-    List<Map.Entry<Integer, MemberShape>> byHours =
-        shapes.entrySet().stream()
-            .sorted(
-                Comparator.<Map.Entry<Integer, MemberShape>>comparingDouble(
-                        each -> each.getValue().hours())
-                    .thenComparing(Map.Entry::getKey))
-            .toList();
-    this.members = byHours.stream().mapToInt(Map.Entry::getKey).toArray();
-    this.ordered = byHours.stream().map(Map.Entry::getValue).toList();
+    this.members =
+        IntStream.range(0, shapes.length)
+            .filter(member -> shapes[member] != null)
+            .boxed()
+            .sorted(Comparator.comparingDouble(member -> shapes[member].hours()))
+            .mapToInt(member -> member)
+            .toArray();
+    this.ordered = Arrays.stream(members).mapToObj(member -> shapes[member]).toList();
     this.percents = percents;
   }
 
@@ -72,7 +70,13 @@ public final class ShapeTable {
    */
   public static ShapeTable of(RiseForecast bulk, Proof proof) {
     ShapeForecaster shape = ShapeForecaster.of(bulk, proof).with(LoafSettings.SEARCH);
-    return new ShapeTable(shape, bulk, Map.of(), new ConcurrentHashMap<>()).covering(bulk);
+    MemberShape[] none = new MemberShape[bulk.ensemble().size()];
+    return new ShapeTable(shape, bulk, none, new ConcurrentHashMap<>()).covering(bulk);
+  }
+
+  /** The same without the loaves that were worked out, for whoever asks it for hours only. */
+  public ShapeTable ofHours() {
+    return new ShapeTable(shape, bulk, shapes, new ConcurrentHashMap<>());
   }
 
   /**
@@ -81,19 +85,19 @@ public final class ShapeTable {
    * @param weighted the same members with other weights
    */
   public ShapeTable covering(RiseForecast weighted) {
-    boolean isWhole = shapes.size() == weighted.ensemble().size();
+    boolean isWhole = members.length == weighted.ensemble().size();
     return shape.isForbidden() || isWhole ? this : with(heaviest(weighted.ensemble().weights()));
   }
 
   private ShapeTable with(Stream<Integer> wanted) {
-    List<Integer> missing = wanted.filter(each -> !shapes.containsKey(each)).distinct().toList();
+    List<Integer> missing = wanted.filter(each -> shapes[each] == null).distinct().toList();
     if (missing.isEmpty()) {
       return this;
     }
-    Map<Integer, MemberShape> all = new HashMap<>(shapes);
+    MemberShape[] all = shapes.clone();
     List<MemberShape> found = bulk.ofMembers(missing, shape::ofMember);
     for (int i = 0; i < found.size(); i++) {
-      all.put(missing.get(i), found.get(i));
+      all[missing.get(i)] = found.get(i);
     }
     return new ShapeTable(shape, bulk, all, percents);
   }
@@ -204,7 +208,7 @@ public final class ShapeTable {
   }
 
   private MemberShape shapeOf(int member) {
-    MemberShape known = shapes.get(member);
+    MemberShape known = shapes[member];
     if (known == null) {
       throw new InnerFault("the table does not have a member that it was asked of");
     }
@@ -224,6 +228,6 @@ public final class ShapeTable {
   /** In a line, for logs: how many members it covers. */
   @Override
   public String toString() {
-    return "table of " + shapes.size() + " loaves";
+    return "table of " + members.length + " loaves";
   }
 }
