@@ -78,7 +78,10 @@ class ApprovedPicturesTest {
 
   private static BufferedImage rendered(byte[] pdf, int page) throws IOException {
     try (PDDocument document = Loader.loadPDF(pdf)) {
-      return new PDFRenderer(document).renderImageWithDPI(page, DOTS_PER_INCH, ImageType.GRAY);
+      BufferedImage seen =
+          new PDFRenderer(document).renderImageWithDPI(page, DOTS_PER_INCH, ImageType.RGB);
+      assertThat(SimulatedSight.changing(seen)).isEmpty();
+      return seen;
     }
   }
 }

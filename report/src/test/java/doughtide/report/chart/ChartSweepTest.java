@@ -26,6 +26,7 @@ import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.DoughTemperature;
 import doughtide.report.PageText;
 import doughtide.report.SampleDays;
+import doughtide.report.SimulatedSight;
 import doughtide.report.words.Advice;
 import doughtide.report.words.Language;
 import doughtide.report.words.Words;
@@ -162,11 +163,12 @@ class ChartSweepTest {
   private static void assertWhole(DrawnChart drawn, Sheet sheet, String what) throws IOException {
     ChartSize size = sheet.size();
     BufferedImage paper =
-        new BufferedImage(size.widthPt(), size.heightPt(), BufferedImage.TYPE_BYTE_GRAY);
+        new BufferedImage(size.widthPt(), size.heightPt(), BufferedImage.TYPE_INT_RGB);
     ChartDrawing drawing =
         drawn.chart().drawing(paper.createGraphics(), size.widthPt(), size.heightPt());
     drawing.draw();
     assertThat(drawing.dropped()).as(what).isEmpty();
+    assertThat(SimulatedSight.changing(paper)).as(what).isEmpty();
     assertThat(size.heightPt() - drawing.aroundPlotPt()).as(what).isGreaterThan(LEAST_PLOT * 9);
     assertThat(drawn.caption().description()).as(what).isNotBlank().doesNotContain("{");
     try (PDDocument document = Loader.loadPDF(drawn.bytes(ChartFormat.PDF, size))) {

@@ -7,7 +7,11 @@ import java.awt.Graphics2D;
 import java.awt.RenderingHints;
 import java.awt.geom.Rectangle2D;
 import java.awt.image.BufferedImage;
+import java.util.Collections;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** A copier knows black and white only: what areas mean must survive it. */
@@ -42,6 +46,65 @@ class PhotocopyTest {
     assertThat(black(ChartPicture.Fill.BLACK)).isEqualTo(1);
     assertThat(black(ChartPicture.Fill.DOTTED)).isBetween(0.005, 0.04);
     assertThat(black(ChartPicture.Fill.COLD)).isBetween(0.045, 0.3);
+  }
+
+  /** Any two lines differ in what is left of them: how long their strokes are, or how thick. */
+  @Test
+  void noTwoLinesBecomeAlike() {
+    Map<ChartPicture.Pen, Copy> copies = new EnumMap<>(ChartPicture.Pen.class);
+    for (ChartPicture.Pen pen : ChartPicture.Pen.values()) {
+      copies.put(pen, copy(pen));
+    }
+    copies.forEach(
+        (pen, copy) ->
+            copies.forEach(
+                (other, its) ->
+                    assertThat(pen == other || copy.isUnlike(its))
+                        .as("%s %s, %s %s", pen, copy, other, its)
+                        .isTrue()));
+  }
+
+  /** Mean length of a stroke and thickness, in dots. */
+  private record Copy(double stroke, int rows) {
+    /** By two dots of a stroke, which is a quarter of a millimetre, or by one of thickness. */
+    boolean isUnlike(Copy other) {
+      return Math.abs(stroke - other.stroke) > 2 || rows != other.rows;
+    }
+  }
+
+  private static Copy copy(ChartPicture.Pen pen) {
+    ChartAxis axis = ChartAxis.every(5, 0, 10, "", v -> "");
+    ChartPicture.Curve level =
+        new ChartPicture.Curve("level", new double[] {0, 10}, new double[] {3, 3}, pen, false);
+    BufferedImage image =
+        ChartOutput.image(
+            ChartPicture.on(axis, axis).curves(List.of(level)).chart(),
+            ChartSize.A5_LANDSCAPE,
+            DOTS_PER_INCH);
+    int from = image.getWidth() / 4;
+    int to = image.getWidth() * 3 / 4;
+    int rows = 0;
+    List<Boolean> thickest = List.of();
+    for (int y = image.getHeight() / 2; y < image.getHeight() * 3 / 4; y++) {
+      int row = y;
+      List<Boolean> dots =
+          IntStream.range(from, to)
+              .mapToObj(x -> image.getRaster().getSample(x, row, 0) < 255 * DARKER_THAN)
+              .toList();
+      rows += dots.contains(true) ? 1 : 0;
+      thickest =
+          Collections.frequency(dots, true) > Collections.frequency(thickest, true)
+              ? dots
+              : thickest;
+    }
+    assertThat(thickest).as(pen.name()).contains(true);
+    return new Copy(Collections.frequency(thickest, true) / strokes(thickest), rows);
+  }
+
+  private static double strokes(List<Boolean> dots) {
+    return IntStream.range(0, dots.size())
+        .filter(i -> dots.get(i) && (i == 0 || !dots.get(i - 1)))
+        .count();
   }
 
   @Test
