@@ -25,9 +25,10 @@ import java.util.stream.IntStream;
  * bench, nobody has to do two things at once, and never more loaves are in the oven than it holds.
  * Loaves of several doughs go into the oven together where they fit, and a feeding may serve
  * several doughs. Plans are ranked by their least margin: how much later each step may be until one
- * dough in ten more is spoiled; then by right doughs, by how far the baker is there when the jar
- * may show its mark, by how fresh the bread is, the hours that a person keeps, the length of the
- * day and the ordinary. The same doughs give the same plans, unless a search is stopped.
+ * dough in ten more is spoiled, in coarse classes; then by right doughs, by how far the baker is
+ * there when the jar may show its mark, by how fresh the bread is, the hours that a person keeps,
+ * the length of the day and the ordinary. The same doughs give the same plans, unless a search is
+ * stopped.
  *
  * <pre>{@code
  * DayAnswer answer = DayPlanner.plan(List.of(white, rye), 1, SearchControl.none());
@@ -114,12 +115,13 @@ public final class DayPlanner {
   /** Equal doughs are searched once. */
   private static List<DoughCandidates> candidates(List<BakeDay> doughs, SearchControl control) {
     Map<BakeDay, DoughCandidates> found = new HashMap<>();
+    boolean alone = doughs.size() == 1;
     for (BakeDay day : doughs) {
       double before = found.size();
       SearchControl part =
           control.withProgress(share -> control.at(SEARCH_PART * (before + share) / doughs.size()));
       found.computeIfAbsent(
-          day, each -> DoughCandidates.of(new DayModel(each), each, GRID_HOURS, part));
+          day, each -> DoughCandidates.of(new DayModel(each), each, GRID_HOURS, alone, part));
     }
     return doughs.stream().map(day -> Objects.requireNonNull(found.get(day))).toList();
   }

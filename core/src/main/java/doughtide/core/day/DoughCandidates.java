@@ -59,6 +59,7 @@ final class DoughCandidates {
   private final DraftSearch search;
   private final ShapePoint point;
   private final SearchControl control;
+  private final boolean alone;
   private final DraftSearch.Found found;
   private final List<Draft> drafts; // by rough worth
   private final List<Draft> roomiest; // by rough margin: they part doughs of a full day better
@@ -73,7 +74,9 @@ final class DoughCandidates {
       BakeDay day,
       DraftSearch search,
       DraftSearch.Found found,
+      boolean alone,
       SearchControl control) {
+    this.alone = alone;
     this.model = model;
     this.day = day;
     this.search = search;
@@ -89,10 +92,16 @@ final class DoughCandidates {
     this.members = day.forecaster().withMembers(MEMBERS).ensemble().members();
   }
 
-  /** By a search over hours of mixing that are so far apart. */
-  static DoughCandidates of(DayModel model, BakeDay day, double gridHours, SearchControl control) {
+  /**
+   * By a search over hours of mixing that are so far apart.
+   *
+   * @param alone whether it is the only dough of its day
+   */
+  static DoughCandidates of(
+      DayModel model, BakeDay day, double gridHours, boolean alone, SearchControl control) {
     DraftSearch search = new DraftSearch(model, day);
-    return new DoughCandidates(model, day, search, search.search(gridHours, control), control);
+    DraftSearch.Found found = search.search(gridHours, control);
+    return new DoughCandidates(model, day, search, found, alone, control);
   }
 
   /** For another day with this dough: what only just missed this one. */
@@ -100,7 +109,7 @@ final class DoughCandidates {
     DraftSearch theirs = new DraftSearch(model, other);
     List<Draft> near = found.near().stream().map(DraftSearch.Miss::draft).toList();
     DraftSearch.Found fitting = new DraftSearch.Found(theirs.fitting(near), List.of(), found.fed());
-    return new DoughCandidates(model, other, theirs, fitting, own);
+    return new DoughCandidates(model, other, theirs, fitting, alone, own);
   }
 
   private static List<Draft> diverse(List<DraftSearch.Scored> fitting) {
@@ -389,7 +398,7 @@ final class DoughCandidates {
   }
 
   private PlanWorth worth(Draft draft, int fromMembers) {
-    return new PlanWorth(day, draft, weigh(draft, fromMembers));
+    return new PlanWorth(day, draft, weigh(draft, fromMembers), alone);
   }
 
   /** The least margin of a plan, hours. */

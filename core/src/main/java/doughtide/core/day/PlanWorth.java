@@ -7,15 +7,19 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * What a plan is worth to a baker, the best first: by its least margin in three steps (a quarter of
- * an hour, half an hour, an hour), by fifths of right doughs, by whether a third or two thirds of
- * the hours in which the jar may show its mark are hours at the bench (who sleeps meanwhile cannot
- * shape by the jar), then by what a baker would rather not have, counted in hours: bread that lies,
- * steps in the night, a long way from the first step to the bread, and what is not ordinary in
- * dough and starter. All numbers are starting values.
+ * What a plan is worth to a baker, the best first: by its least margin in coarse classes (under a
+ * quarter of an hour, up to an hour, more: both of two plans hold well enough within one, and the
+ * fresher bread counts; beside other doughs, where each takes room from the others, half an hour
+ * parts the middle one), by fifths of right doughs, by whether a third or two thirds of the hours
+ * in which the jar may show its mark are hours at the bench (who sleeps meanwhile cannot shape by
+ * the jar), then by what a baker would rather not have, counted in hours: bread that lies, steps in
+ * the night, a long way from the first step to the bread, and what is not ordinary in dough and
+ * starter. Where these are the same to an hour, the longer margin to five minutes comes first. All
+ * numbers are starting values.
  */
 final class PlanWorth implements Comparable<PlanWorth> {
-  private static final double[] MARGIN_STEPS_HOURS = {0.25, 0.5, 1};
+  private static final double[] STEPS_ALONE_HOURS = {0.25, 1};
+  private static final double[] STEPS_BESIDE_OTHERS_HOURS = {0.25, 0.5, 1};
   private static final double SHARE_STEPS = 5;
   private static final double USUAL_KELVIN = 4; // of the dough over or under the room
   private static final double LEAST_USUAL_PERCENT = 5; // starter of the flour added
@@ -34,14 +38,20 @@ final class PlanWorth implements Comparable<PlanWorth> {
           .thenComparingLong(PlanWorth::jarSteps)
           .reversed()
           .thenComparingLong(each -> Math.round(each.troubleHours()))
-          .thenComparing(each -> -each.weighed.marginHours())
+          .thenComparingDouble(each -> -each.marginTold())
+          .thenComparingLong(each -> each.alone ? each.troubleFives() : 0)
           .thenComparing(each -> -each.weighed.goodShare());
 
   private final BakeDay day;
   private final Draft draft;
   private final BakePlan.Weighed weighed;
+  private final boolean alone;
 
-  PlanWorth(BakeDay day, Draft draft, BakePlan.Weighed weighed) {
+  /**
+   * @param alone whether it is the only dough of its day
+   */
+  PlanWorth(BakeDay day, Draft draft, BakePlan.Weighed weighed, boolean alone) {
+    this.alone = alone;
     this.day = day;
     this.draft = draft;
     this.weighed = weighed;
@@ -54,10 +64,24 @@ final class PlanWorth implements Comparable<PlanWorth> {
 
   private long marginSteps() {
     long steps = 0;
-    for (double hours : MARGIN_STEPS_HOURS) {
+    for (double hours : alone ? STEPS_ALONE_HOURS : STEPS_BESIDE_OTHERS_HOURS) {
       steps += weighed.marginHours() >= hours - 1e-9 ? 1 : 0;
     }
     return steps;
+  }
+
+  /** As margins are told, in five minutes. */
+  private long marginFives() {
+    return Math.round(weighed.marginHours() * 12);
+  }
+
+  /** Of a dough alone only what is told tells plans apart. */
+  private double marginTold() {
+    return alone ? marginFives() : weighed.marginHours();
+  }
+
+  private long troubleFives() {
+    return Math.round(troubleHours() * 12);
   }
 
   private long sharesRight() {
@@ -110,8 +134,12 @@ final class PlanWorth implements Comparable<PlanWorth> {
     }
     Criteria own = Criteria.of(day, draft);
     Criteria others = Criteria.of(other.day, other.draft);
-    return Math.round(own.troubleHours()) == Math.round(others.troubleHours())
-        ? choice(Criterion.MARGIN, weighed.marginHours(), other.weighed.marginHours())
+    boolean alike = Math.round(own.troubleHours()) == Math.round(others.troubleHours());
+    if (alike && marginFives() != other.marginFives()) {
+      return choice(Criterion.MARGIN, weighed.marginHours(), other.weighed.marginHours());
+    }
+    return troubleFives() == other.troubleFives()
+        ? choice(Criterion.RIGHT, weighed.goodShare(), other.weighed.goodShare())
         : own.over(others);
   }
 

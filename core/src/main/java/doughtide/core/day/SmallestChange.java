@@ -152,8 +152,9 @@ final class SmallestChange {
       return now;
     }
     DayModel model = isSameDough(then, now.day()) ? now.model() : new DayModel(then);
-    double grid = candidates.size() == 1 ? GRID_OF_ONE_HOURS : GRID_HOURS;
-    return DoughCandidates.of(model, then, grid, control.silently());
+    boolean one = candidates.size() == 1;
+    double grid = one ? GRID_OF_ONE_HOURS : GRID_HOURS;
+    return DoughCandidates.of(model, then, grid, one, control.silently());
   }
 
   private static boolean isSameDough(BakeDay then, BakeDay now) {

@@ -39,7 +39,7 @@ class PlanWorthTest {
   private static PlanWorth worth(Draft draft, double marginHours, double good) {
     TimeWindow window = TimeWindow.of(new double[] {1, 2, 3});
     StepMargin margin = new StepMargin(BakeStep.Kind.SHAPE, marginHours, StepMargin.Limit.DOUGH);
-    return new PlanWorth(DAY, draft, new BakePlan.Weighed(good, window, List.of(margin)));
+    return new PlanWorth(DAY, draft, new BakePlan.Weighed(good, window, List.of(margin)), true);
   }
 
   private static Choice over(PlanWorth better, PlanWorth worse) {
@@ -53,11 +53,32 @@ class PlanWorthTest {
 
   @Test
   void aLongerMarginComesFirstUpToAnHour() {
-    Choice choice = over(worth(FRESH, 0.5, 0.5), worth(FRESH, 0.25, 0.9));
-    assertThat(choice).isEqualTo(new Choice(Criterion.MARGIN, 0.5, 0.25));
+    Choice choice = over(worth(FRESH, 0.25, 0.5), worth(FRESH, 0.2, 0.9));
+    assertThat(choice).isEqualTo(new Choice(Criterion.MARGIN, 0.25, 0.2));
 
+    assertThat(over(worth(FRESH, 1, 0.5), worth(FRESH, 0.9, 0.9)).criterion())
+        .isEqualTo(Criterion.MARGIN);
     assertThat(over(worth(FRESH, 1, 0.5), worth(mixedAt(17, 24, 20), 3, 0.5)).criterion())
         .isEqualTo(Criterion.FRESH);
+  }
+
+  /** A loaf of the morning with 20 minutes before one of the evening before with 35. */
+  @Test
+  void freshBreadCountsWhereBothMarginsHold() {
+    assertThat(over(worth(FRESH, 20 / 60.0, 0.5), worth(mixedAt(17, 24, 20), 35 / 60.0, 0.5)))
+        .extracting(Choice::criterion)
+        .isEqualTo(Criterion.FRESH);
+    assertThat(over(worth(FRESH, 35 / 60.0, 0.5), worth(FRESH, 20 / 60.0, 0.5)))
+        .isEqualTo(new Choice(Criterion.MARGIN, 35 / 60.0, 20 / 60.0));
+  }
+
+  /** The same to five minutes and to the hour: what little is left is told, and is true. */
+  @Test
+  void thatMarginsAreTheSameIsNoReason() {
+    Draft earlier = FRESH.movedBy(0, 33.25);
+    Choice choice = over(worth(FRESH, 0.5, 0.5), worth(earlier, 0.52, 0.5));
+    assertThat(choice.criterion()).isEqualTo(Criterion.FRESH);
+    assertThat(choice.other() - choice.value()).isCloseTo(0.25, within(1e-9));
   }
 
   @Test
@@ -89,7 +110,7 @@ class PlanWorthTest {
   private static PlanWorth jar(BakeDay day, double good, double early, double likely, double late) {
     TimeWindow window = new TimeWindow(hour(early), hour(likely), hour(late), 1);
     StepMargin margin = new StepMargin(BakeStep.Kind.SHAPE, 0.5, StepMargin.Limit.DOUGH);
-    return new PlanWorth(day, FRESH, new BakePlan.Weighed(good, window, List.of(margin)));
+    return new PlanWorth(day, FRESH, new BakePlan.Weighed(good, window, List.of(margin)), true);
   }
 
   /** Bread that could be sliced at 00:10 lies twelve hours until noon. */
