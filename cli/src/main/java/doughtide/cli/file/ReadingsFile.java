@@ -3,6 +3,7 @@ package doughtide.cli.file;
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.OptionSpec;
+import doughtide.cli.args.Words;
 import doughtide.cli.session.Environment;
 import doughtide.cli.session.Session;
 import doughtide.cli.text.OneLine;
@@ -109,7 +110,7 @@ public record ReadingsFile(ReadingsDocument document) {
         FileProblem.quoted(name)
             + ": "
             + byReason(refused.first())
-            + (more > 0 ? "; and " + more + " more lines" : ""));
+            + (more > 0 ? "; and " + Words.counted(more, "more line") : ""));
   }
 
   /** Each reason once, behind the lines it is about. */
@@ -189,7 +190,7 @@ public record ReadingsFile(ReadingsDocument document) {
     }
     long more = refused.count() - refused.first().size();
     if (more > 0) {
-      session.err().println("… and " + more + " more lines");
+      session.err().println("… and " + Words.counted(more, "more line"));
     }
     if (badLines == BadLines.REFUSE) {
       throw new InputException(
