@@ -74,6 +74,9 @@ class RestOfDayTest {
     double free = now - 1e-6;
     for (DayStep each : rest.steps()) {
       BakeStep step = each.step();
+      if (wasBegun(each, doughs)) {
+        continue;
+      }
       if (step.kind() != BakeStep.Kind.FEED && step.kind() != BakeStep.Kind.AUTOLYSE) {
         assertThat(step.fromHour()).as("%s", each).isGreaterThanOrEqualTo(free);
       }
@@ -81,14 +84,24 @@ class RestOfDayTest {
         assertThat(bench.contains(step.fromHour(), step.toHour())).as("%s", each).isTrue();
       }
     }
-    DayPlannerTest.checkHands(rest, bench, hands);
+    DayPlannerTest.checkHands(rest, day.plans().get(0).day().bench(), hands);
     DayPlannerTest.checkOven(rest);
     RandomDaysPropertyTest.checkGrams(rest);
     for (int i = 0; i < rest.plans().size(); i++) {
-      if (doughs.get(i).slipped().isPresent()) {
+      // A dough that is shaped already is not shaped by its jar any more, as the replay does.
+      if (doughs.get(i).slipped().filter(each -> each.shapedHour().isEmpty()).isPresent()) {
         checkReplay(rest.plans().get(i));
       }
     }
+  }
+
+  /** A dough's steps are told from its shaping on, though that was begun before now. */
+  private static boolean wasBegun(DayStep each, List<RestPlanner.Dough> doughs) {
+    BakeStep.Kind kind = each.step().kind();
+    return (kind == BakeStep.Kind.SHAPE || kind == BakeStep.Kind.LOAVES_INTO_COLD)
+        && each.doughs().stream()
+            .map(i -> doughs.get(i).slipped())
+            .allMatch(slipped -> slipped.isPresent() && slipped.get().shapedHour().isPresent());
   }
 
   private static RestPlanner.Dough dough(BakePlan plan, String name, double late, double now) {
