@@ -60,12 +60,12 @@ class OtherLoavesTest {
 
   @Test
   void loavesOfOneStudentAreHersAndThoseOfSeveralAreNotParted() {
-    Student ann = new Student("Ann", 0, 2, Optional.empty());
-    Student björn = new Student("Björn", 1, 1, Optional.empty());
+    Student first = new Student("Ann", 0, 2, Optional.empty());
+    Student second = new Student("Björn", 1, 1, Optional.empty());
 
-    assertThat(OtherLoaves.students(List.of(ann, björn), 0, "rye", 4))
-        .containsExactly(new Student("Ann", 0, 4, Optional.empty()), björn);
-    assertThatThrownBy(() -> OtherLoaves.students(List.of(ann, ann), 0, "rye", 4))
+    assertThat(OtherLoaves.students(List.of(first, second), 0, "rye", 4))
+        .containsExactly(new Student("Ann", 0, 4, Optional.empty()), second);
+    assertThatThrownBy(() -> OtherLoaves.students(List.of(first, first), 0, "rye", 4))
         .isInstanceOf(InputException.class)
         .hasMessageContaining("'rye' is shared by students");
   }
