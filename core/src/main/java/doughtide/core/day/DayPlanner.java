@@ -41,6 +41,9 @@ import java.util.stream.IntStream;
  * of its plans beside the others, weighed with 64 members of the belief.
  */
 public final class DayPlanner {
+  /** Share of doughs, 0…1, of which at least so many come right by a plan (starting value). */
+  public static final double LEAST_GOOD_SHARE = 0.15;
+
   private static final int MOST_DOUGHS = 16;
   private static final int MOST_HANDS = 20;
 

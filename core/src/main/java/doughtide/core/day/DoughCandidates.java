@@ -22,9 +22,6 @@ import java.util.stream.Stream;
  * of them weighed with members of the belief.
  */
 final class DoughCandidates {
-  /** Fewer good doughs than this are no plan (starting value). */
-  static final double LEAST_GOOD_SHARE = 0.15;
-
   /** Members that weigh the last plans. */
   static final int MEMBERS = 64;
 
@@ -167,11 +164,12 @@ final class DoughCandidates {
         draft,
         each -> {
           PlanWeigher weigher = weigher(MEMBERS);
-          if (weigher.isGood(each, LEAST_GOOD_SHARE)) {
+          if (weigher.isGood(each, DayPlanner.LEAST_GOOD_SHARE)) {
             return Optional.of(each);
           }
           Draft moved = point.quickly(each, members.subList(0, FEW_MEMBERS));
-          boolean good = search.miss(moved) == 0 && weigher.isGood(moved, LEAST_GOOD_SHARE);
+          boolean good =
+              search.miss(moved) == 0 && weigher.isGood(moved, DayPlanner.LEAST_GOOD_SHARE);
           return good ? Optional.of(moved) : Optional.empty();
         });
   }
@@ -208,7 +206,7 @@ final class DoughCandidates {
         control
             .map(some, draft -> Map.entry(draft, control.stopped() ? 0 : goodShare(draft)))
             .stream()
-            .filter(each -> each.getValue() >= LEAST_GOOD_SHARE)
+            .filter(each -> each.getValue() >= DayPlanner.LEAST_GOOD_SHARE)
             .sorted(Map.Entry.<Draft, Double>comparingByValue().reversed())
             .limit(MOST_CHOSEN_OF_MANY)
             .map(Map.Entry::getKey)
@@ -354,7 +352,7 @@ final class DoughCandidates {
   }
 
   private boolean isGood(Draft draft, int fromMembers) {
-    return weigh(draft, fromMembers).goodShare() >= LEAST_GOOD_SHARE;
+    return weigh(draft, fromMembers).goodShare() >= DayPlanner.LEAST_GOOD_SHARE;
   }
 
   private BakePlan.Weighed weigh(Draft draft, int fromMembers) {

@@ -42,7 +42,7 @@ final class PlanWeigher {
     return new BakePlan.Weighed(
         good,
         window(outcomes, Outcome::bulkEndByJar),
-        good < DoughCandidates.LEAST_GOOD_SHARE ? List.of() : new Margins(replay, outcomes).all());
+        good < DayPlanner.LEAST_GOOD_SHARE ? List.of() : new Margins(replay, outcomes).all());
   }
 
   /** Whether at least some share of doughs comes out right; no more are run than tell it. */

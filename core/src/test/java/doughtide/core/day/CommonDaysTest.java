@@ -42,7 +42,7 @@ class CommonDaysTest {
     assertThat(answer.obstacle()).isEmpty();
     DayPlan plan = answer.days().get(0);
     for (BakePlan dough : plan.plans()) {
-      assertThat(dough.goodShare()).isGreaterThanOrEqualTo(DoughCandidates.LEAST_GOOD_SHARE);
+      assertThat(dough.goodShare()).isGreaterThanOrEqualTo(DayPlanner.LEAST_GOOD_SHARE);
       DayPlannerTest.checkReplay(dough.toString(), dough, false);
     }
     return plan;
@@ -69,7 +69,7 @@ class CommonDaysTest {
               .orElseGet(() -> answer.obstacle().orElseThrow().remedy().orElseThrow().day());
 
       assertThat(plan.plans().get(0).goodShare())
-          .isGreaterThanOrEqualTo(DoughCandidates.LEAST_GOOD_SHARE);
+          .isGreaterThanOrEqualTo(DayPlanner.LEAST_GOOD_SHARE);
       DayPlannerTest.checkReplay("morning " + ready, plan.plans().get(0), false);
     }
   }
@@ -178,7 +178,7 @@ class CommonDaysTest {
 
     DayAnswer.Remedy remedy = answer.obstacle().orElseThrow().remedy().orElseThrow();
     assertThat(remedy.day().plans().get(0).goodShare())
-        .isGreaterThanOrEqualTo(DoughCandidates.LEAST_GOOD_SHARE);
+        .isGreaterThanOrEqualTo(DayPlanner.LEAST_GOOD_SHARE);
     assertThat(remedy.adjustments()).hasSize(1);
   }
 }

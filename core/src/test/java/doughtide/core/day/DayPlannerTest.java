@@ -94,7 +94,7 @@ class DayPlannerTest {
       for (int i = 0; i < plan.plans().size(); i++) {
         BakePlan dough = plan.plans().get(i);
         assertThat(dough.day()).isSameAs(day.doughs().get(i));
-        assertThat(dough.goodShare()).isGreaterThanOrEqualTo(DoughCandidates.LEAST_GOOD_SHARE);
+        assertThat(dough.goodShare()).isGreaterThanOrEqualTo(DayPlanner.LEAST_GOOD_SHARE);
         assertThat(dough.ingredients().doughGrams())
             .isCloseTo(dough.day().allDough().grams(), within(1e-6));
         checkReady(plan, i);

@@ -77,7 +77,7 @@ class LoavesAndRoomsTest {
     DayPlannerTest.checkHands(plan, dough.day().bench(), hands);
     DayPlannerTest.checkOven(plan);
     RandomDaysPropertyTest.checkGrams(plan);
-    assertThat(dough.goodShare()).isGreaterThanOrEqualTo(DoughCandidates.LEAST_GOOD_SHARE);
+    assertThat(dough.goodShare()).isGreaterThanOrEqualTo(DayPlanner.LEAST_GOOD_SHARE);
   }
 
   /** Ten kilograms in a mixer for four: three batches, the first fold when all are mixed. */

@@ -62,7 +62,7 @@ class SmallestChangeTest {
     assertThat(remedy.adjustments().get(0).value()).isBetween(0.5, 3.0);
     assertThat(remedy.adjustments().get(1).value()).isEqualTo(4);
     assertThat(remedy.day().plans().get(0).goodShare())
-        .isGreaterThanOrEqualTo(DoughCandidates.LEAST_GOOD_SHARE);
+        .isGreaterThanOrEqualTo(DayPlanner.LEAST_GOOD_SHARE);
   }
 
   /** Twenty batches of fifty minutes are more than the hours at the bench; a larger oven helps. */

@@ -88,6 +88,28 @@ class BakeDayAgainTest {
   }
 
   @Test
+  void aDoughMixedBeforeTheBakerGoesWaitsInItsTubInTheCold() throws IOException {
+    plan();
+    CliRun run =
+        run(
+            "--again",
+            "plan.json",
+            "--did",
+            "mix 21:30",
+            "--now",
+            "2027-03-13T21:40",
+            "--format",
+            "json");
+    Map<String, OffsetDateTime> again = hours(JsonAnswer.of(run));
+
+    OffsetDateTime into = again.get("put the tub into the cold");
+    assertThat(clock(into)).isBetween("2027-03-13T21:40", "2027-03-13T22:30");
+    assertThat(again.get("take the tub out of the cold")).isAfter(into.plusHours(5));
+    assertThat(again.get("divide, rest, shape")).isAfter(again.get("take the tub out of the cold"));
+    assertThat(JsonAnswer.of(run).number("plans.0.doughs.0.goodShare")).isGreaterThan(0.15);
+  }
+
+  @Test
   void aDayMixedFortyMinutesLateIsPlannedAgainWithinTheHoursAtTheBench() throws IOException {
     Map<String, OffsetDateTime> first = hours(plan());
     OffsetDateTime mixed = first.get("mix the dough").plusMinutes(40);

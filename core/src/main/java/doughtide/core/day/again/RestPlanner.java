@@ -33,6 +33,9 @@ import java.util.stream.IntStream;
 public final class RestPlanner {
 
   /** At which doughs that are not mixed may be mixed where none is possible as meant, °C. */
+  /** What was not meant must bring more than one dough in ten right (our choice). */
+  private static final double ONE_IN_TEN = 0.1;
+
   private static final List<Double> OTHER_CELSIUS = List.of(20.0, 22.0, 24.0, 26.0, 28.0);
 
   private final List<Dough> doughs;
@@ -106,16 +109,39 @@ public final class RestPlanner {
     return dough.bakedHour().orElse(dough.ovenHour());
   }
 
+  /** As it was meant; where that is no plan, with its tub in the cold if it comes right so. */
   private void place(int number) {
-    RestSearch search = known(searches, number).beside(besideMixed(number));
-    try {
-      ways.put(number, search.best());
-    } catch (InputException e) {
-      String name = doughs.get(number).name();
-      throw name.isEmpty()
-          ? e
-          : new InputException("day.again", "'" + name + "': " + e.getMessage());
+    Taken others = besideMixed(number);
+    RestSearch meant = known(searches, number).beside(others);
+    meant.bestIfAny().ifPresent(found -> ways.put(number, found));
+    BakeDay day = doughs.get(number).day();
+    RestSearch.Way usual = ways.get(number);
+    boolean comesRight = usual != null && usual.goodShare() >= DayPlanner.LEAST_GOOD_SHARE;
+    if (day.cold().isPresent() && !comesRight) {
+      TubIntoCold.ways(known(slipped, number), day.bench(), others, hands)
+          .forEach(way -> placeIfBetter(number, way, others));
     }
+    if (!ways.containsKey(number)) {
+      throw named(doughs.get(number).name(), meant.whyNone());
+    }
+  }
+
+  private void placeIfBetter(int number, Slipped way, Taken others) {
+    RestSearch search = new RestSearch(doughs.get(number).day(), way, hands);
+    Optional<RestSearch.Way> found = search.beside(others).bestIfAny();
+    RestSearch.Way usual = ways.get(number);
+    if (found.isPresent()
+        && (usual == null || found.get().goodShare() > usual.goodShare() + ONE_IN_TEN)) {
+      slipped.put(number, way);
+      searches.put(number, search);
+      ways.put(number, found.get());
+    }
+  }
+
+  private static InputException named(String name, InputException why) {
+    return name.isEmpty()
+        ? why
+        : new InputException("day.again", "'" + name + "': " + why.getMessage());
   }
 
   /** What the other doughs take that are mixed: those without a way yet their folds. */

@@ -99,30 +99,29 @@ final class RestSearch {
       double ovenHour,
       Supplier<Loaves> loaves,
       List<BakeStep> steps) {
-    private double goodShare() {
+    double goodShare() {
       return loaves.get().goodShare(ovenHour);
     }
   }
 
-  /**
-   * The best way on.
-   *
-   * @throws InputException if it is too cold to say anything, or the hours at the bench leave no
-   *     time to bake
-   */
-  Way best() {
+  /** The best way on, if there is any. */
+  Optional<Way> bestIfAny() {
     if (bulk.curves().isEmpty()) {
-      throw new InputException("day.again", "the model gives no hours for a dough so cold");
+      return Optional.empty();
     }
     return kinds()
         .flatMap(kind -> shapeHours(kind).mapToObj(hour -> after(hour, kind)))
         .flatMap(Optional::stream)
-        .reduce((a, b) -> b.goodShare() > a.goodShare() + AS_GOOD ? b : a)
-        .orElseThrow(
-            () ->
-                new InputException(
-                    "day.again",
-                    "the hours at the bench leave no time to bake the rest: give more of them"));
+        .reduce((a, b) -> b.goodShare() > a.goodShare() + AS_GOOD ? b : a);
+  }
+
+  /** Why there is no way on: it is too cold to say anything, or there is no time to bake. */
+  InputException whyNone() {
+    return new InputException(
+        "day.again",
+        bulk.curves().isEmpty()
+            ? "the model gives no hours for a dough so cold"
+            : "the hours at the bench leave no time to bake the rest: give more of them");
   }
 
   /** As meant, and in the cold too where the loaves are not shaped yet. */

@@ -72,6 +72,22 @@ public record Slipped(
         steps);
   }
 
+  /** The same with its loaves meant to wait in the room. */
+  Slipped proofedInRoom(double hours) {
+    return new Slipped(
+        route,
+        feed,
+        nowHour,
+        shapedHour,
+        preheatedHour,
+        bakedHour,
+        folds,
+        ProofKind.ROOM,
+        hours,
+        ovenHour,
+        open);
+  }
+
   private static OptionalDouble hour(
       List<BakeStep> steps, BakeStep.Kind kind, OptionalDouble usual) {
     OptionalDouble moved =
