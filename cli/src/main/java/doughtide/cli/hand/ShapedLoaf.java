@@ -32,7 +32,7 @@ record ShapedLoaf(double hours, Proof proof, ShapeForecast.Night night) {
     double end =
         Math.min(Math.max(shaped - proof.restHours(), 0), forecast.hours() - proof.restHours());
     return ShapeForecaster.of(forecast, real)
-        .nightIfShapedAt(end)
+        .nightIfShapedByClock(end)
         .map(night -> new ShapedLoaf(shaped, real, night));
   }
 

@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
+import java.util.function.ToDoubleFunction;
 
 /**
  * Finds the end of bulk fermentation from which the loaf meets its target at the oven, on the
@@ -233,13 +234,38 @@ public final class ShapeForecaster {
    *     never colder than the dough and so holds nothing back
    */
   public Optional<ShapeForecast.Night> nightIfShapedAt(double bulkEndHours) {
-    Checks.inRange(
-        "end of bulk fermentation", bulkEndHours, 0, bulk.hours() - proof.restHours(), "h");
+    checkEnd(bulkEndHours);
     if (forbids(ProofWarnings.of(bulk, proof))) {
       return Optional.empty();
     }
-    Rise shown = Rise.ofPercent(bulk.likelyPercentAt(bulkEndHours));
-    return Optional.of(night(bulkEndHours + proof.restHours(), shown));
+    return Optional.of(night(bulkEndHours + proof.restHours(), likelyRise(bulkEndHours)));
+  }
+
+  /**
+   * What becomes of a loaf whose bulk fermentation has ended at an hour of the clock, whatever its
+   * jar showed: every member of the ensemble is shaped then, as far as it has risen.
+   *
+   * @param bulkEndHours 0 to the end of the forecast less the bench rest
+   * @return the night; empty if no hours can be given at these temperatures, or if the cold is
+   *     never colder than the dough and so holds nothing back
+   */
+  public Optional<ShapeForecast.Night> nightIfShapedByClock(double bulkEndHours) {
+    checkEnd(bulkEndHours);
+    if (forbids(ProofWarnings.of(bulk, proof))) {
+      return Optional.empty();
+    }
+    double from = bulkEndHours + proof.restHours();
+    double follow = Math.max(proof.hoursToOven(from), 0) + FOLLOW_HOURS;
+    return Optional.of(night(from, likelyRise(bulkEndHours), members(curve -> from, follow)));
+  }
+
+  private void checkEnd(double bulkEndHours) {
+    Checks.inRange(
+        "end of bulk fermentation", bulkEndHours, 0, bulk.hours() - proof.restHours(), "h");
+  }
+
+  private Rise likelyRise(double hours) {
+    return Rise.ofPercent(bulk.likelyPercentAt(hours));
   }
 
   /**
@@ -320,9 +346,13 @@ public final class ShapeForecaster {
   }
 
   private ShapeForecast.Night night(double from, Rise jar) {
+    double follow = Math.max(proof.hoursToOven(from), 0) + FOLLOW_HOURS;
+    return night(from, jar, members(curve -> shapedWhen(curve, jar), follow));
+  }
+
+  private ShapeForecast.Night night(double from, Rise jar, List<PieceCurve> members) {
     double toOven = Math.max(proof.hoursToOven(from), 0);
     double follow = toOven + FOLLOW_HOURS;
-    List<PieceCurve> members = members(jar, follow);
     LoafLimits usable = LoafLimits.usable(target);
     double[] atOven =
         members.stream().mapToDouble(each -> each.riseAt(ovenOf(each)).percent()).toArray();
@@ -375,12 +405,12 @@ public final class ShapeForecaster {
     return Math.max(from, from + proof.hoursToOven(from));
   }
 
-  /** The first members of the ensemble, each shaped when its jar shows a rise. */
-  private List<PieceCurve> members(Rise jar, double follow) {
+  /** The first members of the ensemble, each put into its basket at an hour of its own. */
+  private List<PieceCurve> members(ToDoubleFunction<RiseCurve> basket, double follow) {
     List<PieceCurve> members = new ArrayList<>();
     for (int i = 0; i < followed(); i++) {
       RiseCurve curve = bulk.curves().get(i);
-      double from = Math.min(shapedWhen(curve, jar), curve.endHours());
+      double from = Math.min(basket.applyAsDouble(curve), curve.endHours());
       members.add(loaf.run(curve, from, LoafScores.of(i), follow));
     }
     return members;

@@ -177,6 +177,20 @@ class ShapeForecasterTest {
   }
 
   @Test
+  void whatIsShapedByTheClockComesOutAsDifferentlyAsDoughsRise() {
+    ShapeForecaster forecaster = ShapeForecaster.of(bulkAt(25), Proof.inCold(FRIDGE, 12));
+    ShapeForecast.RiseRange jar = forecaster.nightIfShapedAt(4).orElseThrow().riseAtBake();
+    ShapeForecast.RiseRange clock = forecaster.nightIfShapedByClock(4).orElseThrow().riseAtBake();
+
+    assertThat(clock.likely().orElseThrow()).isCloseTo(jar.likely().orElseThrow(), within(10.0));
+    assertThat(clock.high().orElseThrow() - clock.low().orElseThrow())
+        .isGreaterThan(jar.high().orElseThrow() - jar.low().orElseThrow() + 10);
+    assertThatThrownBy(() -> forecaster.nightIfShapedByClock(-1))
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining("end of bulk fermentation -1 h is outside");
+  }
+
+  @Test
   void nightFromAGivenHourTakesWhatComes() {
     ShapeForecaster forecaster = ShapeForecaster.of(bulkAt(25), Proof.inCold(FRIDGE, 12));
     ShapeForecast.Night early = forecaster.nightIfShapedAt(2).orElseThrow();
