@@ -217,7 +217,7 @@ class PageFileTest {
           .containsExactly("07:30 \u00b7 9%", "08:00 \u00b7 14%");
       assertThat(page.querySelector(".answer").getTextContent()).startsWith("Shape about");
     }
-    assertThat(run("now saturday --language de").refusal()).contains("--language", "--page");
+    assertThat(run("now saturday --language de").out()).contains("nach dem Mischen");
     String readings = "rise --readings saturday.txt --page y.html --title Sunday";
     assertThat(run(readings).out()).contains("Page: y.html");
   }

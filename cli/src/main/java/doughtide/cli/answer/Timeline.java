@@ -31,7 +31,7 @@ public record Timeline(
 
   /** Hours since mixing, in the language of the reader. */
   public static Timeline sinceMixing(Optional<ClockTimes> clock, Speech speech) {
-    return new Timeline(clock.map(each -> each.in(speech)), speech.say("sheet.hours"), 0, speech);
+    return new Timeline(clock.map(each -> each.in(speech)), speech.say("text.hours"), 0, speech);
   }
 
   /** An hour for a sentence: a clock time if there is a clock, else hours. */
