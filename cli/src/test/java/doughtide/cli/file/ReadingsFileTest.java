@@ -215,12 +215,12 @@ class ReadingsFileTest {
   }
 
   @Test
-  void aLoggersMillionLinesAreThinned() throws IOException {
+  void manyLinesOfALoggerAreThinned() throws IOException {
     Path file = folder.resolve("long.csv");
     try (BufferedWriter out = Files.newBufferedWriter(file)) {
       out.write("dough temp: 25C\nmixed at: 2026-02-21T09:30:00Z\nzone: UTC\n");
       out.write("time,rise %,dough temp C\n");
-      for (int i = 1; i <= 200_000; i++) {
+      for (int i = 1; i <= 50_000; i++) {
         int second = i / 10;
         out.write(
             "2026-02-21T"
@@ -237,7 +237,7 @@ class ReadingsFileTest {
             "long.csv",
             ReadingsFile.BadLines.SKIP,
             new Session(said, said, TestEnvironment.in(folder)));
-    assertThat(read.given() + read.leftOut()).isEqualTo(200_000);
+    assertThat(read.given() + read.leftOut()).isEqualTo(50_000);
     assertThat(read.bake().readings()).hasSizeLessThan(30);
     Reading last = read.bake().readings().get(read.bake().readings().size() - 1);
     double expected = last.hours() * 3600 / 200;
