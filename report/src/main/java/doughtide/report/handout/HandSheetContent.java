@@ -134,7 +134,8 @@ final class HandSheetContent {
         new PlotBlock.Axis(across, end, 0.5, hours, every),
         new PlotBlock.Axis(words.say("hand.height"), top, FINE_PERCENT, percents, 25),
         List.of(
-            expected(0, end, 4, 0.75),
+            expected(0, end, 5, 0), // its edges, which a photocopy keeps
+            expected(0, end, 3.6, 0.8),
             expected(-AHEAD_HOURS, end, 1, 0.5),
             expected(AHEAD_HOURS, end, 1, 0.5),
             new PlotBlock.Line(

@@ -230,12 +230,16 @@ class HandoutsTest {
             ComputedPages.handouts(WORDS)
                 .handSheet(
                     ComputedPages.dough(), Optional.empty(), Optional.empty(), Rise.ofPercent(50));
-    PlotBlock.Line expected = sheet.plot().lines().get(0);
-    PlotBlock.Line ahead = sheet.plot().lines().get(1);
+    PlotBlock.Line edges = sheet.plot().lines().get(0);
+    PlotBlock.Line expected = sheet.plot().lines().get(1);
+    PlotBlock.Line ahead = sheet.plot().lines().get(2);
     double likely = ComputedPages.forecast().hoursToRise(Rise.ofPercent(50)).likely().orElseThrow();
     assertThat(at(expected, likely)).isCloseTo(50, within(1.0));
     assertThat(at(ahead, likely - 1)).isCloseTo(50, within(1.0));
-    assertThat(sheet.plot().lines().get(3).y()).containsOnly(50);
+    assertThat(sheet.plot().lines().get(4).y()).containsOnly(50);
+    assertThat(edges.y()).containsExactly(expected.y());
+    assertThat(edges.grey()).as("a photocopy keeps the edges of what is grey").isZero();
+    assertThat(edges.thicknessPt()).isGreaterThan(expected.thicknessPt() + 1);
     assertThat(sheet.answer()).contains(WORDS.hours(likely), "50%");
   }
 
