@@ -58,34 +58,27 @@ public record Slipped(
             route.mixHour(),
             hour(steps, BakeStep.Kind.BULK_INTO_COLD, route.coldFrom()),
             hour(steps, BakeStep.Kind.BULK_OUT_OF_COLD, route.coldTo()));
-    return new Slipped(
-        moved,
-        feed,
-        nowHour,
-        shapedHour,
-        preheatedHour,
-        bakedHour,
-        folds,
-        proof,
-        proofHours,
-        ovenHour,
-        steps);
+    return with(moved, proof, proofHours, steps);
   }
 
   /** The same with its loaves meant to wait in the room. */
   Slipped proofedInRoom(double hours) {
+    return with(route, ProofKind.ROOM, hours, open);
+  }
+
+  private Slipped with(BakeRoute way, ProofKind waiting, double waitHours, List<BakeStep> steps) {
     return new Slipped(
-        route,
+        way,
         feed,
         nowHour,
         shapedHour,
         preheatedHour,
         bakedHour,
         folds,
-        ProofKind.ROOM,
-        hours,
+        waiting,
+        waitHours,
         ovenHour,
-        open);
+        steps);
   }
 
   private static OptionalDouble hour(
