@@ -108,8 +108,11 @@ class RestOfDayTest {
     double mixed = plan.mixHour() + late;
     BakeDay day = plan.day().toBuilder().bench(from(plan.day().bench(), now)).build();
     if (mixed > now) {
-      return new RestPlanner.Dough(
-          name, day.toBuilder().plans(1).build(), Optional.empty(), Optional.empty());
+      BakeDay.Builder rest = day.toBuilder().plans(1);
+      if (day.needsFeeding() && plan.feed().feedHour() <= now) {
+        rest.fed(plan.feed().feedHour(), plan.feed().ratio());
+      }
+      return new RestPlanner.Dough(name, rest.build(), Optional.empty(), Optional.empty());
     }
     List<BakeStep> open =
         plan.steps().stream()
