@@ -1,5 +1,7 @@
 package doughtide.core.day;
 
+import doughtide.core.day.question.InverseQuestions;
+import doughtide.core.day.question.LeaveOption;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
