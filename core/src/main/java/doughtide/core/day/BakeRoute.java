@@ -1,5 +1,6 @@
 package doughtide.core.day;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.SentRecord;
 import java.io.Serializable;
 import java.util.OptionalDouble;
@@ -31,6 +32,17 @@ public record BakeRoute(
   public static BakeRoute inRoom(double starterPercent, double doughCelsius, double mixHour) {
     return new BakeRoute(
         starterPercent, doughCelsius, mixHour, OptionalDouble.empty(), OptionalDouble.empty());
+  }
+
+  /**
+   * {@return whether a tub that is put into the cold at an hour may come out again at another: 5 to
+   * 20 hours later (starting values)}
+   *
+   * @hidden
+   */
+  @Internal
+  public static boolean mayStayInCold(double from, double to) {
+    return to - from > 5 && to - from < 20;
   }
 
   BakeRoute partlyCold(double from, double to) {

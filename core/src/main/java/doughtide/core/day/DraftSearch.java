@@ -141,7 +141,7 @@ final class DraftSearch {
 
   private void addPartlyCold(List<BakeRoute> routes, BakeRoute route, double from) {
     day.bench().intervals().stream()
-        .filter(at -> at.fromHour() - from > 5 && at.fromHour() - from < 20)
+        .filter(at -> BakeRoute.mayStayInCold(from, at.fromHour()))
         .findFirst()
         .ifPresent(at -> routes.add(route.partlyCold(from, at.fromHour())));
   }

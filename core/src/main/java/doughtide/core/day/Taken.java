@@ -86,11 +86,16 @@ public final class Taken {
   }
 
   /** Whether a pair of hands is free from one hour to another. */
-  public boolean leavesHands(double from, double to, int hands) {
+  private boolean leavesHands(double from, double to, int hands) {
     BusyHands busy = all(loads);
     int enough = enough(busy, hands);
     busy.add(from, to);
     return busy.areEnough(enough);
+  }
+
+  /** Whether somebody is at the bench from one hour to another, with a pair of free hands. */
+  public boolean leavesHands(BenchHours bench, double from, double to, int hands) {
+    return bench.contains(from, to) && leavesHands(from, to, hands);
   }
 
   /** What has happened may have needed more hands than there are said to be. */

@@ -166,7 +166,8 @@ public final class ShapeForecaster {
     ShapeForecast.RiseRange shown = point.rise();
     double bulkEnd = point.hours().likely().orElseThrow();
     Rise jar = Rise.ofPercent(shown.likely().orElseThrow());
-    ShapeForecast.Night night = night(bulkEnd + proof.restHours(), jar);
+    ShapeForecast.Night night =
+        night(bulkEnd + proof.restHours(), jar, curve -> shapedWhen(curve, jar));
     warnings.addAll(ProofWarnings.ofNight(night, target, proof));
     return new ShapeForecast(
         solved.over(MemberShape::hours),
@@ -234,11 +235,7 @@ public final class ShapeForecaster {
    *     never colder than the dough and so holds nothing back
    */
   public Optional<ShapeForecast.Night> nightIfShapedAt(double bulkEndHours) {
-    checkEnd(bulkEndHours);
-    if (forbids(ProofWarnings.of(bulk, proof))) {
-      return Optional.empty();
-    }
-    return Optional.of(night(bulkEndHours + proof.restHours(), likelyRise(bulkEndHours)));
+    return nightIfShaped(bulkEndHours, jar -> curve -> shapedWhen(curve, jar));
   }
 
   /**
@@ -250,22 +247,19 @@ public final class ShapeForecaster {
    *     never colder than the dough and so holds nothing back
    */
   public Optional<ShapeForecast.Night> nightIfShapedByClock(double bulkEndHours) {
-    checkEnd(bulkEndHours);
+    return nightIfShaped(bulkEndHours, jar -> curve -> bulkEndHours + proof.restHours());
+  }
+
+  /** Each member is in its basket at an hour that its jar's likely rise may tell. */
+  private Optional<ShapeForecast.Night> nightIfShaped(
+      double bulkEndHours, Function<Rise, ToDoubleFunction<RiseCurve>> basket) {
+    Checks.inRange(
+        "end of bulk fermentation", bulkEndHours, 0, bulk.hours() - proof.restHours(), "h");
     if (forbids(ProofWarnings.of(bulk, proof))) {
       return Optional.empty();
     }
-    double from = bulkEndHours + proof.restHours();
-    double follow = Math.max(proof.hoursToOven(from), 0) + FOLLOW_HOURS;
-    return Optional.of(night(from, likelyRise(bulkEndHours), members(curve -> from, follow)));
-  }
-
-  private void checkEnd(double bulkEndHours) {
-    Checks.inRange(
-        "end of bulk fermentation", bulkEndHours, 0, bulk.hours() - proof.restHours(), "h");
-  }
-
-  private Rise likelyRise(double hours) {
-    return Rise.ofPercent(bulk.likelyPercentAt(hours));
+    Rise likely = Rise.ofPercent(bulk.likelyPercentAt(bulkEndHours));
+    return Optional.of(night(bulkEndHours + proof.restHours(), likely, basket.apply(likely)));
   }
 
   /**
@@ -345,14 +339,10 @@ public final class ShapeForecaster {
     return curve.hoursToRise(jar).orElse(bulk.hours()) + proof.restHours();
   }
 
-  private ShapeForecast.Night night(double from, Rise jar) {
-    double follow = Math.max(proof.hoursToOven(from), 0) + FOLLOW_HOURS;
-    return night(from, jar, members(curve -> shapedWhen(curve, jar), follow));
-  }
-
-  private ShapeForecast.Night night(double from, Rise jar, List<PieceCurve> members) {
+  private ShapeForecast.Night night(double from, Rise jar, ToDoubleFunction<RiseCurve> basket) {
     double toOven = Math.max(proof.hoursToOven(from), 0);
     double follow = toOven + FOLLOW_HOURS;
+    List<PieceCurve> members = members(basket, follow);
     LoafLimits usable = LoafLimits.usable(target);
     double[] atOven =
         members.stream().mapToDouble(each -> each.riseAt(ovenOf(each)).percent()).toArray();

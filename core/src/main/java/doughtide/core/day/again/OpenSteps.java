@@ -17,7 +17,7 @@ import java.util.stream.IntStream;
  * left out.
  */
 final class OpenSteps {
-  private static final double FIVE_MINUTES = 1.0 / 12;
+  static final double FIVE_MINUTES = 1.0 / 12;
 
   /** Later than this a fold is left out (starting value). */
   private static final int LATEST_FOLD = 6;
@@ -76,7 +76,7 @@ final class OpenSteps {
   }
 
   private boolean isFree(double from, double to) {
-    return bench.contains(from, to) && taken.leavesHands(from, to, hands);
+    return taken.leavesHands(bench, from, to, hands);
   }
 
   private static BakeStep at(BakeStep step, double hour) {

@@ -153,7 +153,7 @@ final class RestSearch {
   private boolean isPossible(double hour, ProofKind kind) {
     double carry = kind == ProofKind.COLD ? HandsOnTime.CARRY_HOURS : 0;
     double end = hour + day.restHours() + carry;
-    return day.bench().contains(hour, end) && taken.leavesHands(hour, end, hands);
+    return taken.leavesHands(day.bench(), hour, end, hands);
   }
 
   private double earliestShape() {

@@ -27,8 +27,6 @@ import java.util.stream.IntStream;
  */
 @Internal
 public record StagesBegun(StagedBuild build, List<Double> doneHours, double nowHour) {
-  private static final double FIVE_MINUTES = 1.0 / 12;
-
   /** So much of its hours a stage stands at least (starting value). */
   private static final double LEAST_PART = 0.5;
 
@@ -76,15 +74,14 @@ public record StagesBegun(StagedBuild build, List<Double> doneHours, double nowH
     return IntStream.rangeClosed(-MOST_STEPS, MOST_STEPS)
         .boxed()
         .sorted(Comparator.comparingInt(i -> Math.abs(i)))
-        .map(i -> meant + i * FIVE_MINUTES)
+        .map(i -> meant + i * OpenSteps.FIVE_MINUTES)
         .filter(from -> from >= soonest && isFree(from, bench, taken, hands))
         .findFirst()
         .orElse(meant);
   }
 
   private static boolean isFree(double from, BenchHours bench, Taken taken, int hands) {
-    double to = from + HandsOnTime.FEED_HOURS;
-    return bench.contains(from, to) && taken.leavesHands(from, to, hands);
+    return taken.leavesHands(bench, from, from + HandsOnTime.FEED_HOURS, hands);
   }
 
   /** The day of a dough whose starter it is. */

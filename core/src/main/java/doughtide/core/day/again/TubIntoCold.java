@@ -1,5 +1,6 @@
 package doughtide.core.day.again;
 
+import doughtide.core.day.BakeRoute;
 import doughtide.core.day.BakeStep;
 import doughtide.core.day.BakeStep.Kind;
 import doughtide.core.day.BenchHours;
@@ -17,12 +18,7 @@ import java.util.stream.Stream;
  * late as somebody is there, or at once, until somebody is there again.
  */
 final class TubIntoCold {
-  /** As long as a tub is in the cold in a day that is planned. */
-  private static final double LEAST_HOURS = 5;
-
-  private static final double MOST_HOURS = 20;
   private static final double ROOM_PROOF_HOURS = 2; // after it, in the room or the cold again
-  private static final double FIVE_MINUTES = 1.0 / 12;
 
   private final Slipped slipped;
   private final BenchHours bench;
@@ -67,22 +63,21 @@ final class TubIntoCold {
   }
 
   private double[] free(double from, double to) {
-    return IntStream.rangeClosed(0, (int) Math.floor((to - from) / FIVE_MINUTES))
-        .mapToDouble(i -> from + i * FIVE_MINUTES)
+    return IntStream.rangeClosed(0, (int) Math.floor((to - from) / OpenSteps.FIVE_MINUTES))
+        .mapToDouble(i -> from + i * OpenSteps.FIVE_MINUTES)
         .filter(this::isFree)
         .toArray();
   }
 
   private boolean isFree(double hour) {
-    double end = hour + HandsOnTime.CARRY_HOURS;
-    return bench.contains(hour, end) && others.leavesHands(hour, end, hands);
+    return others.leavesHands(bench, hour, hour + HandsOnTime.CARRY_HOURS, hands);
   }
 
   /** When somebody comes to the bench. */
   private DoubleStream outOf(double from) {
     return bench.intervals().stream()
         .mapToDouble(BenchInterval::fromHour)
-        .filter(hour -> hour - from > LEAST_HOURS && hour - from < MOST_HOURS && isFree(hour));
+        .filter(hour -> BakeRoute.mayStayInCold(from, hour) && isFree(hour));
   }
 
   /** What is open before it goes into the cold; in the cold nobody folds. */
