@@ -201,13 +201,21 @@ final class DayDough {
         .ifPresent(hours -> named(arguments, STARTER_IN_COLD, () -> day.starterInCold(hours)));
     stages.ifPresent(day::stages);
     narrowed(arguments, dough, day);
-    if (!arguments.has(PROOFER)) {
+    if (arguments.has(PROOFER)) {
+      refuseInProofer(arguments, TemperatureOptions.VESSEL);
+      refuseInProofer(arguments, TemperatureOptions.VESSEL_MATERIAL);
+    } else {
       TemperatureOptions.vessel(arguments).ifPresent(day::vessel);
-    } else if (arguments.has(TemperatureOptions.VESSEL)) {
-      throw new InputException("--vessel says nothing with --proofer: leave one of them out");
     }
     arguments.count(PLANS, 1, 20).ifPresent(day::plans);
     return BenchOptions.read(arguments).in(day.build());
+  }
+
+  private static void refuseInProofer(Arguments arguments, String option) {
+    if (arguments.has(option)) {
+      throw new InputException(
+          "--" + option + " says nothing with --proofer: leave one of them out");
+    }
   }
 
   /** What is said of the starter's share is said of the starter that the stages make. */

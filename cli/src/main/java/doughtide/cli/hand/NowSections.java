@@ -302,7 +302,7 @@ public final class NowSections {
   }
 
   private String pace(Point point) {
-    if (file.bake().readings().isEmpty()) {
+    if (isUnread()) {
       return speech.say("now.unread");
     }
     OptionalDouble ahead = point.aheadHours();
@@ -316,6 +316,10 @@ public final class NowSections {
         : speech.say(
             hours > 0 ? "now.ahead" : "now.behind",
             Map.of("hours", by, "time", moments.of(point.first().likely())));
+  }
+
+  private boolean isUnread() {
+    return file.bake().readings().isEmpty();
   }
 
   private String bestWay() {
@@ -376,7 +380,7 @@ public final class NowSections {
               Section.HERE,
               speech.say("now.row", Map.of("rise", speech.percent(percent))),
               each.now())
-          .window("expected", "  " + speech.say("now.atFirst"), each.first())
+          .window("expected", isUnread() ? "" : "  " + speech.say("now.atFirst"), each.first())
           .number("aheadHours", "", each.aheadHours(), Unit.HOURS)
           .number("nextLookHours", "", each.nextLookHours(), Unit.HOURS);
     }
@@ -399,7 +403,7 @@ public final class NowSections {
   }
 
   private void legend(List<Point> ahead, Section.Builder body) {
-    if (!ahead.isEmpty()) {
+    if (!ahead.isEmpty() && !isUnread()) {
       body.paragraph().say(speech.say("now.legend"));
     }
   }

@@ -8,26 +8,23 @@ import java.time.ZoneId;
 import java.util.Optional;
 
 /**
- * The surroundings of one call, which remember the files that it reads and writes.
+ * The surroundings of one call, which remember the files that it reads and writes, and for which
+ * the clock stands still: an answer that asks twice how late it is gets one hour.
  *
  * @param around what the surroundings are otherwise
+ * @param now when the call began
  * @param files of this call
  */
-public record OneCall(Environment around, CallFiles files) implements Environment {
+public record OneCall(Environment around, Instant now, CallFiles files) implements Environment {
 
-  /** A call that has read and written nothing yet. */
+  /** A call that begins now, and has read and written nothing yet. */
   public static OneCall in(Environment around) {
-    return new OneCall(around, new CallFiles());
+    return new OneCall(around, around.now(), new CallFiles());
   }
 
   @Override
   public ZoneId zone() {
     return around.zone();
-  }
-
-  @Override
-  public Instant now() {
-    return around.now();
   }
 
   @Override

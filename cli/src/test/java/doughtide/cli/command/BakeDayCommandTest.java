@@ -249,6 +249,8 @@ class BakeDayCommandTest {
         .isNotEqualTo(run("2027-03-14T12:00", "--format", "csv").out());
     assertThat(run("2027-03-14T12:00", "--proofer", "--vessel", "bowl").refusal())
         .contains("--vessel says nothing with --proofer");
+    assertThat(run("2027-03-14T12:00", "--proofer", "--vessel-material", "wood").refusal())
+        .contains("--vessel-material says nothing with --proofer");
   }
 
   @Test
