@@ -10,9 +10,22 @@ import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
 
-/** Finds when and how to feed so that the starter is ripe at mixing. */
+/**
+ * Finds when and how to feed so that the starter is ripe at mixing. Where the baker was long away
+ * before mixing, as from one evening to the next, and no usual feed is ripe then, a thin one is
+ * looked for: with so little old starter it is long on its way (common practice, no source).
+ */
 final class FeedSearch {
   private static final List<Double> PARTS = List.of(1.0, 2.0, 3.0, 4.0, 5.0, 7.0, 10.0, 15.0, 20.0);
+
+  static final double MOST_USUAL_PARTS = 20;
+
+  /** Of these the least thin that is well inside its time is taken. */
+  private static final List<Double> THIN_PARTS = List.of(30.0, 50.0, 100.0);
+
+  private static final double LONG_ABSENCE_HOURS = 14; // starting value
+  private static final double WELL_INSIDE_HOURS = 1;
+  private static final double BEFORE_LEAVING_HOURS = 0.5; // so that it may be late
   private static final double SOONEST_HOURS = 2.5;
   private static final double LATEST_HOURS = 26;
   private static final double GRID_HOURS = 0.5;
@@ -56,7 +69,32 @@ final class FeedSearch {
         addBestRatio(all, from + i * GRID_HOURS, mixHour);
       }
     }
-    return roomiest(all, 0);
+    return roomiest(all, 0).or(() -> thin(mixHour));
+  }
+
+  /** Fed just before the baker left for long. */
+  private Optional<FeedChoice> thin(double mixHour) {
+    Optional<Double> feedHour = beforeLongAbsence(mixHour);
+    List<FeedChoice> all =
+        feedHour.stream()
+            .flatMap(hour -> THIN_PARTS.stream().map(p -> times.choice(hour, mixHour, p)))
+            .toList();
+    return all.stream()
+        .filter(choice -> choice.slackHours() >= WELL_INSIDE_HOURS)
+        .findFirst()
+        .or(() -> roomiest(all, 0));
+  }
+
+  private Optional<Double> beforeLongAbsence(double mixHour) {
+    List<BenchInterval> before =
+        bench.intervals().stream().filter(at -> at.fromHour() <= mixHour + SAME_HOURS).toList();
+    if (before.size() < 2) {
+      return Optional.empty();
+    }
+    double left = before.get(before.size() - 2).toHour();
+    double away = before.get(before.size() - 1).fromHour() - left;
+    return Optional.of(left - BEFORE_LEAVING_HOURS)
+        .filter(hour -> away >= LONG_ABSENCE_HOURS && mixHour - hour <= LATEST_HOURS);
   }
 
   /** Ripe whenever it is wanted: how weak the cold has made it is in its condition. */

@@ -176,7 +176,10 @@ final class PlanWorth implements Comparable<PlanWorth> {
       return step.kind().handsOn() && night;
     }
 
-    /** A dough much warmer or colder than its room, and very little or very much starter. */
+    /**
+     * A dough much warmer or colder than its room, very little or very much starter, and a starter
+     * that was fed with very little of the old one.
+     */
     private static int odd(BakeDay day, Draft draft) {
       double room = day.room().celsius(draft.mixHour());
       boolean forced =
@@ -184,7 +187,8 @@ final class PlanWorth implements Comparable<PlanWorth> {
               && Math.abs(draft.route().doughCelsius() - room) > USUAL_KELVIN;
       double percent = draft.route().starterPercent();
       boolean unusual = percent < LEAST_USUAL_PERCENT || percent > MOST_USUAL_PERCENT;
-      return (forced ? 1 : 0) + (unusual ? 1 : 0);
+      boolean thin = draft.feed().ratio().flourPerStarter() > FeedSearch.MOST_USUAL_PARTS;
+      return (forced ? 1 : 0) + (unusual ? 1 : 0) + (thin ? 1 : 0);
     }
 
     private double lengthCost() {

@@ -23,7 +23,12 @@ final class RipeTimes {
   private final Map<Double, RiseModel> models = new ConcurrentHashMap<>();
 
   /** Hours from feeding: ripe from, beginning to fall, fallen by 5 %. */
-  record RipeTime(double ripe, double falling, double fallen) {}
+  record RipeTime(double ripe, double falling, double fallen) {
+    /** Until when it is used: what is long on its way may be a little past its best. */
+    double until(double parts) {
+      return parts > FeedSearch.MOST_USUAL_PARTS ? fallen : falling;
+    }
+  }
 
   /** A jar that is fed with so many parts of flour, in a quarter of an hour of the axis. */
   private record Jar(double parts, long quarter, Unknowns unknowns) {}
@@ -35,7 +40,7 @@ final class RipeTimes {
   /** A feeding and when it makes the likely starter ripe. */
   FeedChoice choice(double feedHour, double mixHour, double parts) {
     RipeTime time = time(parts, feedHour, model.middle());
-    return new FeedChoice(feedHour, mixHour, ratio(parts), time.ripe(), time.falling());
+    return new FeedChoice(feedHour, mixHour, ratio(parts), time.ripe(), time.until(parts));
   }
 
   /** Ripe times of many members, in their order. */

@@ -10,7 +10,8 @@ import java.io.Serializable;
  * @param mixHour when it is used
  * @param ratio how it is fed
  * @param ripeHours likely hours from feeding to ripe
- * @param fallingHours likely hours from feeding until it begins to fall
+ * @param fallingHours likely hours from feeding until it begins to fall; of a thin feed that is
+ *     long on its way until it has fallen by 5 %
  */
 @Internal
 public record FeedChoice(

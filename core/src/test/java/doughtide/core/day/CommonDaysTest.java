@@ -1,17 +1,20 @@
 package doughtide.core.day;
 
 import static org.assertj.core.api.Assertions.assertThat;
-import static org.assertj.core.api.Assertions.within;
 
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.StarterCondition;
+import doughtide.core.feeding.FeedChoice;
 import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.quantity.Share;
 import doughtide.core.quantity.Temperature;
+import doughtide.core.rise.Unknowns;
 import doughtide.core.thermal.TemperatureTrace;
 import java.util.ArrayList;
 import java.util.List;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.ValueSource;
 
 /** The days that most bakers have, at 21 °C; hour 0 is midnight before the first day. */
 class CommonDaysTest {
@@ -138,25 +141,45 @@ class CommonDaysTest {
   }
 
   /**
-   * From 17:30 to 23:30 every day. At 18 °C a starter fed before bed is ripe when the baker comes
-   * home; the tub waits in the cold from bed to the next evening.
+   * From 17:30 to 23:30 every day, with a starter of which nothing is known: one part of it to
+   * thirty or more of flour before bed is ripe, or a little past its best, when the baker comes
+   * home, and the tub or the loaves wait in the cold until the evening after. Half of the starters
+   * that the belief holds possible are in that time.
    */
-  @Test
-  void whoHasEveningsOnlyBakesInTheThird() {
+  @ParameterizedTest
+  @ValueSource(doubles = {18, 21, 24})
+  void whoHasEveningsOnlyBakesInTheThird(double celsius) {
     BakeDay day =
         day(47.5, daily(17.5, 23.5))
-            .room(TemperatureTrace.steady(Temperature.ofCelsius(18)))
+            .room(TemperatureTrace.steady(Temperature.ofCelsius(celsius)))
             .build();
     BakePlan plan = planned(day).plans().get(0);
 
     assertThat(plan.ovenHour()).isGreaterThan(41.5);
-    assertThat(plan.bulkColdFrom().orElseThrow()).isCloseTo(23.5 - 1 / 12.0, within(0.01));
-    assertThat(plan.bulkColdTo()).hasValue(41.5);
+    FeedChoice feed = plan.draft().feed();
+    assertThat(feed.ageHours()).isBetween(18.0, 24.0);
+    assertThat(feed.ratio().flourPerStarter()).isGreaterThanOrEqualTo(30);
+    List<Unknowns> members = day.forecaster().withMembers(64).ensemble().members();
+    long inTime =
+        new DayModel(day)
+            .ripeTimes().members(feed, members).stream()
+                .filter(each -> feed.ageHours() >= each.ripe())
+                .filter(each -> feed.ageHours() <= each.fallen())
+                .count();
+    assertThat(inTime).isGreaterThan(64 * 2 / 5);
+  }
+
+  /** Where a usual feed is ripe in time no thin one is taken. */
+  @Test
+  void whoIsThereInTheMorningFeedsAsUsual() {
+    BakePlan plan = planned(day(46, daily(WORKER)).build()).plans().get(0);
+
+    assertThat(plan.draft().feed().ratio().flourPerStarter()).isLessThanOrEqualTo(20);
   }
 
   /**
-   * At 21 °C no feeding is ripe then, and of unknown doughs hardly one in ten comes right; of a
-   * starter that has been read, from the cold, a dough stands overnight and through the day.
+   * Of unknown doughs hardly one in ten that stands overnight and through the day comes right; of a
+   * starter that has been read, from the cold, it does.
    */
   @Test
   void whoKnowsTheStarterBakesInTheEveningAfter() {
@@ -172,13 +195,13 @@ class CommonDaysTest {
   }
 
   @Test
-  void whoHasEveningsOnlyIsToldWhatWouldHelp() {
+  void whoHasShortEveningsOnlyIsToldWhatWouldHelp() {
     DayAnswer answer =
-        DayPlanner.plan(List.of(day(46, daily(17.5, 23.5)).build()), 1, SearchControl.none());
+        DayPlanner.plan(List.of(day(44, daily(18, 20)).build()), 1, SearchControl.none());
 
     DayAnswer.Remedy remedy = answer.obstacle().orElseThrow().remedy().orElseThrow();
     assertThat(remedy.day().plans().get(0).goodShare())
         .isGreaterThanOrEqualTo(DayPlanner.LEAST_GOOD_SHARE);
-    assertThat(remedy.adjustments()).hasSize(1);
+    assertThat(remedy.adjustments()).hasSizeBetween(1, 2);
   }
 }
