@@ -1,11 +1,13 @@
 package doughtide.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import doughtide.cli.CliRun;
 import doughtide.cli.TestEnvironment;
 import doughtide.cli.batch.BatchRows;
 import doughtide.core.forecast.RiseForecaster;
+import doughtide.core.quantity.InputException;
 import java.io.IOException;
 import java.io.UncheckedIOException;
 import java.nio.file.Files;
@@ -65,6 +67,14 @@ class ManyDoughsTest {
         .startsWith("2,A,");
     assertThat(there.answer(3, "B,240C,20%,70%"))
         .contains("dough_temp 240C: dough temperature 240 °C is outside");
+  }
+
+  @Test
+  void theFunctionSaysItselfAndTakesOnlyLinesFromOne() {
+    assertThat(rows().toString()).startsWith("rows of " + HEADER + " by 8 members, CALLING_THREAD");
+    assertThatThrownBy(() -> rows().answer(0, "A,24C,20%,70%"))
+        .isInstanceOf(InputException.class)
+        .hasMessageStartingWith("line 0 is outside 1…");
   }
 
   @Test

@@ -1,6 +1,7 @@
 package doughtide.examples;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import doughtide.core.day.BakeDay;
 import doughtide.core.day.BenchHours;
@@ -56,6 +57,16 @@ class ChartExampleTest {
             .bytes(ChartFormat.PNG);
 
     assertThat(picture).startsWith(0x89, 'P', 'N', 'G');
+  }
+
+  @Test
+  void aChartSaysItselfAndHasATitle() {
+    Charts charts = Charts.in(Words.in(Language.ENGLISH));
+
+    assertThat(charts.rise("Saturday", forecast(25, 72), Rise.ofPercent(50)).toString())
+        .startsWith("Saturday: Risen 50");
+    assertThatThrownBy(() -> charts.rise(null, forecast(25, 72)))
+        .hasMessage("title is missing: give one");
   }
 
   @Test

@@ -5,6 +5,7 @@ import doughtide.cli.options.DoughOptions;
 import doughtide.cli.session.Environment;
 import doughtide.cli.session.SystemEnvironment;
 import doughtide.core.forecast.RiseForecaster;
+import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import java.io.Serializable;
 import java.nio.charset.StandardCharsets;
@@ -115,9 +116,18 @@ public final class BatchRows implements Serializable {
    *
    * @param number its line in the input, from 1; it stands in the answer
    * @param row its text
+   * @throws InputException if the number is none of a line
    */
   public String answer(long number, String row) {
+    Checks.inRange("line", number, 1, Long.MAX_VALUE, "");
+    Checks.given("row", row);
     return text(line(new BatchLine(number, row)).bytes());
+  }
+
+  /** In a line, for logs: what it was made of. */
+  @Override
+  public String toString() {
+    return "rows of " + first + " by " + forecaster;
   }
 
   Answered line(BatchLine line) {

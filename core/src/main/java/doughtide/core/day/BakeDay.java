@@ -465,7 +465,7 @@ public final class BakeDay extends Value {
      * @return this builder
      */
     public Builder bench(BenchHours hours) {
-      this.bench = hours;
+      this.bench = Checks.given("bench hours", hours);
       return this;
     }
 
@@ -476,7 +476,7 @@ public final class BakeDay extends Value {
      * @return this builder
      */
     public Builder room(TemperatureTrace trace) {
-      this.room = trace;
+      this.room = Checks.given("room", trace);
       return this;
     }
 
@@ -509,7 +509,7 @@ public final class BakeDay extends Value {
      * @return this builder
      */
     public Builder shaped(Shaping how) {
-      this.shaping = how;
+      this.shaping = Checks.given("shaping", how);
       return this;
     }
 
@@ -520,7 +520,7 @@ public final class BakeDay extends Value {
      * @return this builder
      */
     public Builder oven(Oven value) {
-      this.oven = value;
+      this.oven = Checks.given("oven", value);
       return this;
     }
 
@@ -531,7 +531,7 @@ public final class BakeDay extends Value {
      * @return this builder
      */
     public Builder dough(DoughFormula formula) {
-      this.dough = formula;
+      this.dough = Checks.given("dough", formula);
       return this;
     }
 
@@ -545,8 +545,8 @@ public final class BakeDay extends Value {
      */
     public Builder loaves(int number, Mass mass, PieceForm pieceForm) {
       this.loaves = (int) Checks.inRange("loaves", number, 1, MOST_LOAVES, "");
-      this.piece = mass;
-      this.form = pieceForm;
+      this.piece = Checks.given("mass of a loaf", mass);
+      this.form = Checks.given("form of a loaf", pieceForm);
       return this;
     }
 
@@ -569,7 +569,7 @@ public final class BakeDay extends Value {
      * @return this builder
      */
     public Builder forecaster(RiseForecaster value) {
-      this.forecaster = value;
+      this.forecaster = Checks.given("forecaster", value);
       return this;
     }
 
@@ -580,7 +580,7 @@ public final class BakeDay extends Value {
      * @return this builder
      */
     public Builder strength(StrengthPlan value) {
-      this.strength = value;
+      this.strength = Checks.given("strength", value);
       return this;
     }
 
@@ -591,7 +591,7 @@ public final class BakeDay extends Value {
      * @return this builder
      */
     public Builder bulkPlace(BulkPlace place) {
-      this.bulkPlace = place;
+      this.bulkPlace = Checks.given("bulk place", place);
       return this;
     }
 
@@ -602,7 +602,7 @@ public final class BakeDay extends Value {
      * @return this builder
      */
     public Builder vessel(Vessel value) {
-      this.vessel = value;
+      this.vessel = Checks.given("vessel", value);
       return this;
     }
 
@@ -672,7 +672,7 @@ public final class BakeDay extends Value {
      */
     @Internal
     public Builder stages(BuildTimes times) {
-      this.stages = times;
+      this.stages = Checks.given("stages", times);
       return this;
     }
 

@@ -11,6 +11,7 @@ import doughtide.core.feeding.Feeding;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.loaf.Proof;
 import doughtide.core.loaf.StrengthPlan;
+import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Temperature;
@@ -339,5 +340,27 @@ public final class BakePlan {
 
   Draft draft() {
     return draft;
+  }
+
+  /** In a line, for logs: hours on the plan's axis, and the share of doughs that come out right. */
+  @Override
+  public String toString() {
+    return "mixed at hour "
+        + hour(mixHour())
+        + " at "
+        + Checks.plain(doughTemperature().celsius())
+        + " °C with "
+        + Checks.plain(starterPercent())
+        + " % starter, shaped at "
+        + hour(bulkEndHour())
+        + ", in the oven at "
+        + hour(ovenHour())
+        + "; right "
+        + Math.round(100 * goodShare())
+        + " %";
+  }
+
+  private static String hour(double at) {
+    return Checks.line(OptionalDouble.of(at));
   }
 }

@@ -1,5 +1,6 @@
 package doughtide.core.day;
 
+import doughtide.core.quantity.Checks;
 import java.util.List;
 import java.util.Optional;
 import java.util.concurrent.CompletableFuture;
@@ -47,7 +48,7 @@ public final class SearchControl {
    * @return the same, telling somebody how far the search has come
    */
   public SearchControl withProgress(SearchProgress told) {
-    return new SearchControl(told, stop, executor);
+    return new SearchControl(Checks.given("progress", told), stop, executor);
   }
 
   /**
@@ -58,6 +59,7 @@ public final class SearchControl {
    */
   public SearchControl stoppingWhen(BooleanSupplier condition) {
     BooleanSupplier before = stop;
+    Checks.given("condition", condition);
     return new SearchControl(
         progress, () -> before.getAsBoolean() || condition.getAsBoolean(), executor);
   }

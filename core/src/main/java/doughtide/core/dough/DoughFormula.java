@@ -238,7 +238,7 @@ public final class DoughFormula extends Value {
      * @return this builder
      */
     public Builder flour(Flour value) {
-      this.flour = value;
+      this.flour = Checks.given("flour", value);
       return this;
     }
 
@@ -249,7 +249,7 @@ public final class DoughFormula extends Value {
      * @return this builder
      */
     public Builder starter(Starter value) {
-      this.starter = value;
+      this.starter = Checks.given("starter", value);
       return this;
     }
 
@@ -260,7 +260,7 @@ public final class DoughFormula extends Value {
      * @return this builder
      */
     public Builder starterShare(StarterShare value) {
-      this.share = value;
+      this.share = Checks.given("starter share", value);
       return this;
     }
 
@@ -271,7 +271,7 @@ public final class DoughFormula extends Value {
      * @return this builder
      */
     public Builder hydration(Share value) {
-      this.hydration = value;
+      this.hydration = Checks.given("hydration", value);
       return this;
     }
 
@@ -294,7 +294,7 @@ public final class DoughFormula extends Value {
      * @return this builder
      */
     public Builder salt(Share value) {
-      this.salt = value;
+      this.salt = Checks.given("salt", value);
       return this;
     }
 
@@ -305,7 +305,7 @@ public final class DoughFormula extends Value {
      * @return this builder
      */
     public Builder altitude(Altitude value) {
-      this.altitude = value;
+      this.altitude = Checks.given("altitude", value);
       return this;
     }
 
@@ -316,7 +316,7 @@ public final class DoughFormula extends Value {
      * @return this builder
      */
     public Builder additions(Additions value) {
-      this.additions = value;
+      this.additions = Checks.given("additions", value);
       return this;
     }
 

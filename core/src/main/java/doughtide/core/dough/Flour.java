@@ -57,6 +57,8 @@ public record Flour(
    * @throws InputException if a value is outside its range
    */
   public Flour {
+    Checks.given("name", name);
+    Checks.given("cereals", cereals);
     Checks.given("composition", composition);
     Checks.given("target rise", targetRise);
     if (name.isBlank() || name.length() > LONGEST_NAME) {

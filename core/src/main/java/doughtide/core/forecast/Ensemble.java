@@ -60,7 +60,7 @@ public final class Ensemble {
    * @param size number of members, 8…65536; powers of two fill best
    */
   public static Ensemble of(Belief belief, List<RateCurves> curves, int size) {
-    Checks.inRange("ensemble size", size, 8, 65_536, "members");
+    checkSize(size);
     CurveDraw draw = new CurveDraw(belief, curves);
     SobolPoints sobol = new SobolPoints();
     List<Unknowns> members = new ArrayList<>(size);
@@ -82,17 +82,28 @@ public final class Ensemble {
     return new Ensemble(List.copyOf(members), ranks, alike);
   }
 
+  /** Refuses a number of members that is too small or too large. */
+  static void checkSize(int size) {
+    Checks.inRange("ensemble size", size, 8, 65_536, "members");
+  }
+
   /**
    * The same draws, each counting as much as a weight says, for example its likelihood under
    * readings.
    *
    * @param newWeights one a member, 0 or more, not all 0
+   * @throws InnerFault if they are otherwise
    */
   public Ensemble weighted(double[] newWeights) {
     if (newWeights.length != size()) {
       throw new InnerFault(
           "given " + newWeights.length + " weights for " + size() + " members: give one for each");
     }
+    for (double each : newWeights) {
+      Checks.inside("weight of a member", each, 0, 1e300, "");
+    }
+    double sum = Arrays.stream(newWeights).sum();
+    Checks.inside("sum of the weights of the members", sum, 1e-300, 1e300, "");
     return new Ensemble(members, ranks, newWeights.clone());
   }
 
@@ -104,7 +115,7 @@ public final class Ensemble {
    * @param result one number a member, of which the first few draws have the quantiles of all
    */
   int[] drawn(int size, double[] result) {
-    Checks.inRange("ensemble size", size, 8, 65_536, "members");
+    checkSize(size);
     int[] order =
         IntStream.range(0, size())
             .boxed()

@@ -3,6 +3,7 @@ package doughtide.core.forecast;
 import doughtide.core.Internal;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.quantity.Checks;
+import doughtide.core.quantity.InnerFault;
 import doughtide.core.quantity.Rise;
 import doughtide.core.rise.DoughTemperature;
 import doughtide.core.rise.RiseCurve;
@@ -14,7 +15,6 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
-import java.util.OptionalDouble;
 import java.util.function.BiFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -33,6 +33,7 @@ import org.jspecify.annotations.Nullable;
  * }</pre>
  */
 public final class RiseForecast {
+  private static final int MOST_POINTS = 100_000;
   private static final Rise HALF = Rise.ofPercent(50);
 
   private final RiseModel model;
@@ -195,6 +196,12 @@ public final class RiseForecast {
     return !runs.isEmpty();
   }
 
+  private void checkPossible() {
+    if (!isPossible()) {
+      throw new InnerFault("no hours can be given for this dough: ask isPossible() first");
+    }
+  }
+
   /**
    * {@return the same doughs, member by member, at another temperature from mixing on}
    *
@@ -208,6 +215,7 @@ public final class RiseForecast {
    * {@return the same runs with other weights; nothing is run again}
    *
    * @param weights one a member, 0 or more, not all 0
+   * @throws InnerFault if they are otherwise
    */
   public RiseForecast weighted(double[] weights) {
     return new RiseForecast(this, ensemble.weighted(weights));
@@ -267,8 +275,8 @@ public final class RiseForecast {
   }
 
   /**
-   * {@return when the rise passes a value: within 0.002 h of what {@link #curves()} give, 0.05 h
-   * where they are flat}
+   * {@return when the rise passes a value: within 0.002 h of what the runs give, 0.05 h where they
+   * are flat}
    *
    * @param rise over the volume after mixing
    */
@@ -313,11 +321,13 @@ public final class RiseForecast {
 
   /**
    * {@return the rise that half of the doughs have passed by an hour, percent: what the likely jar
-   * shows then, unless it is past its top} The {@link LikelyLine} has the same height there.
+   * shows then, unless it is past its top}
    *
    * @param at 0…{@link #hours()}
+   * @throws InnerFault if it lies outside, or no hours can be given for the dough
    */
   public double likelyPercentAt(double at) {
+    checkPossible();
     return runs.likelyHighestBy(Checks.inside("hour", at, 0, hours, "h"));
   }
 
@@ -332,8 +342,8 @@ public final class RiseForecast {
   }
 
   /**
-   * {@return when the rise passes a value in each member, in the order of {@link #ensemble()};
-   * positive infinity for never}
+   * {@return when the rise passes a value in each member, in their order; positive infinity for
+   * never}
    *
    * @param rise over the volume after mixing
    */
@@ -341,31 +351,31 @@ public final class RiseForecast {
     return runs.hoursTo(rise);
   }
 
-  /** {@return {@link #pastBest} in each member, in the order of {@link #ensemble()}} */
+  /** {@return {@link #pastBest} in each member, in their order} */
   public double[] pastBestOfMembers() {
     return runs.each(MemberSummary::over);
   }
 
-  /** {@return {@link #ripe} in each member, in the order of {@link #ensemble()}} */
+  /** {@return {@link #ripe} in each member, in their order} */
   public double[] ripeOfMembers() {
     return runs.each(MemberSummary::ripe);
   }
 
-  /** {@return {@link #beginsToFall} in each member, in the order of {@link #ensemble()}} */
+  /** {@return {@link #beginsToFall} in each member, in their order} */
   public double[] peakOfMembers() {
     return runs.each(MemberSummary::peak);
   }
 
-  /** {@return {@link #fallen} in each member, in the order of {@link #ensemble()}} */
+  /** {@return {@link #fallen} in each member, in their order} */
   public double[] fallenOfMembers() {
     return runs.each(MemberSummary::fallen);
   }
 
   /**
-   * {@return the rise of each member at an hour, as a fraction, in the order of {@link
-   * #ensemble()}}
+   * {@return the rise of each member at an hour, as a fraction, in the order of the members}
    *
    * @param at 0…{@link #hours()}
+   * @throws InnerFault if it lies outside
    */
   public double[] risesOfMembers(double at) {
     Checks.inside("hour", at, 0, hours, "h");
@@ -400,8 +410,10 @@ public final class RiseForecast {
    * {@return the band at an hour}
    *
    * @param at 0…{@link #hours()}
+   * @throws InnerFault if it lies outside, or no hours can be given for the dough
    */
   public BandPoint bandAt(double at) {
+    checkPossible();
     Checks.inside("hour", at, 0, hours, "h");
     return runs.bandAt(at);
   }
@@ -409,10 +421,12 @@ public final class RiseForecast {
   /**
    * The band at evenly spaced hours from 0 to the end.
    *
-   * @param points 2 or more
+   * @param points 2…100000
    * @return the points; none if no forecast is possible
+   * @throws InnerFault if there are fewer or more
    */
   public List<BandPoint> band(int points) {
+    Checks.inside("points of a band", points, 2, MOST_POINTS, "");
     if (!isPossible()) {
       return List.of();
     }
@@ -460,16 +474,8 @@ public final class RiseForecast {
     TimeWindow half = hoursToRise(HALF);
     return dough
         + "50 % rise after "
-        + words(half.early())
-        + " / "
-        + words(half.likely())
-        + " / "
-        + words(half.late())
+        + Checks.line(half.early(), half.likely(), half.late())
         + " h";
-  }
-
-  private static String words(OptionalDouble at) {
-    return at.isPresent() ? Checks.plain(Math.round(at.getAsDouble() * 100) / 100.0) : "–";
   }
 
   /**

@@ -2,6 +2,7 @@ package doughtide.core.forecast;
 
 import doughtide.core.Internal;
 import doughtide.core.dough.DoughFormula;
+import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Value;
 import doughtide.core.rise.DoughTemperature;
 import doughtide.core.rise.RiseModel;
@@ -62,7 +63,8 @@ public final class RiseForecaster extends Value {
    * @param newBelief for example {@link doughtide.core.learning.LearnedStarter#posterior}
    */
   public RiseForecaster with(Belief newBelief) {
-    return new RiseForecaster(parameters, newBelief, size, threads, keepsCurves);
+    return new RiseForecaster(
+        parameters, Checks.given("belief", newBelief), size, threads, keepsCurves);
   }
 
   /**
@@ -71,15 +73,18 @@ public final class RiseForecaster extends Value {
    * @param newParameters of the model
    */
   public RiseForecaster with(RiseParameters newParameters) {
-    return new RiseForecaster(newParameters, belief, size, threads, keepsCurves);
+    return new RiseForecaster(
+        Checks.given("parameters", newParameters), belief, size, threads, keepsCurves);
   }
 
   /**
    * {@return the same with another number of members}
    *
    * @param members 8…65536
+   * @throws doughtide.core.quantity.InputException if there are fewer or more
    */
   public RiseForecaster withMembers(int members) {
+    Ensemble.checkSize(members);
     return new RiseForecaster(parameters, belief, members, threads, keepsCurves);
   }
 

@@ -2,6 +2,8 @@ package doughtide.core.forecast;
 
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Hours;
+import doughtide.core.quantity.InnerFault;
+import doughtide.core.quantity.InputException;
 import java.io.Serializable;
 import java.time.ZonedDateTime;
 import java.util.Optional;
@@ -41,7 +43,8 @@ public record TimeWindow(
   /**
    * {@return window of the hours that the members of an ensemble give}
    *
-   * @param hours one value a member, positive infinity for never
+   * @param hours one value a member, positive infinity for never; one or more
+   * @throws InnerFault if there is none or one is not a number
    */
   public static TimeWindow of(double[] hours) {
     return Distribution.of(hours).window();
@@ -50,9 +53,11 @@ public record TimeWindow(
   /**
    * {@return the window moved by some hours}
    *
-   * @param hours to add, negative for earlier
+   * @param hours to add, negative for earlier; finite, at most ten thousand years
+   * @throws InputException if they are not
    */
   public TimeWindow plus(double hours) {
+    Hours.duration(hours);
     return new TimeWindow(
         shifted(early, hours), shifted(likely, hours), shifted(late, hours), reachedShare);
   }

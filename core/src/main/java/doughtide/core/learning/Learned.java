@@ -49,6 +49,12 @@ public record Learned(
     outliers = List.copyOf(outliers);
   }
 
+  /** In a line, for logs: from how much it was learned, and what is believed. */
+  @Override
+  public String toString() {
+    return "bakes " + bakes + ", readings " + readings + ", outliers " + outliers + ": " + belief;
+  }
+
   /** {@return each parameter before and after, with its meaning} */
   public List<LearnedParameter> parameters() {
     return ParameterTable.of(prior.nextBake(), belief, prior.nextJar(), jar);

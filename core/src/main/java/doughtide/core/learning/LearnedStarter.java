@@ -34,7 +34,7 @@ public record LearnedStarter(
     implements Serializable {
 
   /**
-   * @param programVersion the version that learned it
+   * @param programVersion the version that learned it, 1 to 80 characters in one line
    * @param dataDigest SHA-256 of the bakes, 64 hexadecimal digits
    * @param bakes number of bakes
    * @param readings number of readings
@@ -43,13 +43,21 @@ public record LearnedStarter(
    * @param jar how the jar misreads at the next bake
    * @param mixerFrictionCelsius by name of the mixer: how much it warms a dough, −10…30 °C,
    *     negative where hands cool it
-   * @throws InputException if the digest is none or a number is out of range
+   * @throws InputException if the version is not one line, the digest is none or a number is out of
+   *     range
    */
   public LearnedStarter {
     Checks.given("jar", jar);
     Checks.given("posterior", posterior);
     Checks.given("prior", prior);
     Checks.given("program version", programVersion);
+    if (programVersion.isBlank() || !programVersion.matches("\\P{Cc}{1,80}")) {
+      throw new InputException(
+          "starter.version",
+          "the program version of a starter must have 1 to 80 characters in one line: name the"
+              + " version of your program, for example 1.0");
+    }
+    Checks.given("data digest", dataDigest);
     if (!dataDigest.matches("[0-9a-f]{64}")) {
       throw new InputException(
           "starter.digest",
@@ -61,6 +69,21 @@ public record LearnedStarter(
         (name, kelvin) ->
             Checks.inRange("friction of mixer '" + name + "'", kelvin, -10, 30, "°C"));
     mixerFrictionCelsius = Collections.unmodifiableMap(new TreeMap<>(mixerFrictionCelsius));
+  }
+
+  /** In a line, for logs: from how much it was learned, and what is believed. */
+  @Override
+  public String toString() {
+    return "version "
+        + programVersion
+        + ", bakes "
+        + bakes
+        + ", readings "
+        + readings
+        + ", mixers "
+        + mixerFrictionCelsius
+        + ": "
+        + posterior;
   }
 
   static LearnedStarter of(Learned learned, String programVersion) {

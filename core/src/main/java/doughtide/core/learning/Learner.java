@@ -2,6 +2,7 @@ package doughtide.core.learning;
 
 import doughtide.core.Internal;
 import doughtide.core.forecast.Belief;
+import doughtide.core.quantity.Checks;
 import doughtide.core.rise.RiseParameters;
 import doughtide.core.rise.RiseParameters.RateCurves;
 import java.util.ArrayList;
@@ -43,7 +44,7 @@ public final class Learner {
    * @param newParameters of the model
    */
   public Learner with(RiseParameters newParameters) {
-    return new Learner(newParameters, prior, noise);
+    return new Learner(Checks.given("parameters", newParameters), prior, noise);
   }
 
   /**

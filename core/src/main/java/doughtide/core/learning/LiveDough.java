@@ -433,7 +433,7 @@ public final class LiveDough {
     return now
         + "; "
         + readings.size()
-        + " readings, "
+        + (readings.size() == 1 ? " reading, " : " readings, ")
         + Math.round(membersThatCarry())
         + " members";
   }

@@ -4,6 +4,7 @@ import doughtide.core.Internal;
 import doughtide.core.forecast.Distribution;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.forecast.Warning;
+import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.SentRecord;
 import doughtide.core.quantity.Temperature;
@@ -98,6 +99,18 @@ public record ShapeForecast(
     return likely.isPresent();
   }
 
+  /** In a line, for logs: the hours to shape at, and what the jar shows then. */
+  @Override
+  public String toString() {
+    TimeWindow hours = hours();
+    return isPossible()
+        ? "shape after "
+            + Checks.line(hours.early(), hours.likely(), hours.late())
+            + " h when the jar shows "
+            + rise
+        : "no hour to shape at";
+  }
+
   /**
    * A rise with its uncertainty, per cent; empty where there is none.
    *
@@ -113,6 +126,11 @@ public record ShapeForecast(
 
     private Object writeReplace() {
       return SentRecord.of(this);
+    }
+
+    @Override
+    public String toString() {
+      return Checks.line(low, likely, high) + " %";
     }
 
     /**
@@ -199,6 +217,17 @@ public record ShapeForecast(
     public Night {
       members = List.copyOf(members);
       weights = List.copyOf(weights);
+    }
+
+    /** In a line, for logs: shaping, oven, and the rise there. */
+    @Override
+    public String toString() {
+      return "bulk to hour "
+          + Checks.line(OptionalDouble.of(bulkEndHours))
+          + ", oven at hour "
+          + Checks.line(OptionalDouble.of(ovenHours))
+          + " risen "
+          + riseAtBake;
     }
 
     /**

@@ -82,7 +82,7 @@ public final class ShapeForecaster {
    * @param folds when it is folded and how
    */
   public ShapeForecaster folded(StrengthPlan folds) {
-    return new ShapeForecaster(bulk, proof, settings, folds);
+    return new ShapeForecaster(bulk, proof, settings, Checks.given("folds", folds));
   }
 
   /**

@@ -3,7 +3,10 @@ package doughtide.core.quantity;
 import doughtide.core.Internal;
 import java.math.BigDecimal;
 import java.math.RoundingMode;
+import java.util.Arrays;
 import java.util.Locale;
+import java.util.OptionalDouble;
+import java.util.stream.Collectors;
 import org.jspecify.annotations.Nullable;
 
 /** Range checks that name the quantity, the value given and what is allowed. */
@@ -115,6 +118,18 @@ public final class Checks {
             && tenth > Math.max(low, 0)
             && tenth < Math.min(high, WARMEST_ROOM);
     return plausible ? " (did you mean " + plain(tenth) + " °C?)" : "";
+  }
+
+  /**
+   * Numbers in a line for logs, to the hundredth, a stroke between them and a dash for none.
+   *
+   * @param values early, likely and late, or low, likely and high
+   * @return the line, without a unit
+   */
+  public static String line(OptionalDouble... values) {
+    return Arrays.stream(values)
+        .map(each -> each.isEmpty() ? "–" : plain(Math.round(each.getAsDouble() * 100) / 100.0))
+        .collect(Collectors.joining(" / "));
   }
 
   /**

@@ -255,19 +255,24 @@ public record RiseParameters(
   public record RateCurves(String key, RateCurve yeast, RateCurve bacteria, double weight)
       implements Serializable {
 
+    private static final String CURVES = "model.curves";
+
     /**
      * @param key the name by which beliefs and files know them: kind of yeast, a stroke, form
      * @param yeast rate curve of the yeast
      * @param bacteria rate curve of the bacteria
      * @param weight how likely they are before any reading, against the other pairs of a model
      * @throws InputException if the key is empty or a curve is not 1 at 25 °C, or negative or not a
-     *     number somewhere between −15 and 60 °C
+     *     number somewhere between −15 and 60 °C, or has its data above a temperature that is not
+     *     below the one up to which it has them
      */
     public RateCurves {
+      Checks.given("key", key);
+      Checks.given("rate curve of the yeast", yeast);
+      Checks.given("rate curve of the bacteria", bacteria);
       if (!key.matches("[!-~]{1,80}")) {
         throw new InputException(
-            "model.curves",
-            "the key of rate curves must have 1 to 80 plain characters without blanks");
+            CURVES, "the key of rate curves must have 1 to 80 plain characters without blanks");
       }
       Checks.inRange("weight of rate curves", weight, 1e-9, 1e9, "");
       checkUnlessPublished("yeast", yeast);
@@ -299,22 +304,33 @@ public record RiseParameters(
     }
 
     static void check(String microbe, RateCurve curve) {
+      String name = "rate curve of the " + microbe;
       for (double celsius = LOWEST_CELSIUS; celsius <= HIGHEST_CELSIUS; celsius += STEP_CELSIUS) {
         double rate = curve.rate(celsius);
         if (!(rate >= 0 && rate <= FASTEST_RATE)) {
-          Checks.inRange(name(microbe, celsius), rate, 0, FASTEST_RATE, "times the rate at 25 °C");
+          String where = name + " at " + Checks.plain(celsius) + " °C";
+          Checks.inRange(CURVES, where, rate, 0, FASTEST_RATE, "times the rate at 25 °C");
         }
       }
-      Checks.inRange(
-          name(microbe, RateCurve.REFERENCE_CELSIUS),
-          curve.rate(RateCurve.REFERENCE_CELSIUS),
-          1 - REFERENCE_TOLERANCE,
-          1 + REFERENCE_TOLERANCE,
-          "");
-    }
-
-    private static String name(String microbe, double celsius) {
-      return "rate curve of the " + microbe + " at " + Checks.plain(celsius) + " °C";
+      double reference = curve.rate(RateCurve.REFERENCE_CELSIUS);
+      if (!(Math.abs(reference - 1) <= REFERENCE_TOLERANCE)) {
+        throw new InputException(
+            CURVES,
+            name
+                + " is "
+                + Checks.plain(reference)
+                + " at 25 °C and must be 1 there: divide all its rates by its rate at 25 °C");
+      }
+      if (!(curve.lowestCelsius() < curve.highestCelsius())) {
+        throw new InputException(
+            CURVES,
+            name
+                + " has data from "
+                + Checks.plain(curve.lowestCelsius())
+                + " to "
+                + Checks.plain(curve.highestCelsius())
+                + " °C: give the lower temperature first");
+      }
     }
   }
 

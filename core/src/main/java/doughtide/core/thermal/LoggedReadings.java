@@ -110,4 +110,18 @@ public final class LoggedReadings {
   public TemperatureTrace trace() {
     return TemperatureTrace.logged(Arrays.copyOf(hours, points), Arrays.copyOf(celsius, points));
   }
+
+  /** In a line, for logs: how many, and between which temperatures. */
+  @Override
+  public String toString() {
+    return count == 0
+        ? "no readings"
+        : count
+            + (count == 1 ? " reading, " : " readings, ")
+            + Checks.plain(lowest)
+            + "…"
+            + Checks.plain(highest)
+            + " °C, to hour "
+            + Checks.plain(lastHours);
+  }
 }

@@ -1,7 +1,10 @@
 package doughtide.core.embedding;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.catchThrowable;
 
+import doughtide.core.day.BakeDay;
+import doughtide.core.dough.DoughFormula;
 import doughtide.core.quantity.InputException;
 import java.lang.reflect.Constructor;
 import java.lang.reflect.Executable;
@@ -100,6 +103,23 @@ class NullsTest {
     }
     assertThat(checked).isGreaterThan(30);
     assertThat(taken).isEmpty();
+  }
+
+  @Test
+  void aBuilderRefusesNothingWhereItIsGiven() {
+    int checked = 0;
+    for (Object builder : List.of(DoughFormula.builder(), BakeDay.builder())) {
+      for (Method method : builder.getClass().getDeclaredMethods()) {
+        if (Modifier.isPublic(method.getModifiers())
+            && method.getParameterCount() == 1
+            && !method.getParameterTypes()[0].isPrimitive()) {
+          Throwable why = catchThrowable(() -> method.invoke(builder, (Object) null)).getCause();
+          assertThat(unfit(why)).as(method.toString()).isEmpty();
+          checked++;
+        }
+      }
+    }
+    assertThat(checked).isGreaterThan(15);
   }
 
   /** A sample of each type; nothing where there is none. */

@@ -50,7 +50,7 @@ class RateCurvesTest {
         .hasMessageContaining("at -15 °C");
     assertThatThrownBy(() -> pair(celsius -> 3))
         .isInstanceOf(InputException.class)
-        .hasMessageContaining("rate curve of the yeast at 25 °C 3 is outside");
+        .hasMessageContaining("rate curve of the yeast is 3 at 25 °C and must be 1 there");
   }
 
   /** At run time they are taken on trust. */

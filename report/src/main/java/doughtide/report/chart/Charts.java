@@ -10,6 +10,7 @@ import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.Warning;
 import doughtide.core.loaf.Proof;
 import doughtide.core.loaf.ShapeForecast;
+import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Rise;
 import doughtide.report.words.Advice;
@@ -45,7 +46,7 @@ public final class Charts {
    * @return charts in the words of a language
    */
   public static Charts in(Words words) {
-    return new Charts(words);
+    return new Charts(Checks.given("words", words));
   }
 
   /**
@@ -115,7 +116,7 @@ public final class Charts {
    */
   public DrawnChart day(String title, DayPlan day, List<String> names, ZonedDateTime zero) {
     return new DrawnChart(
-        DayChart.of(title, day, names, zero, words),
+        DayChart.of(Checks.given("title", title), day, names, zero, words),
         DayChart.caption(title, day, names, zero, words));
   }
 
@@ -137,7 +138,8 @@ public final class Charts {
 
   private RiseChartData.Builder data(String title, RiseForecast forecast, Rise... marks) {
     double[] percents = Arrays.stream(marks).mapToDouble(Rise::percent).toArray();
-    return RiseChartData.of(Refusal.ifImpossible(forecast), percents).title(title);
+    return RiseChartData.of(Refusal.ifImpossible(forecast), percents)
+        .title(Checks.given("title", title));
   }
 
   private List<String> lines(Stream<Warning> warnings) {

@@ -12,6 +12,12 @@ import java.io.OutputStream;
  */
 public record DrawnChart(@Internal PrintedChart chart, @Internal ChartCaption caption) {
 
+  /** In a line, for logs: its title and its description. */
+  @Override
+  public String toString() {
+    return caption.title() + ": " + caption.description();
+  }
+
   /**
    * {@return the bytes of a file, on a sheet of A5 across}
    *

@@ -1,6 +1,7 @@
 package doughtide.report.words;
 
 import doughtide.core.Internal;
+import doughtide.core.quantity.Checks;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.InputStreamReader;
@@ -75,7 +76,7 @@ public final class Words {
    * @return the words of a language
    */
   public static Words in(Language language) {
-    return READ.computeIfAbsent(language, Words::read);
+    return READ.computeIfAbsent(Checks.given("language", language), Words::read);
   }
 
   private static Words read(Language language) {
