@@ -37,9 +37,7 @@ public final class FittingFolds {
         leastSpacing > given.spacingHours() ? given.withSpacing(leastSpacing) : given;
     double mix = route.mixHour();
     double start = mix - wanted.autolyseHours() - HandsOnTime.AUTOLYSE_HOURS;
-    boolean autolyse =
-        bench.contains(start, start + HandsOnTime.AUTOLYSE_HOURS)
-            && start + HandsOnTime.AUTOLYSE_HOURS <= mix;
+    boolean autolyse = bench.contains(start, start + HandsOnTime.AUTOLYSE_HOURS);
     double latest = hoursToLastRise.orElse(Double.POSITIVE_INFINITY);
     if (route.coldFrom().isPresent()) {
       latest = Math.min(latest, route.coldFrom().getAsDouble() - mix - 0.25);

@@ -32,10 +32,10 @@ import java.util.stream.IntStream;
 @Internal
 public final class RestPlanner {
 
-  /** At which doughs that are not mixed may be mixed where none is possible as meant, °C. */
   /** What was not meant must bring more than one dough in ten right (our choice). */
   private static final double ONE_IN_TEN = 0.1;
 
+  /** At which doughs that are not mixed may be mixed where none is possible as meant, °C. */
   private static final List<Double> OTHER_CELSIUS = List.of(20.0, 22.0, 24.0, 26.0, 28.0);
 
   private final List<Dough> doughs;

@@ -155,8 +155,7 @@ public final class BenchBatches {
   public boolean mixedInTime() {
     double from = plan.mixHour();
     double to = mixHour(mixes.size()) + HandsOnTime.MIX_HOURS;
-    return plan.day().bench().intervals().stream()
-        .anyMatch(each -> each.fromHour() <= from + 1e-6 && each.toHour() >= to - 1e-6);
+    return plan.day().bench().contains(from, to);
   }
 
   /** Rise of the likely loaf when it goes into the oven, over the dough after mixing. */
