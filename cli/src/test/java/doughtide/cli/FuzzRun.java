@@ -44,6 +44,7 @@ final class FuzzRun {
       Pattern.compile("--[a-z]| (has no option|needs (FILE|one of|a file))");
 
   private static final Pattern QUOTED = Pattern.compile("'([^']*)'");
+  private static final Pattern DEGREES = Pattern.compile("(\\d+(?:\\.\\d+)?) °C");
 
   /** So many characters of a word are enough to know it by. */
   private static final int KNOWN_BY = 20;
@@ -191,7 +192,16 @@ final class FuzzRun {
             .matcher(flat)
             .results()
             .map(quoted -> quoted.group(1).replaceAll("[…\uFFFD].*", ""))
-            .anyMatch(given::contains);
+            .anyMatch(quoted -> given.contains(quoted) || isPathOf(quoted, call))
+        || DEGREES
+            .matcher(flat)
+            .results()
+            .anyMatch(degrees -> given.contains(degrees.group(1) + "C"));
+  }
+
+  /** A name may be told with its folder. */
+  private static boolean isPathOf(String quoted, Fuzz.Call call) {
+    return Arrays.stream(call.words()).anyMatch(word -> quoted.endsWith("/" + flat(word)));
   }
 
   /** Without what a terminal would not show as it stands. */

@@ -19,7 +19,7 @@ public final class FileNames {
    */
   public static Path path(String option, String name, Environment environment) {
     if (name.isBlank()) {
-      throw new InputException(option + " has an empty file name: give a name");
+      throw new InputException(option + " '' is empty: give the name of a file");
     }
     if (name.indexOf('\uFFFD') >= 0) {
       throw unreadable(option, name);

@@ -37,6 +37,20 @@ class WaterCommandTest {
     return run.out();
   }
 
+  @Test
+  void saltThatNoScaleShowsHoldsNoHeat() {
+    String[] dough = {"--dough-temp", "24C", "--room", "31C", "--tap", "24C", "--salt"};
+
+    assertThat(page(with(dough, "0.000001%")).lines().findFirst())
+        .isEqualTo(page(with(dough, "0%")).lines().findFirst());
+  }
+
+  private static String[] with(String[] words, String last) {
+    String[] all = Arrays.copyOf(words, words.length + 1);
+    all[words.length] = last;
+    return all;
+  }
+
   private JsonAnswer json(String... words) {
     List<String> all = new ArrayList<>(Arrays.asList(words));
     all.addAll(List.of("--format", "json"));

@@ -56,7 +56,7 @@ class InputLinesTest {
         .hasMessage("'empty.csv' is empty: there is nothing to read");
     assertThatThrownBy(() -> open("sub")).hasMessage("'sub' is a folder: give the name of a file");
     assertThatThrownBy(() -> open("none.csv")).hasMessageStartingWith("'none.csv' does not exist");
-    assertThatThrownBy(() -> open("")).hasMessageContaining("empty file name");
+    assertThatThrownBy(() -> open("")).hasMessageContaining("'' is empty: give the name of a file");
   }
 
   @Test

@@ -108,7 +108,7 @@ class OutputFileTest {
     refused("sub", "'sub' is a folder: give the name of a file");
     refused("missing/rise.txt", "the folder of 'missing/rise.txt' does not exist: make it first");
     refused("file/rise.txt", "the folder of 'file/rise.txt' is not a folder");
-    refused("", "has an empty file name");
+    refused("", "'' is empty: give the name of a file");
     refused("/", "names no file");
     refused("nul\0.txt", "cannot write as a file name");
     refused("\uFFFD\uFFFD.pdf", "set LC_ALL=C.UTF-8");

@@ -8,7 +8,8 @@ import java.io.Serializable;
  * @param grams 0.001…10 000 000 g (a milligram to ten tonnes)
  */
 public record Mass(double grams) implements Comparable<Mass>, Serializable {
-  private static final double LEAST_GRAMS = 0.001;
+  /** The least mass, g. */
+  public static final double LEAST_GRAMS = 0.001;
 
   /**
    * @param grams 0.001…10 000 000 g (a milligram to ten tonnes)

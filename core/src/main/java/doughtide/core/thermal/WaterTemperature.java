@@ -118,7 +118,7 @@ public final class WaterTemperature extends Value {
     WaterTemperature balance =
         of(Mass.ofGrams(ingredients.flourGrams()), flourAt, water)
             .moisture(Share.ofFraction(formula.flour().composition().moisture()));
-    if (ingredients.starterGrams() > 0) {
+    if (ingredients.starterGrams() >= Mass.LEAST_GRAMS) {
       balance =
           balance.starter(
               Mass.ofGrams(ingredients.starterGrams()), formula.starter().hydration(), starterAt);
@@ -126,7 +126,7 @@ public final class WaterTemperature extends Value {
     if (ingredients.additionGrams() > 0) {
       balance = balance.additions(ingredients, flourAt);
     }
-    return ingredients.saltGrams() > 0
+    return ingredients.saltGrams() >= Mass.LEAST_GRAMS
         ? balance.salt(Mass.ofGrams(ingredients.saltGrams()), flourAt)
         : balance;
   }
