@@ -27,7 +27,7 @@ class ApprovedAnswersTest {
   @ParameterizedTest(name = "{0}")
   @MethodSource("calls")
   void anAnswerIsWhatWasApproved(String name, String words) throws IOException {
-    CliRun run = CliRun.in(TestEnvironment.in(DATA), words(words));
+    CliRun run = CliRun.in(TestEnvironment.in(DATA).usual(), words(words));
     assertThat(run.err()).isEmpty();
     Path file = APPROVED.resolve(name + ".json");
     if (Boolean.getBoolean("doughtide.approve")) {

@@ -9,10 +9,10 @@ import java.nio.file.Files;
 import java.nio.file.Path;
 import java.time.Duration;
 import java.time.Instant;
-import java.util.ArrayList;
 import java.util.List;
 import java.util.function.Function;
 import java.util.function.Supplier;
+import java.util.function.UnaryOperator;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.BeforeEach;
 import org.junit.jupiter.api.DynamicTest;
@@ -40,31 +40,27 @@ class CommandHelpTest {
   /** With few members and one row in a table of hours; as they stand in the profile "long". */
   @TestFactory
   Stream<DynamicTest> theExamplesOfEveryCommandRun() {
-    return Commands.NAMES.stream().flatMap(name -> examples(name, words -> small(name, words)));
+    return Commands.NAMES.stream()
+        .flatMap(name -> examples(name, CommandHelpTest::oneRow, UnaryOperator.identity()));
   }
 
   @TestFactory
   @Tag("long")
   Stream<DynamicTest> theExamplesOfEveryCommandRunAsTheyStand() {
-    return Commands.NAMES.stream().flatMap(name -> examples(name, List::stream));
+    return Commands.NAMES.stream()
+        .flatMap(name -> examples(name, List::stream, TestEnvironment::usual));
   }
 
-  private static Stream<String> small(String name, List<String> words) {
-    List<String> small = new ArrayList<>(words);
-    if (words.contains("hours-table")) {
-      small.addAll(List.of("--vary", "dough-temp:24C"));
-    }
-    boolean takes =
-        Commands.named(name).spec().options().stream()
-            .anyMatch(option -> option.name().equals("members"));
-    if (takes && !words.contains("--members")) {
-      small.addAll(List.of("--members", "64"));
-    }
-    return small.stream();
+  private static Stream<String> oneRow(List<String> words) {
+    return words.contains("hours-table")
+        ? Stream.concat(words.stream(), Stream.of("--vary", "dough-temp:24C"))
+        : words.stream();
   }
 
   private Stream<DynamicTest> examples(
-      String name, Function<List<String>, Stream<String>> arguments) {
+      String name,
+      Function<List<String>, Stream<String>> arguments,
+      UnaryOperator<TestEnvironment> around) {
     List<CommandSpec.Example> examples = Commands.named(name).spec().examples();
     assertThat(examples).as("examples of %s", name).isNotEmpty();
     return examples.stream()
@@ -72,10 +68,14 @@ class CommandHelpTest {
             example ->
                 DynamicTest.dynamicTest(
                     name + ": " + example.says(),
-                    () -> run(name, example, arguments.apply(example.arguments()))));
+                    () -> run(name, example, arguments.apply(example.arguments()), around)));
   }
 
-  private void run(String name, CommandSpec.Example example, Stream<String> arguments)
+  private void run(
+      String name,
+      CommandSpec.Example example,
+      Stream<String> arguments,
+      UnaryOperator<TestEnvironment> around)
       throws IOException {
     String[] words = Stream.concat(Stream.of(name), arguments).toArray(String[]::new);
     boolean learns = example.arguments().contains("--starter-file");
@@ -88,7 +88,8 @@ class CommandHelpTest {
     } else if (reads) {
       DemoReadings.copyTo(own);
     }
-    CliRun run = CliRun.in(new TestEnvironment(own, clock(name), false), words);
+    TestEnvironment few = new TestEnvironment(own, clock(name), false);
+    CliRun run = CliRun.in(around.apply(few), words);
     assertThat(run.err()).isEmpty();
     assertThat(run.code()).isZero();
     assertThat(run.out()).isNotBlank();

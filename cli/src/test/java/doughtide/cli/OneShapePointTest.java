@@ -37,7 +37,7 @@ class OneShapePointTest {
 
   private JsonAnswer ask(String line) {
     String all = line + " --format json";
-    return JsonAnswer.of(CliRun.in(TestEnvironment.in(folder), all.split(" ")));
+    return JsonAnswer.of(CliRun.in(TestEnvironment.in(folder).usual(), all.split(" ")));
   }
 
   private static String dough(String celsius) {

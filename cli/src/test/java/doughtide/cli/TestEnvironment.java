@@ -2,6 +2,8 @@ package doughtide.cli;
 
 import doughtide.cli.session.Environment;
 import doughtide.core.document.Catalogue;
+import doughtide.core.forecast.Ensemble;
+import doughtide.core.forecast.RiseForecaster;
 import java.io.ByteArrayInputStream;
 import java.io.InputStream;
 import java.nio.file.Path;
@@ -12,7 +14,8 @@ import java.util.Optional;
 import java.util.function.Supplier;
 
 /**
- * Surroundings that are the same on every machine.
+ * Surroundings that are the same on every machine, with an eighth of the usual doughs in a
+ * forecast: words, files and refusals do not depend on the third digit of an hour.
  *
  * @param directory where relative names of files start
  * @param clock what the time is
@@ -20,6 +23,7 @@ import java.util.function.Supplier;
  * @param own what can be named, if it is not the usual
  * @param configuration where the program keeps what belongs to the user
  * @param variables of the environment
+ * @param members of a forecast for which none are asked
  */
 public record TestEnvironment(
     Path directory,
@@ -27,13 +31,17 @@ public record TestEnvironment(
     boolean trace,
     Optional<Catalogue> own,
     Optional<Path> configuration,
-    Map<String, String> variables)
+    Map<String, String> variables,
+    int members)
     implements Environment {
 
   public static final Instant NOW = Instant.parse("2027-03-06T08:00:00Z");
 
+  private static final int USUAL = Ensemble.USUAL_SIZE;
+  private static final int FEW = 64;
+
   public TestEnvironment(Path directory, Supplier<Instant> clock, boolean trace) {
-    this(directory, clock, trace, Optional.empty(), Optional.empty(), Map.of());
+    this(directory, clock, trace, Optional.empty(), Optional.empty(), Map.of(), FEW);
   }
 
   public static TestEnvironment in(Path directory) {
@@ -51,23 +59,33 @@ public record TestEnvironment(
 
   /** The same where faults are printed with their stack. */
   public TestEnvironment tracing() {
-    return new TestEnvironment(directory, clock, true, own, configuration, variables);
+    return new TestEnvironment(directory, clock, true, own, configuration, variables, members);
+  }
+
+  /** The same with as many doughs in a forecast as the program takes where none are asked. */
+  public TestEnvironment usual() {
+    return new TestEnvironment(directory, clock, trace, own, configuration, variables, USUAL);
   }
 
   /** The same where other things can be named. */
   public TestEnvironment with(Catalogue catalogue) {
     return new TestEnvironment(
-        directory, clock, trace, Optional.of(catalogue), configuration, variables);
+        directory, clock, trace, Optional.of(catalogue), configuration, variables, members);
   }
 
   /** The same for a user with a folder of settings and variables of her own. */
   public TestEnvironment of(Path settings, Map<String, String> set) {
-    return new TestEnvironment(directory, clock, trace, own, Optional.of(settings), set);
+    return new TestEnvironment(directory, clock, trace, own, Optional.of(settings), set, members);
   }
 
   @Override
   public Catalogue catalogue() {
     return own.orElseGet(Environment.super::catalogue);
+  }
+
+  @Override
+  public RiseForecaster forecaster() {
+    return RiseForecaster.standard().withMembers(members);
   }
 
   @Override

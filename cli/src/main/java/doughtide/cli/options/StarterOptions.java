@@ -67,7 +67,7 @@ public final class StarterOptions {
 
   /** The same, which keeps a summary of each run alone. */
   public static RiseForecaster believing(Arguments arguments, Environment environment) {
-    RiseForecaster standard = RiseForecaster.standard();
+    RiseForecaster standard = environment.forecaster();
     RiseForecaster learned =
         starter(arguments, environment)
             .map(LearnedStarter::posterior)

@@ -1,6 +1,7 @@
 package doughtide.cli.session;
 
 import doughtide.core.document.Catalogue;
+import doughtide.core.forecast.RiseForecaster;
 import doughtide.report.words.TradeVocabulary;
 import java.io.InputStream;
 import java.nio.file.Path;
@@ -26,6 +27,11 @@ public interface Environment {
   /** What can be named in options and files. */
   default Catalogue catalogue() {
     return Catalogue.standard().in(TradeVocabulary.ofAllLanguages());
+  }
+
+  /** Makes the forecasts of a starter of which nothing has been learned. */
+  default RiseForecaster forecaster() {
+    return RiseForecaster.standard();
   }
 
   /** A variable of the environment, if it is set. */

@@ -1,6 +1,7 @@
 package doughtide.cli.session;
 
 import doughtide.core.document.Catalogue;
+import doughtide.core.forecast.RiseForecaster;
 import java.io.InputStream;
 import java.nio.file.Path;
 import java.time.Instant;
@@ -40,6 +41,11 @@ public record OneCall(Environment around, Instant now, CallFiles files) implemen
   @Override
   public Catalogue catalogue() {
     return around.catalogue();
+  }
+
+  @Override
+  public RiseForecaster forecaster() {
+    return around.forecaster();
   }
 
   @Override

@@ -24,7 +24,7 @@ class FeedCommandTest {
   private CliRun feed(String... words) {
     List<String> all = new ArrayList<>(List.of("feed"));
     all.addAll(Arrays.asList(words));
-    CliRun run = CliRun.in(TestEnvironment.in(folder), all.toArray(String[]::new));
+    CliRun run = CliRun.in(TestEnvironment.in(folder).usual(), all.toArray(String[]::new));
     assertThat(run.err()).isEmpty();
     assertThat(run.code()).isZero();
     assertThat(run.out().lines()).allSatisfy(line -> assertThat(line).hasSizeLessThanOrEqualTo(80));
@@ -36,7 +36,7 @@ class FeedCommandTest {
     all.addAll(List.of("--format", "json"));
     List<String> feed = new ArrayList<>(List.of("feed"));
     feed.addAll(all);
-    CliRun run = CliRun.in(TestEnvironment.in(folder), feed.toArray(String[]::new));
+    CliRun run = CliRun.in(TestEnvironment.in(folder).usual(), feed.toArray(String[]::new));
     return JsonAnswer.of(run);
   }
 

@@ -28,7 +28,7 @@ class WantedCommandTest {
 
   private CliRun run(String words) {
     List<String> all = new ArrayList<>(Arrays.asList(words.strip().split(" ")));
-    return CliRun.in(TestEnvironment.in(folder), all.toArray(String[]::new));
+    return CliRun.in(TestEnvironment.in(folder).usual(), all.toArray(String[]::new));
   }
 
   private JsonAnswer json(String words) {

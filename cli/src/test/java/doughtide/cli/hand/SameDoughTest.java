@@ -36,7 +36,7 @@ class SameDoughTest {
 
   private CliRun at(String clock, String words) {
     Instant now = Instant.parse("2027-03-06T" + clock + ":00Z");
-    return CliRun.in(new TestEnvironment(folder, () -> now, false), words.split(" "));
+    return CliRun.in(new TestEnvironment(folder, () -> now, false).usual(), words.split(" "));
   }
 
   private static LiveDough fresh() {

@@ -43,12 +43,13 @@ public final class LiveDough {
   /** Members that must carry the weight, by Kish's effective number (starting value). */
   public static final int FEWEST_MEMBERS = 40;
 
-  private static final int MEMBERS_OF_LOAVES = 4096; // what is not known of a loaf widens more
-  private static final int FEWEST_LOAVES = 600; // starting value
+  private static final int LOAVES_A_MEMBER = 8; // what is not known of a loaf widens more
+  private static final int LOAVES = 4096; // where nobody asked for fewer than 512 members
+  private static final int FEWEST_LOAVES = 600; // of those (starting value)
   private static final int MOST_MEMBERS = 4096;
   private static final int MOST_OF_LOAVES = 16_384;
+  private static final int MORE = 4; // loaves run for a refit, of which one is kept
   private static final int JUDGES = 512; // members that say whether a reading fits
-  private static final int KEPT = 4096; // of those that were run for a refit
 
   /** A reading is doubted if the chance of one as far off or farther is less (starting value). */
   public static final double LEAST_CHANCE = 0.02;
@@ -175,14 +176,17 @@ public final class LiveDough {
   }
 
   private LiveDough refittedIfThin() {
-    int fewest = loaves.isEmpty() ? FEWEST_MEMBERS : FEWEST_LOAVES;
-    int most = loaves.isEmpty() ? MOST_MEMBERS : MOST_OF_LOAVES;
+    int size = before.ensemble().size();
+    int fewest =
+        loaves.isEmpty() ? FEWEST_MEMBERS : FEWEST_LOAVES * Math.min(size, LOAVES) / LOAVES;
+    int most = loaves.isEmpty() ? MOST_MEMBERS : Math.min(MORE * size, MOST_OF_LOAVES);
     boolean isThin = before.isPossible() && Members.worth(now) < fewest;
-    return isThin && before.ensemble().size() < most ? refitted(most) : this;
+    return isThin && size < most ? refitted(most) : this;
   }
 
   private LiveDough refitted(int most) {
-    Members drawn = Members.of(run(most, before.hours()), jar).drawn(KEPT, readings);
+    int kept = loaves.isEmpty() ? most : most / MORE;
+    Members drawn = Members.of(run(most, before.hours()), jar).drawn(kept, readings);
     LiveDough next =
         new LiveDough(forecaster, jar, before, drawn, readings, doubt, Optional.empty());
     return loaves.map(each -> next.with(each.first())).orElse(next);
@@ -195,16 +199,16 @@ public final class LiveDough {
   /**
    * The same dough, of which a loaf is to be made: from then on it answers when to shape. When each
    * of its members is shaped is worked out here, once, in about a second on one core; after a
-   * reading that is looked up.
+   * reading that is looked up. What is not known of a loaf widens more, so eight times as many
+   * doughs are followed as the forecaster has members, at most 4096 if that is more than it has.
    *
    * @param proof what happens after bulk fermentation
    * @return this dough, to be asked {@link #shape()}
    */
   public LiveDough shapedFor(Proof proof) {
-    RiseForecast enough =
-        before.ensemble().size() < MEMBERS_OF_LOAVES
-            ? run(MEMBERS_OF_LOAVES, before.hours())
-            : before;
+    int size = before.ensemble().size();
+    int wanted = Math.min(LOAVES_A_MEMBER * size, LOAVES);
+    RiseForecast enough = size < wanted ? run(wanted, before.hours()) : before;
     LiveDough all = unread(forecaster, jar, enough, readings);
     return all.with(ShapeTable.of(all.now, proof)).refittedIfThin();
   }

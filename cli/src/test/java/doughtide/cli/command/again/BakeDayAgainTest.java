@@ -33,7 +33,7 @@ class BakeDayAgainTest {
   private CliRun run(String... words) {
     List<String> all = new ArrayList<>(List.of("bake-day"));
     all.addAll(Arrays.asList(words));
-    return CliRun.in(TestEnvironment.in(folder), all.toArray(String[]::new));
+    return CliRun.in(TestEnvironment.in(folder).usual(), all.toArray(String[]::new));
   }
 
   private static final List<CliRun> PLANNED = new ArrayList<>();

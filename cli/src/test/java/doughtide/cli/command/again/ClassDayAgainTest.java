@@ -35,7 +35,7 @@ class ClassDayAgainTest {
   private CliRun run(String... words) {
     List<String> all = new ArrayList<>(List.of("class-day"));
     all.addAll(Arrays.asList(words));
-    return CliRun.in(TestEnvironment.in(folder), all.toArray(String[]::new));
+    return CliRun.in(TestEnvironment.in(folder).usual(), all.toArray(String[]::new));
   }
 
   /** Planned once, then written for each test. */

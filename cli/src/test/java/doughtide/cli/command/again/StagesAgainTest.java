@@ -27,7 +27,7 @@ class StagesAgainTest {
   private CliRun run(String... words) {
     List<String> all = new ArrayList<>(List.of("bake-day"));
     all.addAll(Arrays.asList(words));
-    return CliRun.in(TestEnvironment.in(folder), all.toArray(String[]::new));
+    return CliRun.in(TestEnvironment.in(folder).usual(), all.toArray(String[]::new));
   }
 
   private JsonAnswer again(String plan, String now, String... more) throws IOException {
