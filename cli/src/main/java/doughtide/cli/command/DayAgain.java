@@ -41,6 +41,7 @@ final class DayAgain {
   static final String AGAIN = "again";
   private static final String NOW = "now";
   private static final String DID = "did";
+  private static final String NOT_DONE = "not-done";
   static final String LOAVES = "loaves";
   private static final String PIECE = "piece";
   private static final double LEAST_PIECE_GRAMS = 20;
@@ -68,6 +69,14 @@ final class DayAgain {
                 "With --again: a step that was done, and when, of several doughs as \"rye shape"
                     + " 14:40\", for rye alone (one that is not named goes as planned); may be"
                     + " repeated.")
+            .repeatable(),
+        OptionSpec.value(
+                NOT_DONE,
+                "STEP",
+                "feed",
+                "With --again: a step meant for before now that was not done, of several doughs as"
+                    + " \"rye feed\"; what comes before it was done as planned. Without this or"
+                    + " --did feed, the starter was fed as planned.")
             .repeatable(),
         OptionSpec.value(NOW, "TIME", "15:30", "With --again: what the clock says now.")
             .withDefault("the time now"),
@@ -99,7 +108,7 @@ final class DayAgain {
 
   /** Refuses what says nothing without a plan. */
   static void refuseAlone(Arguments arguments) {
-    List.of(DID, NOW, StarterOptions.READINGS)
+    List.of(DID, NOT_DONE, NOW, StarterOptions.READINGS)
         .forEach(option -> arguments.needs(option, AGAIN, "plan.json"));
   }
 
@@ -153,9 +162,10 @@ final class DayAgain {
     this.clock = clock(given(file.options()), arguments, environment);
     this.file = otherLoaves(file);
     List<String> did = did();
+    List<String> notDone = arguments.all(NOT_DONE);
     arguments.has(OutputOptions.OVERWRITE);
     arguments.refuseUnasked("--" + AGAIN);
-    this.happened = Happened.of(file, did, clock.times(), clock.hour(clock.now()));
+    this.happened = Happened.of(file, did, notDone, clock.times(), clock.hour(clock.now()));
   }
 
   /** What is said, and that a dough is mixed whose readings say so. */

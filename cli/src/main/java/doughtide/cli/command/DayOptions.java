@@ -31,6 +31,7 @@ import java.util.Collections;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.Objects;
 import java.util.Optional;
 
 /**
@@ -345,12 +346,24 @@ record DayOptions(
         names.add(name);
         rows.put(name, row);
       } catch (InputException e) {
+        refuseShared(e);
         throw new InputException(
             FileProblem.quoted(file)
                 + " line "
                 + row.line()
                 + ": "
                 + columns.inColumns(String.valueOf(e.getMessage())));
+      }
+    }
+
+    /** What the options alone are refused for, without a line, is no mistake in a line. */
+    private void refuseShared(InputException found) {
+      try {
+        day(new BatchRow(1, "", Map.of(), ""));
+      } catch (InputException shared) {
+        if (Objects.equals(shared.getMessage(), found.getMessage())) {
+          throw shared;
+        }
       }
     }
 

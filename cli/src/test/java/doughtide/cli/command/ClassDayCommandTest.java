@@ -409,4 +409,20 @@ class ClassDayCommandTest {
   void aFileThatCannotBeUsedIsRefusedInOneLine(String file, String part) throws IOException {
     assertThat(run(file.replace(';', '\n') + "\n", "").refusal()).contains(part);
   }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "--stage | nonsense | --stage nonsense lacks its parts",
+        "--preheat | 99h | --preheat 99h: preheating 99 h is outside",
+        "--starter-condition | good | --starter-condition good is not known",
+        "--altitude | 15000m | --altitude 15000m: altitude 15000 m is outside",
+      })
+  void aMistakeInASharedOptionIsNotBlamedOnALine(String option, String value, String part)
+      throws IOException {
+    assertThat(run("name,loaves\nA,2\n", option + " " + value).refusal())
+        .startsWith("doughtide: " + part)
+        .doesNotContain("line 2");
+  }
 }

@@ -49,9 +49,12 @@ public record Happened(
    * @param file the plan
    * @param did such as {@code shape 14:40}, or {@code rye shape 14:40} where there are several
    *     doughs; a step that serves several is done for the one that is named alone
+   * @param notDone such as {@code feed} or {@code rye feed}: neither it nor what comes after it of
+   *     the same dough has been done; what comes before it has, as planned
    * @param nowHour on the axis of the day
    */
-  public static Happened of(PlanFile file, List<String> did, ClockTimes times, double nowHour) {
+  public static Happened of(
+      PlanFile file, List<String> did, List<String> notDone, ClockTimes times, double nowHour) {
     List<PlanStep> planned = new ArrayList<>(file.steps(times));
     List<PlanStep> steps = new ArrayList<>(planned);
     Happened happened = new Happened(planned, steps, nowHour, file.names());
@@ -64,8 +67,10 @@ public record Happened(
         fed.addAll(each.doughs());
       }
     }
-    happened.asPlanned(told, fed);
+    List<PlanStep> still = notDone.stream().map(happened::notDone).toList();
+    happened.asPlanned(told, fed, still);
     happened.doneBeforeOthers();
+    happened.checkNotDone(still);
     happened.check();
     happened.moveFolds();
     return happened;
@@ -91,24 +96,52 @@ public record Happened(
           Quantities.shown("--did", text)
               + " is no step of the plan with its time: write for example --did \""
               + names.before(0)
-              + "shape 14:40\"; "
+              + "shape 14:40\", or --not-done "
+              + quotedIfSeveral("feed")
+              + " for what was not done; "
               + allowed());
     }
+    int index = only(Quantities.shown("--did", text), "--did", readings, " " + matcher.group(2));
+    steps.set(index, steps.get(index).at(hour(text, matcher.group(2), times, nowHour), true));
+    return new Told(steps.get(index).step().kind(), steps.get(index).day().doughs());
+  }
+
+  /** Finds a step that was not done. */
+  private PlanStep notDone(String text) {
+    String shown = Quantities.shown("--not-done", text);
+    List<Reading> readings = readings(Quantities.clean(text));
+    if (readings.isEmpty()) {
+      throw new InputException(
+          shown
+              + " is no step of the plan: write for example --not-done "
+              + quotedIfSeveral("feed")
+              + "; "
+              + allowed());
+    }
+    return steps.get(only(shown, "--not-done", readings, ""));
+  }
+
+  private String quotedIfSeveral(String step) {
+    return names.isOne() ? step : "\"" + names.before(0) + step + "\"";
+  }
+
+  /** The one step that can be meant, apart from what it serves beside the dough that is named. */
+  private int only(String shown, String option, List<Reading> readings, String time) {
     List<Integer> found = readings.stream().flatMap(each -> each.indices().stream()).toList();
     if (found.size() > 1) {
       throw new InputException(
-          Quantities.shown("--did", text)
-              + " can be of several doughs: write whose, for example --did \""
+          shown
+              + " can be of several doughs: write whose, for example "
+              + option
+              + " \""
               + found.stream()
-                  .map(index -> whole(index) + " " + matcher.group(2))
+                  .map(index -> whole(index) + time)
                   .limit(2)
                   .collect(Collectors.joining("\" or \""))
               + "\"");
     }
     Optional<Integer> dough = readings.get(0).dough();
-    int index = dough.map(number -> apart(found.get(0), number)).orElse(found.get(0));
-    steps.set(index, steps.get(index).at(hour(text, matcher.group(2), times, nowHour), true));
-    return new Told(steps.get(index).step().kind(), steps.get(index).day().doughs());
+    return dough.map(number -> apart(found.get(0), number)).orElse(found.get(0));
   }
 
   /** With the dough before the step or behind it, or without one. */
@@ -172,17 +205,37 @@ public record Happened(
    *
    * @param told doughs of which something is told
    * @param fed doughs of which a feeding is told
+   * @param still steps that were not done
    */
-  private void asPlanned(Set<Integer> told, Set<Integer> fed) {
+  private void asPlanned(Set<Integer> told, Set<Integer> fed, List<PlanStep> still) {
+    boolean several = !names.isOne() || !still.isEmpty();
     for (int i = 0; i < steps.size(); i++) {
       PlanStep each = steps.get(i);
-      boolean goesOn = !names.isOne() && each.day().doughs().stream().noneMatch(told::contains);
+      boolean goesOn = several && each.day().doughs().stream().noneMatch(told::contains);
       boolean assumed =
           each.step().kind() == Kind.FEED
               ? each.day().doughs().stream().noneMatch(fed::contains)
               : goesOn && each.step().kind().handsOn();
-      if (assumed && each.step().fromHour() <= nowHour) {
+      boolean waits = still.stream().anyMatch(first -> isNotBefore(each, first));
+      if (assumed && !waits && each.step().fromHour() <= nowHour) {
         steps.set(i, each.nowDone());
+      }
+    }
+  }
+
+  /** Whether a step is the same or a later one of the same dough. */
+  private static boolean isNotBefore(PlanStep each, PlanStep first) {
+    return each.step().fromHour() >= first.step().fromHour()
+        && each.day().doughs().stream().anyMatch(first::isOf);
+  }
+
+  private void checkNotDone(List<PlanStep> still) {
+    for (PlanStep first : still) {
+      if (steps.stream().anyMatch(each -> each.done() && isNotBefore(each, first))) {
+        throw new InputException(
+            "--not-done "
+                + first.key()
+                + ": --did tells of a later step, before which it was done: leave one of them out");
       }
     }
   }

@@ -287,6 +287,19 @@ class BakeDayAgainTest {
             });
   }
 
+  /** The hour of the feeding has passed, and nobody fed it. */
+  @Test
+  void aStarterThatWasNotFedIsFedFromNowOn() throws IOException {
+    OffsetDateTime now = hours(plan()).get("feed the starter").plusMinutes(40);
+    CliRun run =
+        run("--again", "plan.json", "--not-done", "feed", "--now", clock(now), "--format", "json");
+    assertThat(run.err()).isEmpty();
+
+    assertThat(hours(JsonAnswer.of(run)))
+        .containsKey("feed the starter")
+        .allSatisfy((step, at) -> assertThat(at).as(step).isAfterOrEqualTo(now));
+  }
+
   private List<VEvent> events(String name) throws IOException, ParserException {
     Calendar calendar = new CalendarBuilder().build(Files.newInputStream(folder.resolve(name)));
     assertThat(calendar.validate().hasErrors()).isFalse();
@@ -309,6 +322,7 @@ class BakeDayAgainTest {
         "--again text.json | is no plan of a day",
         "--again other.json | is no plan of a day",
         "--did mix | --did says nothing without --again",
+        "--not-done feed | --not-done says nothing without --again",
       })
   void aPlanThatCannotBeReadIsRefusedInOneLine(String words, String part) throws IOException {
     Files.writeString(folder.resolve("text.json"), "Tidemill");

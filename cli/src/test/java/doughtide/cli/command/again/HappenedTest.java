@@ -44,10 +44,14 @@ class HappenedTest {
   }
 
   private static Happened happened(double now, String... did) {
+    return happened(now, List.of(did), List.of());
+  }
+
+  private static Happened happened(double now, List<String> did, List<String> notDone) {
     PlanFile file =
         new PlanFile(
             Map.of(), "id", 0, 1, List.of(dough("Quay rye"), dough("wheat")), STEPS, List.of());
-    return Happened.of(file, List.of(did), TIMES, now);
+    return Happened.of(file, did, notDone, TIMES, now);
   }
 
   @ParameterizedTest
@@ -97,5 +101,35 @@ class HappenedTest {
     assertThatThrownBy(() -> happened(12, "spelt mix 10:00"))
         .isInstanceOf(InputException.class)
         .hasMessageContaining("is no step of the plan");
+  }
+
+  @Test
+  void aFeedingOfOneDoughThatWasNotDoneLeavesThatOfTheOther() {
+    Happened happened = happened(8, List.of(), List.of("quay rye feed"));
+
+    assertThat(happened.hour(0, Kind.FEED)).isEmpty();
+    assertThat(happened.hour(1, Kind.FEED)).as("as planned").isEqualTo(OptionalDouble.of(6));
+    assertThat(happened(8, List.of(), List.of("feed")).steps()).noneMatch(PlanStep::done);
+  }
+
+  @Test
+  void whatComesBeforeAStepThatWasNotDoneWasDoneAsPlanned() {
+    Happened happened = happened(14.5, List.of("wheat mix 11:30"), List.of("quay rye shape"));
+
+    assertThat(happened.hour(0, Kind.MIX)).isEqualTo(OptionalDouble.of(10));
+    assertThat(happened.hour(0, Kind.SHAPE)).isEmpty();
+    assertThat(happened.hour(1, Kind.MIX)).isEqualTo(OptionalDouble.of(11.5));
+  }
+
+  @Test
+  void whatWasNotDoneCannotHaveLaterSteps() {
+    assertThatThrownBy(() -> happened(12, List.of("wheat mix 11:30"), List.of("wheat feed")))
+        .isInstanceOf(InputException.class)
+        .hasMessageStartingWith("--not-done feed: --did tells of a later step");
+    assertThatThrownBy(() -> happened(12, List.of(), List.of("mix")))
+        .hasMessageContaining("\"Quay rye mix\" or \"wheat mix\"");
+    assertThatThrownBy(() -> happened(12, List.of(), List.of("sleep")))
+        .hasMessageContaining(
+            "is no step of the plan: write for example --not-done \"Quay rye feed\"");
   }
 }
