@@ -194,14 +194,7 @@ record Draft(
       fit++;
     }
     return new Draft(
-        route,
-        feed,
-        strength.withFolds(Math.min(fit, strength.folds())),
-        proof,
-        shapedHours,
-        ovenHour,
-        shapeRise,
-        risePerHour);
+        route, feed, strength.withFolds(fit), proof, shapedHours, ovenHour, shapeRise, risePerHour);
   }
 
   /** Whether it would be shaped before its tub has come out of the cold. */

@@ -197,6 +197,20 @@ class BakeDayTest {
     assertThat(DAY.stepsAfterBulk(ProofKind.COLD, 15, 15.8)).isEmpty();
   }
 
+  /** To be hot in time the oven is switched on before shaping begins, and is told before. */
+  @Test
+  void stepsComeByTheClock() {
+    assertThat(DAY.stepsAfterBulk(ProofKind.ROOM, 15, 15.25).orElseThrow())
+        .extracting(BakeStep::kind)
+        .containsExactly(
+            BakeStep.Kind.PREHEAT,
+            BakeStep.Kind.SHAPE,
+            BakeStep.Kind.BAKE,
+            BakeStep.Kind.COOL,
+            BakeStep.Kind.READY);
+    assertThat(DAY).hasToString("1 × 850 g ready at hour 36, at the bench " + BENCH.intervals());
+  }
+
   @Test
   void aDoughIsFollowedAsItIsMixed() {
     BakeRoute route = BakeRoute.inRoom(20, 24, 10);
