@@ -9,10 +9,10 @@ import java.io.Serializable;
  * @param kind what is changed
  * @param value by how many hours for {@link Kind#BENCH_EARLIER}, {@link Kind#BENCH_LONGER}, {@link
  *     Kind#EVERY_TIME_LONGER}, {@link Kind#READY} and {@link Kind#MIX}, positive is later or
- *     longer; else the new value: per cent of the flour added, °C, persons, or loaves in the oven;
- *     0 where there is none
- * @param atHour the edge of the bench hours that moves, or the new hour at which the bread is
- *     ready, on the axis; 0 for other kinds
+ *     longer; how many hours for {@link Kind#EVENING_BEFORE}; else the new value: per cent of the
+ *     flour added, °C, persons, or loaves in the oven; 0 where there is none
+ * @param atHour the edge of the bench hours that moves, when the evening begins, or the new hour at
+ *     which the bread is ready, on the axis; 0 for other kinds
  * @param dough the dough it is about, from 0; {@link #EVERY_DOUGH} for all
  */
 public record Adjustment(Kind kind, double value, double atHour, int dough)
@@ -28,6 +28,8 @@ public record Adjustment(Kind kind, double value, double atHour, int dough)
     BENCH_LONGER,
     /** The baker stays longer every time. */
     EVERY_TIME_LONGER,
+    /** The baker is at the bench in the evening before, too. */
+    EVENING_BEFORE,
     /** A cold where there is none. */
     COLD,
     /** A ripe starter that waits in the cold, so that none is fed. */

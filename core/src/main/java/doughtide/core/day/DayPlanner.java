@@ -131,7 +131,8 @@ public final class DayPlanner {
 
   private DayAnswer answer() {
     Attempt attempt = place();
-    List<DayPlan> days = attempt.isComplete() ? days(attempt.placed()) : List.of();
+    List<DayPlan> found = attempt.isComplete() ? days(attempt.placed()) : List.of();
+    List<DayPlan> days = found.isEmpty() ? coarsely() : found;
     boolean stopped = control.stopped();
     if (!days.isEmpty()) {
       List<DayPlan> wanted = days.subList(0, Math.min(days.size(), doughs.get(0).plans()));
@@ -145,6 +146,27 @@ public final class DayPlanner {
         Optional.of(new Obstacle(reason(dough, attempt), dough, remedy)),
         Optional.empty(),
         !control.stopped());
+  }
+
+  /**
+   * With fewer hours of mixing for each dough, by which several doughs may find places that they
+   * take from each other otherwise; the smallest change is looked for by the same.
+   */
+  private List<DayPlan> coarsely() {
+    boolean hopeless =
+        doughs.size() == 1
+            || control.stopped()
+            || candidates.stream().anyMatch(each -> each.size() == 0)
+            || !OvenRoom.isEnough(doughs);
+    if (hopeless) {
+      return List.of();
+    }
+    Map<BakeDay, DoughCandidates> coarse = new HashMap<>();
+    candidates.forEach(
+        each -> coarse.computeIfAbsent(each.day(), day -> each.coarser(control.silently())));
+    List<DoughCandidates> all =
+        doughs.stream().map(day -> Objects.requireNonNull(coarse.get(day))).toList();
+    return new DayPlanner(all, hands, control, taken).quickly().stream().toList();
   }
 
   private DayAnswer.Choice choice(List<DayPlan> days) {

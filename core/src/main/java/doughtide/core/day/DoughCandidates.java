@@ -101,6 +101,11 @@ final class DoughCandidates {
     return new DoughCandidates(model, day, search, found, alone, control);
   }
 
+  /** The same dough by a search over fewer hours of mixing; its runs are kept. */
+  DoughCandidates coarser(SearchControl own) {
+    return of(model, day, SmallestChange.GRID_HOURS, alone, own);
+  }
+
   /** For another day with this dough: what only just missed this one. */
   DoughCandidates nearMissesOn(BakeDay other, SearchControl own) {
     DraftSearch theirs = new DraftSearch(model, other);

@@ -6,6 +6,7 @@ import doughtide.core.quantity.Temperature;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -13,11 +14,12 @@ import java.util.function.UnaryOperator;
 
 /**
  * Looks for the smallest change that makes a day without plan possible, or the smallest two where
- * no single one does. Each is tried on the dough that found no place first: the models of all
- * doughs have been run already, so that a changed day costs little.
+ * no single one does; where no two do, several of which none can be left out. Each is tried on the
+ * dough that found no place first: the models of all doughs have been run already, so that a
+ * changed day costs little.
  */
 final class SmallestChange {
-  private static final double GRID_HOURS = 1;
+  static final double GRID_HOURS = 1;
   private static final double GRID_OF_ONE_HOURS = 0.5; // as its own day is searched
   private static final double HALF_HOUR = 0.5;
   private static final double COLD_CELSIUS = 4;
@@ -30,6 +32,23 @@ final class SmallestChange {
   private static final int MOST_OVENS = 6;
   private static final double EVERY_TIME_COST = 0.4; // beside the hours themselves
   private static final double READY_COST = 0.3;
+  private static final double EVENING_COST = 1.2;
+  private static final double EVENING_FROM_CLOCK_HOUR = 18;
+  private static final double EVENING_HOURS = 4;
+
+  /** Who is at the bench longer than this before the bread is there on an evening before. */
+  private static final double ONE_DAY_HOURS = 30;
+
+  /** What is asked for together, one after the other, where no two changes help. */
+  private static final List<Kind> TOGETHER =
+      List.of(
+          Kind.COLD,
+          Kind.EVENING_BEFORE,
+          Kind.STARTER_IN_COLD,
+          Kind.HANDS,
+          Kind.HANDS,
+          Kind.OVEN_CAPACITY);
+
   private static final int MOST_EDGES = 8;
   private static final int MOST_LOAVES = 500;
   private static final int MOST_HANDS = 20;
@@ -79,8 +98,51 @@ final class SmallestChange {
     Trial unchanged = new Trial(days, hands, List.of(), 0);
     List<Trial> single = new ArrayList<>(edges(unchanged));
     single.addAll(general(unchanged));
-    Optional<Remedy> one = firstPossible(sorted(single));
-    return one.isPresent() ? one : firstPossible(pairs(unchanged));
+    return firstPossible(sorted(single))
+        .or(() -> firstPossible(pairs(unchanged)))
+        .or(() -> several(unchanged));
+  }
+
+  /** One change more until there is a plan; then what it does not need is left out. */
+  private Optional<Remedy> several(Trial unchanged) {
+    List<Kind> kinds = new ArrayList<>();
+    for (Kind kind : TOGETHER) {
+      kinds.add(kind);
+      Trial trial = with(unchanged, kinds);
+      boolean further = trial.changes().size() > 2 && trial.last() == kind;
+      Optional<Remedy> remedy = further ? firstPossible(List.of(trial)) : Optional.empty();
+      if (remedy.isPresent()) {
+        return Optional.of(without(unchanged, kinds, remedy.get()));
+      }
+    }
+    return Optional.empty();
+  }
+
+  private Remedy without(Trial unchanged, List<Kind> kinds, Remedy found) {
+    Remedy best = found;
+    List<Kind> needed = new ArrayList<>(kinds);
+    for (Kind kind : new LinkedHashSet<>(kinds)) {
+      List<Kind> fewer = needed.stream().filter(each -> each != kind).toList();
+      Trial trial = with(unchanged, fewer);
+      boolean isLess = trial.changes().size() < best.adjustments().size();
+      Optional<Remedy> remedy = isLess ? firstPossible(List.of(trial)) : Optional.empty();
+      if (remedy.isPresent()) {
+        best = remedy.get();
+        needed = new ArrayList<>(fewer);
+      }
+    }
+    return best;
+  }
+
+  /** The cheapest change of each kind that there is. */
+  private Trial with(Trial unchanged, List<Kind> kinds) {
+    Trial trial = unchanged;
+    for (Kind kind : kinds) {
+      Trial before = trial;
+      trial =
+          general(before).stream().filter(each -> each.last() == kind).findFirst().orElse(before);
+    }
+    return trial;
   }
 
   private static List<Trial> sorted(List<Trial> trials) {
@@ -234,6 +296,7 @@ final class SmallestChange {
     addCold(trials, from);
     addStarterInCold(trials, from);
     addEveryTime(trials, from);
+    addEvening(trials, from);
     addReady(trials, from);
     addDoughTemperature(trials, from);
     addStarterShare(trials, from);
@@ -281,6 +344,22 @@ final class SmallestChange {
     }
   }
 
+  /** Where only one day is given. */
+  private void addEvening(List<Trial> trials, Trial from) {
+    double first = bench(from).firstHour();
+    if (first > from.days().get(dough).readyHour() - ONE_DAY_HOURS) {
+      double evening = 24 * (Math.floor(first / 24) - 1) + EVENING_FROM_CLOCK_HOUR;
+      List<BenchInterval> more = new ArrayList<>(bench(from).intervals());
+      more.add(new BenchInterval(evening, evening + EVENING_HOURS));
+      trials.add(
+          everywhere(
+              from,
+              new Adjustment(Kind.EVENING_BEFORE, EVENING_HOURS, evening, Adjustment.EVERY_DOUGH),
+              EVENING_COST,
+              day -> day.bench(new BenchHours(more))));
+    }
+  }
+
   private void addReady(List<Trial> trials, Trial from) {
     double ready = from.days().get(dough).readyHour();
     for (double by : READY_HOURS) {
@@ -325,9 +404,10 @@ final class SmallestChange {
     }
   }
 
-  /** Whoever works alone on a dough that does not fit alone gains nothing by company. */
+  /** Whoever works alone on a dough that does not fit alone gains nothing by company only. */
   private void addHands(List<Trial> trials, Trial from) {
-    if (!alone && from.hands() < MOST_HANDS) {
+    boolean gains = !alone || candidates.size() > 1 && from.changes().size() > 1;
+    if (gains && from.hands() < MOST_HANDS) {
       int more = from.hands() + 1;
       Adjustment change = new Adjustment(Kind.HANDS, more, 0, Adjustment.EVERY_DOUGH);
       trials.add(new Trial(from.days(), more, with(from, change), from.cost() + HANDS_COST));
@@ -365,6 +445,7 @@ final class SmallestChange {
 
   private static List<Adjustment> with(Trial from, Adjustment change) {
     List<Adjustment> all = new ArrayList<>(from.changes());
+    all.removeIf(each -> each.kind() == change.kind());
     all.add(change);
     return all;
   }

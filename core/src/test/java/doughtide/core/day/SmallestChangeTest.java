@@ -2,8 +2,13 @@ package doughtide.core.day;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import doughtide.core.dough.DoughFormula;
+import doughtide.core.quantity.Share;
+import doughtide.core.quantity.Temperature;
 import java.util.List;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
 /** Days without a plan, each with the change that is known to make one. */
@@ -81,5 +86,63 @@ class SmallestChangeTest {
     int loaves = (int) change.value();
     assertThat(isPossible(2, ovens(stall, loaves))).isTrue();
     assertThat(isPossible(2, ovens(stall, loaves - 2))).isFalse();
+  }
+
+  /**
+   * Only from 8 to 17 on Saturday: nobody can feed for it, and nobody has mixed for the evening.
+   */
+  private static BakeDay[] saturdayOnly(int doughs) {
+    return IntStream.range(0, doughs)
+        .mapToObj(
+            i ->
+                BakeDay.builder()
+                    .readyAt(41)
+                    .bench(new BenchHours(List.of(new BenchInterval(32, 41))))
+                    .cold(Temperature.ofCelsius(4))
+                    .oven(Oven.usual().withLoaves(6))
+                    .dough(DoughFormula.builder().hydration(Share.ofPercent(66 + i)).build())
+                    .plans(1)
+                    .build())
+        .toArray(BakeDay[]::new);
+  }
+
+  private static BakeDay[] withTheEveningBefore(BakeDay[] doughs) {
+    BenchHours bench =
+        new BenchHours(List.of(new BenchInterval(18, 22), new BenchInterval(32, 41)));
+    return Stream.of(doughs)
+        .map(dough -> dough.toBuilder().bench(bench).starterInCold(24).build())
+        .toArray(BakeDay[]::new);
+  }
+
+  @Test
+  void aClassOnSaturdayOnlyNeedsTheEveningBeforeAndAStarterFromTheCold() {
+    DayAnswer.Obstacle obstacle = obstacle(3, saturdayOnly(4));
+
+    assertThat(obstacle.reason()).isEqualTo(DayAnswer.Reason.STARTER);
+    DayAnswer.Remedy remedy = obstacle.remedy().orElseThrow();
+    assertThat(remedy.adjustments())
+        .containsExactly(
+            new Adjustment(Adjustment.Kind.EVENING_BEFORE, 4, 18, Adjustment.EVERY_DOUGH),
+            new Adjustment(Adjustment.Kind.STARTER_IN_COLD, 24, 0, Adjustment.EVERY_DOUGH));
+    assertThat(remedy.day().plans())
+        .hasSize(4)
+        .allMatch(each -> each.goodShare() >= DayPlanner.LEAST_GOOD_SHARE);
+  }
+
+  /** Eight doughs are more than one person can do, too; each of the three changes is needed. */
+  @Test
+  @Tag("long")
+  void whereNoTwoChangesHelpSeveralAreSaidOfWhichNoneCanBeLeftOut() {
+    BakeDay[] doughs = saturdayOnly(8);
+    DayAnswer.Remedy remedy = obstacle(1, doughs).remedy().orElseThrow();
+
+    assertThat(remedy.adjustments())
+        .extracting(Adjustment::kind)
+        .containsExactly(
+            Adjustment.Kind.EVENING_BEFORE, Adjustment.Kind.STARTER_IN_COLD, Adjustment.Kind.HANDS);
+    int hands = (int) remedy.adjustments().get(2).value();
+    assertThat(isPossible(hands, withTheEveningBefore(doughs))).isTrue();
+    assertThat(isPossible(hands - 1, withTheEveningBefore(doughs))).isFalse();
+    assertThat(isPossible(hands, doughs)).isFalse();
   }
 }

@@ -158,7 +158,7 @@ public final class DayWords {
           words.say(
               change.value() > 0 ? "change.readyLater" : "change.readyEarlier",
               Map.of("hours", words.hours(Math.abs(change.value())), "clock", clockTime));
-      case BENCH_EARLIER, BENCH_LONGER, EVERY_TIME_LONGER ->
+      case BENCH_EARLIER, BENCH_LONGER, EVERY_TIME_LONGER, EVENING_BEFORE ->
           words.say(
               "change." + key(change.kind()),
               Map.of("hours", words.hours(change.value()), "clock", clockTime));
