@@ -11,6 +11,7 @@ import doughtide.core.quantity.Share;
 import doughtide.core.quantity.Temperature;
 import java.util.stream.IntStream;
 import java.util.stream.LongStream;
+import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.MethodSource;
 
@@ -20,8 +21,12 @@ class RisePropertyTest {
   private static final int BLOCK = 500;
   private static final double CROWDED = 1.0 / 3;
 
-  static LongStream blocks() {
-    return LongStream.range(0, 20).map(block -> 10_000 + block * BLOCK);
+  static LongStream someBlocks() {
+    return LongStream.range(0, 5).map(block -> 10_000 + block * BLOCK);
+  }
+
+  static LongStream moreBlocks() {
+    return LongStream.range(5, 20).map(block -> 10_000 + block * BLOCK);
   }
 
   static LongStream fewBlocks() {
@@ -29,8 +34,19 @@ class RisePropertyTest {
   }
 
   @ParameterizedTest
-  @MethodSource("blocks")
+  @MethodSource("someBlocks")
   void everyDoughStaysInsideItsBoundsAndLosesNoGas(long first) {
+    checkBlock(first);
+  }
+
+  @ParameterizedTest
+  @MethodSource("moreBlocks")
+  @Tag("long")
+  void moreDoughsStayInsideTheirBoundsAndLoseNoGas(long first) {
+    checkBlock(first);
+  }
+
+  private static void checkBlock(long first) {
     for (long seed = first; seed < first + BLOCK; seed++) {
       RiseModel model = seed % 4 == 0 ? RandomDough.inRoom(seed) : RandomDough.of(seed);
       RiseCurve curve = model.runFast(HOURS);

@@ -234,10 +234,10 @@ class PhoneWeightsTest {
   @Test
   void agreesWithTheLibraryOnSomeHistories() {
     int answered = 0;
-    for (long seed = 1; seed <= 20; seed++) {
+    for (long seed = 1; seed <= 8; seed++) {
       answered += agree(usual, seed) ? 1 : 0;
     }
-    assertThat(answered).isGreaterThan(10);
+    assertThat(answered).isGreaterThan(4);
   }
 
   @Test
