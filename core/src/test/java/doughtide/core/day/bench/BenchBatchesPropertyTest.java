@@ -122,6 +122,40 @@ class BenchBatchesPropertyTest {
     return bench.riseAtOven(bench.last()).percent() - bench.riseAtOven(bench.first()).percent();
   }
 
+  /** Two minutes a loaf, at most the time there is for shaping; the last is done as planned. */
+  @Test
+  void handsTakeTheirTimeForEachLoaf() {
+    double basket = DAY.plans().get(0).basketHour();
+    List<BenchLoaf> usual = BenchBatches.of(DAY, 0, 2, Optional.empty()).loaves();
+    List<BenchLoaf> slow = BenchBatches.of(DAY, 0, 30, Optional.empty()).loaves();
+
+    assertThat(usual.get(18).shapedHour()).isCloseTo(basket - 2 / 60.0, within(1e-9));
+    assertThat(usual.get(0).shapedHour()).isCloseTo(basket - 38 / 60.0, within(1e-9));
+    assertThat(slow.get(0).shapedHour()).isCloseTo(DAY.plans().get(0).bulkEndHour(), within(1e-9));
+    assertThat(new BenchLoaf(1, 1, 10, 15, 1, 18).ageShapedHours()).isEqualTo(5);
+    assertThat(new BenchLoaf(1, 1, 10, 15, 1, 18).ageBakedHours()).isEqualTo(8);
+    assertThat(new BenchLoaf(1, 1, 10, 15, 1, 18).proofHours()).isEqualTo(3);
+  }
+
+  /** A quarter of an hour for each batch, from the hour of mixing on. */
+  @Test
+  void batchesAreMixedOneAfterAnotherWhileTheBakerIsThere() {
+    BenchBatches three = BenchBatches.of(DAY, 0, 2, Optional.of(Mass.ofGrams(6000)));
+    double mix = DAY.plans().get(0).mixHour();
+    double left =
+        DAY.plans().get(0).day().bench().intervals().stream()
+            .filter(at -> at.fromHour() <= mix && mix < at.toHour())
+            .mapToDouble(at -> at.toHour() - mix)
+            .findFirst()
+            .orElseThrow();
+
+    assertThat(three.mixHour(1)).isEqualTo(mix);
+    assertThat(three.mixHour(3)).isCloseTo(mix + 0.5, within(1e-9));
+    assertThat(three.mixedInTime()).isEqualTo(left >= 0.75);
+    BenchBatches twelve = BenchBatches.of(DAY, 0, 2, Optional.of(Mass.ofGrams(1500)));
+    assertThat(twelve.mixedInTime()).isEqualTo(left >= 3);
+  }
+
   @Test
   void refusesWhatCannotBe() {
     assertThatThrownBy(() -> BenchBatches.of(DAY, 0, 31, Optional.empty()))
