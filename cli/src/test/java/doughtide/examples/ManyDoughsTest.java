@@ -9,11 +9,15 @@ import doughtide.cli.batch.BatchRows;
 import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.quantity.InputException;
 import java.io.IOException;
-import java.io.UncheckedIOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
-import java.util.Comparator;
+import java.nio.file.attribute.FileTime;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
 import java.util.concurrent.atomic.AtomicInteger;
+import java.util.regex.Pattern;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.apache.beam.sdk.Pipeline;
@@ -36,10 +40,16 @@ class ManyDoughsTest {
   private static final String[] ENGINE =
       System.getProperty("doughtide.engine", "--runner=DirectRunner").split(";");
 
+  private static final int ROWS_OF_A_PART = 2;
+  private static final Pattern PART = Pattern.compile("answers-\\d{12}\\.csv$");
+
   private static final String HEADER = "id,dough_temp,starter,hydration";
 
   /** How often the row was asked that loses its worker; the engine of a test is in its process. */
   private static final AtomicInteger FAILURES = new AtomicInteger();
+
+  /** How many rows were asked. */
+  private static final AtomicInteger ASKED = new AtomicInteger();
 
   @TempDir Path folder;
 
@@ -99,6 +109,75 @@ class ManyDoughsTest {
     compare(3000);
   }
 
+  @Test
+  void aPipelineThatStoppedIsResumedToTheBytesOfABatch() throws IOException {
+    Files.writeString(folder.resolve("doughs.csv"), HEADER + "\n" + text(24));
+    assertThat(batch().code()).isEqualTo(2); // for the bad row
+    BatchRows rows = rows();
+    ASKED.set(0);
+
+    assertThatThrownBy(
+            () ->
+                pipeline(
+                    row -> {
+                      if (ASKED.incrementAndGet() > 16) {
+                        throw new IllegalStateException("no worker is left");
+                      }
+                      return rows.answer(row.getKey(), row.getValue());
+                    }))
+        .hasStackTraceContaining("no worker is left");
+    assertThat(parts()).isNotEmpty().hasSizeLessThan(12);
+    ASKED.set(0);
+    String whole =
+        pipeline(
+            row -> {
+              ASKED.incrementAndGet();
+              return rows.answer(row.getKey(), row.getValue());
+            });
+
+    assertThat(whole).isEqualTo(Files.readString(folder.resolve("forecasts.csv")));
+    assertThat(ASKED).hasValueLessThan(24);
+  }
+
+  /** In a process of its own, which is killed as soon as a third of the parts is there. */
+  @Test
+  @Tag("long")
+  void aPipelineThatWasKilledIsResumedToTheBytesOfABatch() throws Exception {
+    Files.writeString(folder.resolve("doughs.csv"), HEADER + "\n" + text(3000));
+    assertThat(batch().code()).isEqualTo(2); // for the bad row
+    Process engine = engine();
+    while (engine.isAlive() && parts().size() < 10) {
+      Thread.sleep(2);
+    }
+    engine.destroyForcibly().waitFor();
+    List<Path> before = parts();
+    Map<Path, FileTime> written = new HashMap<>();
+    for (Path each : before) {
+      written.put(each, Files.getLastModifiedTime(each));
+    }
+
+    assertThat(before).hasSizeBetween(10, 29);
+    assertThat(engine().waitFor()).isZero();
+    assertThat(answers()).isEqualTo(Files.readString(folder.resolve("forecasts.csv")));
+    for (Path each : before) {
+      assertThat(Files.getLastModifiedTime(each)).as(each.toString()).isEqualTo(written.get(each));
+    }
+  }
+
+  private Process engine() throws IOException {
+    List<String> words = new ArrayList<>();
+    words.add(Path.of(System.getProperty("java.home"), "bin", "java").toString());
+    words.addAll(List.of("--add-opens=java.base/java.lang=ALL-UNNAMED"));
+    words.addAll(List.of("--add-opens=java.base/java.util=ALL-UNNAMED"));
+    words.addAll(List.of("-cp", System.getProperty("java.class.path")));
+    words.addAll(List.of(ManyDoughs.class.getName(), file("doughs.csv"), file("answers"), "100"));
+    words.addAll(List.of(ENGINE));
+    return new ProcessBuilder(words)
+        .redirectErrorStream(true)
+        .redirectOutput(folder.resolve("engine.log").toFile())
+        .start();
+  }
+
   /** Beam's own local engine starts nothing again; Flink does, when it is told so. */
   @Test
   @EnabledIfSystemProperty(named = "doughtide.engine", matches = ".*flinkConfDir.*")
@@ -143,20 +222,30 @@ class ManyDoughsTest {
         TestEnvironment.in(folder), Stream.concat(words, Stream.of(more)).toArray(String[]::new));
   }
 
-  /** The answers of the engine in the order of the rows, under the header of the function. */
+  /** The answers of the engine in the order of their files, under the header of the function. */
   private String pipeline(SerializableFunction<KV<Long, String>, String> forecast)
       throws IOException {
     Pipeline pipeline = Pipeline.create(PipelineOptionsFactory.fromArgs(ENGINE).create());
-    String from = folder.resolve("doughs.csv").toString();
-    ManyDoughs.addTo(pipeline, from, folder.resolve("answers").toString(), forecast);
+    ManyDoughs.addTo(pipeline, file("doughs.csv"), file("answers"), ROWS_OF_A_PART, forecast);
     assertThat(pipeline.run().waitUntilFinish()).isEqualTo(PipelineResult.State.DONE);
+    return answers();
+  }
+
+  private String file(String name) {
+    return folder.resolve(name).toString();
+  }
+
+  private String answers() throws IOException {
+    String answers = rows().header() + "\n";
+    for (Path part : parts()) {
+      answers += Files.readString(part);
+    }
+    return answers;
+  }
+
+  private List<Path> parts() throws IOException {
     try (Stream<Path> files = Files.list(folder)) {
-      Stream<String> answers =
-          files
-              .filter(file -> file.getFileName().toString().startsWith("answers"))
-              .flatMap(ManyDoughsTest::lines)
-              .sorted(Comparator.comparingLong(line -> Long.parseLong(line.split(",", 2)[0])));
-      return String.join("\n", Stream.concat(Stream.of(rows().header()), answers).toList()) + "\n";
+      return files.filter(each -> PART.matcher(each.toString()).find()).sorted().toList();
     }
   }
 
@@ -167,13 +256,5 @@ class ManyDoughsTest {
                 (i == doughs - 2 ? "D,240" : "D" + i + "," + (18 + i % 13))
                     + ("C," + (10 + i % 17) + "%," + (62 + i % 19) + "%\n"))
         .reduce("", String::concat);
-  }
-
-  private static Stream<String> lines(Path file) {
-    try {
-      return Files.readAllLines(file).stream();
-    } catch (IOException e) {
-      throw new UncheckedIOException(e);
-    }
   }
 }
