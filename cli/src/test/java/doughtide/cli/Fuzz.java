@@ -261,7 +261,7 @@ final class Fuzz {
     OptionSpec first = spec.option(target[1].substring(2));
     List<String> words = new ArrayList<>(List.of(target[0]));
     if (random.nextInt(8) > 0) {
-      words.addAll(pick(spec.examples()).arguments());
+      words.addAll(pick(calls(target[0], spec)));
     }
     addOption(words, first, true);
     for (int i = random.nextInt(3); i > 0; i--) {
@@ -284,6 +284,12 @@ final class Fuzz {
     boolean help = words.contains("--help") || words.contains("-h") || words.contains("help");
     return new Call(
         words.toArray(String[]::new), String.join(" ", target), spoiled, refused && !help);
+  }
+
+  private static List<List<String>> calls(String command, CommandSpec spec) {
+    List<List<String>> calls = new ArrayList<>(FuzzSamples.CALLS.getOrDefault(command, List.of()));
+    spec.examples().forEach(example -> calls.add(example.arguments()));
+    return calls;
   }
 
   /** Rough forecasts are as good to fuzz as fine ones, and quick. */

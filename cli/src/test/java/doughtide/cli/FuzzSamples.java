@@ -32,6 +32,41 @@ final class FuzzSamples {
     }
   }
 
+  private static final String CLASS =
+      "--ready-at 2027-03-14T12:00 --at-the-bench 07:00-22:00 --cold 4C";
+
+  /** Calls to spoil beside the examples of a command's help. */
+  static final Map<String, List<List<String>>> CALLS =
+      Map.of(
+          "class-day",
+          List.of(
+              words("staged.csv " + CLASS),
+              words("class.csv --roster roster.txt " + CLASS),
+              again("plan.json", "2027-03-13T10:40", "--did", "Fenside autolyse 10:35"),
+              again("plan.json", "2027-03-13T08:00", "--not-done", "Fenside feed"),
+              again("plan.json", "2027-03-13T10:40", "--loaves", "Fenside 3, Harrow white 2")),
+          "bake-day",
+          List.of(
+              again("bake.json", "2027-03-13T07:30", "--did", "feed 07:10"),
+              again("bake.json", "2027-03-13T07:30", "--not-done", "feed"),
+              again("bake.json", "2027-03-13T18:10", "--did", "mix 17:20")),
+          "start",
+          List.of(
+              words("neu --dough-temp 26C --starter 20% --language de"),
+              words("otra --dough-temp 26C --starter 20% --language es")),
+          "note",
+          List.of(words("dough 44% 24C --language fr"), words("dough shaped --language pt")),
+          "now",
+          List.of(words("dough --language de"), words("dough --cold 4C --language fr")));
+
+  private static List<String> words(String words) {
+    return List.of(words.split(" "));
+  }
+
+  private static List<String> again(String plan, String now, String option, String value) {
+    return List.of("--again", plan, "--now", now, option, value);
+  }
+
   /** Every kind of file, and every command that reads it in its own way. */
   static final List<Reader> READERS =
       List.of(
@@ -50,10 +85,10 @@ final class FuzzSamples {
           Reader.of("doughs.csv", "batch doughs.csv --threads 1"),
           Reader.of("doughs.jsonl", "batch doughs.jsonl --threads 1"),
           Reader.of("doughs.csv", "batch doughs.csv --format jsonl --threads 1"),
-          Reader.of(
-              "class.csv",
-              "class-day class.csv --ready-at 2027-03-14T12:00 --at-the-bench 07:00-22:00"
-                  + " --cold 4C"),
+          Reader.of("class.csv", "class-day class.csv " + CLASS),
+          Reader.of("staged.csv", "class-day staged.csv " + CLASS),
+          Reader.of("roster.txt", "class-day class.csv --roster roster.txt " + CLASS),
+          Reader.of("plan.json", "class-day --again plan.json --now 2027-03-13T10:40"),
           Reader.of("sour.txt", "feed --stages sour.txt --amount 900g"),
           Reader.of("trial.csv", "flour read trial.csv --format json"),
           Reader.of("trial.csv", "flour save new.txt --flour-name N --trial trial.csv"),
@@ -102,6 +137,10 @@ final class FuzzSamples {
         "starter flour: rye\nstage: fresh sour, 1:5, dough yield 200, rye, 26C, 6h\n"
             + "stage: full sour, 1:4:4, rye, 28C, until ripe\n");
     TEXTS.put("roster.txt", "name;dough;flour;loaves;language\nAnn;wheat;;1;en\nBo;wheat;;2;de\n");
+    TEXTS.put(
+        "staged.csv",
+        "name,loaves,starter,dough_temp,stage\nwheat,1,20%,24C,\n"
+            + "rye,1,20%,26C,\"sour, 1:4:4, rye, 28C, until ripe\"\n");
     NAMES.addAll(TEXTS.keySet());
     NAMES.addAll(List.of("starter.json", "harrow.txt", "quayside-today.csv", "quayside-bakes"));
     NAMES.addAll(List.of(".", "none/none.csv", "/dev/null", "/dev/full", "é ü.pdf", "a.svg"));
@@ -129,6 +168,9 @@ final class FuzzSamples {
             .getBytes(java.nio.charset.StandardCharsets.UTF_8));
     Files.createDirectory(folder.resolve("one-bake"));
     Files.copy(folder.resolve("quayside-today.csv"), folder.resolve("one-bake/bake.csv"));
+    Path approved = Path.of(System.getProperty("doughtide.testdata"), "approved", "json");
+    Files.copy(approved.resolve("class-day.json"), folder.resolve("plan.json"));
+    Files.copy(approved.resolve("bake-day.json"), folder.resolve("bake.json"));
     FuzzSamples samples = new FuzzSamples(folder);
     for (Path file : samples.files()) {
       samples.good.put(file, Files.readAllBytes(file));
