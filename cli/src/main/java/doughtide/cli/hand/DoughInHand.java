@@ -346,8 +346,9 @@ public final class DoughInHand {
 
   private static InputException withoutCold() {
     return new InputException(
-        "'core temp C' says nothing without a cold: add lines such as 'cold: 4C' and 'hold: 12h' at"
-            + " the top of the file, or --cold 4C --hold 12h");
+        "'core temp C' says nothing without a cold and an oven hour: add --cold 4C --bake-at 07:00"
+            + " to doughtide now, or lines such as 'cold: 4C' and 'bake at: 07:00' at the top of"
+            + " the file");
   }
 
   /** With what the readings of its probe teach of the cold. */

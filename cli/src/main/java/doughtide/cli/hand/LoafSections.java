@@ -40,8 +40,18 @@ public final class LoafSections {
 
   /** Adds when to shape, and what becomes of the loaf until the oven. */
   public static void add(PlannedLoaf loaf, Timeline timeline, Section.Builder body) {
+    add(loaf, timeline, 0, body);
+  }
+
+  /**
+   * The same of a dough in hand.
+   *
+   * @param nowHours hours from mixing until now: earlier looks at the jar are left out
+   */
+  static void add(PlannedLoaf loaf, Timeline timeline, double nowHours, Section.Builder body) {
     LoafSections sections = new LoafSections(loaf.proof(), loaf.shape().likely(), timeline);
-    sections.shape(loaf.shape(), body.section("shape", sections.ifNight("loaf.whenToShape")));
+    sections.shape(
+        loaf.shape(), nowHours, body.section("shape", sections.ifNight("loaf.whenToShape")));
     sections.add(sections.ifNight("loaf.atThatRise"), body);
   }
 
@@ -72,7 +82,7 @@ public final class LoafSections {
     }
   }
 
-  private void shape(ShapeForecast shape, Section.Builder to) {
+  private void shape(ShapeForecast shape, double nowHours, Section.Builder to) {
     to.window(Section.HERE, ifNight("loaf.endOfBulk"), shape.hours())
         .number("risePercent", "", shape.rise().likely(), Unit.PERCENT)
         .quantity("risePercent", "", range(shape.rise()))
@@ -84,7 +94,7 @@ public final class LoafSections {
       to.say(speech.say("loaf.watchFor"), watchFor(shape))
           .say(speech.say("loaf.whyThen"), why(shape))
           .say(speech.say("loaf.howSure"), howSure(shape));
-      rule(shape.rule(), to);
+      rule(shape.rule(), nowHours, to);
     }
   }
 
@@ -129,9 +139,9 @@ public final class LoafSections {
     }
   }
 
-  private void rule(JarRule rule, Section.Builder to) {
+  private void rule(JarRule rule, double nowHours, Section.Builder to) {
     Listing.Builder rows = to.listing("jarRule", "");
-    for (JarRule.AtHour look : rule.looks()) {
+    for (JarRule.AtHour look : lookingAhead(rule, nowHours)) {
       List<String> steps = new ArrayList<>();
       for (JarRule.Wait wait : look.waits()) {
         rows.row()
@@ -147,6 +157,10 @@ public final class LoafSections {
           speech.say("loaf.jarAt", Map.of("time", shortMoment(look.hours()))),
           speech.joined(steps));
     }
+  }
+
+  private static List<JarRule.AtHour> lookingAhead(JarRule rule, double nowHours) {
+    return rule.looks().stream().filter(look -> look.hours() >= nowHours).toList();
   }
 
   private String shortMoment(double hours) {

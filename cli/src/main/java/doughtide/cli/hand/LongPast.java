@@ -9,6 +9,7 @@ import doughtide.core.forecast.RiseForecast;
 import doughtide.core.loaf.Proof;
 import doughtide.core.quantity.Mass;
 import java.util.Map;
+import java.util.Optional;
 import java.util.OptionalDouble;
 
 /**
@@ -67,15 +68,29 @@ final class LongPast {
     return past.advice() + "\n" + speech.say("past.ready", values);
   }
 
-  private String advice() {
+  /** What to do with a dough of which no loaf is planned, if it is likely past its best. */
+  static Optional<String> pastBest(DoughInHand dough, Speech speech) {
+    double now = Math.min(dough.nowHours(), WaysOut.RUN_HOURS);
+    return pastBest(dough.forecast(WaysOut.RUN_HOURS), now, speech);
+  }
+
+  private static Optional<String> pastBest(RiseForecast bulk, double now, Speech speech) {
     double share = bulk.pastBest().probabilityBy(now);
-    return share >= HALF
-        ? speech.say("past.dough", Map.of("doughs", Long.toString(Math.round(10 * share))))
-        : InverseQuestions.leaveAt(bulk, now, now, now, plan, mass).stream()
-            .filter(each -> each.kind() == LeaveOption.Kind.SHAPE_NOW)
-            .findFirst()
-            .map(this::advice)
-            .orElseGet(() -> speech.say("past.otherOven"));
+    return Optional.of(Long.toString(Math.round(10 * share)))
+        .filter(doughs -> share >= HALF)
+        .map(doughs -> speech.say("past.dough", Map.of("doughs", doughs)));
+  }
+
+  private String advice() {
+    return pastBest(bulk, now, speech).orElseGet(this::ofShapedNow);
+  }
+
+  private String ofShapedNow() {
+    return InverseQuestions.leaveAt(bulk, now, now, now, plan, mass).stream()
+        .filter(each -> each.kind() == LeaveOption.Kind.SHAPE_NOW)
+        .findFirst()
+        .map(this::advice)
+        .orElseGet(() -> speech.say("past.otherOven"));
   }
 
   private String advice(LeaveOption shaped) {

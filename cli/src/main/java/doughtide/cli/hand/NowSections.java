@@ -9,6 +9,7 @@ import doughtide.cli.args.Speech;
 import doughtide.cli.args.Words;
 import doughtide.cli.file.ReadingsFile;
 import doughtide.cli.options.ProofOptions;
+import doughtide.core.document.ReadingsDocument;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.Flour;
 import doughtide.core.forecast.RiseForecast;
@@ -39,6 +40,9 @@ public final class NowSections {
   private static final int VERSION = 3;
   private static final double ON_TIME_HOURS = 0.05;
   private static final Rise HALF = Rise.ofPercent(50);
+  private static final Rise QUARTER = Rise.ofPercent(25);
+  private static final double STUCK_PERCENT = 10; // starting value
+  private static final double MOST = 0.8;
 
   /** The end of bulk fermentation, or a rise: when it comes, when it was expected first. */
   private record Point(
@@ -113,7 +117,8 @@ public final class NowSections {
     sections.waysOut(body);
     body.add(sections.rises(ahead));
     sections.legend(ahead, body);
-    sections.loaf.ifPresent(each -> LoafSections.add(each, sections.timeline, body));
+    sections.loaf.ifPresent(
+        each -> LoafSections.add(each, sections.timeline, dough.nowHours(), body));
     sections.shaped.ifPresent(each -> LoafSections.add(each, sections.timeline, body));
     body.warnings(sections.warnings());
     sections.understood(body.section("", speech.say("now.understood")));
@@ -261,7 +266,24 @@ public final class NowSections {
     if (planned.isPresent()) {
       return shapeHeadline(shape.orElseThrow());
     }
-    return rise.map(this::headline).orElseGet(() -> speech.say("now.beyond"));
+    OptionalDouble since = shapedHours();
+    if (since.isPresent()) {
+      return speech.say("now.shapedOnly", Map.of("time", moments.of(since)));
+    }
+    return rise.map(this::headline).orElseGet(this::beyond);
+  }
+
+  /** When it was noted that the loaf was shaped, or else went into the cold. */
+  private OptionalDouble shapedHours() {
+    ReadingsDocument.Head head = file.document().head();
+    return head.shapedHours().isPresent() ? head.shapedHours() : head.core().intoColdHours();
+  }
+
+  /** The jar was read beyond all rises whose times are wanted. */
+  private String beyond() {
+    String read = LoafSections.whole(100 * dough.highest());
+    return LongPast.pastBest(dough, speech)
+        .orElseGet(() -> speech.say("now.beyond", Map.of("rise", read)));
   }
 
   private String shapeHeadline(Point point) {
@@ -287,12 +309,18 @@ public final class NowSections {
   private String headline(Point point) {
     String rise = speech.percent(point.rise().orElseThrow().percent());
     OptionalDouble likely = point.now().likely();
-    return (likely.isEmpty()
-            ? speech.say("now.never", Map.of("rise", rise))
-            : speech.say(
-                "now.risen", Map.of("rise", rise, "time", moments.of(likely), "look", look(point))))
-        + "\n"
-        + pace(point);
+    if (likely.isEmpty()) {
+      return speech.say("now.never", Map.of("rise", rise)) + "\n" + pace(point);
+    }
+    Map<String, String> values =
+        Map.of("rise", rise, "time", moments.of(likely), "look", look(point));
+    if (!LongPast.isLong(likely.getAsDouble(), dough.nowHours())) {
+      return speech.say("now.risen", values) + "\n" + pace(point);
+    }
+    String since = speech.say("now.risenSince", values);
+    return LongPast.pastBest(dough, speech)
+        .map(advice -> advice + "\n" + since)
+        .orElse(since + "\n" + pace(point));
   }
 
   private String look(Point point) {
@@ -302,6 +330,20 @@ public final class NowSections {
   }
 
   private String pace(Point point) {
+    return paceAlone(point) + (isStuck() ? "\n" + speech.say("now.stuck") : "");
+  }
+
+  /** Whether the jar hardly moved when most such doughs were well on their way. */
+  private boolean isStuck() {
+    return file.bake().readings().stream()
+        .filter(reading -> reading.rise().isPresent())
+        .reduce((before, last) -> last)
+        .filter(last -> last.rise().orElseThrow().percent() < STUCK_PERCENT)
+        .filter(last -> dough.first().passes(QUARTER).probabilityBy(last.hours()) >= MOST)
+        .isPresent();
+  }
+
+  private String paceAlone(Point point) {
     if (isUnread()) {
       return speech.say("now.unread");
     }

@@ -5,9 +5,11 @@ import doughtide.core.forecast.RiseForecast;
 import doughtide.core.loaf.Proof;
 import doughtide.core.loaf.ShapeForecast;
 import doughtide.core.loaf.ShapeForecaster;
+import doughtide.core.quantity.Temperature;
 import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.function.Supplier;
 
 /**
  * A loaf that has been shaped: nothing is left to choose but when to bake it.
@@ -28,7 +30,7 @@ record ShapedLoaf(double hours, Proof proof, ShapeForecast.Night night) {
    */
   static Optional<ShapedLoaf> of(
       RiseForecast forecast, Proof proof, double shaped, OptionalDouble intoCold) {
-    Proof real = waited(proof, shaped, intoCold);
+    Proof real = waited(proof, shaped, intoCold, forecast);
     double end =
         Math.min(Math.max(shaped - proof.restHours(), 0), forecast.hours() - proof.restHours());
     return ShapeForecaster.of(forecast, real)
@@ -36,11 +38,20 @@ record ShapedLoaf(double hours, Proof proof, ShapeForecast.Night night) {
         .map(night -> new ShapedLoaf(shaped, real, night));
   }
 
-  /** The time in the room before the cold as it really was. */
-  private static Proof waited(Proof proof, double shaped, OptionalDouble intoCold) {
-    return intoCold.isPresent() && intoCold.getAsDouble() >= shaped && proof.room().isPresent()
-        ? proof.afterRoom(proof.room().get(), intoCold.getAsDouble() - shaped)
-        : proof;
+  /**
+   * The time before the cold as it really was; where no room was told of, the loaf keeps the
+   * temperature of its dough.
+   */
+  private static Proof waited(
+      Proof proof, double shaped, OptionalDouble intoCold, RiseForecast dough) {
+    double hours = intoCold.orElse(0) - shaped;
+    if (hours < 0 || intoCold.isEmpty() || (hours == 0 && proof.room().isEmpty())) {
+      return proof;
+    }
+    Supplier<Temperature> own =
+        () ->
+            Temperature.ofCelsius(dough.curves().get(0).celsiusAt(Math.min(shaped, dough.hours())));
+    return proof.afterRoom(proof.room().orElseGet(own), hours);
   }
 
   /** In a sentence. */

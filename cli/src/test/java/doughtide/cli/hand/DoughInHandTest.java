@@ -100,6 +100,51 @@ class DoughInHandTest {
     assertThat(now.out()).doesNotContain("jarRule");
   }
 
+  @Test
+  void aLoafWithoutAPlanIsAskedForItsOven() {
+    at("09:30", MIXED);
+    at("14:00", "note 55%");
+    CliRun noted = at("14:30", "note shaped");
+    assertThat(noted.out())
+        .contains("\nShaped at 14:30.")
+        .containsPattern("doughtide now\\s--cold 4C")
+        .doesNotContain("Risen 50 %");
+  }
+
+  @Test
+  void aLoafThatStoodInTheRoomGoesIntoTheColdWhenItWasNoted() {
+    at("09:30", NIGHT);
+    at("14:00", "note shaped");
+    at("14:45", "note into-cold");
+    assertThat(at("15:00", "now").out()).containsPattern("into the cold +Sat 14:45");
+  }
+
+  @Test
+  void aForgottenDoughIsBakedAtOnce() {
+    at("09:30", MIXED);
+    assertThat(on("2027-03-07T07:30", "now").out())
+        .startsWith("The dough is past its best in 10 cases of 10: bake it at once")
+        .contains("\nLikely risen 50 % since Sat ");
+    at("15:00", "note 120%");
+    assertThat(at("15:05", "now").out())
+        .startsWith("Shape now, or bake it soon in a tin: the jar has already shown 120 %.");
+  }
+
+  @Test
+  void aDoughThatDoesNotMoveIsDoubted() {
+    at("09:30", MIXED);
+    assertThat(at("11:30", "note 1%").out()).doesNotContain("hardly risen");
+    assertThat(at("15:30", "note 2%").out()).contains("\nIt has hardly risen,");
+  }
+
+  @Test
+  void looksAtTheJarThatAreOverAreNotGiven() {
+    at("09:30", NIGHT);
+    assertThat(at("09:35", "now").out()).contains("jar at Sat ");
+    CliRun later = on("2027-03-06T16:00", "now");
+    assertThat(later.out()).doesNotContainPattern("jar at Sat 1[0-5]:");
+  }
+
   /** The same dough, the same figures, whichever command reads its file. */
   @Test
   void riseAndNowSayTheSame() {

@@ -2,7 +2,7 @@ package doughtide.core.loaf;
 
 import doughtide.core.forecast.Distribution;
 import doughtide.core.forecast.RiseForecast;
-import doughtide.core.forecast.TimeWindow;
+import doughtide.core.quantity.Rise;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
@@ -48,24 +48,29 @@ final class MemberShapes {
   }
 
   /**
-   * The shape point of all of them, where there is one.
+   * The shape point of all of them, where there is one: its hours are those at which the jars of
+   * such doughs show the likely rise, which is what a baker at the bench waits for.
    *
    * @param bulk the forecast they are of
    */
   ShapeForecaster.Point point(RiseForecast bulk) {
-    Distribution hours = over(MemberShape::hours);
-    if (whyMissing(hours) != ShapeSearch.Missing.NOTHING) {
+    Distribution own = over(MemberShape::hours);
+    if (whyMissing(own) != ShapeSearch.Missing.NOTHING) {
       return ShapeForecaster.Point.NONE;
     }
-    TimeWindow window = hours.window();
-    ShapeForecast.RiseRange rises = ShapeForecast.RiseRange.of(over(MemberShape::jarPercent));
-    return new ShapeForecaster.Point(window, onLikelyLine(bulk, rises, window));
+    ShapeForecast.RiseRange rises = onLikelyLine(bulk, own.quantile(0.5).orElseThrow());
+    return new ShapeForecaster.Point(shownBy(bulk, rises).window(), rises);
+  }
+
+  /** When the jars of all doughs show the likely rise. */
+  Distribution shownBy(RiseForecast bulk, ShapeForecast.RiseRange rises) {
+    return bulk.passes(Rise.ofPercent(rises.likely().orElseThrow()));
   }
 
   /** The likely rise is the one that the likely jar shows at the likely hour. */
-  private static ShapeForecast.RiseRange onLikelyLine(
-      RiseForecast bulk, ShapeForecast.RiseRange rises, TimeWindow hours) {
-    double likely = bulk.likelyPercentAt(Math.min(hours.likely().orElseThrow(), bulk.hours()));
+  private ShapeForecast.RiseRange onLikelyLine(RiseForecast bulk, double likelyHours) {
+    ShapeForecast.RiseRange rises = ShapeForecast.RiseRange.of(over(MemberShape::jarPercent));
+    double likely = bulk.likelyPercentAt(Math.min(likelyHours, bulk.hours()));
     double low = Math.min(rises.low().orElse(likely), likely);
     double high = Math.max(rises.high().orElse(likely), likely);
     return new ShapeForecast.RiseRange(

@@ -25,9 +25,10 @@ import java.util.OptionalDouble;
  * for that. A warm dough has more rising ahead of it than a cool one, because it is livelier and
  * takes longer to cool down; it has to be shaped at a lower rise. Hours count from mixing.
  *
- * @param bulkEnd end of bulk fermentation, hours; never for members that have none
- * @param bulkEndOfMembers the same, one value a member in the order of the ensemble; positive
- *     infinity for a member that has none
+ * @param bulkEnd end of bulk fermentation, hours: when the jar of a dough shows the likely rise;
+ *     never for members whose jar does not
+ * @param bulkEndOfMembers when the loaf of each member would come out right, in the order of the
+ *     ensemble, whatever its jar shows then; positive infinity for a member that has none
  * @param rise the rise that shows it in a sample jar kept with the dough, which nobody folds or
  *     shapes: of a slow dough, the likely, of a quick one, in the order of their heights
  * @param loafRise rise of the loaf just shaped, over the dough after mixing: less than the jar's by
@@ -77,7 +78,7 @@ public record ShapeForecast(
   /**
    * {@return the same with the hours of other members}
    *
-   * @param hoursOfMembers end of bulk fermentation, one value a member
+   * @param hoursOfMembers when the loaf of each would come out right
    * @hidden
    */
   @Internal

@@ -88,7 +88,7 @@ public final class ShapeForecaster {
   /**
    * The end of bulk fermentation.
    *
-   * @param hours from mixing
+   * @param hours from mixing at which the jars of such doughs show the likely rise
    * @param rise that the jar shows then
    */
   public record Point(TimeWindow hours, ShapeForecast.RiseRange rise) implements Serializable {
@@ -170,7 +170,7 @@ public final class ShapeForecaster {
         night(bulkEnd + proof.restHours(), jar, curve -> shapedWhen(curve, jar));
     warnings.addAll(ProofWarnings.ofNight(night, target, proof));
     return new ShapeForecast(
-        solved.over(MemberShape::hours),
+        solved.shownBy(weighted, shown),
         Arrays.stream(ends).boxed().toList(),
         shown,
         ShapeForecast.RiseRange.of(solved.over(MemberShape::loafPercent)),

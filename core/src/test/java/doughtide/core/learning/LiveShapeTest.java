@@ -101,7 +101,9 @@ class LiveShapeTest {
       double[] alike = DoubleStream.generate(() -> 1).limit(each.length).toArray();
       ShapeTable loaves = ShapeTable.of(anew.at(each, alike), NIGHT);
       double[] hours = loaves.hoursOf(IntStream.range(0, each.length).toArray());
-      return new Both(live.shape().hours(), Distribution.of(hours).window(), live.isRefitted());
+      double likely = Distribution.of(hours).quantile(0.5).orElseThrow();
+      Rise jar = Rise.ofPercent(anew.likelyPercentAt(likely));
+      return new Both(live.shape().hours(), anew.hoursToRise(jar), live.isRefitted());
     }
 
     private static void no(Reading reading, ReadingDoubt doubt) {}

@@ -79,8 +79,20 @@ class ShapeForecasterTest {
     assertThat(shape.bulkEndOfMembers()).hasSize(64);
     assertThat(shape.bulkEndOfMembers().stream().filter(each -> each < median).count())
         .isEqualTo(32);
-    assertThat(shape.bulkEnd().probabilityBy(median)).isEqualTo(0.5);
     assertThat(shape.bulkEnd().window()).isEqualTo(shape.hours());
+  }
+
+  /** A cold that may be warm makes nobody shape a dough just mixed: the jar says when. */
+  @Test
+  void theHoursAreThoseAtWhichTheJarShowsTheLikelyRise() {
+    ShapeForecast shape = shape(24, Proof.inCold(FRIDGE, 16));
+    Rise jar = Rise.ofPercent(shape.rise().likely().orElseThrow());
+    TimeWindow shown = bulkAt(24).hoursToRise(jar);
+
+    assertThat(shape.hours()).isEqualTo(shown);
+    assertThat(shape.hours().early().orElseThrow()).isGreaterThan(1);
+    assertThat(shape.bulkEndOfMembers().stream().min(Double::compare).orElseThrow())
+        .isLessThan(shape.hours().early().orElseThrow());
   }
 
   @Test
