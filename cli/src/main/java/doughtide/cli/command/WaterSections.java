@@ -250,11 +250,14 @@ final class WaterSections {
             "frictionKelvin", shown("rule, friction once"), mixed.friction().kelvin(), Unit.KELVIN)
         .number(
             "warmingKelvin", shown("rule, warming first"), mixed.warming().kelvin(), Unit.KELVIN);
+    double kelvin = mixed.mixing().kelvin();
+    String warming = Words.rounded(kelvin, 1) + "C";
     body.paragraph()
         .say(
-            "Write it next time as --warming, or keep it with --mixer, --starter-file and --save. A"
+            "Write it next time as --warming "
+                + warming
+                + ", or keep it with --mixer, --starter-file and --save. A"
                 + " negative number means that the dough lost heat to hands, bowl and air.");
-    double kelvin = mixed.mixing().kelvin();
     return (kelvin < 0 ? "In mixing the dough lost " : "Mixing warmed the dough by ")
         + Unit.KELVIN.text(Math.abs(kelvin))
         + ": water of "

@@ -22,7 +22,7 @@ public final class DoughWarnings {
     if (formula.starter().condition() != StarterCondition.RIPE) {
       warnings.add(Warning.Kind.STARTER.with());
     }
-    double p = formula.prefermentedFlour();
+    double p = Math.rint(formula.prefermentedFlour() * 1000) / 1000; // as it is said
     if (p < LITTLE_STARTER || p > MUCH_STARTER) {
       warnings.add(unusual(Warning.Kind.UNUSUAL_STARTER, p, LITTLE_STARTER, MUCH_STARTER));
     }
