@@ -91,7 +91,7 @@ public final class DoughSteps {
     if (end.isEmpty() || shape.likely().isEmpty()) {
       return bulkOnly();
     }
-    steps.add(step("step.bulkEnd", end.get(), rise(shape.rise())));
+    steps.add(step("step.bulkEnd", end.get(), likely(shape.rise())));
     TimeSpan shaped = end.get().later(proof.restHours());
     TimeSpan atBench =
         new TimeSpan(end.get().earlyHours(), end.get().likelyHours(), shaped.lateHours());
@@ -131,8 +131,15 @@ public final class DoughSteps {
     if (range.likely().isEmpty() || range.low().isEmpty() || range.high().isEmpty()) {
       return "";
     }
-    String likely = say.percent(Math.rint(range.likely().getAsDouble()));
     String all = say.range(range.low().getAsDouble(), range.high().getAsDouble());
-    return words.say("sheet.rise", Map.of("rise", likely)) + " (" + all + ")";
+    return likely(range) + " (" + all + ")";
+  }
+
+  /** The one rise at which every dough is shaped. */
+  private String likely(ShapeForecast.RiseRange range) {
+    return range.likely().isEmpty()
+        ? ""
+        : words.say(
+            "sheet.rise", Map.of("rise", say.percent(Math.rint(range.likely().getAsDouble()))));
   }
 }

@@ -262,7 +262,7 @@ class HandoutsTest {
             .findFirst()
             .orElseThrow();
     assertThat(cell.hours()).isEqualTo(end.when());
-    assertThat(end.forecast()).startsWith("rise " + Math.round(cell.jarPercent()) + "%");
+    assertThat(end.forecast()).isEqualTo("rise " + Math.round(cell.jarPercent()) + "%");
     assertThat(sheet.answer().orElseThrow()).contains(Math.round(cell.jarPercent()) + "%");
   }
 
