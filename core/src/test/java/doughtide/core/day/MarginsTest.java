@@ -90,7 +90,7 @@ class MarginsTest {
     return checked;
   }
 
-  private static void check(String day, BakePlan plan) {
+  static void check(String day, BakePlan plan) {
     double good = good(plan, BakeStep.Kind.READY, 0);
     assertThat(good).isCloseTo(plan.goodShare(), within(ONE_MEMBER));
     for (StepMargin margin : plan.margins()) {
