@@ -12,6 +12,7 @@ import doughtide.cli.options.ProofOptions;
 import doughtide.core.document.ReadingsDocument;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.Flour;
+import doughtide.core.forecast.ReadingNoise;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.forecast.Warning;
@@ -303,7 +304,37 @@ public final class NowSections {
     return speech.say(shapeHours > dough.nowHours() ? "now.shape" : "now.shapeNow", values)
         + "\n"
         + pace(point)
+        + readHigher(shapeHours)
         + bestWay();
+  }
+
+  /** The last reading, if it stands above the rise to shape at though that is to come. */
+  private String readHigher(double shapeHours) {
+    double shown = jar.orElseThrow().rise().likely().orElseThrow();
+    return lastRise()
+        .filter(reading -> shapeHours > dough.nowHours() && percent(reading) >= shown)
+        .map(
+            reading -> {
+              Rise rise = reading.rise().orElseThrow();
+              long points = Math.round(100 * ReadingNoise.standard().riseDeviation(rise));
+              Map<String, String> values =
+                  Map.of(
+                      "rise", speech.percent(rise.percent()),
+                      "time", moments.of(OptionalDouble.of(reading.hours())),
+                      "points", Long.toString(points));
+              return "\n" + speech.say("now.readHigher", values);
+            })
+        .orElse("");
+  }
+
+  private Optional<Reading> lastRise() {
+    return file.bake().readings().stream()
+        .filter(reading -> reading.rise().isPresent())
+        .reduce((before, last) -> last);
+  }
+
+  private static double percent(Reading reading) {
+    return reading.rise().orElseThrow().percent();
   }
 
   private String headline(Point point) {
@@ -394,7 +425,7 @@ public final class NowSections {
       Advice advice = Advice.of(speech.words(), each.doubt());
       String why = Speech.plain(advice.text());
       String remedy = Speech.plain(advice.remedy());
-      double percent = each.reading().rise().orElseThrow().percent();
+      double percent = percent(each.reading());
       rows.row()
           .moment("hours", "", OptionalDouble.of(each.reading().hours()))
           .number("risePercent", "", percent, Unit.PERCENT)
@@ -508,11 +539,9 @@ public final class NowSections {
   }
 
   private String readings() {
-    List<Reading> all = file.bake().readings();
     String count = speech.counted("now.reading", file.given()) + leftOut();
-    Optional<Reading> last =
-        all.stream().filter(reading -> reading.rise().isPresent()).reduce((a, b) -> b);
-    return last.map(
+    return lastRise()
+        .map(
             reading ->
                 speech.joined(
                     List.of(

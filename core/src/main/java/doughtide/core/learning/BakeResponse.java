@@ -1,6 +1,7 @@
 package doughtide.core.learning;
 
 import doughtide.core.forecast.Belief;
+import doughtide.core.forecast.ReadingNoise;
 import doughtide.core.quantity.Rise;
 import doughtide.core.rise.RiseCurve;
 import doughtide.core.rise.RiseModel;

@@ -3,6 +3,7 @@ package doughtide.core.learning;
 import doughtide.core.Internal;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.forecast.Distribution;
+import doughtide.core.forecast.ReadingNoise;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.loaf.Proof;

@@ -1,5 +1,6 @@
 package doughtide.core.learning;
 
+import doughtide.core.forecast.ReadingNoise;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.quantity.Rise;
 import java.util.Arrays;

@@ -1,5 +1,6 @@
 package doughtide.core.learning;
 
+import doughtide.core.forecast.ReadingNoise;
 import doughtide.core.forecast.Unknown;
 import java.util.ArrayList;
 import java.util.Arrays;

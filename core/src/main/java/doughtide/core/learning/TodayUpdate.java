@@ -2,6 +2,7 @@ package doughtide.core.learning;
 
 import doughtide.core.Internal;
 import doughtide.core.forecast.Belief;
+import doughtide.core.forecast.ReadingNoise;
 import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.rise.RiseParameters;
 import doughtide.core.rise.RiseParameters.RateCurves;

@@ -1,5 +1,6 @@
 package doughtide.core.learning;
 
+import doughtide.core.forecast.ReadingNoise;
 import java.util.ArrayList;
 import java.util.List;
 import org.apache.commons.math3.fitting.leastsquares.ValueAndJacobianFunction;

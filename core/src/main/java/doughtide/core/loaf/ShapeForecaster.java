@@ -177,7 +177,7 @@ public final class ShapeForecaster {
         target,
         Optional.of(night),
         spoils(jar),
-        JarRule.of(bulk.curves(), ends, bulkEnd),
+        JarRule.of(bulk.curves(), bulk.ensemble().weights(), ends, bulkEnd),
         warnings);
   }
 

@@ -4,6 +4,7 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
 import doughtide.core.forecast.Belief;
+import doughtide.core.forecast.ReadingNoise;
 import doughtide.core.forecast.Unknown;
 import doughtide.core.rise.RiseCurve;
 import doughtide.core.rise.RiseModel;

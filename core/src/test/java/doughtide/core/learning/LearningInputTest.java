@@ -6,6 +6,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.forecast.Belief;
+import doughtide.core.forecast.ReadingNoise;
 import doughtide.core.forecast.Unknown;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Rise;

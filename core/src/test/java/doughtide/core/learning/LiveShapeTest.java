@@ -9,6 +9,7 @@ import doughtide.core.forecast.Distribution;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.forecast.TimeWindow;
+import doughtide.core.loaf.JarRule;
 import doughtide.core.loaf.LoafSettings;
 import doughtide.core.loaf.Proof;
 import doughtide.core.loaf.ShapeForecaster;
@@ -67,6 +68,22 @@ class LiveShapeTest {
         .isCloseTo(target, within(5.0));
     assertThat(dough.ovenPercentIfShapedAt(shape - 1).quantile(0.5).orElseThrow())
         .isLessThan(target - 5);
+  }
+
+  /** What the rule says of a height is what the dough says once that height is noted. */
+  @Test
+  void theRuleOfTheJarIsWhatAReadingSays() {
+    List<JarRule.AtHour> looks = SHAPED.shapeForecast().rule().looks();
+
+    assertThat(looks).hasSize(3);
+    for (JarRule.AtHour look : looks) {
+      for (JarRule.Wait wait : look.waits()) {
+        LiveDough dough = read(SHAPED, look.hours(), wait.risePercent());
+        assertThat(dough.shape().hours().likely().orElseThrow())
+            .as("%s h, %s %%", look.hours(), wait.risePercent())
+            .isCloseTo(look.hours() + wait.hours(), within(0.4));
+      }
+    }
   }
 
   @Test

@@ -5,6 +5,7 @@ import doughtide.core.dough.Flour;
 import doughtide.core.dough.FlourClass;
 import doughtide.core.dough.StarterShare;
 import doughtide.core.forecast.Belief;
+import doughtide.core.forecast.ReadingNoise;
 import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Share;
 import doughtide.core.quantity.Temperature;

@@ -3,6 +3,7 @@ package doughtide.core.learning;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.StarterShare;
 import doughtide.core.forecast.Belief;
+import doughtide.core.forecast.ReadingNoise;
 import doughtide.core.forecast.Unknown;
 import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Share;

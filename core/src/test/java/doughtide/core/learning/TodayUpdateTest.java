@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.forecast.Belief;
+import doughtide.core.forecast.ReadingNoise;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.forecast.TimeWindow;

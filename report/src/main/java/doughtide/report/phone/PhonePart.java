@@ -2,11 +2,11 @@ package doughtide.report.phone;
 
 import doughtide.core.document.ReadingsDocument;
 import doughtide.core.forecast.Ensemble;
+import doughtide.core.forecast.ReadingNoise;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.learning.Bake;
 import doughtide.core.learning.LiveDough;
 import doughtide.core.learning.Reading;
-import doughtide.core.learning.ReadingNoise;
 import doughtide.core.rise.RiseCurve;
 import doughtide.core.rise.RiseModel;
 import doughtide.report.chart.ChartSize;

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 import static org.assertj.core.api.Assertions.withinPercentage;
 
 import doughtide.core.dough.DoughFormula;
+import doughtide.core.forecast.ReadingNoise;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.forecast.TimeWindow;
@@ -12,7 +13,6 @@ import doughtide.core.learning.JarError;
 import doughtide.core.learning.LiveDough;
 import doughtide.core.learning.Reading;
 import doughtide.core.learning.ReadingDoubt;
-import doughtide.core.learning.ReadingNoise;
 import doughtide.core.loaf.Proof;
 import doughtide.core.loaf.ShapeForecaster;
 import doughtide.core.quantity.Rise;

@@ -1,4 +1,4 @@
-package doughtide.core.learning;
+package doughtide.core.forecast;
 
 import doughtide.core.Internal;
 import doughtide.core.quantity.Checks;
@@ -56,13 +56,13 @@ public record ReadingNoise(
    *
    * @param residual in standard deviations
    */
-  double robust(double residual) {
+  public double robust(double residual) {
     double nu = degreesOfFreedom;
     return Math.signum(residual) * Math.sqrt((nu + 1) * Math.log1p(residual * residual / nu));
   }
 
   /** Derivative of {@link #robust}. */
-  double robustSlope(double residual) {
+  public double robustSlope(double residual) {
     double nu = degreesOfFreedom;
     double root = Math.abs(robust(residual));
     if (root < 1e-9) {
