@@ -308,11 +308,11 @@ public final class NowSections {
         + bestWay();
   }
 
-  /** The last reading, if it stands above the rise to shape at though that is to come. */
+  /** The last reading, if it has the rise to shape at though that is to come. */
   private String readHigher(double shapeHours) {
-    double shown = jar.orElseThrow().rise().likely().orElseThrow();
+    long shown = Math.round(jar.orElseThrow().rise().likely().orElseThrow());
     return lastRise()
-        .filter(reading -> shapeHours > dough.nowHours() && percent(reading) >= shown)
+        .filter(reading -> shapeHours > dough.nowHours() && Math.round(percent(reading)) >= shown)
         .map(
             reading -> {
               Rise rise = reading.rise().orElseThrow();

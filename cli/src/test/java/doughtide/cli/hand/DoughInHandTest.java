@@ -67,6 +67,18 @@ class DoughInHandTest {
             line -> assertThat(line.codePointCount(0, line.length())).isLessThanOrEqualTo(80));
   }
 
+  /** Else the answer would say to wait for a height that the jar has passed. */
+  @Test
+  void aReadingOfTheRiseToShapeAtThatComesEarlyIsToBeReadAgain() throws IOException {
+    at("09:30", NIGHT);
+    CliRun noted = at("11:10", "note 11:05 20%");
+
+    assertThat(noted.out())
+        .containsPattern("\nShape about 1\\d:\\d\\d when the jar shows 20 %; look")
+        .contains("\nThe 20 % read at 11:05 is that much already; one reading may mislead by 7\n");
+    assertThat(at("11:40", "note 11:35 12%").out()).doesNotContain("is that much already");
+  }
+
   @Test
   void aProbeInTheLoafIsNotedAndTeachesTheCold() throws IOException {
     at("09:30", NIGHT);
