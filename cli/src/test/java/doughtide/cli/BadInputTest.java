@@ -111,6 +111,8 @@ class BadInputTest {
         "wanted --bulk 6h --dough-temp 24C --all-flour 1kg --dough-mass 2kg | exclude each other",
         "wanted --bulk 6h --dough-temp 24C --all-flour 1g | is outside",
         "wanted --bulk 6h --starter 15% --room 39C | no hours are given",
+        "start neu --dough-temp 25C --room x | --room x is not a temperature",
+        "start neu --dough-temp 25C --dough-mass x | --dough-mass x is not a mass",
         "class-day | --ready-at is missing",
         "class-day none.csv --at-the-bench 07:00-22:00 | --ready-at is missing",
         "class-day none.csv --ready-at 2027-03-14T12:00 | --at-the-bench is missing",

@@ -157,7 +157,8 @@ class ManyDoughsTest {
     }
 
     assertThat(before).hasSizeBetween(10, 29);
-    assertThat(engine().waitFor()).isZero();
+    int end = engine().waitFor();
+    assertThat(end).as(Files.readString(folder.resolve("engine.log"))).isZero();
     assertThat(answers()).isEqualTo(Files.readString(folder.resolve("forecasts.csv")));
     for (Path each : before) {
       assertThat(Files.getLastModifiedTime(each)).as(each.toString()).isEqualTo(written.get(each));

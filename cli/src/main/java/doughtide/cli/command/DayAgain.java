@@ -192,7 +192,7 @@ final class DayAgain {
     for (int dough = 0; dough < file.doughs().size(); dough++) {
       doughs.add(dough(dough));
     }
-    DayPlan rest = RestPlanner.plan(doughs, file.hands(), this::obstacle);
+    DayPlan rest = rest(doughs);
     return new AgainAnswer(
         command,
         file,
@@ -201,6 +201,16 @@ final class DayAgain {
         rest,
         readings.values().stream().map(TodayReadings::count).toList(),
         clock.times());
+  }
+
+  private DayPlan rest(List<RestPlanner.Dough> doughs) {
+    try {
+      return RestPlanner.plan(doughs, file.hands(), this::obstacle);
+    } catch (InputException e) {
+      throw e.key().equals(RestPlanner.NO_TIME)
+          ? new InputException(e.key(), e.getMessage() + " with --" + PlanClock.BENCH)
+          : e;
+    }
   }
 
   private InputException obstacle(DayAnswer found) {

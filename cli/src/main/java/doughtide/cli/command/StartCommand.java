@@ -120,6 +120,7 @@ public final class StartCommand implements Command {
     TemperatureOptions.refuseVesselWithoutRoom(arguments);
     ZonedDateTime mixed = mixed(arguments, environment);
     Map<String, String> head = head(arguments, mixed);
+    checkRoom(arguments);
     String text = DoughNotes.started(head, arguments.has(JAR_HEIGHT));
     ReadingsDocument document =
         ReadingsDocument.read(
@@ -149,6 +150,14 @@ public final class StartCommand implements Command {
         ClockTimes.parse("--" + MIXED_AT, text.get(), zone, environment.now()).start();
     boolean yesterday = !ClockText.isDated(text.get()) && moment.isAfter(now.plus(YESTERDAY));
     return yesterday ? moment.minusDays(1) : moment;
+  }
+
+  /** Under the names of options; as lines of the file they would have those of the file. */
+  private static void checkRoom(Arguments arguments) {
+    arguments.temperature(RoomText.ROOM);
+    RoomText.mass(arguments);
+    RoomText.covered(arguments, arguments.catalogue());
+    RoomText.cover(arguments, arguments.catalogue());
   }
 
   private static Map<String, String> head(Arguments arguments, ZonedDateTime mixed) {

@@ -299,7 +299,7 @@ record DayTimetable(List<DayStep> steps, List<OvenLoad> loads) {
   /** As late as a pair of hands is free for it, and not more than an hour too early. */
   private static boolean addSwitch(
       List<DayStep> steps, BusyHands busy, OvenLoad load, BakeDay day, int hands) {
-    double latest = load.fromHour() - day.oven().preheatHours();
+    double latest = load.fromHour() - Math.max(day.oven().preheatHours(), HandsOnTime.SWITCH_HOURS);
     List<Double> hours = new ArrayList<>(List.of(latest));
     steps.stream()
         .map(each -> each.step().fromHour() - HandsOnTime.SWITCH_HOURS)

@@ -161,7 +161,7 @@ record Draft(
 
   /** Not while hands are busy shaping: then the oven is switched on just before. */
   private static double preheatHour(BakeDay day, double basketHour, double ovenHour) {
-    double hour = ovenHour - day.oven().preheatHours();
+    double hour = ovenHour - Math.max(day.oven().preheatHours(), HandsOnTime.SWITCH_HOURS);
     double shape = basketHour - day.restHours();
     boolean busy = hour + HandsOnTime.SWITCH_HOURS > shape && hour < basketHour;
     return busy ? Math.min(hour, shape - HandsOnTime.SWITCH_HOURS) : hour;

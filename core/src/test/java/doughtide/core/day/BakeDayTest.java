@@ -192,6 +192,10 @@ class BakeDayTest {
   @Test
   void stepsThatOverlapAreNone() {
     assertThat(DAY.stepsAfterBulk(ProofKind.ROOM, 15, 17)).isPresent();
+    BakeDay hotAtOnce = DAY.toBuilder().oven(new Oven(0, 0.75, 1.5, 2)).build();
+    assertThat(hotAtOnce.stepsAfterBulk(ProofKind.ROOM, 15, 17))
+        .as("hands first switch")
+        .isPresent();
     assertThat(DAY.stepsAfterBulk(ProofKind.ROOM, 15, 14.67)).isEmpty();
     assertThat(DAY.stepsAfterBulk(ProofKind.COLD, 15, 15.85)).isPresent();
     assertThat(DAY.stepsAfterBulk(ProofKind.COLD, 15, 15.8)).isEmpty();

@@ -31,6 +31,8 @@ import java.util.stream.IntStream;
  */
 @Internal
 public final class RestPlanner {
+  /** The key of the refusal of hours at the bench that are too few. */
+  public static final String NO_TIME = "day.again.bench";
 
   /** What was not meant must bring more than one dough in ten right (our choice). */
   private static final double ONE_IN_TEN = 0.1;
@@ -141,7 +143,7 @@ public final class RestPlanner {
   private static InputException named(String name, InputException why) {
     return name.isEmpty()
         ? why
-        : new InputException("day.again", "'" + name + "': " + why.getMessage());
+        : new InputException(why.key(), "'" + name + "': " + why.getMessage());
   }
 
   /** What the other doughs take that are mixed: those without a way yet their folds. */

@@ -117,11 +117,11 @@ final class RestSearch {
 
   /** Why there is no way on: it is too cold to say anything, or there is no time to bake. */
   InputException whyNone() {
-    return new InputException(
-        "day.again",
-        bulk.curves().isEmpty()
-            ? "the model gives no hours for a dough so cold"
-            : "the hours at the bench leave no time to bake the rest: give more of them");
+    return bulk.curves().isEmpty()
+        ? new InputException("day.again", "the model gives no hours for a dough so cold")
+        : new InputException(
+            RestPlanner.NO_TIME,
+            "the hours at the bench leave no time to bake the rest: give more of them");
   }
 
   /** As meant, and in the cold too where the loaves are not shaped yet. */
