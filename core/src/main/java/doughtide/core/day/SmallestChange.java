@@ -50,6 +50,7 @@ final class SmallestChange {
           Kind.OVEN_CAPACITY);
 
   private static final int MOST_EDGES = 8;
+  private static final int MOST_NOT_HELD = 2;
   private static final int MOST_LOAVES = 500;
   private static final int MOST_HANDS = 20;
   private static final double[] EVERY_TIME_HOURS = {0.5, 1, 1.5, 2, 3};
@@ -63,6 +64,7 @@ final class SmallestChange {
   private final boolean alone;
   private final SearchControl control;
   private final Taken taken;
+  private int notHeld; // edges that helped only beside the search of their own day
 
   /**
    * @param candidates all doughs of the day
@@ -185,7 +187,34 @@ final class SmallestChange {
     }
     return new DayPlanner(changed(trial, own), trial.hands(), control.silently(), taken)
         .quickly()
+        .filter(plan -> holdsByItself(trial))
         .map(plan -> new Remedy(trial.changes(), plan));
+  }
+
+  /**
+   * A near miss may hold where the search of its own day looks at other plans: so that is asked.
+   */
+  private boolean holdsByItself(Trial trial) {
+    if (candidates.size() > 1 || !isEdge(trial)) {
+      return true;
+    }
+    if (notHeld >= MOST_NOT_HELD) {
+      return false;
+    }
+    BakeDay then = trial.days().get(dough).toBuilder().plans(1).build();
+    DoughCandidates own =
+        DoughCandidates.of(
+            candidates.get(dough).model(), then, GRID_OF_ONE_HOURS, true, control.silently());
+    boolean holds =
+        new DayPlanner(List.of(own), trial.hands(), control.silently(), taken)
+            .quickly()
+            .isPresent();
+    notHeld += holds ? 0 : 1;
+    return holds;
+  }
+
+  private static boolean isEdge(Trial trial) {
+    return trial.last() == Kind.BENCH_EARLIER || trial.last() == Kind.BENCH_LONGER;
   }
 
   /** All doughs then; equal ones are searched once. */
@@ -206,8 +235,7 @@ final class SmallestChange {
   private DoughCandidates changed(int number, Trial trial) {
     DoughCandidates now = candidates.get(number);
     BakeDay then = trial.days().get(number).toBuilder().plans(1).build();
-    boolean edge = trial.last() == Kind.BENCH_EARLIER || trial.last() == Kind.BENCH_LONGER;
-    if (edge && number == dough) {
+    if (isEdge(trial) && number == dough) {
       return now.nearMissesOn(then, control.silently());
     }
     if (then.equals(now.day().toBuilder().plans(1).build())) {

@@ -75,6 +75,15 @@ class CommonDaysTest {
           .isGreaterThanOrEqualTo(DayPlanner.LEAST_GOOD_SHARE);
       DayPlannerTest.checkReplay("morning " + ready, plan.plans().get(0), false);
     }
+    // The change that is told makes a day that has a plan by its own search.
+    BakeDay day = day(36, daily(WORKER)).build();
+    DayAnswer.Remedy told =
+        DayPlanner.plan(List.of(day), 1, SearchControl.none())
+            .obstacle()
+            .orElseThrow()
+            .remedy()
+            .orElseThrow();
+    planned(told.day().plans().get(0).day());
   }
 
   /** Nobody can feed a starter for six students who mix on Saturday morning: it is brought. */
