@@ -126,7 +126,7 @@ function Dough(article) {
   function windowOf(event) {
     if (isGiven()) { return event.first; }
     if (!windows[event.key]) {
-      const of = distribution(event.members, weights, event.order);
+      const of = whenIs(dough, weights, event);
       windows[event.key] = [0.1, 0.5, 0.9].map(level => quantile(of, level));
     }
     return windows[event.key];
@@ -163,7 +163,7 @@ function Dough(article) {
   }
   function twenty() {
     const there = data.dots ? list(data.dots) : [];
-    const of = distribution(answer.members, weights, answer.order);
+    const of = whenIs(dough, weights, answer);
     const times = [];
     for (let i = 0; i < 20; i++) {
       times.push(!isGiven() ? quantile(of, (i + 0.5) / 20) : i < there.length ? there[i] : Infinity);

@@ -192,12 +192,21 @@ function doubt(dough, before, reading) {
   if (!fell && clock > Math.max(mark, least)) { return 'CLOCK_WRONG'; }
   return mark >= least ? 'MARK_MOVED' : 'OTHER_DOUGH';
 }
-// When to look next for the rise that the jar shows when it is time to shape, or for another event.
-function lookFor(dough, weights, event, last) {
+// When the jar of each member shows the rise at which to shape, or when another event comes; with the order.
+function timesOf(dough, weights, event) {
   const at = quantile(distribution(event.members, weights, event.order), 0.5);
-  if (event.key !== 'shape' || !isFinite(at)) { return nextLook(dough, weights, event.members, event.order, last); }
+  if (event.key !== 'shape' || !isFinite(at)) { return { times: event.members, order: event.order }; }
   const times = hoursTo(dough, quantile(distribution(highest(dough, at), weights), 0.5));
-  return nextLook(dough, weights, times, sorted(times), last);
+  return { times: times, order: sorted(times) };
+}
+function whenIs(dough, weights, event) {
+  const of = timesOf(dough, weights, event);
+  return distribution(of.times, weights, of.order);
+}
+// When to look next for it.
+function lookFor(dough, weights, event, last) {
+  const of = timesOf(dough, weights, event);
+  return nextLook(dough, weights, of.times, of.order, last);
 }
 // The hour at which one more reading narrows the times most, before the early one; NaN for now.
 function nextLook(dough, weights, times, order, last) {
