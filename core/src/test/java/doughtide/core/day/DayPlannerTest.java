@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import doughtide.core.feeding.FeedAmounts;
+import doughtide.core.forecast.Distribution;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.loaf.PieceForm;
@@ -171,9 +172,12 @@ class DayPlannerTest {
         .isCloseTo(plan.shapeRise().fraction(), within(0.08));
 
     ShapeForecaster shaping = ShapeForecaster.of(bulk, plan.proof()).folded(plan.strength());
-    TimeWindow shape = shaping.point().hours();
+    TimeWindow shape =
+        Distribution.of(
+                shaping.forecast().bulkEndOfMembers().stream().mapToDouble(each -> each).toArray())
+            .window();
     assertThat(bulkHours)
-        .as("%s: shaped inside the window of the shape point", name)
+        .as("%s: shaped inside the hours at which the loaves of such doughs come out right", name)
         .isBetween(shape.early().orElseThrow(), shape.late().orElse(Double.POSITIVE_INFINITY));
 
     ShapeForecast.Night night = shaping.nightIfShapedAt(bulkHours).orElseThrow();
