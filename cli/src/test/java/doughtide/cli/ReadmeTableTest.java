@@ -26,7 +26,7 @@ class ReadmeTableTest {
             .takeWhile(l -> !l.equals("```"))
             .toList();
 
-    CliRun run = CliRun.in(TestEnvironment.in(folder), words);
+    CliRun run = CliRun.in(TestEnvironment.in(folder).usual(), words);
 
     assertThat(table).hasSizeGreaterThan(3);
     assertThat(run.out().lines()).containsAll(table);
