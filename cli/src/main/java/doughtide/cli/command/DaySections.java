@@ -36,6 +36,7 @@ import doughtide.core.forecast.Warning;
 import doughtide.report.words.FeedWords;
 import doughtide.report.words.WaterWords;
 import java.util.ArrayList;
+import java.util.Comparator;
 import java.util.List;
 import java.util.Optional;
 import java.util.stream.Collectors;
@@ -140,7 +141,20 @@ final class DaySections {
         + DayText.step(first.step())
         + "). Margin "
         + Words.duration(best().marginHours())
+        + "; "
+        + leastSure()
         + ".";
+  }
+
+  /** How many doughs come out right, of the dough of which the fewest do. */
+  private String leastSure() {
+    BakePlan least =
+        best().plans().stream().min(Comparator.comparingDouble(BakePlan::goodShare)).orElseThrow();
+    String whose =
+        isOneDough()
+            ? ""
+            : "of the least sure, '" + options.names().get(best().plans().indexOf(least)) + "', ";
+    return whose + DayText.doughsRight(least);
   }
 
   private DayPlan best() {
