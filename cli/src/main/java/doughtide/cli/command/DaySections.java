@@ -141,20 +141,20 @@ final class DaySections {
         + DayText.step(first.step())
         + "). Margin "
         + Words.duration(best().marginHours())
-        + "; "
-        + leastSure()
-        + ".";
+        + ". "
+        + leastSure();
   }
 
   /** How many doughs come out right, of the dough of which the fewest do. */
   private String leastSure() {
+    List<BakePlan> plans = best().plans();
     BakePlan least =
-        best().plans().stream().min(Comparator.comparingDouble(BakePlan::goodShare)).orElseThrow();
+        plans.stream().min(Comparator.comparingDouble(BakePlan::goodShare)).orElseThrow();
     String whose =
         isOneDough()
             ? ""
-            : "of the least sure, '" + options.names().get(best().plans().indexOf(least)) + "', ";
-    return whose + DayText.doughsRight(least);
+            : "Of '" + options.names().get(plans.indexOf(least)) + "', the least sure, ";
+    return whose + DayText.doughsRight(least) + " by the clock alone: shape by the jar.";
   }
 
   private DayPlan best() {
