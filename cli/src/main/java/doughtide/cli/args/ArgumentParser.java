@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
+import java.util.regex.Pattern;
 import org.apache.commons.cli.CommandLine;
 import org.apache.commons.cli.DefaultParser;
 import org.apache.commons.cli.MissingArgumentException;
@@ -22,6 +23,7 @@ import org.apache.commons.cli.UnrecognizedOptionException;
 /** Turns the words after a command's name into {@link Arguments}. */
 public final class ArgumentParser {
 
+  private static final Pattern BELOW_ZERO = Pattern.compile("-[0-9].*", Pattern.DOTALL);
   private static final int LONGEST_SHOWN = 60;
   private static final int MOST_SUGGESTED = 3;
 
@@ -74,7 +76,7 @@ public final class ArgumentParser {
               .setAllowPartialMatching(false)
               .setStripLeadingAndTrailingQuotes(false)
               .get()
-              .parse(options(), words.toArray(String[]::new));
+              .parse(options(), words.stream().map(this::covered).toArray(String[]::new));
       return checked(line);
     } catch (UnrecognizedOptionException e) {
       throw unknown(e.getOption());
@@ -83,6 +85,21 @@ public final class ArgumentParser {
     } catch (ParseException e) {
       throw new InputException(e.getMessage() + ": " + seeHelp());
     }
+  }
+
+  /** A number below zero is a word like any other, no option: a space before it says so. */
+  private String covered(String word) {
+    return spec.operands().most() > 0 && BELOW_ZERO.matcher(word).matches() ? " " + word : word;
+  }
+
+  private static List<String> uncovered(List<String> words) {
+    return words.stream()
+        .map(
+            word -> {
+              String bare = word.startsWith(" ") ? word.substring(1) : word;
+              return BELOW_ZERO.matcher(bare).matches() ? bare : word;
+            })
+        .toList();
   }
 
   private Options options() {
@@ -110,8 +127,9 @@ public final class ArgumentParser {
         throw missing(option);
       }
     }
-    checkOperands(line.getArgList());
-    return new Arguments(spec, values, line.getArgList(), catalogue).withDefaults(added.keySet());
+    List<String> operands = uncovered(line.getArgList());
+    checkOperands(operands);
+    return new Arguments(spec, values, operands, catalogue).withDefaults(added.keySet());
   }
 
   /** Free text goes into files, pages and onto the terminal: nothing in it may steer those. */
@@ -132,7 +150,7 @@ public final class ArgumentParser {
     if (!option.takesValue()) {
       return List.of("");
     }
-    List<String> values = List.of(line.getOptionValues(option.name()));
+    List<String> values = uncovered(List.of(line.getOptionValues(option.name())));
     if (values.size() > 1 && option.use() != OptionSpec.Use.REPEATABLE) {
       throw new InputException(
           option.typed() + " is given " + values.size() + " times: give it once");

@@ -135,10 +135,7 @@ public final class ClassDayCommand implements Command {
         StarterOptions.forecaster(arguments, session.environment()).withMembers(MEMBERS);
     List<ReadingsFile> files =
         ReadingsFile.readAll(
-            "--" + JARS,
-            LearnCommand.names("--" + JARS, folder, session.environment()),
-            arguments,
-            session);
+            "--" + JARS, LearnCommand.names("--" + JARS, folder, session), arguments, session);
     arguments.refuseUnasked("--" + JARS);
     JarSections jars = new JarSections(files, forecaster);
     chart.ifPresent(file -> DayReport.write(jars.chart(words), file, paper));

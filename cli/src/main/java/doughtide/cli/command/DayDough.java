@@ -18,17 +18,11 @@ import doughtide.core.dough.FlourClass;
 import doughtide.core.dough.Starter;
 import doughtide.core.feeding.BuildTimes;
 import doughtide.core.feeding.FeedingPlanner;
-import doughtide.core.flourtrial.AbsorptionFit;
-import doughtide.core.flourtrial.AbsorptionPrior;
-import doughtide.core.flourtrial.FlourRecord;
-import doughtide.core.flourtrial.HydrationEstimate;
 import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.loaf.PieceForm;
-import doughtide.core.loaf.StrengthPlan;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Quantities;
-import doughtide.core.quantity.Share;
 import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
@@ -171,7 +165,6 @@ final class DayDough {
     arguments.exclusive(STARTER_CONDITION, STARTER_IN_COLD);
     arguments.exclusive(StageOptions.STAGE, STARTER_IN_COLD);
     arguments.exclusive(StageOptions.STAGES, STARTER_IN_COLD);
-    Optional<FlourRecord> record = FlourFile.read(arguments, environment);
     RiseForecaster forecaster = StarterOptions.forecaster(arguments, environment);
     Optional<BuildTimes> stages =
         StageOptions.read(arguments, environment)
@@ -186,8 +179,7 @@ final class DayDough {
             .room(clock.room(PlanClock.roomText(arguments)))
             .dough(dough)
             .oven(oven(arguments))
-            .forecaster(forecaster)
-            .strength(strength(record, dough));
+            .forecaster(forecaster);
     loaves(arguments, dough, day);
     if (arguments.has(FormulaOptions.GRAMS)) {
       day.starterPercents(List.of(100 * dough.starterOfAddedFlour()));
@@ -234,17 +226,6 @@ final class DayDough {
           set.run();
           return text;
         });
-  }
-
-  /** Folds by the limit that graded bowls of this flour gave, or by the one expected of it. */
-  private static StrengthPlan strength(Optional<FlourRecord> record, DoughFormula dough) {
-    HydrationEstimate limit =
-        record
-            .flatMap(FlourRecord::fit)
-            .map(AbsorptionFit::limit)
-            .orElseGet(() -> AbsorptionPrior.of(dough.flour()).limit());
-    return StrengthPlan.of(
-        dough.flour(), dough.hydration(), Share.ofPercent(limit.likelyPercent()));
   }
 
   private static Oven oven(Arguments arguments) {

@@ -18,6 +18,9 @@ import doughtide.cli.options.KitchenOptions;
 import doughtide.cli.options.OutputOptions;
 import doughtide.cli.session.Environment;
 import doughtide.cli.session.Session;
+import doughtide.cli.text.OneLine;
+import doughtide.core.document.DoughNotes;
+import doughtide.core.document.Vocabulary;
 import doughtide.core.learning.Bake;
 import doughtide.core.learning.Learned;
 import doughtide.core.learning.Learner;
@@ -32,9 +35,12 @@ import java.io.BufferedReader;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.util.Iterator;
 import java.util.List;
 import java.util.Locale;
+import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 import java.util.stream.Stream;
 
 /** Learns a baker and starter from a folder of readings. */
@@ -44,6 +50,7 @@ public final class LearnCommand implements Command {
   private static final String SAVE_COLD = "save-cold";
   private static final String ROUTINE = "starter-routine";
   private static final int MOST_FILES = 1000;
+  private static final int MOST_NAMED = 5;
   private static final Rise HALF = Rise.ofPercent(50);
 
   @Override
@@ -97,8 +104,7 @@ public final class LearnCommand implements Command {
             : named;
     String folder = arguments.operands().get(0);
     List<ReadingsFile> files =
-        ReadingsFile.readAll(
-            "FOLDER", names("FOLDER", folder, session.environment()), arguments, session);
+        ReadingsFile.readAll("FOLDER", names("FOLDER", folder, session), arguments, session);
     List<Bake> bakes = files.stream().map(ReadingsFile::bake).toList();
     StarterRoutine routine =
         arguments.text(ROUTINE).map(StarterRoutine::named).orElse(StarterRoutine.UNKNOWN);
@@ -179,7 +185,7 @@ public final class LearnCommand implements Command {
   }
 
   /** By its name; other texts that this program keeps are told by their first line. */
-  private static boolean isOfReadings(Path file) {
+  private static boolean mayHoldReadings(Path file) {
     String name = file.getFileName().toString().toLowerCase(Locale.ROOT);
     if (name.startsWith(".") || !name.endsWith(".txt")) {
       return name.endsWith(".csv") && !name.startsWith(".");
@@ -192,9 +198,28 @@ public final class LearnCommand implements Command {
     }
   }
 
-  /** The files of readings in a folder, in order of their names. */
-  static List<String> names(String option, String folder, Environment environment)
-      throws IOException {
+  /** Whether it has the heading of such a table; what cannot be read is told of later. */
+  private static boolean hasTable(String option, String name, Environment environment) {
+    Vocabulary vocabulary = environment.catalogue().vocabulary();
+    try {
+      return DocumentFile.read(option, name, environment, lines -> hasTable(lines, vocabulary));
+    } catch (InputException unreadable) {
+      return true;
+    }
+  }
+
+  private static boolean hasTable(Iterator<String> lines, Vocabulary vocabulary) {
+    while (lines.hasNext()) {
+      if (DoughNotes.hasTable(lines.next(), vocabulary)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
+  /** The files of readings in a folder, in order of their names; other texts are left out. */
+  static List<String> names(String option, String folder, Session session) throws IOException {
+    Environment environment = session.environment();
     Path path = FileNames.path(option, folder, environment);
     if (!Files.isDirectory(path)) {
       throw new InputException(
@@ -202,28 +227,50 @@ public final class LearnCommand implements Command {
               + (Files.exists(path) ? " is a file" : " does not exist")
               + ": give the folder that holds your readings, one file a bake");
     }
+    Map<Boolean, List<String>> names;
     try (Stream<Path> all = Files.list(path)) {
-      List<String> names =
-          all.filter(LearnCommand::isOfReadings)
+      names =
+          all.filter(LearnCommand::mayHoldReadings)
               .map(each -> each.getFileName().toString())
               .sorted()
               .map(each -> folder.endsWith("/") ? folder + each : folder + "/" + each)
-              .toList();
-      if (names.isEmpty()) {
-        throw new InputException(
-            FileProblem.quoted(folder)
-                + " holds no .csv or .txt file of readings: put one file a bake there");
-      }
-      if (names.size() > MOST_FILES) {
-        throw new InputException(
-            FileProblem.quoted(folder)
-                + " holds "
-                + names.size()
-                + " files, at most "
-                + MOST_FILES
-                + " are read: keep the newest there");
-      }
-      return names;
+              .collect(Collectors.partitioningBy(name -> hasTable(option, name, environment)));
+    }
+    List<String> readings = names.getOrDefault(true, List.of());
+    checkCount(folder, readings.size());
+    sayOthers(names.getOrDefault(false, List.of()), session);
+    return readings;
+  }
+
+  private static void checkCount(String folder, int files) {
+    if (files == 0) {
+      throw new InputException(
+          FileProblem.quoted(folder)
+              + " holds no .csv or .txt file of readings: put one file a bake there, with a"
+              + " table that begins with a line such as time;rise %");
+    }
+    if (files > MOST_FILES) {
+      throw new InputException(
+          FileProblem.quoted(folder)
+              + " holds "
+              + files
+              + " files, at most "
+              + MOST_FILES
+              + " are read: keep the newest there");
+    }
+  }
+
+  private static void sayOthers(List<String> others, Session session) {
+    if (!others.isEmpty()) {
+      String named =
+          others.stream()
+              .limit(MOST_NAMED)
+              .map(FileProblem::quoted)
+              .collect(Collectors.joining(", "));
+      int more = others.size() - MOST_NAMED;
+      String rest = more > 0 ? " and " + more + " more" : "";
+      String why = "Left out, for no line in it begins a table of readings: ";
+      session.err().println(OneLine.of(why + named + rest));
     }
   }
 }

@@ -62,12 +62,16 @@ public final class DoughFiles {
               + " cannot name a dough: use 1 to 60 letters, digits, spaces, dots or dashes,"
               + " beginning with a letter or digit, for example saturday");
     }
-    if (NoteWords.understands(name)) {
-      throw new InputException(
-          "NAME "
-              + FileProblem.quoted(typed)
-              + " means something to doughtide note: choose another, for example saturday");
-    }
+    NoteWords.understood(name)
+        .ifPresent(
+            meant -> {
+              throw new InputException(
+                  "NAME "
+                      + FileProblem.quoted(typed)
+                      + " cannot name a dough: doughtide note takes it for what is noted of one"
+                      + (meant.equalsIgnoreCase(name) ? "" : " (" + meant + ")")
+                      + ", not for its name: choose another, for example saturday");
+            });
     return name + ENDING;
   }
 

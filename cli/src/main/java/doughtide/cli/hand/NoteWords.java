@@ -68,9 +68,9 @@ public final class NoteWords {
     this.rest = List.copyOf(rest);
   }
 
-  /** Whether a word alone says something to note, and so can name no dough. */
-  public static boolean understands(String word) {
-    return kind(word(word)).isPresent();
+  /** A word in the words of this program that alone says something to note, so names no dough. */
+  public static Optional<String> understood(String word) {
+    return Optional.of(word(word)).filter(meant -> kind(meant).isPresent());
   }
 
   /** A word of another language in the words of this program. */

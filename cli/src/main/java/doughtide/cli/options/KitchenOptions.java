@@ -154,7 +154,7 @@ public final class KitchenOptions {
     return switch (key) {
       case "room" -> drifts();
       case "vessel", "vessel-material" -> has("room") && !given.containsKey("proofer");
-      case "cold" -> !takes("hold") || has("hold") || has("bake-at");
+      case "cold" -> !takes("hold") || has("hold") || has("bake-at") || mustWait();
       case "cold-measured", "cold-air", "cold-file" -> has("cold");
       case "zone" ->
           spec.name().equals("start")
@@ -173,6 +173,11 @@ public final class KitchenOptions {
       case "warming" -> !has("friction") && !has("got") && ofThisMixer();
       default -> true;
     };
+  }
+
+  /** Loaves of a dough that is left alone wait in the cold, unless a room is said. */
+  private boolean mustWait() {
+    return has("leave-at") && !has("proof-temp");
   }
 
   /** The kitchen tells how its starter is before it is fed, not how it goes into a dough. */

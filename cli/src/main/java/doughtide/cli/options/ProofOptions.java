@@ -171,8 +171,8 @@ public record ProofOptions(List<Proof> ways) {
             .orElseThrow(
                 () ->
                     new InputException(
-                        "--cold needs to know how long: add --hold 12h, or --bake-at 07:00 with"
-                            + " --mixed-at"));
+                        "--cold needs to know how long: add --hold 12h, or --bake-at 07:00"
+                            + (clock.isPresent() ? "" : " with --mixed-at")));
     ClockTimes times =
         clock.orElseThrow(
             () ->

@@ -60,6 +60,24 @@ class KitchenCommandTest {
   }
 
   @Test
+  void aTemperatureBelowZeroIsAValueAndNoOption() {
+    assertThat(run("kitchen", "set", "warming", "-2.9C", "room", "19C").out())
+        .startsWith("Kept: warming: -2.9C, room: 19C, in ");
+    assertThat(run("kitchen", "set", "-warming", "2C").refusal()).contains("has no option");
+  }
+
+  @Test
+  void whoMustLeaveIsAskedOnlyWhatTheKitchenDoesNotSay() {
+    run("kitchen", "set", "cold", "4C");
+    String leave = "leave --dough-temp 25C --mixed-at 10:00 --now 13:00 --leave-at 15:00";
+    String[] words = (leave + " --back-at 19:30").split(" ");
+
+    assertThat(run(words).refusal())
+        .contains("--cold needs to know how long: add --hold 12h, or --bake-at 07:00")
+        .doesNotContain("--cold 4C", "--mixed-at");
+  }
+
+  @Test
   void whatCannotBeUsedIsRefusedAndChangesNothing() throws IOException {
     assertThat(run("kitchen", "set", "room", "19").refusal()).contains("room: 19 has no unit");
     assertThat(run("kitchen", "set", "colour", "red").refusal()).contains("has no 'colour'");

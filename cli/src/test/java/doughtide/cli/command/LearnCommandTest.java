@@ -337,6 +337,27 @@ class LearnCommandTest {
     assertThat(used.out()).contains("1 bake");
   }
 
+  @Test
+  void otherFilesOfAKitchenAreLeftOutInOneLine() throws IOException {
+    Files.writeString(folder.resolve("kitchen.txt"), "# my kitchen\nroom: 19C\ncold: 4C\n");
+    Files.writeString(folder.resolve("roster.csv"), "name;loaves\nAnn;2\n");
+    Files.writeString(
+        folder.resolve("trial.csv"), "trial,person,hydration,grade\n1,Ann,72%,tears\n");
+    assertThat(run("learn", ".").refusal()).contains("holds no .csv or .txt file of readings");
+    Files.writeString(
+        folder.resolve("mon.txt"),
+        "# doughtide dough\ndough temp: 25C\nmixed at: 9.30\ntime;rise %\n11:30;12\n1:30 pm;30\n");
+
+    CliRun learn = run("learn", ".");
+
+    assertThat(learn.code()).isZero();
+    assertThat(learn.err())
+        .isEqualTo(
+            "Left out, for no line in it begins a table of readings: './kitchen.txt',"
+                + " './roster.csv', './trial.csv'\n");
+    assertThat(learn.out()).contains("Learned from 1 bake");
+  }
+
   private static String[] with(String[] words) {
     String[] all = java.util.Arrays.copyOf(words, words.length + 2);
     all[words.length] = "--starter-file";

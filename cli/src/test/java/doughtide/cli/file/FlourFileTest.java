@@ -99,4 +99,23 @@ class FlourFileTest {
     assertThat(run.err()).isEmpty();
     assertThat(run.out()).contains("Millrace wholemeal; hydration 78 %");
   }
+
+  /** The folds are counted from the limit that the graded bowls gave. */
+  @Test
+  void aRiseFoldsByThatLimit() throws IOException {
+    Files.writeString(
+        folder.resolve("flour.txt"),
+        "name: Harrow white\nflour: white\nhydration: 72%\n"
+            + "bowl: a; Ann; 72%; thin window\nbowl: a; Ann; 76%; thin window\n"
+            + "bowl: a; Ann; 80%; tears when stretched far\nbowl: a; Ann; 84%; tears\n");
+    FlourRecord record = FlourFile.read("x", "flour.txt", TestEnvironment.in(folder));
+    double limit = record.fit().orElseThrow().limit().likelyPercent();
+    String said = "tears from about " + Math.round(limit) + "% on";
+    CliRun run =
+        CliRun.in(
+            TestEnvironment.in(folder), "rise", "--dough-temp", "25C", "--flour-file", "flour.txt");
+
+    assertThat(limit).isGreaterThan(record.prior().limitPercent() + 2);
+    assertThat(run.out().replaceAll("\\s+", " ")).contains(said);
+  }
 }

@@ -315,7 +315,11 @@ public final class DoughText {
   }
 
   private static void take(FlourRecord record, DoughFormula.Builder builder) {
-    builder.flour(record.toFlour());
+    Flour flour = record.toFlour();
+    record
+        .fit()
+        .map(fit -> Share.ofPercent(fit.limit().likelyPercent()))
+        .ifPresentOrElse(limit -> builder.flour(flour, limit), () -> builder.flour(flour));
     record.hydration().ifPresent(builder::hydration);
   }
 

@@ -8,6 +8,7 @@ import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Share;
 import doughtide.core.quantity.Value;
 import java.util.List;
+import java.util.Optional;
 
 /**
  * A dough, or a starter that has just been fed: the same system. Immutable; built with {@link
@@ -25,6 +26,7 @@ public final class DoughFormula extends Value {
   private static final long serialVersionUID = 1;
 
   private final Flour flour;
+  private final double gradedLimitPercent; // NaN where no bowl was graded
   private final Starter starter;
   private final double prefermentedFlour;
   private final Share hydration;
@@ -39,6 +41,7 @@ public final class DoughFormula extends Value {
 
   private DoughFormula(Builder builder, double prefermentedFlour) {
     this.flour = builder.flour;
+    this.gradedLimitPercent = builder.gradedLimitPercent;
     this.starter = builder.starter;
     this.prefermentedFlour = prefermentedFlour;
     this.hydration = builder.hydration;
@@ -88,6 +91,16 @@ public final class DoughFormula extends Value {
   /** {@return the flour of the whole dough} */
   public Flour flour() {
     return flour;
+  }
+
+  /**
+   * {@return the hydration from which the dough of this flour tears, as graded bowls gave it; empty
+   * where none were}
+   */
+  public Optional<Share> gradedLimit() {
+    return Double.isNaN(gradedLimitPercent)
+        ? Optional.empty()
+        : Optional.of(Share.ofPercent(gradedLimitPercent));
   }
 
   /** {@return the starter used} */
@@ -157,6 +170,7 @@ public final class DoughFormula extends Value {
   public Builder toBuilder() {
     Builder builder = new Builder();
     builder.flour = flour;
+    builder.gradedLimitPercent = gradedLimitPercent;
     builder.starter = starter;
     builder.share = StarterShare.prefermented(Share.ofFraction(prefermentedFlour));
     builder.hydration = hydration;
@@ -194,7 +208,15 @@ public final class DoughFormula extends Value {
 
   @Override
   protected List<?> parts() {
-    return List.of(flour, starter, prefermentedFlour, hydration, salt, altitude, additions);
+    return List.of(
+        flour,
+        gradedLimitPercent,
+        starter,
+        prefermentedFlour,
+        hydration,
+        salt,
+        altitude,
+        additions);
   }
 
   /** In a line, for logs: flour, hydration, starter and salt in baker's per cent, and height. */
@@ -222,6 +244,7 @@ public final class DoughFormula extends Value {
   /** Builds a formula; every call returns the builder. */
   public static final class Builder {
     private Flour flour = FlourClass.WHITE.flour();
+    private double gradedLimitPercent = Double.NaN;
     private Starter starter = Starter.ripe();
     private StarterShare share = StarterShare.ofAddedFlour(Share.ofPercent(20));
     private Share hydration = Share.ofPercent(70);
@@ -232,13 +255,28 @@ public final class DoughFormula extends Value {
     private Builder() {}
 
     /**
-     * The flour of the whole dough.
+     * The flour of the whole dough, of which no bowl was graded.
      *
      * @param value of the whole dough, the starter's included
      * @return this builder
      */
     public Builder flour(Flour value) {
       this.flour = Checks.given("flour", value);
+      this.gradedLimitPercent = Double.NaN;
+      return this;
+    }
+
+    /**
+     * The flour of the whole dough, of which bowls were graded.
+     *
+     * @param value of the whole dough, the starter's included
+     * @param limit hydration from which its dough tears, as the bowls gave it, 30…250 %
+     * @return this builder
+     * @throws InputException if the limit is outside its range
+     */
+    public Builder flour(Flour value, Share limit) {
+      Checks.inRange("limit of the flour", Checks.given("limit", limit).percent(), 30, 250, "%");
+      flour(value).gradedLimitPercent = limit.percent();
       return this;
     }
 

@@ -67,13 +67,17 @@ public record StrengthPlan(
   }
 
   /**
-   * {@return a plan of folds, by the limit that is expected of the flour}
+   * {@return a plan of folds, by the limit that graded bowls gave, else by the one that is expected
+   * of the flour}
    *
    * @param dough its flour and hydration
    */
   public static StrengthPlan of(DoughFormula dough) {
-    double limit = AbsorptionPrior.of(dough.flour()).limitPercent();
-    return of(dough.flour(), dough.hydration(), Share.ofPercent(limit));
+    Share limit =
+        dough
+            .gradedLimit()
+            .orElseGet(() -> Share.ofPercent(AbsorptionPrior.of(dough.flour()).limitPercent()));
+    return of(dough.flour(), dough.hydration(), limit);
   }
 
   /**

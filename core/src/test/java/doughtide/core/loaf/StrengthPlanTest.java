@@ -76,6 +76,18 @@ class StrengthPlanTest {
   }
 
   @Test
+  void theLimitThatGradedBowlsGaveCountsBeforeTheOneExpected() {
+    DoughFormula.Builder dough = DoughFormula.builder().hydration(Share.ofPercent(70));
+    Flour flour = FlourClass.WHITE.flour();
+
+    StrengthPlan graded = StrengthPlan.of(dough.flour(flour, Share.ofPercent(77.5)).build());
+    StrengthPlan expected = StrengthPlan.of(dough.flour(flour).build());
+
+    assertThat(graded.pointsBelowLimit().orElseThrow()).isCloseTo(7.5, within(1e-9));
+    assertThat(expected).isNotEqualTo(graded).isEqualTo(of(flour));
+  }
+
+  @Test
   void saysHowMuchWaterChangesTheNumberOfFolds() {
     for (double percent = 55; percent <= 80; percent += 0.5) {
       StrengthPlan plan = strong(percent);
