@@ -111,7 +111,10 @@ public final class RestPlanner {
     return dough.bakedHour().orElse(dough.ovenHour());
   }
 
-  /** As it was meant; where that is no plan, with its tub in the cold if it comes right so. */
+  /**
+   * As it was meant; with its tub in the cold where that is no plan, and at other hours or not at
+   * all where it is still to go there, if more come right so.
+   */
   private void place(int number) {
     Taken others = besideMixed(number);
     RestSearch meant = known(searches, number).beside(others);
@@ -119,7 +122,8 @@ public final class RestPlanner {
     BakeDay day = doughs.get(number).day();
     RestSearch.Way usual = ways.get(number);
     boolean comesRight = usual != null && usual.goodShare() >= DayPlanner.LEAST_GOOD_SHARE;
-    if (day.cold().isPresent() && !comesRight) {
+    boolean mayMove = !comesRight || TubIntoCold.isMeant(known(slipped, number));
+    if (day.cold().isPresent() && mayMove) {
       TubIntoCold.ways(known(slipped, number), day.bench(), others, hands)
           .forEach(way -> placeIfBetter(number, way, others));
     }

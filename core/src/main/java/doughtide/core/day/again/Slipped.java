@@ -61,6 +61,13 @@ public record Slipped(
     return with(moved, proof, proofHours, steps);
   }
 
+  /** The same with its tub never in the cold. */
+  Slipped withoutCold(List<BakeStep> steps) {
+    BakeRoute inRoom =
+        BakeRoute.inRoom(route.starterPercent(), route.doughCelsius(), route.mixHour());
+    return with(inRoom, proof, proofHours, steps);
+  }
+
   /** The same with its loaves meant to wait in the room. */
   Slipped proofedInRoom(double hours) {
     return with(route, ProofKind.ROOM, hours, open);

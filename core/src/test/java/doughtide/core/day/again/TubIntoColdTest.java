@@ -1,6 +1,7 @@
 package doughtide.core.day.again;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import doughtide.core.day.BakeRoute;
 import doughtide.core.day.BakeStep;
@@ -96,5 +97,35 @@ class TubIntoColdTest {
   @Test
   void whatIsShapedStaysWhereItIs() {
     assertThat(ways(mixed(21, OptionalDouble.of(20.9)), Taken.NOTHING)).isEmpty();
+  }
+
+  @Test
+  void aTubThatIsStillToGoThereMayGoAtAnyHourUntilTheBakerGoesOrNotAtAll() {
+    List<BakeStep> open =
+        List.of(fold(20.75), carry(Kind.BULK_INTO_COLD, 22), carry(Kind.BULK_OUT_OF_COLD, 30.5));
+    Slipped meant = mixed(20.5, OptionalDouble.empty()).with(open);
+
+    List<Slipped> ways = ways(meant, Taken.NOTHING);
+
+    assertThat(ways.get(0).route().coldFrom()).isEmpty();
+    assertThat(ways.get(0).open()).containsExactly(fold(20.75));
+    List<Double> into =
+        ways.stream().skip(1).map(way -> way.route().coldFrom().getAsDouble()).distinct().toList();
+    assertThat(into).hasSize(3);
+    assertThat(into.get(0)).as("the last moment").isBetween(22.3, 22.5);
+    assertThat(into.get(1)).isCloseTo(21.5, within(1e-9));
+    assertThat(into.get(2)).isEqualTo(20.5);
+  }
+
+  @Test
+  void aTubThatIsInTheColdStaysThere() {
+    Slipped meant = mixed(20.5, OptionalDouble.empty());
+    Slipped inCold = meant.with(List.of(carry(Kind.BULK_INTO_COLD, 20))).with(List.of());
+
+    assertThat(ways(inCold, Taken.NOTHING)).isEmpty();
+  }
+
+  private static BakeStep carry(Kind kind, double hour) {
+    return new BakeStep(kind, hour, hour + HandsOnTime.CARRY_HOURS, 0);
   }
 }
