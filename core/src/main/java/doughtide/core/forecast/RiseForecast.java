@@ -15,6 +15,7 @@ import java.util.Arrays;
 import java.util.EnumMap;
 import java.util.List;
 import java.util.Map;
+import java.util.function.BiConsumer;
 import java.util.function.BiFunction;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -52,7 +53,8 @@ public final class RiseForecast {
       double hours,
       Threads threads,
       boolean keepsCurves,
-      List<SeedState> seeds) {
+      List<SeedState> seeds,
+      BiConsumer<Integer, RiseCurve> shown) {
     this.seeds = seeds;
     this.model = model;
     this.ensemble = ensemble;
@@ -63,9 +65,9 @@ public final class RiseForecast {
     boolean possible = found.stream().noneMatch(TemperatureWarnings::forbidsHours);
     found.addAll(DoughWarnings.of(model.formula()));
     this.warnings = List.copyOf(found);
-    List<RiseCurve> kept = possible && keepsCurves ? run().toList() : List.of();
+    List<RiseCurve> kept = possible && keepsCurves ? run(shown).toList() : List.of();
     this.curves = possible && !keepsCurves ? null : kept;
-    Stream<RiseCurve> each = possible && !keepsCurves ? run() : threads.stream(kept);
+    Stream<RiseCurve> each = possible && !keepsCurves ? run(shown) : threads.stream(kept);
     this.runs = RunSummaries.of(model.temperature(), hours, ensemble.weights(), each);
   }
 
@@ -102,17 +104,31 @@ public final class RiseForecast {
       Threads threads,
       boolean keepsCurves,
       List<SeedState> seeds) {
-    return new RiseForecast(model, ensemble, hours, threads, keepsCurves, seeds);
+    return new RiseForecast(
+        model, ensemble, hours, threads, keepsCurves, seeds, (member, curve) -> {});
+  }
+
+  /** The runs are shown as they are made, each with its place, by the threads that make them. */
+  static RiseForecast shown(
+      RiseModel model,
+      Ensemble ensemble,
+      double hours,
+      Threads threads,
+      boolean keepsCurves,
+      BiConsumer<Integer, RiseCurve> shown) {
+    return new RiseForecast(model, ensemble, hours, threads, keepsCurves, List.of(), shown);
   }
 
   /** All members, in their order. */
-  private Stream<RiseCurve> run() {
-    if (seeds.isEmpty()) {
-      return threads.stream(ensemble.members()).map(member -> model.with(member).runFast(hours));
-    }
-    List<RiseModel> members =
-        IntStream.range(0, ensemble.members().size()).mapToObj(this::member).toList();
-    return threads.stream(members).map(member -> member.runFast(hours));
+  private Stream<RiseCurve> run(BiConsumer<Integer, RiseCurve> shown) {
+    List<Integer> places = IntStream.range(0, ensemble.size()).boxed().toList();
+    return threads.stream(places).map(place -> shownRun(place, shown));
+  }
+
+  private RiseCurve shownRun(int place, BiConsumer<Integer, RiseCurve> shown) {
+    RiseCurve curve = member(place).runFast(hours);
+    shown.accept(place, curve);
+    return curve;
   }
 
   /**
@@ -182,7 +198,7 @@ public final class RiseForecast {
   public List<RiseCurve> curves() {
     List<RiseCurve> known = curves;
     if (known == null) {
-      known = run().toList();
+      known = run((member, curve) -> {}).toList();
       curves = known;
     }
     return known;

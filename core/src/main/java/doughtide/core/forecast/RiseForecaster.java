@@ -5,12 +5,14 @@ import doughtide.core.dough.DoughFormula;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Value;
 import doughtide.core.rise.DoughTemperature;
+import doughtide.core.rise.RiseCurve;
 import doughtide.core.rise.RiseModel;
 import doughtide.core.rise.RiseParameters;
 import doughtide.core.rise.SeedState;
 import doughtide.core.rise.Unknowns;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.BiConsumer;
 import org.jspecify.annotations.Nullable;
 
 /**
@@ -190,6 +192,27 @@ public final class RiseForecaster extends Value {
       DoughFormula formula, DoughTemperature temperature, double hours, List<SeedState> seeds) {
     return RiseForecast.of(
         typical(formula, temperature), ensemble(), hours, threads, keepsCurves, seeds);
+  }
+
+  /**
+   * {@return forecast for a number of hours, each run of which is shown while it lasts: for whoever
+   * needs the runs once and must not keep them}
+   *
+   * @param formula what is in the dough
+   * @param temperature the dough's own temperature from mixing on
+   * @param hours 0.001…240
+   * @param shown takes the place in {@link #ensemble()} and the run of each member, several at once
+   *     on several threads; none if no hours can be given
+   * @hidden
+   */
+  @Internal
+  public RiseForecast forecast(
+      DoughFormula formula,
+      DoughTemperature temperature,
+      double hours,
+      BiConsumer<Integer, RiseCurve> shown) {
+    return RiseForecast.shown(
+        typical(formula, temperature), ensemble(), hours, threads, keepsCurves, shown);
   }
 
   private RiseForecast forecast(RiseModel typical, double hours) {

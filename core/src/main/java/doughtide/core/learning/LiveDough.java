@@ -209,9 +209,14 @@ public final class LiveDough {
   public LiveDough shapedFor(Proof proof) {
     int size = before.ensemble().size();
     int wanted = Math.min(LOAVES_A_MEMBER * size, LOAVES);
-    RiseForecast enough = size < wanted ? run(wanted, before.hours()) : before;
-    LiveDough all = unread(forecaster, jar, enough, readings);
-    return all.with(ShapeTable.of(all.now, proof)).refittedIfThin();
+    LiveDough enough = unread(forecaster, jar, before, readings);
+    return size < wanted
+        ? followed(ShapeTable.ofAll(before, forecaster.withMembers(wanted), proof))
+        : enough.with(ShapeTable.of(enough.now, proof)).refittedIfThin();
+  }
+
+  private LiveDough followed(ShapeTable table) {
+    return unread(forecaster, jar, table.bulk(), readings).with(table).refittedIfThin();
   }
 
   /** Shaped for the same proof; the table serves as long as its members do. */

@@ -3,6 +3,7 @@ package doughtide.core.loaf;
 import doughtide.core.Internal;
 import doughtide.core.forecast.Distribution;
 import doughtide.core.forecast.RiseForecast;
+import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InnerFault;
 import doughtide.core.rise.RiseCurve;
@@ -11,6 +12,7 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import java.util.function.BiConsumer;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
@@ -72,6 +74,34 @@ public final class ShapeTable {
     ShapeForecaster shape = ShapeForecaster.of(bulk, proof).with(LoafSettings.SEARCH);
     MemberShape[] none = new MemberShape[bulk.ensemble().size()];
     return new ShapeTable(shape, bulk, none, new ConcurrentHashMap<>()).covering(bulk);
+  }
+
+  /**
+   * Runs a dough again with the members of another forecaster, and works out of each run, while it
+   * lasts, when it is shaped: so each is run once.
+   *
+   * @param dough what is in it, its temperature and how far it is run
+   * @param members how many are run, and which
+   * @param proof what happens after
+   */
+  public static ShapeTable ofAll(RiseForecast dough, RiseForecaster members, Proof proof) {
+    ShapeForecaster one = ShapeForecaster.of(dough, proof).with(LoafSettings.SEARCH);
+    MemberShape[] shapes = new MemberShape[members.ensemble().size()];
+    BiConsumer<Integer, RiseCurve> shaped =
+        (member, curve) -> shapes[member] = one.ofMember(member, curve);
+    RiseForecast bulk =
+        members.forecast(
+            dough.formula(),
+            dough.temperature(),
+            dough.hours(),
+            one.isForbidden() ? (member, curve) -> {} : shaped);
+    ShapeForecaster shape = ShapeForecaster.of(bulk, proof).with(LoafSettings.SEARCH);
+    return new ShapeTable(shape, bulk, shapes, new ConcurrentHashMap<>());
+  }
+
+  /** The dough, forecast as if bulk fermentation went on. */
+  public RiseForecast bulk() {
+    return bulk;
   }
 
   /** The same without the loaves that were worked out, for whoever asks it for hours only. */
