@@ -18,6 +18,7 @@ import doughtide.core.feeding.RatioAnswer;
 import doughtide.core.feeding.RefreshmentPlan;
 import doughtide.core.feeding.StarterPhase;
 import doughtide.core.forecast.TimeWindow;
+import doughtide.core.forecast.Warning;
 import doughtide.core.quantity.Hours;
 import doughtide.core.quantity.Temperature;
 import doughtide.report.words.FeedWords;
@@ -63,6 +64,7 @@ final class FeedSections {
     body.warnings(
         sections.plan.steps().stream()
             .flatMap(step -> step.forecast().warnings().stream())
+            .filter(each -> each.kind() != Warning.Kind.RYE) // which is about doughs
             .distinct()
             .toList());
     body.paragraph().texts("remarks", "Note: ", result.remarks());

@@ -4,9 +4,14 @@ import doughtide.core.Internal;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.DoughProperties;
 import doughtide.core.dough.Enrichment;
+import doughtide.core.dough.Flour;
+import doughtide.core.dough.FlourClass;
 import doughtide.core.dough.StarterCondition;
+import doughtide.core.quantity.Share;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.Objects;
+import java.util.stream.Stream;
 
 /** What has to be said about the dough itself. */
 @Internal
@@ -14,6 +19,7 @@ public final class DoughWarnings {
   private static final double LITTLE_STARTER = 0.01;
   private static final double MUCH_STARTER = 0.35;
   private static final double MUCH_SALT = 0.03;
+  private static final double MOSTLY = 0.5; // starting value
 
   private DoughWarnings() {}
 
@@ -30,8 +36,20 @@ public final class DoughWarnings {
     if (salt > MUCH_SALT) {
       warnings.add(unusual(Warning.Kind.UNUSUAL_SALT, salt, 0, MUCH_SALT));
     }
+    double rye = rye(formula.flour());
+    if (rye > MOSTLY && salt > 0) { // without salt it is a starter just fed
+      warnings.add(Warning.Kind.RYE.with(Math.rint(rye * 1000) / 10));
+    }
     warnings.addAll(ofAdditions(formula));
     return warnings;
+  }
+
+  private static double rye(Flour flour) {
+    return Stream.of(FlourClass.RYE, FlourClass.WHOLEMEAL_RYE)
+        .map(each -> flour.parts().get(each.flour().name()))
+        .filter(Objects::nonNull)
+        .mapToDouble(Share::fraction)
+        .sum();
   }
 
   /** What is not modelled of what a dough holds beside flour, water, starter and salt. */

@@ -56,6 +56,8 @@ public record Warning(Kind kind, Map<String, Double> numbers) implements Seriali
     UNUSUAL_STARTER("percent", "lowPercent", "highPercent"),
     /** The salt lies outside what is usual. */
     UNUSUAL_SALT("percent", "lowPercent", "highPercent"),
+    /** Most of the flour is rye, of which few doughs were measured. */
+    RYE("percent"),
     /** Part of the dough's volume does not ferment. */
     INCLUSIONS("percent"),
     /** What sugar does is not modelled; its share of all flour. */

@@ -5,6 +5,8 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.entry;
 
 import doughtide.core.dough.DoughFormula;
+import doughtide.core.dough.Flour;
+import doughtide.core.dough.FlourClass;
 import doughtide.core.dough.Starter;
 import doughtide.core.dough.StarterCondition;
 import doughtide.core.dough.StarterShare;
@@ -95,6 +97,28 @@ class WarningsTest {
     assertThat(with(36, 3.1)).containsExactly(much, Warning.Kind.UNUSUAL_SALT.with(3.1, 0, 3));
     assertThat(with(1.1, 3)).isEmpty();
     assertThat(with(34.9, 0)).isEmpty();
+  }
+
+  @Test
+  void aDoughMostlyOfRyeIsNamedOnceWithItsShare() {
+    Flour rye =
+        Flour.mix(
+            List.of(
+                new Flour.Part(FlourClass.RYE.flour(), Share.ofPercent(40)),
+                new Flour.Part(FlourClass.WHOLEMEAL_RYE.flour(), Share.ofPercent(30)),
+                new Flour.Part(FlourClass.WHITE.flour(), Share.ofPercent(30))));
+    Flour half =
+        Flour.mix(
+            List.of(
+                new Flour.Part(FlourClass.RYE.flour(), Share.ofPercent(50)),
+                new Flour.Part(FlourClass.WHITE.flour(), Share.ofPercent(50))));
+
+    assertThat(DoughWarnings.of(DoughFormula.builder().flour(rye).build()))
+        .containsExactly(Warning.Kind.RYE.with(70));
+    assertThat(DoughWarnings.of(DoughFormula.builder().flour(rye.withName("Mine")).build()))
+        .containsExactly(Warning.Kind.RYE.with(70));
+    assertThat(DoughWarnings.of(DoughFormula.builder().flour(half).build())).isEmpty();
+    assertThat(DoughWarnings.of(DoughFormula.feed(Starter.ripe(), 1, 5, 5, rye))).isEmpty();
   }
 
   @Test

@@ -33,7 +33,18 @@ public final class DayWords {
 
   /** What is done, with its number where there are several such steps. */
   public String step(BakeStep step) {
-    return step.number() == 0 ? step(step.kind()) : step(step.kind()) + " " + step.number();
+    if (step.number() == 0) {
+      return step(step.kind());
+    }
+    return switch (step.kind()) {
+      case BAKE -> batch("dayStep.bakeBatch", step);
+      case COOL -> batch("dayStep.coolBatch", step);
+      default -> step(step.kind()) + " " + step.number();
+    };
+  }
+
+  private String batch(String key, BakeStep step) {
+    return words.say(key, Map.of("number", words.number(step.number(), 0)));
   }
 
   /** What is done. */

@@ -157,7 +157,7 @@ class BakeDayAgainTest {
                 "json"));
 
     assertThat(again.number("plans.0.doughs.0.pieceGrams")).isEqualTo(566.7);
-    assertThat(hours(again)).containsKeys("bake 1", "bake 2");
+    assertThat(hours(again)).containsKeys("bake batch 1", "bake batch 2");
     assertThat(hours(again).get("divide, rest, shape")).isEqualTo(shaped);
     assertThat(again.text("answer"))
         .contains("3 loaves of 567 g instead of 2", "15 min later", "other hours at the bench");

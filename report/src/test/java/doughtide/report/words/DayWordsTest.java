@@ -1,0 +1,32 @@
+package doughtide.report.words;
+
+import static org.assertj.core.api.Assertions.assertThat;
+
+import doughtide.core.day.BakeStep;
+import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
+
+class DayWordsTest {
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "ENGLISH | bake batch 2 | take out batch 2, leave to cool | fold 2",
+        "GERMAN | Ofenladung 2 backen | Ofenladung 2 herausnehmen, abkühlen lassen | dehnen und"
+            + " falten 2",
+        "FRENCH | enfourner la fournée 2 | défourner la fournée 2, laisser ressuer | faire un rabat"
+            + " 2",
+        "SPANISH | hornear la hornada 2 | sacar la hornada 2 y dejar enfriar | plegar 2",
+        "PORTUGUESE | cozer a fornada 2 | tirar a fornada 2 e deixar arrefecer | dobrar 2",
+      })
+  void aLoadOfTheOvenIsCountedAsABatch(Language language, String bake, String cool, String fold) {
+    DayWords words = new DayWords(Words.in(language));
+
+    assertThat(words.step(new BakeStep(BakeStep.Kind.BAKE, 1, 2, 2))).isEqualTo(bake);
+    assertThat(words.step(new BakeStep(BakeStep.Kind.COOL, 1, 2, 2))).isEqualTo(cool);
+    assertThat(words.step(new BakeStep(BakeStep.Kind.FOLD, 1, 2, 2))).isEqualTo(fold);
+    assertThat(words.step(new BakeStep(BakeStep.Kind.BAKE, 1, 2, 0)))
+        .isEqualTo(words.step(BakeStep.Kind.BAKE));
+  }
+}
