@@ -126,7 +126,8 @@ final class SmallestChange {
     for (Kind kind : new LinkedHashSet<>(kinds)) {
       List<Kind> fewer = needed.stream().filter(each -> each != kind).toList();
       Trial trial = with(unchanged, fewer);
-      boolean isLess = trial.changes().size() < best.adjustments().size();
+      int left = trial.changes().size();
+      boolean isLess = left > 0 && left < best.adjustments().size();
       Optional<Remedy> remedy = isLess ? firstPossible(List.of(trial)) : Optional.empty();
       if (remedy.isPresent()) {
         best = remedy.get();

@@ -33,6 +33,12 @@ class RandomDaysPropertyTest {
     assertThat(planned(from, to, 16)).isGreaterThan((to - from) / 10);
   }
 
+  /** A day on which several changes are tried together and then each is left out. */
+  @Test
+  void ofSeveralChangesEachIsLeftOutInTurn() {
+    assertThat(planned(202, 203, 16)).isZero();
+  }
+
   /** How many of the days from one to before another have a plan. */
   private static int planned(int from, int to, int mostDoughs) {
     Random random = new Random(SEED);
