@@ -220,7 +220,7 @@ class BakeDayAgainTest {
             "one.html");
 
     assertThat(one.err()).isEmpty();
-    assertThat(one.out()).contains("Left out now: bake 2", "How much later each step may be");
+    assertThat(one.out()).contains("Left out now: bake batch 2", "How much later each step may be");
     assertThat(Files.size(folder.resolve("one.png"))).isGreaterThan(5_000);
     assertThat(Files.readString(folder.resolve("one.html"))).contains("bake");
     assertThat(uids(events("one.ics"))).containsAll(uids(events("three.ics")));
