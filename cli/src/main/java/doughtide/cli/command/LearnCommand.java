@@ -237,16 +237,24 @@ public final class LearnCommand implements Command {
               .collect(Collectors.partitioningBy(name -> hasTable(option, name, environment)));
     }
     List<String> readings = names.getOrDefault(true, List.of());
-    checkCount(folder, readings.size());
-    sayOthers(names.getOrDefault(false, List.of()), session);
+    List<String> others = names.getOrDefault(false, List.of());
+    checkCount(folder, readings.size(), others);
+    sayOthers(others, session);
     return readings;
   }
 
-  private static void checkCount(String folder, int files) {
+  private static void checkCount(String folder, int files, List<String> others) {
     if (files == 0) {
+      String first =
+          others.stream()
+              .findFirst()
+              .map(each -> " (" + FileProblem.quoted(each) + " has no table)")
+              .orElse("");
       throw new InputException(
           FileProblem.quoted(folder)
-              + " holds no .csv or .txt file of readings: put one file a bake there, with a"
+              + " holds no .csv or .txt file of readings"
+              + first
+              + ": put one file a bake there, with a"
               + " table that begins with a line such as time;rise %");
     }
     if (files > MOST_FILES) {
