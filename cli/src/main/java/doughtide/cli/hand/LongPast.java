@@ -76,9 +76,10 @@ final class LongPast {
 
   private static Optional<String> pastBest(RiseForecast bulk, double now, Speech speech) {
     double share = bulk.pastBest().probabilityBy(now);
-    return Optional.of(Long.toString(Math.round(10 * share)))
-        .filter(doughs -> share >= HALF)
-        .map(doughs -> speech.say("past.dough", Map.of("doughs", doughs)));
+    return share < HALF
+        ? Optional.empty()
+        : Optional.of(
+            speech.say("past.dough", Map.of("doughs", Long.toString(Math.round(10 * share)))));
   }
 
   private String advice() {

@@ -366,10 +366,8 @@ public final class NowSections {
 
   /** Whether the jar hardly moved when most such doughs were well on their way. */
   private boolean isStuck() {
-    return file.bake().readings().stream()
-        .filter(reading -> reading.rise().isPresent())
-        .reduce((before, last) -> last)
-        .filter(last -> last.rise().orElseThrow().percent() < STUCK_PERCENT)
+    return lastRise()
+        .filter(last -> percent(last) < STUCK_PERCENT)
         .filter(last -> dough.first().passes(QUARTER).probabilityBy(last.hours()) >= MOST)
         .isPresent();
   }

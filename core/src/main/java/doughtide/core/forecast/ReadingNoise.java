@@ -61,6 +61,16 @@ public record ReadingNoise(
     return Math.signum(residual) * Math.sqrt((nu + 1) * Math.log1p(residual * residual / nu));
   }
 
+  /**
+   * Student's log-likelihood, but for what is the same for all.
+   *
+   * @param residual in standard deviations
+   */
+  public double logLikelihood(double residual) {
+    double robust = robust(residual);
+    return -robust * robust / 2;
+  }
+
   /** Derivative of {@link #robust}. */
   public double robustSlope(double residual) {
     double nu = degreesOfFreedom;

@@ -82,8 +82,7 @@ final class Members {
     double deviation = noise.riseDeviation(read) * Math.sqrt(crowd);
     double[] rises = forecast.risesOfMembers(hours);
     for (int i = 0; i < log.length; i++) {
-      double robust = noise.robust(((1 + rises[i]) * factors[i] - read.heightTimes()) / deviation);
-      log[i] -= robust * robust / 2;
+      log[i] += noise.logLikelihood(((1 + rises[i]) * factors[i] - read.heightTimes()) / deviation);
     }
   }
 

@@ -142,7 +142,7 @@ final class OutlierSearch {
     double[] residuals = residuals(bake);
     double excess = -residuals.length / 2.0;
     for (double residual : residuals) {
-      excess += noise.robust(residual) * noise.robust(residual) / 2;
+      excess -= noise.logLikelihood(residual);
     }
     return residuals.length > 0 && cost + Math.max(excess, 0) > DOUBT;
   }

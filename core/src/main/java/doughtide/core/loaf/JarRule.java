@@ -96,10 +96,10 @@ public record JarRule(List<AtHour> looks) implements Serializable {
 
     List<Wait> waits() {
       List<Wait> waits = new ArrayList<>();
+      double longest = hoursLeft(0);
+      double shortest = hoursLeft(highestPercent);
       for (double wait : WAIT_HOURS) {
-        double late = hoursLeft(0) - wait;
-        double soon = hoursLeft(highestPercent) - wait;
-        if (late > 0 && soon < 0) {
+        if (wait < longest && wait > shortest) {
           waits.add(new Wait(percentAt(wait), wait));
         }
       }
@@ -126,8 +126,8 @@ public record JarRule(List<AtHour> looks) implements Serializable {
       double deviation = READING.riseDeviation(read);
       double[] then = new double[shapeHours.length];
       for (int i = 0; i < then.length; i++) {
-        double robust = READING.robust((heights[i] - read.heightTimes()) / deviation);
-        then[i] = weights[i] * Math.exp(-robust * robust / 2);
+        double residual = (heights[i] - read.heightTimes()) / deviation;
+        then[i] = weights[i] * Math.exp(READING.logLikelihood(residual));
       }
       return Distribution.of(shapeHours, then).quantile(0.5).orElse(LONGEST_HOURS) - at;
     }

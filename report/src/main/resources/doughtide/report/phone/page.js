@@ -72,7 +72,7 @@ function Dough(article) {
   let kept = { given: data.readings, readings: given.slice(), ticks: {}, start: '' };
   let whenTyped = false;
   let weights = weigh(dough, []);
-  let windows = {};
+  let whens = {};
   this.dough = dough;
   this.events = events;
   this.clock = clock;
@@ -125,11 +125,12 @@ function Dough(article) {
   }
   function windowOf(event) {
     if (isGiven()) { return event.first; }
-    if (!windows[event.key]) {
-      const of = whenIs(dough, weights, event);
-      windows[event.key] = [0.1, 0.5, 0.9].map(level => quantile(of, level));
-    }
-    return windows[event.key];
+    return [0.1, 0.5, 0.9].map(level => quantile(when(event), level));
+  }
+  // Worked out once for each set of readings.
+  function when(event) {
+    if (!whens[event.key]) { whens[event.key] = whenIs(dough, weights, event); }
+    return whens[event.key];
   }
   // The hour to plan for: the likely one, or the middle of a time that has an end.
   function planned() {
@@ -163,10 +164,9 @@ function Dough(article) {
   }
   function twenty() {
     const there = data.dots ? list(data.dots) : [];
-    const of = whenIs(dough, weights, answer);
     const times = [];
     for (let i = 0; i < 20; i++) {
-      times.push(!isGiven() ? quantile(of, (i + 0.5) / 20) : i < there.length ? there[i] : Infinity);
+      times.push(!isGiven() ? quantile(when(answer), (i + 0.5) / 20) : i < there.length ? there[i] : Infinity);
     }
     return times;
   }
@@ -330,7 +330,7 @@ function Dough(article) {
   }
   function show() {
     weights = weigh(dough, heights());
-    windows = {};
+    whens = {};
     answer = awaited();
     write(find('.answer'), () => answerWords(windowOf(answer)));
     events.forEach(event => {
