@@ -59,9 +59,9 @@ final class DayAgain {
             AGAIN,
             "FILE",
             "plan.json",
-            "Plans the rest of a day that slipped: the plan that --format json wrote."
-                + " Beside it --at-the-bench, --room, --cold, the oven and the loaves of one dough"
-                + " may be changed."),
+            "Plans the rest of a day that slipped: the plan that --format json wrote. Beside it"
+                + " --at-the-bench, --room, --cold, the oven and the loaves of one dough may be"
+                + " changed. With --cold, loaves that stand shaped in the room may go there."),
         OptionSpec.value(
                 DID,
                 "STEP",
@@ -343,7 +343,7 @@ final class DayAgain {
     String ready =
         before.text(PlanClock.READY_AT).orElseThrow(() -> before.missing(PlanClock.READY_AT));
     PlanClock clock =
-        PlanClock.counted(
+        PlanClock.late(
             ClockText.moment("--" + PlanClock.READY_AT, ready, now.toLocalDate(), zone), now);
     double hour = clock.hour(now);
     if (hour < 0 || hour > clock.readyHour() + 24) {

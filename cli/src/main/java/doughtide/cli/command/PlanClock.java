@@ -33,8 +33,9 @@ import java.util.regex.Pattern;
  * @param times counted from that midnight
  * @param readyAt when the bread is wanted
  * @param now the time now
+ * @param lastDay until which hours that are typed day by day come again
  */
-record PlanClock(ClockTimes times, ZonedDateTime readyAt, ZonedDateTime now) {
+record PlanClock(ClockTimes times, ZonedDateTime readyAt, ZonedDateTime now, LocalDate lastDay) {
 
   public static final String READY_AT = "ready-at";
   public static final String BENCH = "at-the-bench";
@@ -42,7 +43,6 @@ record PlanClock(ClockTimes times, ZonedDateTime readyAt, ZonedDateTime now) {
   public static final String ZONE = "zone";
   static final String USUAL_ROOM = "21C";
   private static final int DAYS_BEFORE = 3;
-  private static final int DAYS_AFTER = 2;
 
   /** The times that a baker plans with; further would be guessing. */
   private static final Duration FARTHEST = Duration.ofDays(366);
@@ -72,17 +72,23 @@ record PlanClock(ClockTimes times, ZonedDateTime readyAt, ZonedDateTime now) {
       throw new InputException(
           Quantities.shown("--" + READY_AT, text) + " is more than a year ahead: check the date");
     }
-    return counted(ready, now);
+    return counted(ready, now, ready.toLocalDate());
   }
 
   /**
-   * The clock of a plan for bread that may be late already.
+   * The clock of a plan for bread that may be late already, and baked tomorrow.
    *
    * @param ready when it is wanted, or was
    */
-  static PlanClock counted(ZonedDateTime ready, ZonedDateTime now) {
+  static PlanClock late(ZonedDateTime ready, ZonedDateTime now) {
+    LocalDate tomorrow = now.toLocalDate().plusDays(1);
+    return counted(
+        ready, now, tomorrow.isAfter(ready.toLocalDate()) ? tomorrow : ready.toLocalDate());
+  }
+
+  private static PlanClock counted(ZonedDateTime ready, ZonedDateTime now, LocalDate lastDay) {
     ZonedDateTime zero = ready.toLocalDate().minusDays(DAYS_BEFORE).atStartOfDay(ready.getZone());
-    return new PlanClock(ClockTimes.from(zero), ready, now);
+    return new PlanClock(ClockTimes.from(zero), ready, now, lastDay);
   }
 
   public double hour(ZonedDateTime moment) {
@@ -175,7 +181,7 @@ record PlanClock(ClockTimes times, ZonedDateTime readyAt, ZonedDateTime now) {
 
   private List<LocalDate> days() {
     LocalDate first = times.start().toLocalDate().minusDays(1);
-    return first.datesUntil(first.plusDays(DAYS_BEFORE + DAYS_AFTER)).toList();
+    return first.datesUntil(lastDay.plusDays(1)).toList();
   }
 
   /** Of a time that the clocks skip, the moment at which they do. */

@@ -128,6 +128,9 @@ class RestOfDayTest {
             plan.feed(),
             now,
             shaped ? OptionalDouble.of(plan.bulkEndHour()) : OptionalDouble.empty(),
+            shaped && plan.proofKind() == ProofKind.COLD
+                ? OptionalDouble.of(plan.basketHour())
+                : OptionalDouble.empty(),
             OptionalDouble.empty(),
             baked ? OptionalDouble.of(plan.ovenHour()) : OptionalDouble.empty(),
             plan.strength().folds(),

@@ -158,11 +158,12 @@ public final class DayChart {
     }
     laneWithWindow("day.bulk", bulk, plan.bulkEndHour(), plan.shapeWindow());
     lane("day.shape", ChartPicture.Fill.DOTTED, plan.bulkEndHour(), plan.basketHour());
-    switch (plan.proofKind()) {
-      case COLD ->
-          lane("day.proofCold", ChartPicture.Fill.COLD, plan.basketHour(), plan.ovenHour());
-      case ROOM ->
-          lane("day.proofRoom", ChartPicture.Fill.DOTTED, plan.basketHour(), plan.ovenHour());
+    double carried = intoCold(plan, 0);
+    if (carried > plan.basketHour() + SHORTEST_BAR_HOURS) {
+      lane("day.proofRoom", ChartPicture.Fill.DOTTED, plan.basketHour(), carried);
+    }
+    if (carried < plan.ovenHour()) {
+      lane("day.proofCold", ChartPicture.Fill.COLD, carried, plan.ovenHour());
     }
     double out = last(BakeStep.Kind.COOL);
     double preheated = plan.ovenHour() - plan.day().oven().preheatHours();
@@ -173,6 +174,18 @@ public final class DayChart {
         addMark(each.step().fromHour(), laneAt(each.step().fromHour()));
       }
     }
+  }
+
+  /** When the loaves of a dough go into the cold; when they are baked where they never do. */
+  private double intoCold(BakePlan plan, int dough) {
+    return plan.proofKind() == ProofKind.ROOM
+        ? plan.ovenHour()
+        : day.steps().stream()
+            .filter(each -> each.step().kind() == BakeStep.Kind.LOAVES_INTO_COLD)
+            .filter(each -> each.doughs().contains(dough))
+            .mapToDouble(each -> each.step().fromHour())
+            .findFirst()
+            .orElse(plan.basketHour());
   }
 
   private void lane(String key, ChartPicture.Fill fill, double from, double to) {
@@ -234,9 +247,13 @@ public final class DayChart {
     for (int i = 0; i < day.plans().size(); i++) {
       BakePlan plan = day.plans().get(i);
       addBulk(plan, i);
-      boolean isCold = plan.proofKind() == ProofKind.COLD;
-      ChartPicture.Fill proof = isCold ? ChartPicture.Fill.COLD : ChartPicture.Fill.WHITE;
-      addBar(plan.basketHour(), plan.ovenHour(), i, proof);
+      double carried = intoCold(plan, i);
+      if (carried > plan.basketHour() + SHORTEST_BAR_HOURS) {
+        addBar(plan.basketHour(), carried, i, ChartPicture.Fill.WHITE);
+      }
+      if (carried < plan.ovenHour()) {
+        addBar(carried, plan.ovenHour(), i, ChartPicture.Fill.COLD);
+      }
     }
     for (OvenLoad load : day.loads()) {
       addBar(load.fromHour(), load.toHour(), oven, ChartPicture.Fill.DOTTED);

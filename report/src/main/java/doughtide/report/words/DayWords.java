@@ -70,7 +70,7 @@ public final class DayWords {
           words.say(
               "sheet.rise",
               Map.of("rise", words.percent(Math.rint(plan.shapeRise().percent()), 0)));
-      case LOAVES_INTO_COLD -> words.hours(plan.proofHours());
+      case LOAVES_INTO_COLD -> words.hours(plan.ovenHour() - each.step().fromHour());
       default -> "";
     };
   }

@@ -3,7 +3,9 @@ package doughtide.report.chart;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import doughtide.core.day.BakePlan;
+import doughtide.core.day.BakeStep;
 import doughtide.core.day.DayPlan;
+import doughtide.core.day.DayStep;
 import doughtide.core.quantity.Hours;
 import doughtide.report.SampleDays;
 import doughtide.report.words.Language;
@@ -71,5 +73,33 @@ class DayChartTest {
     String at = time(two.plans().get(0), words);
 
     assertThat(drawn(many, names, words)).contains("Shape – d0 " + at + ", d1 " + at + ", ");
+  }
+
+  /** Shaped loaves that stand in the room for an hour and a half before somebody carries them. */
+  @Test
+  void loavesThatGoIntoTheColdLaterStandInTheRoomBefore() {
+    DayPlan day = SampleDays.one();
+    BakePlan plan = day.plans().get(0);
+    Words words = Words.in(Language.ENGLISH);
+    String basket = words.clock(Hours.after(SampleDays.ZERO, plan.basketHour()));
+    String carried = words.clock(Hours.after(SampleDays.ZERO, plan.basketHour() + 1.5));
+    DayPlan late = day.with(day.steps().stream().map(DayChartTest::carriedLate).toList());
+
+    assertThat(drawn(day, List.of("dough"), words))
+        .contains("Proof, cold " + basket)
+        .doesNotContain("Proof " + basket);
+    assertThat(drawn(late, List.of("dough"), words))
+        .contains("Proof " + basket + "–" + carried)
+        .contains("Proof, cold " + carried);
+  }
+
+  private static DayStep carriedLate(DayStep each) {
+    BakeStep step = each.step();
+    return step.kind() == BakeStep.Kind.LOAVES_INTO_COLD
+        ? new DayStep(
+            new BakeStep(step.kind(), step.fromHour() + 1.5, step.toHour() + 1.5, step.number()),
+            each.doughs(),
+            each.person())
+        : each;
   }
 }

@@ -37,9 +37,16 @@ import java.util.stream.IntStream;
  * @param steps the same with what has happened
  * @param nowHour what the clock says, on the axis of the day
  * @param names of the doughs
+ * @param notDone the steps of which it is said that they were not done
  */
 public record Happened(
-    List<PlanStep> planned, List<PlanStep> steps, double nowHour, DayNames names) {
+    List<PlanStep> planned,
+    List<PlanStep> steps,
+    double nowHour,
+    DayNames names,
+    List<PlanStep> notDone) {
+
+  private static final double SAME_HOURS = 1e-3;
 
   private static final Pattern DID = Pattern.compile("(.+?) +(\\S+(?: ?[ap]\\.?m\\.?)?)");
 
@@ -57,7 +64,8 @@ public record Happened(
       PlanFile file, List<String> did, List<String> notDone, ClockTimes times, double nowHour) {
     List<PlanStep> planned = new ArrayList<>(file.steps(times));
     List<PlanStep> steps = new ArrayList<>(planned);
-    Happened happened = new Happened(planned, steps, nowHour, file.names());
+    List<PlanStep> still = new ArrayList<>();
+    Happened happened = new Happened(planned, steps, nowHour, file.names(), still);
     Set<Integer> told = new HashSet<>();
     Set<Integer> fed = new HashSet<>();
     for (String text : did) {
@@ -67,10 +75,10 @@ public record Happened(
         fed.addAll(each.doughs());
       }
     }
-    List<PlanStep> still = notDone.stream().map(happened::notDone).toList();
-    happened.asPlanned(told, fed, still);
+    notDone.forEach(text -> still.add(happened.notDone(text)));
+    happened.asPlanned(told, fed);
     happened.doneBeforeOthers();
-    happened.checkNotDone(still);
+    happened.checkNotDone();
     happened.check();
     happened.moveFolds();
     return happened;
@@ -205,10 +213,9 @@ public record Happened(
    *
    * @param told doughs of which something is told
    * @param fed doughs of which a feeding is told
-   * @param still steps that were not done
    */
-  private void asPlanned(Set<Integer> told, Set<Integer> fed, List<PlanStep> still) {
-    boolean several = !names.isOne() || !still.isEmpty();
+  private void asPlanned(Set<Integer> told, Set<Integer> fed) {
+    boolean several = !names.isOne() || !notDone.isEmpty();
     for (int i = 0; i < steps.size(); i++) {
       PlanStep each = steps.get(i);
       boolean goesOn = several && each.day().doughs().stream().noneMatch(told::contains);
@@ -216,7 +223,7 @@ public record Happened(
           each.step().kind() == Kind.FEED
               ? each.day().doughs().stream().noneMatch(fed::contains)
               : goesOn && each.step().kind().handsOn();
-      boolean waits = still.stream().anyMatch(first -> isNotBefore(each, first));
+      boolean waits = notDone.stream().anyMatch(first -> isNotBefore(each, first));
       if (assumed && !waits && each.step().fromHour() <= nowHour) {
         steps.set(i, each.nowDone());
       }
@@ -229,8 +236,8 @@ public record Happened(
         && each.day().doughs().stream().anyMatch(first::isOf);
   }
 
-  private void checkNotDone(List<PlanStep> still) {
-    for (PlanStep first : still) {
+  private void checkNotDone() {
+    for (PlanStep first : notDone) {
       if (steps.stream().anyMatch(each -> each.done() && isNotBefore(each, first))) {
         throw new InputException(
             "--not-done "
@@ -396,6 +403,7 @@ public record Happened(
         feed(dough, planned, mixed),
         nowHour,
         hour(dough, Kind.SHAPE),
+        intoColdHour(dough),
         hour(dough, Kind.PREHEAT),
         hour(dough, Kind.BAKE),
         (int) own.stream().filter(step -> step.kind() == Kind.FOLD).count(),
@@ -406,6 +414,33 @@ public record Happened(
             .filter(each -> each.isOf(dough) && !each.done() && isOfBulk(each.step().kind()))
             .map(PlanStep::step)
             .toList());
+  }
+
+  /** Loaves that were to go into the cold from the bench did so, unless something else is said. */
+  private OptionalDouble intoColdHour(int dough) {
+    OptionalDouble done = hour(dough, Kind.LOAVES_INTO_COLD);
+    OptionalDouble meant = meant(dough, Kind.LOAVES_INTO_COLD);
+    if (meant.isEmpty() || done.isPresent() && !done.equals(meant)) {
+      return done;
+    }
+    if (meant.getAsDouble() > meantInBasket(dough) + SAME_HOURS) {
+      return done;
+    }
+    return isSaidNotDone(dough, Kind.LOAVES_INTO_COLD)
+        ? OptionalDouble.empty()
+        : hour(dough, Kind.SHAPE);
+  }
+
+  private double meantInBasket(int dough) {
+    return planned.stream()
+        .filter(each -> each.isOf(dough) && each.step().kind() == Kind.SHAPE)
+        .mapToDouble(each -> each.step().toHour())
+        .findFirst()
+        .orElseThrow(() -> new InputException("the plan of --again shapes nothing: plan it anew"));
+  }
+
+  private boolean isSaidNotDone(int dough, Kind kind) {
+    return notDone.stream().anyMatch(each -> each.isOf(dough) && each.step().kind() == kind);
   }
 
   private static boolean isOfBulk(Kind kind) {

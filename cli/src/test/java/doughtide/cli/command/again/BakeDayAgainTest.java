@@ -299,6 +299,66 @@ class BakeDayAgainTest {
         .allSatisfy((step, at) -> assertThat(at).as(step).isAfterOrEqualTo(now));
   }
 
+  /** Meant to be baked in the evening; shaped far too late for that. */
+  @Test
+  void loavesShapedForTheRoomGoIntoTheColdAndTheNextPlanCarriesThatStep() throws IOException {
+    String[] first = {
+      "--ready-at",
+      "2027-03-13T23:00",
+      "--at-the-bench",
+      "07:00-21:45",
+      "--room",
+      "22C",
+      "--cold",
+      "4C",
+      "--loaves",
+      "2",
+      "--starter",
+      "20%",
+      "--dough-temp",
+      "26C",
+      "--plans",
+      "1",
+      "--zone",
+      "Europe/Berlin",
+      "--format",
+      "json"
+    };
+    CliRun planned = run(first);
+    write("first.json", planned);
+    CliRun again = again("first.json", "2027-03-13T20:40", "--did", "shape 19:30");
+    write("second.json", again);
+    OffsetDateTime into = hours(JsonAnswer.of(again)).get("put the loaves into the cold");
+
+    assertThat(JsonAnswer.of(planned).text("plans.0.doughs.0.proof")).isEqualTo("room");
+    assertThat(JsonAnswer.of(again).text("plans.0.doughs.0.proof")).isEqualTo("cold");
+    assertThat(clock(into)).isBetween("2027-03-13T20:40", "2027-03-13T21:40");
+    assertThat(clock(hours(JsonAnswer.of(again)).get("bake"))).startsWith("2027-03-14T");
+
+    JsonAnswer waiting = JsonAnswer.of(again("second.json", "2027-03-13T21:10"));
+    assertThat(hours(waiting).get("put the loaves into the cold"))
+        .as("not told, so not carried yet")
+        .isAfterOrEqualTo(OffsetDateTime.parse("2027-03-13T21:10+01:00"));
+    CliRun carried = again("second.json", "2027-03-13T21:10", "--did", "loaves into cold 20:55");
+    assertThat(clock(hours(JsonAnswer.of(carried)).get("put the loaves into the cold")))
+        .isEqualTo("2027-03-13T20:55");
+    write("third.json", carried);
+    assertThat(hours(JsonAnswer.of(again("third.json", "2027-03-13T21:30"))))
+        .isEqualTo(hours(JsonAnswer.of(carried)));
+  }
+
+  private void write(String name, CliRun run) throws IOException {
+    assertThat(run.err()).isEmpty();
+    Files.writeString(folder.resolve(name), run.out());
+  }
+
+  private CliRun again(String plan, String now, String... more) {
+    List<String> words = new ArrayList<>(List.of("--again", plan, "--now", now));
+    words.addAll(List.of(more));
+    words.addAll(List.of("--format", "json"));
+    return run(words.toArray(String[]::new));
+  }
+
   private List<VEvent> events(String name) throws IOException, ParserException {
     Calendar calendar = new CalendarBuilder().build(Files.newInputStream(folder.resolve(name)));
     assertThat(calendar.validate().hasErrors()).isFalse();

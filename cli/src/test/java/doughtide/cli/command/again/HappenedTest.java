@@ -9,6 +9,7 @@ import doughtide.core.day.ProofKind;
 import doughtide.core.quantity.InputException;
 import java.time.OffsetDateTime;
 import java.time.ZonedDateTime;
+import java.util.ArrayList;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
@@ -131,5 +132,51 @@ class HappenedTest {
     assertThatThrownBy(() -> happened(12, List.of(), List.of("sleep")))
         .hasMessageContaining(
             "is no step of the plan: write for example --not-done \"Quay rye feed\"");
+  }
+
+  /** Shaped from 14:00 to 14:30; into the cold at once, or an hour later. */
+  private static Happened chilled(double into, double now, List<String> did, List<String> notDone) {
+    List<PlanFile.Written> steps = new ArrayList<>();
+    steps.add(step(Kind.MIX, List.of(0), 10));
+    steps.add(written(Kind.SHAPE, 14, 14.5));
+    steps.add(written(Kind.LOAVES_INTO_COLD, into, into + 1.0 / 12));
+    steps.add(step(Kind.BAKE, List.of(0), 30));
+    steps.add(step(Kind.COOL, List.of(0), 31));
+    PlanFile.Dough rye =
+        new PlanFile.Dough("rye", Map.of(), 1, 20, 24, ProofKind.COLD, 15, Optional.empty());
+    PlanFile file = new PlanFile(Map.of(), "id", 0, 1, List.of(rye), steps, List.of());
+    return Happened.of(file, did, notDone, TIMES, now);
+  }
+
+  private static PlanFile.Written written(Kind kind, double from, double to) {
+    return new PlanFile.Written(kind, 0, List.of(0), 0, minutes(from), minutes(to), false);
+  }
+
+  private static OffsetDateTime minutes(double hour) {
+    return DAY.plusMinutes(Math.round(60 * hour));
+  }
+
+  private static OptionalDouble intoCold(Happened happened) {
+    PlanFile.Dough rye =
+        new PlanFile.Dough("rye", Map.of(), 1, 20, 24, ProofKind.COLD, 15, Optional.empty());
+    return happened.slipped(0, rye).intoColdHour();
+  }
+
+  @Test
+  void loavesMeantForTheColdFromTheBenchAreInItUnlessThatIsSaidNotToBeDone() {
+    List<String> shaped = List.of("shape 14:20");
+    List<String> not = List.of("loaves into cold");
+
+    assertThat(intoCold(chilled(14.5, 15, shaped, List.of()))).hasValue(14 + 20.0 / 60);
+    assertThat(intoCold(chilled(14.5, 15, shaped, not))).isEmpty();
+    assertThat(intoCold(chilled(14.5, 16, List.of("loaves into cold 15:45"), List.of())))
+        .hasValue(15.75);
+  }
+
+  @Test
+  void loavesMeantToStandInTheRoomFirstAreInTheColdOnlyWhereThatIsTold() {
+    assertThat(intoCold(chilled(15.5, 16, List.of("shape 14:00"), List.of()))).isEmpty();
+    assertThat(intoCold(chilled(15.5, 16, List.of("loaves into cold 15:40"), List.of())))
+        .hasValue(15 + 40.0 / 60);
   }
 }

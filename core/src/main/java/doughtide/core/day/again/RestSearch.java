@@ -88,14 +88,14 @@ final class RestSearch {
    * A way on.
    *
    * @param shapeHour when dividing begins or began
-   * @param kind where the loaves wait
+   * @param place where the loaves wait
    * @param ovenHour when the first go into the oven
    * @param loaves those of all doughs
    * @param steps from shaping on
    */
   record Way(
       double shapeHour,
-      ProofKind kind,
+      LoafPlace place,
       double ovenHour,
       Supplier<Loaves> loaves,
       List<BakeStep> steps) {
@@ -109,8 +109,8 @@ final class RestSearch {
     if (bulk.curves().isEmpty()) {
       return Optional.empty();
     }
-    return kinds()
-        .flatMap(kind -> shapeHours(kind).mapToObj(hour -> after(hour, kind)))
+    return places()
+        .flatMap(place -> shapeHours(place.kind()).mapToObj(hour -> after(hour, place)))
         .flatMap(Optional::stream)
         .reduce((a, b) -> b.goodShare() > a.goodShare() + AS_GOOD ? b : a);
   }
@@ -124,12 +124,40 @@ final class RestSearch {
             "the hours at the bench leave no time to bake the rest: give more of them");
   }
 
-  /** As meant, and in the cold too where the loaves are not shaped yet. */
-  private Stream<ProofKind> kinds() {
-    boolean free = slipped.shapedHour().isEmpty() && day.cold().isPresent();
-    return free
-        ? Stream.of(slipped.proof(), ProofKind.COLD).distinct()
-        : Stream.of(slipped.proof());
+  /** As meant, and in the cold too where there is one and the loaves are not in the room or it. */
+  private Stream<LoafPlace> places() {
+    if (slipped.shapedHour().isPresent()) {
+      return placesOfShaped(slipped.shapedHour().getAsDouble() + day.restHours());
+    }
+    Stream<ProofKind> kinds =
+        day.cold().isPresent()
+            ? Stream.of(slipped.proof(), ProofKind.COLD).distinct()
+            : Stream.of(slipped.proof());
+    return kinds.map(LoafPlace::fromBench);
+  }
+
+  /** Loaves in the cold stay there; those in the room stay, or go there when somebody can. */
+  private Stream<LoafPlace> placesOfShaped(double basketHour) {
+    DoubleStream into =
+        slipped.intoColdHour().isPresent()
+            ? slipped.intoColdHour().stream()
+            : intoColdHours(Math.max(basketHour, slipped.nowHour()));
+    Stream<LoafPlace> cold =
+        into.mapToObj(hour -> new LoafPlace(ProofKind.COLD, Math.max(0, hour - basketHour)));
+    if (slipped.intoColdHour().isPresent()) {
+      return cold;
+    }
+    Stream<LoafPlace> room = Stream.of(LoafPlace.fromBench(ProofKind.ROOM));
+    return slipped.proof() == ProofKind.COLD
+        ? Stream.concat(cold, room)
+        : Stream.concat(room, cold);
+  }
+
+  private DoubleStream intoColdHours(double soonest) {
+    boolean possible = day.cold().isPresent() && slipped.bakedHour().isEmpty();
+    return possible
+        ? new CarryHours(day.bench(), taken, hands).someSoon(soonest)
+        : DoubleStream.empty();
   }
 
   /** When it was shaped, or the last possible moment before its shape point and the first after. */
@@ -167,7 +195,7 @@ final class RestSearch {
   private double point(ProofKind kind) {
     double mixed = slipped.route().mixHour();
     OptionalDouble likely =
-        ShapeForecaster.of(bulk, proof(kind, slipped.nowHour()))
+        ShapeForecaster.of(bulk, proof(LoafPlace.fromBench(kind), slipped.nowHour()))
             .folded(folds)
             .with(SETTINGS)
             .point()
@@ -176,33 +204,37 @@ final class RestSearch {
     return likely.isEmpty() ? slipped.nowHour() : mixed + likely.getAsDouble();
   }
 
-  private Proof proof(ProofKind kind, double atHour) {
+  private Proof proof(LoafPlace place, double atHour) {
+    Temperature room = Temperature.ofCelsius(day.room().celsius(atHour));
+    Proof plain = place.isCold() ? inCold() : Proof.inRoom(room, slipped.proofHours());
+    return day.ofItsLoaves(
+        place.roomHours() > 0 ? plain.afterRoom(room, place.roomHours()) : plain);
+  }
+
+  private Proof inCold() {
     double soonest = slipped.nowHour() + day.restHours() + 1;
-    Proof plain =
-        kind == ProofKind.COLD
-            ? Proof.inColdUntil(
-                day.cold().orElseThrow(),
-                Math.max(slipped.ovenHour(), soonest) - slipped.route().mixHour())
-            : Proof.inRoom(Temperature.ofCelsius(day.room().celsius(atHour)), slipped.proofHours());
-    return day.ofItsLoaves(plain);
+    return Proof.inColdUntil(
+        day.cold().orElseThrow(),
+        Math.max(slipped.ovenHour(), soonest) - slipped.route().mixHour());
   }
 
   /** The best way with dividing begun at an hour. */
-  private Optional<Way> after(double shapeHour, ProofKind kind) {
+  private Optional<Way> after(double shapeHour, LoafPlace place) {
     double basket = shapeHour + day.restHours();
-    Loaves loaves = loaves(shapeHour, kind, 0);
+    Loaves loaves = loaves(shapeHour, place, 0);
     if (slipped.bakedHour().isPresent()) {
       double oven = slipped.bakedHour().getAsDouble();
-      return steps(kind, basket, oven)
-          .map(steps -> new Way(shapeHour, kind, oven, () -> loaves, steps));
+      return steps(place, basket, oven)
+          .map(steps -> new Way(shapeHour, place, oven, () -> loaves, steps));
     }
     List<Way> possible = new ArrayList<>();
     double last = Math.max(basket, slipped.nowHour()) + LONGEST_PROOF_HOURS;
-    grid(Math.max(Math.max(basket + LEAST_PROOF_HOURS, slipped.nowHour()), hotHour()), last)
+    double first = Math.max(basket + place.roomHours() + LEAST_PROOF_HOURS, slipped.nowHour());
+    grid(Math.max(first, hotHour()), last)
         .forEach(
             oven ->
-                possibleSteps(kind, basket, oven)
-                    .map(steps -> new Way(shapeHour, kind, oven, () -> loaves, steps))
+                possibleSteps(place, basket, oven)
+                    .map(steps -> new Way(shapeHour, place, oven, () -> loaves, steps))
                     .ifPresent(possible::add));
     double most = possible.stream().mapToDouble(Way::goodShare).max().orElse(0);
     return possible.stream()
@@ -225,7 +257,7 @@ final class RestSearch {
             slipped.route(),
             slipped.feed(),
             folds,
-            way.kind(),
+            way.place().kind(),
             way.shapeHour() + day.restHours(),
             way.ovenHour(),
             Rise.ofPercent(rise));
@@ -297,16 +329,16 @@ final class RestSearch {
     Optional<Way> then =
         basket > way.ovenHour() - LEAST_PROOF_HOURS
             ? Optional.empty()
-            : possibleSteps(way.kind(), basket, way.ovenHour())
+            : possibleSteps(way.place(), basket, way.ovenHour())
                 .map(
                     steps ->
                         new Way(
                             shape,
-                            way.kind(),
+                            way.place(),
                             way.ovenHour(),
-                            () -> loaves(way.shapeHour(), way.kind(), late),
+                            () -> loaves(way.shapeHour(), way.place(), late),
                             steps));
-    boolean there = isPossible(shape, way.kind());
+    boolean there = isPossible(shape, way.place().kind());
     return new Late(then, there ? StepMargin.Limit.NEXT_STEP : StepMargin.Limit.BENCH);
   }
 
@@ -316,13 +348,13 @@ final class RestSearch {
     boolean inTime = before > day.readyHour() || before + late <= day.readyHour() + 1e-6;
     double oven = way.ovenHour() + late;
     Optional<Way> then =
-        possibleSteps(way.kind(), way.shapeHour() + day.restHours(), oven)
+        possibleSteps(way.place(), way.shapeHour() + day.restHours(), oven)
             .filter(steps -> inTime)
             .map(
                 steps ->
                     new Way(
                         way.shapeHour(),
-                        way.kind(),
+                        way.place(),
                         oven,
                         () -> way.loaves().get().bakedLate(late),
                         steps));
@@ -330,14 +362,20 @@ final class RestSearch {
   }
 
   /** The steps from shaping on, without switching on an oven that is hot for others. */
-  private Optional<List<BakeStep>> steps(ProofKind kind, double basket, double oven) {
+  private Optional<List<BakeStep>> steps(LoafPlace place, double basket, double oven) {
     boolean hot = taken.isHotAt(oven, day.oven());
-    return day.stepsAfterBulk(kind, basket, oven)
-        .map(steps -> steps.stream().filter(step -> !hot || step.kind() != Kind.PREHEAT).toList());
+    return day.stepsAfterBulk(place.kind(), basket, oven)
+        .map(
+            steps ->
+                steps.stream()
+                    .filter(step -> !hot || step.kind() != Kind.PREHEAT)
+                    .map(place::moved)
+                    .sorted(Comparator.comparingDouble(BakeStep::fromHour))
+                    .toList());
   }
 
-  private Optional<List<BakeStep>> possibleSteps(ProofKind kind, double basket, double oven) {
-    return steps(kind, basket, oven).filter(steps -> canBeDone(steps, oven));
+  private Optional<List<BakeStep>> possibleSteps(LoafPlace place, double basket, double oven) {
+    return steps(place, basket, oven).filter(steps -> canBeDone(steps, oven));
   }
 
   /** Whether every step that is still to be done can be: by the clock, the bench and the others. */
@@ -354,7 +392,8 @@ final class RestSearch {
 
   private boolean isDone(BakeStep step) {
     return switch (step.kind()) {
-      case SHAPE, LOAVES_INTO_COLD -> slipped.shapedHour().isPresent();
+      case SHAPE -> slipped.shapedHour().isPresent();
+      case LOAVES_INTO_COLD -> slipped.intoColdHour().isPresent();
       case PREHEAT -> slipped.preheatedHour().isPresent();
       default -> false;
     };
@@ -380,7 +419,7 @@ final class RestSearch {
    */
   private record Loaves(
       RestSearch search,
-      ProofKind kind,
+      LoafPlace place,
       List<Loaf> all,
       double basketHour,
       double shapedLate,
@@ -392,7 +431,7 @@ final class RestSearch {
     }
 
     private boolean isGood(Loaf loaf, double ovenHour) {
-      double oven = kind == ProofKind.COLD ? ovenHour : search.afterProof(this, loaf, ovenHour);
+      double oven = place.isCold() ? ovenHour : search.afterProof(this, loaf, ovenHour);
       boolean inTime = loaf.basketHour() + shapedLate <= oven - LEAST_PROOF_HOURS + 1e-9;
       return (inTime || search.slipped.shapedHour().isPresent())
           && loaf.from() <= oven + bakedLate
@@ -400,7 +439,7 @@ final class RestSearch {
     }
 
     Loaves bakedLate(double late) {
-      return new Loaves(search, kind, all, basketHour, shapedLate, late);
+      return new Loaves(search, place, all, basketHour, shapedLate, late);
     }
   }
 
@@ -425,9 +464,9 @@ final class RestSearch {
     return day.bakingHours() * (batches - 1) / batches;
   }
 
-  private Loaves loaves(double shapeHour, ProofKind kind, double late) {
+  private Loaves loaves(double shapeHour, LoafPlace place, double late) {
     double basket = shapeHour + day.restHours();
-    LoafModel loaf = LoafModel.of(bulk.formula(), proof(kind, basket), SETTINGS).folded(folds);
+    LoafModel loaf = LoafModel.of(bulk.formula(), proof(place, basket), SETTINGS).folded(folds);
     double mixed = slipped.route().mixHour();
     double rise = bulk.bandAt(shapeHour - mixed).riseLikelyPercent();
     LoafLimits right = LoafLimits.right(day.target());
@@ -441,7 +480,7 @@ final class RestSearch {
       double at = own + late;
       double follow = Math.max(0, slipped.nowHour() - at) + LONGEST_PROOF_HOURS + 1;
       PieceCurve piece =
-          (kind == ProofKind.COLD ? loaf : loaf.in(new LaterTrace(day.room(), at)))
+          (place.isCold() ? loaf : loaf.in(new LaterTrace(day.room(), at)))
               .run(curve, Math.min(at - mixed, curve.endHours()), LoafScores.of(i), follow);
       all.add(
           new Loaf(
@@ -449,7 +488,7 @@ final class RestSearch {
               mixed + right.from(piece).orElse(Double.POSITIVE_INFINITY),
               mixed + right.until(piece).orElse(piece.endHours())));
     }
-    return new Loaves(this, kind, all, basket, late, 0);
+    return new Loaves(this, place, all, basket, late, 0);
   }
 
   /** When dividing begins: when the jar is there, or as near to that as the bench allows. */

@@ -16,6 +16,7 @@ import java.util.OptionalDouble;
  * @param feed how its starter was fed
  * @param nowHour what the clock says; nothing is planned before it
  * @param shapedHour when dividing began, if it has
+ * @param intoColdHour when its shaped loaves went or go into the cold, if that is done or settled
  * @param preheatedHour when the oven was switched on, if it was
  * @param bakedHour when the first loaves went into the oven, if they did
  * @param folds folds that were done or are still planned
@@ -31,6 +32,7 @@ public record Slipped(
     FeedChoice feed,
     double nowHour,
     OptionalDouble shapedHour,
+    OptionalDouble intoColdHour,
     OptionalDouble preheatedHour,
     OptionalDouble bakedHour,
     int folds,
@@ -79,6 +81,7 @@ public record Slipped(
         feed,
         nowHour,
         shapedHour,
+        intoColdHour,
         preheatedHour,
         bakedHour,
         folds,

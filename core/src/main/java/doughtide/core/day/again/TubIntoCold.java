@@ -12,7 +12,6 @@ import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.DoubleStream;
-import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -22,18 +21,15 @@ import java.util.stream.Stream;
  */
 final class TubIntoCold {
   private static final double ROOM_PROOF_HOURS = 2; // after it, in the room or the cold again
-  private static final int EACH = 12; // of the moments at five minutes, an hour apart
 
   private final Slipped slipped;
   private final BenchHours bench;
-  private final Taken others;
-  private final int hands;
+  private final CarryHours carry;
 
-  private TubIntoCold(Slipped slipped, BenchHours bench, Taken others, int hands) {
+  private TubIntoCold(Slipped slipped, CarryHours carry) {
     this.slipped = slipped;
-    this.bench = bench;
-    this.others = others;
-    this.hands = hands;
+    this.bench = carry.bench();
+    this.carry = carry;
   }
 
   /**
@@ -43,7 +39,7 @@ final class TubIntoCold {
    * @param hands how many persons work
    */
   static List<Slipped> ways(Slipped slipped, BenchHours bench, Taken others, int hands) {
-    TubIntoCold tub = new TubIntoCold(slipped, bench, others, hands);
+    TubIntoCold tub = new TubIntoCold(slipped, new CarryHours(bench, others, hands));
     if (isMeant(slipped)) {
       return tub.otherHours();
     }
@@ -81,15 +77,9 @@ final class TubIntoCold {
   private List<Double> hoursUntilGone(double usual) {
     return bench.intervals().stream()
         .filter(at -> at.fromHour() <= usual)
-        .map(at -> free(Math.max(at.fromHour(), slipped.nowHour()), at.toHour()))
-        .flatMap(TubIntoCold::someOf)
+        .flatMapToDouble(at -> carry.some(Math.max(at.fromHour(), slipped.nowHour()), at.toHour()))
+        .boxed()
         .toList();
-  }
-
-  private static Stream<Double> someOf(double[] free) {
-    return IntStream.range(0, free.length)
-        .filter(i -> i % EACH == 0 || i == free.length - 1)
-        .mapToObj(i -> free[i]);
   }
 
   private Stream<Slipped> in(Stream<Double> hours) {
@@ -99,7 +89,7 @@ final class TubIntoCold {
   /** The last moment of the hours at the bench, which leaves time for folds, and the first. */
   private DoubleStream into() {
     for (BenchInterval at : bench.intervals()) {
-      double[] free = free(Math.max(at.fromHour(), slipped.nowHour()), at.toHour());
+      double[] free = carry.free(Math.max(at.fromHour(), slipped.nowHour()), at.toHour());
       if (free.length > 0) {
         return DoubleStream.of(free[free.length - 1], free[0]).distinct();
       }
@@ -107,22 +97,11 @@ final class TubIntoCold {
     return DoubleStream.empty();
   }
 
-  private double[] free(double from, double to) {
-    return IntStream.rangeClosed(0, (int) Math.floor((to - from) / OpenSteps.FIVE_MINUTES))
-        .mapToDouble(i -> from + i * OpenSteps.FIVE_MINUTES)
-        .filter(this::isFree)
-        .toArray();
-  }
-
-  private boolean isFree(double hour) {
-    return others.leavesHands(bench, hour, hour + HandsOnTime.CARRY_HOURS, hands);
-  }
-
   /** When somebody comes to the bench. */
   private DoubleStream outOf(double from) {
     return bench.intervals().stream()
         .mapToDouble(BenchInterval::fromHour)
-        .filter(hour -> BakeRoute.mayStayInCold(from, hour) && isFree(hour));
+        .filter(hour -> BakeRoute.mayStayInCold(from, hour) && carry.isFree(hour));
   }
 
   /** What is open before it goes into the cold; in the cold nobody folds. */

@@ -35,6 +35,7 @@ class OpenStepsTest {
         OptionalDouble.empty(),
         OptionalDouble.empty(),
         OptionalDouble.empty(),
+        OptionalDouble.empty(),
         3,
         ProofKind.COLD,
         9,

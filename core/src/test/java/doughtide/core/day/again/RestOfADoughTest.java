@@ -1,6 +1,7 @@
 package doughtide.core.day.again;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import doughtide.core.day.BakeDay;
 import doughtide.core.day.BakePlan;
@@ -14,15 +15,23 @@ import doughtide.core.day.DayStep;
 import doughtide.core.day.ProofKind;
 import doughtide.core.feeding.FeedChoice;
 import doughtide.core.feeding.FeedRatio;
+import doughtide.core.loaf.LoafLimits;
+import doughtide.core.loaf.LoafModel;
+import doughtide.core.loaf.LoafScores;
+import doughtide.core.loaf.LoafSettings;
 import doughtide.core.loaf.PieceForm;
+import doughtide.core.loaf.Proof;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Share;
 import doughtide.core.quantity.Temperature;
+import doughtide.core.rise.PieceCurve;
+import doughtide.core.rise.RiseCurve;
 import doughtide.core.thermal.TemperatureTrace;
 import java.util.List;
 import java.util.Optional;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** One dough that was mixed, on a day with somebody at the bench from 16 to 22 and from 6 to 9. */
@@ -62,11 +71,21 @@ class RestOfADoughTest {
 
   private static Slipped slipped(
       BakeRoute route, double nowHour, OptionalDouble shaped, List<BakeStep> open) {
+    return slipped(route, nowHour, shaped, OptionalDouble.empty(), open);
+  }
+
+  private static Slipped slipped(
+      BakeRoute route,
+      double nowHour,
+      OptionalDouble shaped,
+      OptionalDouble intoCold,
+      List<BakeStep> open) {
     return new Slipped(
         route,
         new FeedChoice(8, 13, FeedRatio.oneTo(1, Share.ofPercent(100)), 4, 6),
         nowHour,
         shaped,
+        intoCold,
         OptionalDouble.empty(),
         OptionalDouble.empty(),
         4,
@@ -105,5 +124,74 @@ class RestOfADoughTest {
   @Test
   void aTubThatWasMixedAtItsHourGoesIntoTheColdAtItsHour() {
     assertThat(hour(rest(mixed(17, 17.5)), Kind.BULK_INTO_COLD)).hasValue(CARRIED);
+  }
+
+  private static final double SHAPED = 19.5;
+
+  private static Slipped shaped(double nowHour, OptionalDouble intoCold) {
+    BakeRoute inRoom = BakeRoute.inRoom(20, 26, 14);
+    return slipped(inRoom, nowHour, OptionalDouble.of(SHAPED), intoCold, List.of());
+  }
+
+  /** In the room it would be far past its best when somebody comes again. */
+  @Test
+  void aLoafThatIsShapedInTheEveningGoesIntoTheColdThoughItWasMeantToStayInTheRoom() {
+    DayPlan rest = rest(shaped(20.5, OptionalDouble.empty()));
+    BakePlan plan = rest.plans().get(0);
+
+    assertThat(plan.proofKind()).isEqualTo(ProofKind.COLD);
+    assertThat(plan.ovenHour()).isBetween(30.0, 33.0);
+    double into = hour(rest, Kind.LOAVES_INTO_COLD).getAsDouble();
+    assertThat(into).isBetween(20.5, 22 - 1.0 / 12);
+    assertThat(plan.goodShare()).isEqualTo(replayed(plan, into), within(1e-9));
+    assertThat(plan.goodShare()).isGreaterThan(replayed(plan, plan.ovenHour()) + 0.1);
+  }
+
+  @Test
+  void aLoafThatIsInTheColdIsNotCarriedThereAgainAndStoodInTheRoomBefore() {
+    BakePlan late = rest(shaped(22.5, OptionalDouble.of(21.5))).plans().get(0);
+    BakePlan atOnce = rest(shaped(22.5, OptionalDouble.of(20))).plans().get(0);
+
+    assertThat(late.goodShare()).isEqualTo(replayed(late, 21.5), within(1e-9));
+    assertThat(atOnce.goodShare()).isEqualTo(replayed(atOnce, 20), within(1e-9));
+    assertThat(late.ovenHour()).isBetween(30.0, 33.0);
+  }
+
+  /** Nobody is there until 6:00, when it has stood in the room for ten hours. */
+  @Test
+  void whereNobodyIsThereToCarryItTheLoafIsNotInTheColdBeforeSomebodyIs() {
+    DayPlan rest = rest(shaped(21.95, OptionalDouble.empty()));
+
+    rest.steps().stream()
+        .filter(each -> each.step().kind() == Kind.LOAVES_INTO_COLD)
+        .forEach(each -> assertThat(each.step().fromHour()).isGreaterThanOrEqualTo(30));
+  }
+
+  /** How many of 64 doughs come right, each followed by itself: the room, the cold, the oven. */
+  private static double replayed(BakePlan plan, double intoColdHour) {
+    double basket = plan.basketHour() - plan.mixHour();
+    double oven = plan.ovenHour() - plan.mixHour();
+    double room = intoColdHour - plan.mixHour() - basket;
+    Proof proof =
+        Proof.inColdUntil(Temperature.ofCelsius(4), oven)
+            .afterRoom(Temperature.ofCelsius(23), room);
+    LoafModel model =
+        LoafModel.of(plan.dough(), day().ofItsLoaves(proof), LoafSettings.SEARCH.withMembers(64))
+            .folded(plan.strength());
+    List<RiseCurve> doughs = day().bulk(BakeRoute.inRoom(20, 26, plan.mixHour()), 64, 48).curves();
+    long right =
+        IntStream.range(0, doughs.size())
+            .filter(
+                i -> {
+                  PieceCurve loaf =
+                      model.run(
+                          doughs.get(i),
+                          Math.min(basket, doughs.get(i).endHours()),
+                          LoafScores.of(i),
+                          oven - basket + 1);
+                  return LoafLimits.right(day().target()).isGood(loaf, oven);
+                })
+            .count();
+    return (double) right / doughs.size();
   }
 }

@@ -42,6 +42,7 @@ class TubIntoColdTest {
         shaped,
         OptionalDouble.empty(),
         OptionalDouble.empty(),
+        OptionalDouble.empty(),
         3,
         ProofKind.COLD,
         9,
