@@ -25,6 +25,7 @@ import doughtide.core.day.again.StagesBegun;
 import doughtide.core.quantity.ClockText;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Quantities;
+import doughtide.core.quantity.Shorten;
 import java.time.ZoneId;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
@@ -34,6 +35,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /** Plans the rest of a day again that has slipped. */
 final class DayAgain {
@@ -45,6 +47,7 @@ final class DayAgain {
   static final String LOAVES = "loaves";
   private static final String PIECE = "piece";
   private static final double LEAST_PIECE_GRAMS = 20;
+  private static final int LONGEST_HOURS = 60;
 
   /** What may be otherwise than planned after mixing. */
   private static final List<String> CHANGEABLE =
@@ -208,7 +211,8 @@ final class DayAgain {
       return RestPlanner.plan(doughs, file.hands(), this::obstacle);
     } catch (InputException e) {
       throw e.key().equals(RestPlanner.NO_TIME)
-          ? new InputException(e.key(), e.getMessage() + " with --" + PlanClock.BENCH)
+          ? new InputException(
+              e.key(), e.getMessage() + " with --" + PlanClock.BENCH + benchOfPlan())
           : e;
     }
   }
@@ -220,9 +224,20 @@ final class DayAgain {
             .mapToObj(file.names().names()::get)
             .toList();
     String name = unmixed.get(found.obstacle().orElseThrow().dough());
+    String why =
+        DayText.obstacle(found, file.names().isOne() ? "" : "'" + name + "': ", clock.times());
     return DayReport.noPlan(
-        DayText.obstacle(found, file.names().isOne() ? "" : "'" + name + "': ", clock.times()),
+        Stream.of(AGAIN, PlanClock.BENCH).filter(arguments::given).toList(),
+        why + benchOfPlan(),
         arguments);
+  }
+
+  /** Says whose hours at the bench were used where none are given beside the plan. */
+  private String benchOfPlan() {
+    return arguments.given(PlanClock.BENCH)
+        ? ""
+        : "; the hours at the bench are those of the plan, "
+            + Shorten.to(options.getOrDefault(PlanClock.BENCH, ""), LONGEST_HOURS);
   }
 
   /** The plan with other numbers of loaves: more of the same dough are smaller. */

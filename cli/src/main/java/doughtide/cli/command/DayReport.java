@@ -43,8 +43,7 @@ final class DayReport {
   private static final String SEARCH_LIMIT = "search-limit";
 
   /** What a day without plan is refused for. */
-  private static final List<String> ASKED =
-      List.of(DayAgain.AGAIN, PlanClock.READY_AT, PlanClock.BENCH);
+  private static final List<String> ASKED = List.of(PlanClock.READY_AT, PlanClock.BENCH);
 
   private DayReport() {}
 
@@ -221,14 +220,14 @@ final class DayReport {
     DayAnswer found = DayPlanner.plan(options.doughs(), options.hands(), control);
     line.end();
     if (found.days().isEmpty()) {
-      throw noPlan(DayText.obstacle(found, options), arguments);
+      throw noPlan(ASKED, DayText.obstacle(found, options), arguments);
     }
     return found;
   }
 
   /** The refusal of a day without plan, behind what was asked. */
-  static InputException noPlan(String why, Arguments arguments) {
-    return new InputException("day.no-plan", arguments.behind(ASKED, why));
+  static InputException noPlan(List<String> asked, String why, Arguments arguments) {
+    return new InputException("day.no-plan", arguments.behind(asked, why));
   }
 
   private static Optional<OutputFile> calendar(Arguments arguments, Environment environment) {

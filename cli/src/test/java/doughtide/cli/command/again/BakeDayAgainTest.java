@@ -15,6 +15,7 @@ import java.util.Arrays;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
+import java.util.stream.Stream;
 import net.fortuna.ical4j.data.CalendarBuilder;
 import net.fortuna.ical4j.data.ParserException;
 import net.fortuna.ical4j.model.Calendar;
@@ -392,6 +393,30 @@ class BakeDayAgainTest {
     assertThat(run.code()).isEqualTo(2);
     assertThat(run.err().lines()).hasSize(1);
     assertThat(run.err()).contains(part);
+  }
+
+  /** The kitchen's hours at the bench stand in for none: those of the plan are used, and named. */
+  @Test
+  void aRestWithoutPlanNamesTheHoursOfThePlanAndOnlyOptionsThatWereGiven() throws IOException {
+    plan();
+    Files.writeString(folder.resolve("kitchen.txt"), "at-the-bench: 05:00-23:30\n");
+    String[] late = {
+      "--again", "plan.json", "--now", "2027-03-14T09:00", "--kitchen", "kitchen.txt"
+    };
+    CliRun ofPlan = run(late);
+    CliRun given =
+        run(
+            Stream.concat(Stream.of(late), Stream.of("--at-the-bench", "08:00-23:00"))
+                .toArray(String[]::new));
+
+    assertThat(List.of(ofPlan.code(), given.code())).containsOnly(2);
+    assertThat(ofPlan.err())
+        .startsWith("doughtide: --again plan.json: ")
+        .contains("the hours at the bench are those of the plan, 07:00-22:30")
+        .doesNotContain("05:00");
+    assertThat(given.err())
+        .startsWith("doughtide: --again plan.json, --at-the-bench 08:00-23:00: ")
+        .doesNotContain("of the plan");
   }
 
   @Test
