@@ -5,7 +5,8 @@ import java.util.Arrays;
 /**
  * A smooth curve through points that rises and falls only where they do: cubic pieces with the
  * slopes of Fritsch &amp; Butland 1984, SIAM J Sci Stat Comput 5:300 (from memory; a harmonic mean
- * of the slopes on both sides, nothing at a peak). Constant beyond the ends.
+ * of the slopes on both sides, the nearer of which counts for more, nothing at a peak). Constant
+ * beyond the ends.
  */
 final class CurveThrough {
   private final double[] x;
@@ -39,9 +40,9 @@ final class CurveThrough {
     if (left * right <= 0) {
       return 0;
     }
-    double near = before + 2 * after;
-    double far = 2 * before + after;
-    return (near + far) / (far / left + near / right);
+    double ofLeft = before + 2 * after; // the nearer side counts for more
+    double ofRight = 2 * before + after;
+    return (ofLeft + ofRight) / (ofLeft / left + ofRight / right);
   }
 
   double at(double where) {

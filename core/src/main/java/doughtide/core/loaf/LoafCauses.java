@@ -98,13 +98,14 @@ public final class LoafCauses {
       return List.of();
     }
     LoafModel loaf = LoafModel.of(bulk.formula(), proof, LoafSettings.SEARCH);
+    boolean isCold = proof.cold().isPresent();
     double[] logHeight =
         IntStream.range(0, bulk.curves().size())
             .mapToDouble(i -> logHeight(bulk.curves().get(i), loaf, i, from, toOven))
             .toArray();
     double[][] unknowns =
         IntStream.range(0, logHeight.length)
-            .mapToObj(i -> unknowns(bulk.ensemble().members().get(i), LoafScores.of(i)))
+            .mapToObj(i -> unknowns(bulk.ensemble().members().get(i), LoafScores.of(i), isCold))
             .toArray(double[][]::new);
     return counted(logHeight, unknowns, limit(logHeight, loaf.target(), direction), direction);
   }
@@ -115,8 +116,8 @@ public final class LoafCauses {
     return Math.log(Math.max(rise, LEAST_HEIGHT));
   }
 
-  /** In the order of {@link #causeOf}. */
-  private static double[] unknowns(Unknowns member, LoafScores scores) {
+  /** In the order of {@link #causeOf}; without a cold nothing is unknown of it. */
+  private static double[] unknowns(Unknowns member, LoafScores scores, boolean isCold) {
     return new double[] {
       Math.log(member.vigour()),
       Math.log(member.lagFactor()),
@@ -126,8 +127,8 @@ public final class LoafCauses {
       member.retentionShift(),
       Math.log(member.startingAir()),
       scores.hands(),
-      scores.air(),
-      scores.film()
+      isCold ? scores.air() : 0,
+      isCold ? scores.film() : 0
     };
   }
 
@@ -142,7 +143,7 @@ public final class LoafCauses {
   }
 
   /** The rise at which right ends; nearer where too few are beyond. */
-  private static double limit(double[] logHeight, Rise target, int direction) {
+  static double limit(double[] logHeight, Rise target, int direction) {
     LoafLimits right = LoafLimits.right(target);
     double end = direction < 0 ? right.from().fraction() : TOO_FAR * target.fraction();
     double tail =
@@ -150,7 +151,15 @@ public final class LoafCauses {
     return direction < 0 ? Math.max(Math.log(end), tail) : Math.min(Math.log(end), tail);
   }
 
-  private static List<Likely> counted(
+  /**
+   * Counts causes.
+   *
+   * @param logHeight of each member's loaf
+   * @param unknowns of each member, in the order of {@link #causeOf}
+   * @param limit from which members count
+   * @param direction −1 for those under it, 1 for those over
+   */
+  static List<Likely> counted(
       double[] logHeight, double[][] unknowns, double limit, int direction) {
     int[] moving = IntStream.range(0, unknowns[0].length).filter(k -> moves(unknowns, k)).toArray();
     double[][] x =
