@@ -240,7 +240,11 @@ public record StarterDocument(
     if (cells.size() != wanted) {
       throw new InputException(
           "starter.parts",
-          cells.size() + " parts, there must be " + wanted + ", separated by semicolons");
+          cells.size()
+              + (cells.size() == 1 ? " part" : " parts")
+              + ", there must be "
+              + wanted
+              + ", separated by semicolons");
     }
     return cells;
   }

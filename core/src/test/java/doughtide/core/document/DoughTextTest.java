@@ -7,17 +7,28 @@ import static org.assertj.core.api.Assertions.within;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.Enrichment;
 import doughtide.core.dough.FlourClass;
+import doughtide.core.flourtrial.FlourRecord;
+import doughtide.core.flourtrial.Grade;
+import doughtide.core.flourtrial.GradedBowl;
 import doughtide.core.quantity.InputException;
+import java.util.HashMap;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import org.jspecify.annotations.Nullable;
 import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
+import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.ValueSource;
 
 class DoughTextTest {
   private static final String GRAMS = "flour 900, water 640, starter 200, salt 18";
 
   private static DoughFormula formula(Map<String, String> values) {
+    return formula(values, null);
+  }
+
+  private static DoughFormula formula(Map<String, String> values, @Nullable FlourRecord record) {
     TypedValues typed =
         new TypedValues() {
           @Override
@@ -34,7 +45,10 @@ class DoughTextTest {
         typed,
         Catalogue.standard(),
         file -> {
-          throw new InputException("no records here");
+          if (record == null) {
+            throw new InputException("no records here");
+          }
+          return record;
         });
   }
 
@@ -94,6 +108,99 @@ class DoughTextTest {
     String text = DoughText.values(formula).getOrDefault("inclusions", "");
 
     assertThat(formula(Map.of("inclusions", text)).additions()).isEqualTo(formula.additions());
+  }
+
+  /** Of two loaves of 860 g, 70 % water and 2 % salt, 1000 g are flour: 100 g of it in 200 g. */
+  @Test
+  void aStartersMassIsAShareOfTheFlourHoweverTheFlourIsTold() {
+    Map<String, String> each = Map.of("starter", "200g");
+    for (Map<String, String> known :
+        List.of(
+            Map.of("loaves", "2", "piece", "860g"),
+            Map.of("dough-mass", "1720g"),
+            Map.of("all-flour", "1000g"))) {
+      Map<String, String> values = new HashMap<>(each);
+      values.putAll(known);
+      assertThat(formula(values).prefermentedFlour()).isCloseTo(0.1, within(1e-9));
+    }
+    assertThat(formula(Map.of("starter", "180g in 900g")).prefermentedFlour())
+        .isCloseTo(90 / 990.0, within(1e-9));
+    double usual = formula(Map.of("starter", "200g", "loaves", "2")).prefermentedFlour();
+    assertThat(usual).isCloseTo(100 / (2 * 850 / 1.72), within(1e-9));
+    assertThatThrownBy(() -> formula(Map.of("starter", "400g", "all-flour", "200g")))
+        .hasMessageContaining("holds more flour than the dough");
+    assertThatThrownBy(() -> formula(Map.of("starter", "400g", "loaves", "501")))
+        .hasMessageContaining("outside 1…500");
+  }
+
+  /** A dough yield of 170 is 170 parts of flour and water to 100 of flour. */
+  @Test
+  void aDoughYieldIsTheWaterInAnotherWay() {
+    assertThat(formula(Map.of("dough-yield", "172")).hydration().percent())
+        .isCloseTo(72, within(1e-9));
+    refuses("dough-yield", "301", "outside 145…300");
+  }
+
+  /** The record's own flour, the water chosen for it and the limit that its bowls gave. */
+  @Test
+  void aFlourRecordGivesFlourAndWaterUnlessTheWaterIsSaid() {
+    FlourRecord record =
+        FlourRecord.named("Harrow white", FlourClass.WHITE)
+            .withHydrationPercent(76)
+            .withBowls(
+                List.of(
+                    new GradedBowl("a", "Ann", 76, Grade.THIN_WINDOW),
+                    new GradedBowl("a", "Ann", 80, Grade.TORN)));
+    DoughFormula formula = formula(Map.of("flour-file", "harrow.txt"), record);
+
+    assertThat(formula.flour().name()).isEqualTo("Harrow white");
+    assertThat(formula.hydration().percent()).isCloseTo(76, within(1e-9));
+    assertThat(formula)
+        .isNotEqualTo(formula(Map.of("flour-file", "harrow.txt"), record.withBowls(List.of())));
+    assertThat(
+            formula(Map.of("flour-file", "harrow.txt", "hydration", "70%"), record)
+                .hydration()
+                .percent())
+        .isCloseTo(70, within(1e-9));
+  }
+
+  /** What is said in two ways is said in one too many. */
+  @ParameterizedTest
+  @CsvSource({
+    "flour,white,flour-file,a.txt",
+    "starter,20%,prefermented,8%",
+    "hydration,70%,dough-yield,170",
+    "grams,GRAMS,starter,20%",
+    "grams,GRAMS,prefermented,8%",
+    "grams,GRAMS,dough-yield,170",
+    "grams,GRAMS,salt,2%",
+    "grams,NAMED,flour,white",
+    "grams,NAMED,flour-file,a.txt"
+  })
+  void waysThatExcludeEachOther(String one, String text, String other, String again) {
+    String given =
+        text.equals("GRAMS")
+            ? GRAMS
+            : text.equals("NAMED") ? "white 700, rye 200, water 640, starter 200" : text;
+
+    assertThatThrownBy(
+            () ->
+                formula(
+                    Map.of(one, given, other, again),
+                    FlourRecord.named("Harrow white", FlourClass.WHITE)))
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining("--" + one + " and --" + other + " exclude each other");
+  }
+
+  @Test
+  void anAltitudeAndAShareOfPrefermentedFlourAreReadBack() {
+    DoughFormula formula =
+        formula(Map.of("prefermented", "12%", "altitude", "1500m", "salt", "1.5%"));
+
+    assertThat(formula.prefermentedFlour()).isCloseTo(0.12, within(1e-9));
+    assertThat(formula.altitude().metres()).isEqualTo(1500);
+    assertThat(formula.salt().percent()).isEqualTo(1.5);
+    assertThat(formula(DoughText.values(formula))).isEqualTo(formula);
   }
 
   @Test

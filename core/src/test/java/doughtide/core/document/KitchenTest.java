@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import doughtide.core.quantity.InputException;
+import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import org.junit.jupiter.api.Test;
@@ -133,5 +134,22 @@ class KitchenTest {
         .hasMessageStartingWith("there is no line 'air offset deviation: …'");
     assertThatThrownBy(() -> new ColdDocument(11, 0.5, 0, 0))
         .hasMessage("air offset 11 °C is outside -10…10 °C (did you mean 1.1 °C?)");
+  }
+
+  /** One line is put in another's place, or at the end; what a person wrote beside it stays. */
+  @Test
+  void aChangedLineLeavesTheOthersAsTheyAre() {
+    List<String> lines = List.of("# mine", "Room : 19C", "", "piece: 850g");
+
+    assertThat(Kitchen.changed(lines, "room", Optional.of("21.5C"), CATALOGUE))
+        .isEqualTo("# mine\nroom: 21.5C\n\npiece: 850g\n");
+    assertThat(Kitchen.changed(lines, "room", Optional.empty(), CATALOGUE))
+        .isEqualTo("# mine\n\npiece: 850g\n");
+    assertThat(Kitchen.changed(lines, "form", Optional.of("round"), CATALOGUE))
+        .isEqualTo("# mine\nRoom : 19C\n\npiece: 850g\nform: round\n");
+    assertThatThrownBy(() -> Kitchen.changed(lines, "form", Optional.empty(), CATALOGUE))
+        .hasMessage("there is no line 'form: …'");
+    assertThatThrownBy(() -> Kitchen.changed(lines, "room", Optional.of("19"), CATALOGUE))
+        .hasMessageContaining("no unit");
   }
 }

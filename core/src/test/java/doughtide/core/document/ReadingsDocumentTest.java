@@ -154,6 +154,109 @@ class ReadingsDocumentTest {
     assertThat(read.refused().first().get(0)).hasMessageContaining(both);
   }
 
+  /** A jar of 50 mm at the start that stands at 75 mm has risen by half, however that is told. */
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "height mm | 75",
+        "height mm | 75.0",
+        "height cm | 7.5",
+        "height | 7,5 cm",
+        "height | 75mm",
+        "rise mm | 25",
+        "rise cm | 2.5",
+        "rise | 25 mm",
+        "rise % | 50",
+        "rise % | 50%",
+      })
+  void aHeightIsToldInManyWays(String column, String cell) {
+    String text = "dough temp: 25C\nstart height: 50 mm\ntime;" + column + "\n2h;" + cell;
+    Rise rise =
+        ReadingsDocument.read(text.lines().iterator(), Setting.of("Saturday"))
+            .bake()
+            .readings()
+            .get(0)
+            .rise()
+            .orElseThrow();
+
+    assertThat(rise.percent()).isCloseTo(50, within(1e-9));
+  }
+
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      quoteCharacter = '`',
+      value = {
+        "height | 75 | height 75 needs a unit: write 75 mm",
+        "height mm | 3in | height 3in needs a unit",
+        "rise % | fifty | fifty",
+        "rise % | 5.0.0 | 5.0.0",
+        "rise % | . | .",
+        "rise %;temperature C | 5;x | x",
+        "rise %;pH | 5;9 | outside 3…7.5",
+        "rise % |  | the line tells neither rise nor temperature nor pH",
+        "rise % | 5%;6 | the line has more cells than the heading",
+      })
+  void aCellThatTellsNothingIsRefused(String column, String cell, String part) {
+    String text =
+        "dough temp: 25C\nstart height: 50 mm\ntime;"
+            + column
+            + "\n1h;"
+            + (cell == null ? "" : cell);
+    assertThat(
+            ReadingsDocument.read(text.lines().iterator(), Setting.of("Saturday"))
+                .refused()
+                .first()
+                .get(0))
+        .hasMessageContaining(part);
+  }
+
+  @Test
+  void heightsNeedTheOneAtTheStart() {
+    String text = "dough temp: 25C\ntime;height mm\n2h;75";
+    assertThat(
+            ReadingsDocument.read(text.lines().iterator(), Setting.of("Saturday"))
+                .refused()
+                .first()
+                .get(0))
+        .hasMessageContaining("heights need the starting height");
+  }
+
+  /** Of 1,200 readings, one a minute, each quarter of an hour keeps its mean. */
+  @Test
+  void aLoggersReadingsAreMeansOfQuarterHours() {
+    StringBuilder text = new StringBuilder("dough temp: 25C\ntime;rise %;temperature C;pH\n");
+    for (int i = 0; i < 1200; i++) {
+      text.append(Checks.plain(i / 60.0 + 1e-6)).append("h;").append(i / 10.0).append(";");
+      text.append(i % 2 == 0 ? "24;5.0" : ";").append('\n');
+    }
+    ReadingsDocument read =
+        ReadingsDocument.read(text.toString().lines().iterator(), Setting.of("logger"));
+
+    assertThat(read.bake().readings()).hasSize(80);
+    Reading second = read.bake().readings().get(1);
+    assertThat(second.hours()).isCloseTo(22 / 60.0, within(1e-5));
+    assertThat(second.rise().orElseThrow().percent()).isCloseTo(2.2, within(1e-9));
+    assertThat(second.celsius()).hasValue(24);
+    assertThat(second.ph()).hasValue(5);
+  }
+
+  /** Four hundred are as many as a person may have taken. */
+  @Test
+  void aPersonsReadingsStayAsTheyAre() {
+    StringBuilder text = new StringBuilder("dough temp: 25C\ntime;rise %\n");
+    for (int i = 0; i < 400; i++) {
+      text.append(Checks.plain(i / 50.0)).append("h;").append(i / 10.0).append('\n');
+    }
+    String few = text.toString();
+    assertThat(ReadingsDocument.read(few.lines().iterator(), Setting.of("a")).bake().readings())
+        .hasSize(400);
+    String more = few + "8h;40";
+    assertThat(ReadingsDocument.read(more.lines().iterator(), Setting.of("a")).bake().readings())
+        .hasSize(33);
+  }
+
   /** 850 g of dough of 70 % water and 2 % salt hold 494 g of flour, 50 g of them in the starter. */
   @Test
   void aStarterInGramsIsAShareOfADoughWhoseMassIsKnown() {
