@@ -172,4 +172,50 @@ class FeedingPlannerTest {
         .isInstanceOf(InputException.class);
     assertThatThrownBy(() -> PLANNER.refresh(like, 0, ROOM)).isInstanceOf(InputException.class);
   }
+
+  private static double readyAt(double celsius) {
+    return FEW.refresh(FIVE, 1, room(celsius)).readyHours().orElseThrow();
+  }
+
+  private static final FeedingPlanner FEW =
+      FeedingPlanner.with(RiseForecaster.standard().withMembers(8));
+  private static final Feeding FIVE = Feeding.of(new FeedRatio(1, 5, 5));
+
+  /** The nearest whole degree at which it is ready, and one nearer is not. */
+  @Test
+  void aWarmerOrCoolerPlaceMeetsTheHour() {
+    double ready = readyAt(22.5);
+    int warmer = FEW.celsiusFor(ready - 1.5, FIVE, 1, 22.5).orElseThrow();
+    int cooler = FEW.celsiusFor(ready + 2, FIVE, 1, 22.5).orElseThrow();
+
+    assertThat(warmer).isGreaterThan(23);
+    assertThat(readyAt(warmer)).isLessThanOrEqualTo(ready - 1.5);
+    assertThat(readyAt(warmer - 1)).isGreaterThan(ready - 1.5);
+    assertThat(cooler).isLessThan(22);
+    assertThat(readyAt(cooler)).isGreaterThanOrEqualTo(ready + 2);
+    assertThat(readyAt(cooler + 1)).isLessThan(ready + 2);
+    assertThat(FEW.celsiusFor(ready - 0.01, FIVE, 1, 22.5)).hasValue(23);
+    assertThat(FEW.celsiusFor(ready + 0.01, FIVE, 1, 22.5)).hasValue(22);
+  }
+
+  /** From 4 °C on, this as well; where the yeast is quickest no warmer place helps. */
+  @Test
+  void wherePlaceAloneDoesNotMeetTheHourNoneIsGiven() {
+    assertThat(FEW.celsiusFor(0.6, FIVE, 1, 30.5)).isEmpty();
+    assertThat(FEW.celsiusFor(readyAt(5) + 0.5, FIVE, 1, 5.5)).hasValue(4);
+    assertThat(FEW.celsiusFor(3000, FIVE, 1, 6)).isEmpty();
+  }
+
+  /** A jar is followed until its slowest doughs have fallen, and not for days in the warmth. */
+  @Test
+  void aFeedIsFollowedUntilItHasFallen() {
+    for (double celsius : new double[] {16, 22, 30}) {
+      FeedingForecast forecast = forecast(celsius);
+      assertThat(forecast.fallen().reachedShare()).isGreaterThan(0.9);
+      assertThat(forecast.rise().hours())
+          .isBetween(
+              1.3 * forecast.fallen().likely().orElseThrow(),
+              4 * forecast.fallen().likely().orElseThrow());
+    }
+  }
 }

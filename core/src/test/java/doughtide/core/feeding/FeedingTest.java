@@ -40,6 +40,9 @@ class FeedingTest {
 
     assertThat(salted.amounts(Mass.ofGrams(100)).saltGrams())
         .isEqualTo(salted.amounts(Mass.ofGrams(100)).flourGrams() * 0.02, within(1e-9));
+    FeedAmounts kept = salted.amounts(Mass.ofGrams(100), Mass.ofGrams(25));
+    assertThat(kept.totalGrams()).isEqualTo(125, within(1e-9));
+    assertThat(kept.starterGrams()).isEqualTo(125 / 5.04, within(1e-9));
     assertThat(salted.formula().salt().percent()).isEqualTo(2 * 2 / 2.5, within(1e-9));
   }
 
@@ -66,6 +69,10 @@ class FeedingTest {
     assertThatThrownBy(() -> Feeding.of(new FeedRatio(1, 5, 0)))
         .isInstanceOf(InputException.class)
         .hasMessageStartingWith("hydration of the starter after feeding 1:5:0 9.0909 %");
+    assertThatThrownBy(() -> Feeding.of(new FeedRatio(1, 600, 600)))
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining("0.0833 % of the flour comes from the old starter")
+        .hasMessageEndingWith("it must be 0.1…60 %: give less flour");
     assertThatThrownBy(() -> Feeding.of(new FeedRatio(10, 1, 1)))
         .isInstanceOf(InputException.class)
         .hasMessageEndingWith("it must be 0.1…60 %: give more flour");
