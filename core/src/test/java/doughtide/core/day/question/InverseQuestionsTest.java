@@ -118,6 +118,20 @@ class InverseQuestionsTest {
     assertThatThrownBy(() -> ASK.starterShareFor(6, END, DOUGH, hot))
         .isInstanceOf(InputException.class)
         .hasMessageContaining("38 °C");
+    assertThatThrownBy(() -> ASK.mixingFor(20, END, DOUGH, hot))
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining("38 °C");
+    assertThatThrownBy(() -> ASK.doughTemperatureFor(6, END, DOUGH, any -> hot))
+        .isInstanceOf(InputException.class)
+        .hasMessageContaining("38 °C");
+  }
+
+  @Test
+  void fromOneHourToTwoDaysAreAnswered() {
+    assertThatThrownBy(() -> ASK.starterShareFor(0.9, END, DOUGH, WARM))
+        .hasMessageContaining("wanted bulk time 0.9 h is outside 1…48 h");
+    assertThatThrownBy(() -> ASK.doughTemperatureFor(49, END, DOUGH, DoughTemperature::steady))
+        .hasMessageContaining("wanted bulk time 49 h is outside 1…48 h");
   }
 
   @Test
