@@ -78,8 +78,9 @@ final class DayAgain {
                 "STEP",
                 "feed",
                 "With --again: a step meant for before now that was not done, of several doughs as"
-                    + " \"rye feed\"; what comes before it was done as planned. Without this or"
-                    + " --did feed, the starter was fed as planned.")
+                    + " \"rye feed\"; what comes before it was done as planned. A fold is done"
+                    + " later or left out. Without this or --did feed, the starter was fed as"
+                    + " planned.")
             .repeatable(),
         OptionSpec.value(NOW, "TIME", "15:30", "With --again: what the clock says now.")
             .withDefault("the time now"),

@@ -133,12 +133,16 @@ class RestOfDayTest {
                 : OptionalDouble.empty(),
             OptionalDouble.empty(),
             baked ? OptionalDouble.of(plan.ovenHour()) : OptionalDouble.empty(),
-            plan.strength().folds(),
+            plan.strength().folds() - (int) open.stream().filter(RestOfDayTest::isFold).count(),
             plan.proofKind(),
             plan.proofHours(),
             plan.ovenHour(),
             open);
     return new RestPlanner.Dough(name, day, Optional.of(slipped), Optional.empty());
+  }
+
+  private static boolean isFold(BakeStep step) {
+    return step.kind() == BakeStep.Kind.FOLD;
   }
 
   private static BenchHours from(BenchHours bench, double now) {

@@ -89,11 +89,20 @@ public record AgainAnswer(
     return step.step().fromHour() < happened.nowHour() - 1e-6;
   }
 
-  /** When a step was planned for its first dough: that of its kind with the same place in order. */
+  /**
+   * When a step was planned for its first dough: that of its kind with the same place in order, of
+   * folds that with the same number.
+   */
   private OptionalDouble planned(PlanStep each) {
     int dough = each.day().doughs().get(0);
-    List<PlanStep> now = same(steps(), dough, each.step().kind());
     List<PlanStep> before = same(happened.planned(), dough, each.step().kind());
+    if (isFold(each)) {
+      return before.stream()
+          .filter(fold -> fold.step().number() == each.step().number())
+          .mapToDouble(fold -> fold.step().fromHour())
+          .findFirst();
+    }
+    List<PlanStep> now = same(steps(), dough, each.step().kind());
     int place = now.indexOf(each);
     return place >= 0 && place < before.size()
         ? OptionalDouble.of(before.get(place).step().fromHour())
@@ -291,7 +300,7 @@ public record AgainAnswer(
     for (int i = 0; i < happened.steps().size(); i++) {
       PlanStep now = happened.steps().get(i);
       double later = now.step().fromHour() - happened.planned().get(i).step().fromHour();
-      if (now.done() && now.step().kind() != Kind.FOLD && Math.abs(later) >= SAME_HOURS) {
+      if (now.done() && !isFold(now) && Math.abs(later) >= SAME_HOURS) {
         reasons.add(
             summary(now)
                 + " "
@@ -300,6 +309,7 @@ public record AgainAnswer(
                 + " than planned");
       }
     }
+    reasons.addAll(notDone());
     if (!Objects.equals(options.get(BENCH), file.options().get(BENCH))) {
       reasons.add("other hours at the bench");
     }
@@ -314,6 +324,45 @@ public record AgainAnswer(
       reasons.add(Words.counted(allReadings(), "reading") + " of today");
     }
     return reasons.isEmpty() ? "no step that is done was off its time" : String.join("; ", reasons);
+  }
+
+  /** What has become of steps that were not done; that a dough is not mixed is said of all. */
+  private List<String> notDone() {
+    List<PlanStep> still =
+        happened.notDone().stream().filter(each -> each.step().kind() != Kind.MIX).toList();
+    List<String> said = new ArrayList<>();
+    for (PlanStep each : still) {
+      String key = names().key(each.day());
+      steps().stream()
+          .filter(now -> names().key(now.day()).equals(key))
+          .map(now -> times.about(now.step().fromHour()))
+          .forEach(hour -> said.add(summary(each) + " was not done, it comes " + hour));
+    }
+    still.stream()
+        .filter(AgainAnswer::isFold)
+        .map(each -> each.day().doughs())
+        .distinct()
+        .forEach(doughs -> foldsLeftOut(doughs).ifPresent(said::add));
+    return said;
+  }
+
+  private Optional<String> foldsLeftOut(List<Integer> doughs) {
+    List<String> folds =
+        leftOut().stream()
+            .filter(each -> isFold(each) && each.day().doughs().equals(doughs))
+            .map(PlanStep::words)
+            .toList();
+    String whose = names().isOne() ? "" : " of " + names().doughs(doughs);
+    return folds.isEmpty()
+        ? Optional.empty()
+        : Optional.of(
+            String.join(", ", folds)
+                + whose
+                + (folds.size() == 1 ? " is left out" : " are left out"));
+  }
+
+  private static boolean isFold(PlanStep each) {
+    return each.step().kind() == Kind.FOLD;
   }
 
   private Optional<String> loaves(int dough) {

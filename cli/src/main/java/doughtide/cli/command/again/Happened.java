@@ -57,7 +57,8 @@ public record Happened(
    * @param did such as {@code shape 14:40}, or {@code rye shape 14:40} where there are several
    *     doughs; a step that serves several is done for the one that is named alone
    * @param notDone such as {@code feed} or {@code rye feed}: neither it nor what comes after it of
-   *     the same dough has been done; what comes before it has, as planned
+   *     the same dough has been done, unless it is a fold and a later step is told; what comes
+   *     before it has, as planned
    * @param nowHour on the axis of the day
    */
   public static Happened of(
@@ -223,11 +224,15 @@ public record Happened(
           each.step().kind() == Kind.FEED
               ? each.day().doughs().stream().noneMatch(fed::contains)
               : goesOn && each.step().kind().handsOn();
-      boolean waits = notDone.stream().anyMatch(first -> isNotBefore(each, first));
-      if (assumed && !waits && each.step().fromHour() <= nowHour) {
+      if (assumed && !waits(each) && each.step().fromHour() <= nowHour) {
         steps.set(i, each.nowDone());
       }
     }
+  }
+
+  /** Whether a step was not done because it is said that it or one before it was not. */
+  private boolean waits(PlanStep each) {
+    return notDone.stream().anyMatch(first -> isNotBefore(each, first) && !isPassed(first));
   }
 
   /** Whether a step is the same or a later one of the same dough. */
@@ -236,9 +241,10 @@ public record Happened(
         && each.day().doughs().stream().anyMatch(first::isOf);
   }
 
+  /** A fold alone can be left out. */
   private void checkNotDone() {
     for (PlanStep first : notDone) {
-      if (steps.stream().anyMatch(each -> each.done() && isNotBefore(each, first))) {
+      if (first.step().kind() != Kind.FOLD && isPassed(first)) {
         throw new InputException(
             "--not-done "
                 + first.key()
@@ -284,6 +290,25 @@ public record Happened(
     return Hours.between(times.start(), moment);
   }
 
+  /** Whether a later step of the same dough is done, or the step itself. */
+  private boolean isPassed(PlanStep step) {
+    return steps.stream()
+        .filter(each -> each.done() && isNotBefore(each, step))
+        .map(each -> each.step().kind())
+        // The oven may be switched on before or after all else.
+        .anyMatch(kind -> kind != Kind.PREHEAT || kind == step.step().kind());
+  }
+
+  /** Whether it is said of a step that it was not done. */
+  private boolean isSaidNotDone(PlanStep step) {
+    return notDone.stream()
+        .anyMatch(
+            each ->
+                each.step().kind() == step.step().kind()
+                    && each.step().number() == step.step().number()
+                    && each.day().doughs().equals(step.day().doughs()));
+  }
+
   private void doneBeforeOthers() {
     Set<Integer> done = new HashSet<>();
     Set<Integer> inTheOven = new HashSet<>();
@@ -293,7 +318,8 @@ public record Happened(
       Kind kind = each.step().kind();
       // The oven may be switched on before or after the loaves are shaped.
       Set<Integer> later = kind == Kind.PREHEAT ? inTheOven : done;
-      if (each.done() || doughs.stream().anyMatch(later::contains)) {
+      boolean before = doughs.stream().anyMatch(later::contains) && !isSaidNotDone(each);
+      if (each.done() || before) {
         steps.set(i, each.nowDone());
         if (kind != Kind.PREHEAT) {
           done.addAll(doughs);
@@ -343,7 +369,7 @@ public record Happened(
     }
   }
 
-  /** Folds keep their distance from mixing. */
+  /** Folds keep their distance from mixing; those before now were done, unless that is told. */
   private void moveFolds() {
     for (int i = 0; i < steps.size(); i++) {
       BakeStep step = steps.get(i).step();
@@ -351,7 +377,9 @@ public record Happened(
       int dough = steps.get(i).day().doughs().get(0);
       if (step.kind() == Kind.FOLD && asPlanned && !planned.get(i).done() && isMixed(dough)) {
         double hour = step.fromHour() + hour(dough, Kind.MIX).orElseThrow() - meantMixing(dough);
-        steps.set(i, steps.get(i).at(hour, steps.get(i).done() || hour < nowHour));
+        boolean told = isSaidNotDone(planned.get(i)) || waits(planned.get(i));
+        boolean done = steps.get(i).done() || hour < nowHour && !told;
+        steps.set(i, steps.get(i).at(hour, done));
       }
     }
   }
@@ -396,8 +424,7 @@ public record Happened(
             ? in
             : coldHour(dough, Kind.BULK_OUT_OF_COLD, Math.max(nowHour, in.getAsDouble()));
     double mixed = hour(dough, Kind.MIX).orElseThrow();
-    List<BakeStep> own =
-        steps.stream().filter(each -> each.isOf(dough)).map(PlanStep::step).toList();
+    List<PlanStep> own = steps.stream().filter(each -> each.isOf(dough)).toList();
     return new Slipped(
         new BakeRoute(planned.starterPercent(), planned.doughCelsius(), mixed, in, out),
         feed(dough, planned, mixed),
@@ -406,12 +433,12 @@ public record Happened(
         intoColdHour(dough),
         hour(dough, Kind.PREHEAT),
         hour(dough, Kind.BAKE),
-        (int) own.stream().filter(step -> step.kind() == Kind.FOLD).count(),
+        (int) own.stream().filter(each -> each.done() && each.step().kind() == Kind.FOLD).count(),
         planned.proof(),
         planned.proofHours(),
         plannedBake(dough),
-        steps.stream()
-            .filter(each -> each.isOf(dough) && !each.done() && isOfBulk(each.step().kind()))
+        own.stream()
+            .filter(each -> !each.done() && isOfBulk(each.step().kind()) && !isPassed(each))
             .map(PlanStep::step)
             .toList());
   }

@@ -300,6 +300,26 @@ class BakeDayAgainTest {
         .allSatisfy((step, at) -> assertThat(at).as(step).isAfterOrEqualTo(now));
   }
 
+  /** The first line says it, and the calendar takes back the one that is left out. */
+  @Test
+  void aFoldThatWasNotDoneComesLaterAndOneThatIsTooLateIsNamed() throws IOException {
+    OffsetDateTime second = hours(plan()).get("fold 2");
+    OffsetDateTime mixed = hours(plan()).get("mix the dough");
+    String soon = clock(second.plusMinutes(10));
+    CliRun planned = run("--again", "plan.json", "--not-done", "fold 2", "--now", soon);
+    JsonAnswer data = JsonAnswer.of(again("plan.json", soon, "--not-done", "fold 2"));
+    String late = clock(mixed.plusHours(5));
+    CliRun leftOut = run("--again", "plan.json", "--not-done", "fold 2", "--now", late);
+
+    String headline = planned.out().split("\n\n")[0].replace('\n', ' ');
+    assertThat(headline).contains("fold 2 was not done, it comes S");
+    assertThat(clock(hours(data).get("fold 2"))).isEqualTo(soon);
+    assertThat(hours(data).get("fold 3")).isAfterOrEqualTo(second.plusMinutes(30));
+    assertThat(leftOut.out().split("\n\n")[0].replace('\n', ' '))
+        .contains("fold 2, fold 3")
+        .contains("are left out");
+  }
+
   /** Meant to be baked in the evening; shaped far too late for that. */
   @Test
   void loavesShapedForTheRoomGoIntoTheColdAndTheNextPlanCarriesThatStep() throws IOException {

@@ -4,8 +4,10 @@ import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import doughtide.cli.args.ClockTimes;
+import doughtide.core.day.BakeStep;
 import doughtide.core.day.BakeStep.Kind;
 import doughtide.core.day.ProofKind;
+import doughtide.core.day.again.Slipped;
 import doughtide.core.quantity.InputException;
 import java.time.OffsetDateTime;
 import java.time.ZonedDateTime;
@@ -178,5 +180,44 @@ class HappenedTest {
     assertThat(intoCold(chilled(15.5, 16, List.of("shape 14:00"), List.of()))).isEmpty();
     assertThat(intoCold(chilled(15.5, 16, List.of("loaves into cold 15:40"), List.of())))
         .hasValue(15 + 40.0 / 60);
+  }
+
+  /** Mixed at 10:00, folded at 11:00, 12:00 and 13:00, shaped at 14:00. */
+  private static Slipped folded(double now, List<String> did, List<String> notDone) {
+    List<PlanFile.Written> steps = new ArrayList<>();
+    steps.add(step(Kind.MIX, List.of(0), 10));
+    for (int i = 1; i <= 3; i++) {
+      OffsetDateTime at = DAY.plusHours(10 + i);
+      steps.add(new PlanFile.Written(Kind.FOLD, i, List.of(0), 0, at, at.plusMinutes(5), false));
+    }
+    steps.add(step(Kind.SHAPE, List.of(0), 14));
+    steps.add(step(Kind.BAKE, List.of(0), 17));
+    steps.add(step(Kind.COOL, List.of(0), 18));
+    PlanFile file = new PlanFile(Map.of(), "id", 0, 1, List.of(dough("rye")), steps, List.of());
+    return Happened.of(file, did, notDone, TIMES, now).slipped(0, dough("rye"));
+  }
+
+  private static List<Integer> open(Slipped dough) {
+    return dough.open().stream().map(BakeStep::number).toList();
+  }
+
+  @Test
+  void aFoldThatWasNotDoneIsOpenWithThoseAfterIt() {
+    Slipped dough = folded(12.5, List.of(), List.of("fold 2"));
+
+    assertThat(dough.folds()).isEqualTo(1);
+    assertThat(open(dough)).containsExactly(2, 3);
+    assertThat(folded(12.5, List.of("mix 10:00"), List.of()).folds()).as("as planned").isEqualTo(2);
+  }
+
+  @Test
+  void aFoldThatWasNotDoneBeforeALaterStepIsLeftOutAndTheOthersAreDone() {
+    Slipped one = folded(12.5, List.of("fold 2 12:10"), List.of("fold 1"));
+    Slipped shaped = folded(15, List.of("shape 14:10"), List.of("fold 3"));
+
+    assertThat(one.folds()).isEqualTo(1);
+    assertThat(open(one)).containsExactly(3);
+    assertThat(shaped.folds()).isEqualTo(2);
+    assertThat(open(shaped)).isEmpty();
   }
 }

@@ -79,7 +79,8 @@ final class OpenSteps {
     return taken.leavesHands(bench, from, to, hands);
   }
 
-  private static BakeStep at(BakeStep step, double hour) {
+  /** The same step at another hour, as long. */
+  static BakeStep at(BakeStep step, double hour) {
     return new BakeStep(step.kind(), hour, hour + step.toHour() - step.fromHour(), step.number());
   }
 }

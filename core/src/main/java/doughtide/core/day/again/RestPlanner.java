@@ -93,7 +93,7 @@ public final class RestPlanner {
     List<Integer> mixed = numbers(true);
     List<Slipped> settled =
         OpenSteps.settled(
-            mixed.stream().map(number -> doughs.get(number).slipped().orElseThrow()).toList(),
+            mixed.stream().map(number -> begun(doughs.get(number))).toList(),
             doughs.get(0).day().bench(),
             hands);
     for (int i = 0; i < settled.size(); i++) {
@@ -104,6 +104,10 @@ public final class RestPlanner {
     mixed.stream()
         .sorted(Comparator.comparingDouble(number -> bakedOrMeant(known(slipped, number))))
         .forEach(this::place);
+  }
+
+  private static Slipped begun(Dough dough) {
+    return LateFolds.spaced(dough.day(), dough.slipped().orElseThrow());
   }
 
   /** What is in the oven is there before all others. */

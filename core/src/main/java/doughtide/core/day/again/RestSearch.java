@@ -66,7 +66,7 @@ final class RestSearch {
     this.day = day;
     this.slipped = slipped;
     this.bulk = bulk;
-    this.folds = day.strength().withFolds(slipped.folds());
+    this.folds = slipped.folds(day.strength());
     this.taken = taken;
     this.hands = hands;
   }

@@ -5,6 +5,7 @@ import doughtide.core.day.BakeRoute;
 import doughtide.core.day.BakeStep;
 import doughtide.core.day.ProofKind;
 import doughtide.core.feeding.FeedChoice;
+import doughtide.core.loaf.StrengthPlan;
 import doughtide.core.quantity.Checks;
 import java.util.List;
 import java.util.OptionalDouble;
@@ -19,7 +20,7 @@ import java.util.OptionalDouble;
  * @param intoColdHour when its shaped loaves went or go into the cold, if that is done or settled
  * @param preheatedHour when the oven was switched on, if it was
  * @param bakedHour when the first loaves went into the oven, if they did
- * @param folds folds that were done or are still planned
+ * @param folds folds that were done
  * @param proof where the loaves were meant to wait
  * @param proofHours how long, hours
  * @param ovenHour when they were meant to be baked
@@ -73,6 +74,17 @@ public record Slipped(
   /** The same with its loaves meant to wait in the room. */
   Slipped proofedInRoom(double hours) {
     return with(route, ProofKind.ROOM, hours, open);
+  }
+
+  /** A plan with the folds that were done and those that are open, however many it asks for. */
+  StrengthPlan folds(StrengthPlan wanted) {
+    int all = folds + (int) open.stream().filter(step -> step.kind() == BakeStep.Kind.FOLD).count();
+    return new StrengthPlan(
+        wanted.autolyseHours(),
+        all,
+        Math.min(wanted.leastFolds(), all),
+        wanted.spacingHours(),
+        wanted.pointsBelowLimit());
   }
 
   private Slipped with(BakeRoute way, ProofKind waiting, double waitHours, List<BakeStep> steps) {
