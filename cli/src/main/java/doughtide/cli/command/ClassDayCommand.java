@@ -4,6 +4,7 @@ import doughtide.cli.answer.Answer;
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.CommandSpec;
 import doughtide.cli.args.OptionSpec;
+import doughtide.cli.command.roster.Absent;
 import doughtide.cli.command.roster.JarSections;
 import doughtide.cli.file.OutputFile;
 import doughtide.cli.file.ReadingsFile;
@@ -45,6 +46,7 @@ public final class ClassDayCommand implements Command {
             "again",
             "format")
         .options(DayOptions.specsBesideFile())
+        .options(Absent.spec())
         .options(DayReport.specs("class"))
         .options(PagesOptions.specs())
         .options(

@@ -3,12 +3,15 @@ package doughtide.cli.command;
 import doughtide.cli.args.Arguments;
 import doughtide.cli.args.CommandSpec;
 import doughtide.cli.args.OptionSpec;
+import doughtide.cli.command.again.AbsentStudents;
 import doughtide.cli.command.again.AgainAnswer;
 import doughtide.cli.command.again.DayCalendar;
+import doughtide.cli.command.again.DayNames;
 import doughtide.cli.command.again.Happened;
 import doughtide.cli.command.again.OtherLoaves;
 import doughtide.cli.command.again.PlanFile;
 import doughtide.cli.command.again.TodayReadings;
+import doughtide.cli.command.roster.Absent;
 import doughtide.cli.file.FileProblem;
 import doughtide.cli.file.ReadingsFile;
 import doughtide.cli.options.OutputOptions;
@@ -153,6 +156,7 @@ final class DayAgain {
   private final Map<String, String> options;
   private final PlanClock clock;
   private final Happened happened;
+  private final List<String> absent;
 
   private DayAgain(String command, PlanFile file, Arguments arguments, Session session) {
     this.command = command;
@@ -164,22 +168,33 @@ final class DayAgain {
         .filter(option -> arguments.offers(option) && arguments.given(option))
         .forEach(option -> options.put(option, String.join("; ", arguments.all(option))));
     this.clock = clock(given(file.options()), arguments, environment);
-    this.file = otherLoaves(file);
-    List<String> did = did();
+    this.absent = absent(file);
+    PlanFile changed = otherLoaves(file);
+    List<String> did = did(file.names());
     List<String> notDone = arguments.all(NOT_DONE);
     arguments.has(OutputOptions.OVERWRITE);
     arguments.refuseUnasked("--" + AGAIN);
     this.happened = Happened.of(file, did, notDone, clock.times(), clock.hour(clock.now()));
+    this.file = AbsentStudents.without(absent, changed, happened);
+  }
+
+  private List<String> absent(PlanFile planned) {
+    return arguments.offers(Absent.OPTION)
+        ? arguments
+            .text(Absent.OPTION)
+            .map(text -> AbsentStudents.names(text, planned))
+            .orElse(List.of())
+        : List.of();
   }
 
   /** What is said, and that a dough is mixed whose readings say so. */
-  private List<String> did() {
+  private List<String> did(DayNames names) {
     List<String> did = new ArrayList<>(arguments.all(DID));
     readings.forEach(
         (dough, today) -> {
-          String mix = file.names().before(dough) + "mix";
+          String mix = names.before(dough) + "mix";
           if (did.stream().noneMatch(each -> each.startsWith(mix))) {
-            today.mixed().ifPresent(when -> did.add(file.names().before(dough) + when));
+            today.mixed().ifPresent(when -> did.add(names.before(dough) + when));
           }
         });
     return did;
@@ -204,6 +219,7 @@ final class DayAgain {
         happened,
         rest,
         readings.values().stream().map(TodayReadings::count).toList(),
+        absent,
         clock.times());
   }
 

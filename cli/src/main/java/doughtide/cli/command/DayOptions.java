@@ -9,6 +9,7 @@ import doughtide.cli.batch.BatchColumns;
 import doughtide.cli.batch.BatchInput;
 import doughtide.cli.batch.BatchRow;
 import doughtide.cli.command.again.DayCalendar;
+import doughtide.cli.command.roster.Absent;
 import doughtide.cli.command.roster.RosterGroup;
 import doughtide.cli.file.DocumentFile;
 import doughtide.cli.file.FileProblem;
@@ -21,6 +22,7 @@ import doughtide.cli.session.Environment;
 import doughtide.cli.text.OneLine;
 import doughtide.core.day.BakeDay;
 import doughtide.core.document.RosterDocument;
+import doughtide.core.document.RosterEntry;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Shorten;
@@ -44,6 +46,7 @@ import java.util.Optional;
  * @param room the room as typed
  * @param handling what loaves and dough are handled with at the bench
  * @param groups the students of each dough; empty without a roster
+ * @param absent students who are not there and not among them
  * @param typed the options that all doughs share, as typed, with the full date of the bread
  * @param own the options that each dough has of its own, as typed; empty where there is only one
  */
@@ -55,6 +58,7 @@ record DayOptions(
     String room,
     BenchOptions handling,
     List<RosterGroup> groups,
+    List<String> absent,
     Map<String, String> typed,
     List<Map<String, String>> own) {
 
@@ -125,6 +129,7 @@ record DayOptions(
     names = List.copyOf(names);
     doughs = List.copyOf(doughs);
     groups = List.copyOf(groups);
+    absent = List.copyOf(absent);
     typed = Collections.unmodifiableMap(new LinkedHashMap<>(typed));
     own = List.copyOf(own);
   }
@@ -166,6 +171,7 @@ record DayOptions(
         PlanClock.roomText(arguments),
         BenchOptions.read(arguments),
         List.of(),
+        List.of(),
         typed(arguments, clock),
         List.of());
   }
@@ -179,7 +185,11 @@ record DayOptions(
     arguments.exclusive(StageOptions.STAGE, StageOptions.STAGES);
     int hands = arguments.count(HANDS, 1, 20).orElse(1);
     Reader reader = new Reader(arguments, environment, clock);
-    List<RosterGroup> groups = groups(arguments, environment);
+    arguments.needs(Absent.OPTION, ROSTER, "roster.txt");
+    Optional<RosterDocument> roster = roster(arguments, environment);
+    List<String> absent = absent(arguments, roster);
+    List<RosterGroup> groups =
+        roster.map(all -> RosterGroup.of(without(all, absent))).orElse(List.of());
     reader.read(arguments.operands().stream().findFirst(), groups);
     reader.parts.forEach(arguments::part);
     return new DayOptions(
@@ -190,6 +200,7 @@ record DayOptions(
         PlanClock.roomText(arguments),
         BenchOptions.read(arguments),
         groups,
+        absent,
         typed(arguments, clock),
         reader.own);
   }
@@ -218,19 +229,33 @@ record DayOptions(
     return DayCalendar.id(names + " " + typed);
   }
 
-  private static List<RosterGroup> groups(Arguments arguments, Environment environment) {
-    Optional<String> name = arguments.text(ROSTER);
-    if (name.isEmpty()) {
-      return List.of();
-    }
-    RosterDocument roster =
-        DocumentFile.read(
-            "--" + ROSTER,
-            name.get(),
-            environment,
-            lines -> RosterDocument.read(lines, environment.catalogue()));
-    roster.entries().forEach(entry -> entry.language().ifPresent(Language::of));
-    return RosterGroup.of(roster);
+  private static Optional<RosterDocument> roster(Arguments arguments, Environment environment) {
+    Optional<RosterDocument> roster =
+        arguments
+            .text(ROSTER)
+            .map(
+                name ->
+                    DocumentFile.read(
+                        "--" + ROSTER,
+                        name,
+                        environment,
+                        lines -> RosterDocument.read(lines, environment.catalogue())));
+    roster.stream()
+        .flatMap(each -> each.entries().stream())
+        .forEach(entry -> entry.language().ifPresent(Language::of));
+    return roster;
+  }
+
+  private static List<String> absent(Arguments arguments, Optional<RosterDocument> roster) {
+    List<String> names =
+        roster.stream().flatMap(each -> each.entries().stream()).map(RosterEntry::name).toList();
+    return arguments.text(Absent.OPTION).map(text -> Absent.read(text, names)).orElse(List.of());
+  }
+
+  private static RosterDocument without(RosterDocument roster, List<String> absent) {
+    return new RosterDocument(
+        roster.className(),
+        roster.entries().stream().filter(each -> !absent.contains(each.name())).toList());
   }
 
   /** When the bread is ready. */

@@ -87,6 +87,7 @@ final class DaySections {
       data(texts.get(i), plans.row());
       page(i, body);
     }
+    StudentSections.absent(options.absent(), body);
     StudentSections.add(
         RosterGroup.students(options.groups()), options.names(), best(), times, language, body);
     if (!found.complete()) {

@@ -186,6 +186,30 @@ class ClassDayCommandTest {
     return at.truncatedTo(ChronoUnit.HOURS).plusMinutes(minutes).toLocalTime().toString();
   }
 
+  /** The same question as before, with one more in the roster who is not there. */
+  @Test
+  void whoIsAbsentHasNoPageNoGramsAndNoLoaves() throws IOException {
+    Files.writeString(folder.resolve("class.csv"), "name,starter,dough_temp\ndough,20%,24C\n");
+    JsonAnswer answer =
+        JsonAnswer.of(
+            roster(
+                "name;loaves;language\nAnn;2;en\nLee, Cy;3;en\nBjörn;1;de\n",
+                "class.csv",
+                "--absent",
+                "lee, cy",
+                "--format",
+                "json",
+                "--pages",
+                "class.pdf"));
+
+    assertThat(answer.text("absent.0")).isEqualTo("Lee, Cy");
+    assertThat(answer.number("students.size")).isEqualTo(2);
+    assertThat(answer.number("plans.0.doughs.0.loaves")).isEqualTo(3);
+    assertThat(page(1)).startsWith("Ann");
+    assertThat(page(2)).startsWith("Björn");
+    assertThat(page(3)).doesNotContain("Cy");
+  }
+
   @Test
   void pagesAreNotWrittenOverAFileUnasked() throws IOException {
     Files.writeString(folder.resolve("class.pdf"), "mine");
@@ -206,6 +230,11 @@ class ClassDayCommandTest {
     assertThat(roster("name;dough\nAnn;rye\n", "class.csv").refusal())
         .contains("the roster's dough 'rye' is not in 'class.csv': its doughs are Harrow white");
     assertThat(roster("name;language\nAnn;xx\n").refusal()).contains("xx");
+    assertThat(roster("name\nAnn\nBo\n", "--absent", "Zoe").refusal())
+        .contains("--absent Zoe is no student", "its students are Ann; Bo");
+    assertThat(roster("name\nAnn\n", "--absent", "Ann").refusal()).contains("all students");
+    assertThat(CliRun.of("class-day", "class.csv", "--absent", "Ann").refusal())
+        .doesNotContain("Exception");
     assertThat(
             CliRun.of(
                     "class-day", "--ready-at", "2027-03-14T12:00", "--at-the-bench", "07:00-22:00")

@@ -39,6 +39,7 @@ import java.util.stream.IntStream;
  * @param happened what has happened
  * @param rest what is left, and what was done from shaping on
  * @param readings of today that were taken into account, one number a dough
+ * @param absent students of a class who are not there
  * @param times the clock of the day
  */
 public record AgainAnswer(
@@ -48,6 +49,7 @@ public record AgainAnswer(
     Happened happened,
     DayPlan rest,
     List<Long> readings,
+    List<String> absent,
     ClockTimes times) {
 
   private static final int VERSION = 1;
@@ -186,6 +188,19 @@ public record AgainAnswer(
     leftOut().stream()
         .filter(each -> each.step().kind().handsOn())
         .forEach(each -> body.paragraph().say("Left out now: " + summary(each) + "."));
+    StudentSections.absent(absent, body);
+    doughs()
+        .filter(
+            dough ->
+                !absent.isEmpty()
+                    && file.students().stream().noneMatch(each -> each.dough() == dough))
+        .forEach(
+            dough ->
+                body.paragraph()
+                    .say(
+                        "Nobody of the roster makes "
+                            + names().names().get(dough)
+                            + " now; it is mixed, and planned on."));
     StudentSections.add(file.students(), names().names(), dayPlan(), times, language, body);
     body.paragraph().cautions(List.of(Cautions.OVEN));
     return Answer.of(command + "-again", VERSION, headline(), body)
@@ -320,6 +335,9 @@ public record AgainAnswer(
                 reasons.add(
                     (names().isOne() ? "the dough" : names().names().get(dough))
                         + " is not mixed yet"));
+    if (!absent.isEmpty()) {
+      reasons.add("absent: " + String.join(", ", absent));
+    }
     if (allReadings() > 0) {
       reasons.add(Words.counted(allReadings(), "reading") + " of today");
     }

@@ -133,6 +133,11 @@ public record PlanFile(
     return new PlanFile(options, planId, replanned, hands, changed, steps, otherStudents);
   }
 
+  /** The same with other students. */
+  public PlanFile with(List<ClassDayPages.Student> otherStudents) {
+    return new PlanFile(options, planId, replanned, hands, doughs, steps, otherStudents);
+  }
+
   private static PlanFile of(JsonTree tree) {
     JsonTree plan = tree.at("plans").elements().stream().findFirst().orElseThrow(PlanFile::empty);
     List<Dough> doughs = doughs(tree, plan.at("doughs").elements());

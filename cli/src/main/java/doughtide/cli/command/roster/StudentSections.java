@@ -31,6 +31,13 @@ public final class StudentSections {
     this.language = language;
   }
 
+  /** Says who is not there, if anybody. */
+  public static void absent(List<String> names, Section.Builder to) {
+    if (!names.isEmpty()) {
+      to.paragraph().texts("absent", "Absent: ", names);
+    }
+  }
+
   /**
    * Adds the students: data to one section, pages to another.
    *

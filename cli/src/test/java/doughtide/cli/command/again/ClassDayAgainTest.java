@@ -1,10 +1,13 @@
 package doughtide.cli.command.again;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
 import doughtide.cli.CliRun;
 import doughtide.cli.JsonAnswer;
 import doughtide.cli.TestEnvironment;
+import doughtide.core.day.ProofKind;
+import doughtide.report.handout.ClassDayPages;
 import java.io.IOException;
 import java.nio.file.Files;
 import java.nio.file.Path;
@@ -12,6 +15,8 @@ import java.time.OffsetDateTime;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
+import java.util.Map;
+import java.util.Optional;
 import java.util.TreeMap;
 import net.fortuna.ical4j.data.CalendarBuilder;
 import net.fortuna.ical4j.data.ParserException;
@@ -226,5 +231,63 @@ class ClassDayAgainTest {
     }
     CliRun alone = run("--did", "shape 14:40");
     assertThat(alone.err()).contains("--did says nothing without --again");
+  }
+
+  /** Her dough is mixed: somebody bakes it. One that is not mixed has nobody left. */
+  @Test
+  void anAbsentStudentHasNoPageAndADoughThatIsMixedIsStillBaked() {
+    OffsetDateTime last = when(planned(), "mix the dough", "Harrow white");
+    OffsetDateTime other = when(planned(), "mix the dough", "Fenside");
+    OffsetDateTime both = (last.isAfter(other) ? last : other).plusMinutes(20);
+    String[] absent = {"--again", "plan.json", "--absent", "ann", "--format", "json", "--now"};
+    CliRun run = run(with(absent, clock(both)));
+    assertThat(run.err()).isEmpty();
+    JsonAnswer answer = JsonAnswer.of(run);
+
+    assertThat(answer.text("answer")).endsWith("absent: Ann.");
+    assertThat(answer.text("absent.0")).isEqualTo("Ann");
+    assertThat(answer.number("students.size")).isEqualTo(1);
+    assertThat(answer.text("students.0.name")).isEqualTo("Björn");
+    assertThat(when(answer, "divide", "Harrow white")).isAfter(both);
+    OffsetDateTime before = when(planned(), "mix the dough", "Harrow white").minusHours(1);
+    assertThat(run(with(absent, clock(before))).refusal())
+        .contains("nobody is left for 'Harrow white', which is not mixed");
+  }
+
+  private static String[] with(String[] words, String more) {
+    List<String> all = new ArrayList<>(List.of(words));
+    all.add(more);
+    return all.toArray(String[]::new);
+  }
+
+  @Test
+  void aStudentWhoSharesADoughThatIsNotMixedTakesHerLoavesOutOfIt() {
+    PlanFile file =
+        new PlanFile(
+            Map.of(),
+            "id",
+            0,
+            1,
+            List.of(dough("rye", 5), dough("wheat", 2)),
+            List.of(),
+            List.of(
+                new ClassDayPages.Student("Ann", 0, 2, Optional.empty()),
+                new ClassDayPages.Student("Bo", 0, 3, Optional.empty()),
+                new ClassDayPages.Student("Cy", 1, 2, Optional.empty())));
+    Happened nothing = new Happened(List.of(), List.of(), 0, file.names(), List.of());
+
+    PlanFile without = AbsentStudents.without(AbsentStudents.names("Bo", file), file, nothing);
+
+    assertThat(without.doughs().get(0).options()).containsEntry("loaves", "2");
+    assertThat(without.doughs().get(1).options()).isEmpty();
+    assertThat(without.students())
+        .extracting(ClassDayPages.Student::name)
+        .containsExactly("Ann", "Cy");
+    assertThatThrownBy(() -> AbsentStudents.without(List.of("Cy"), file, nothing))
+        .hasMessageContaining("nobody is left for 'wheat'");
+  }
+
+  private static PlanFile.Dough dough(String name, int loaves) {
+    return new PlanFile.Dough(name, Map.of(), loaves, 20, 24, ProofKind.ROOM, 2, Optional.empty());
   }
 }
