@@ -18,9 +18,11 @@ import doughtide.core.thermal.Air;
 import doughtide.core.thermal.LaterTrace;
 import doughtide.core.thermal.RoomCooling;
 import doughtide.core.thermal.TemperatureTrace;
+import java.util.Collection;
 import java.util.List;
 import java.util.Map;
 import java.util.concurrent.ConcurrentHashMap;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Runs of the rise model for one dough: in its tub, and as a loaf in its basket. Only the dough,
@@ -50,19 +52,37 @@ final class DayModel {
   private final Map<Waiting, LoafModel> loaves = new ConcurrentHashMap<>();
   private final Map<Run, RiseCurve> runs = new ConcurrentHashMap<>();
   private final Map<BakeRoute, LikelyDough> likely = new ConcurrentHashMap<>();
-  private final RipeTimes ripeTimes = new RipeTimes(this);
+  private final RipeTimes ripeTimes;
   private final ShapePoint shapePoint = new ShapePoint(this);
-  private final List<Unknowns> members;
-  private final int middle; // the number of a member
+  private volatile @Nullable Middle middle; // found when first asked for
 
   /** A run of a route, at hour 0 where the room keeps one temperature. */
   private record Run(BakeRoute route, Unknowns unknowns, double hours) {}
+
+  /** The dough that stands for all. */
+  private record Middle(Unknowns unknowns, LoafScores scores) {}
 
   /** A loaf of a dough that was folded so, and where it waits. */
   private record Waiting(ProofKind proof, StrengthPlan folds) {}
 
   DayModel(BakeDay day) {
+    this(day, List.of());
+  }
+
+  /**
+   * The model of a dough of a day.
+   *
+   * @param others models of doughs of the same day; what has been run of their starters is shared
+   *     where it is the same starter
+   */
+  DayModel(BakeDay day, Collection<DayModel> others) {
     this.day = day;
+    this.ripeTimes =
+        others.stream()
+            .filter(other -> RipeTimes.areThoseOf(other.day, day))
+            .findFirst()
+            .map(other -> new RipeTimes(this, other.ripeTimes))
+            .orElseGet(() -> new RipeTimes(this));
     DoughFormula formula = day.dough();
     double tubs = Math.ceil(day.allDough().grams() / LARGEST_TUB_GRAMS);
     Mass inTub = Mass.ofGrams(day.allDough().grams() / tubs);
@@ -70,8 +90,6 @@ final class DayModel {
     this.tubInCold =
         RoomCooling.of(
             formula, inTub, day.vessel(), day.cold().map(Cold::air).orElse(Air.STILL_COLD));
-    this.members = day.forecaster().withMembers(LIKELY_MEMBERS).ensemble().members();
-    this.middle = new LikelyMember(this, usualRoute()).of(members);
   }
 
   BakeDay day() {
@@ -80,12 +98,29 @@ final class DayModel {
 
   /** Unknowns of a dough that stands for all: the middle of the belief is no median. */
   Unknowns middle() {
-    return members.get(middle);
+    return likeliest().unknowns();
   }
 
   /** What is not known of the loaf of the dough that stands for all. */
   LoafScores middleScores() {
-    return LoafScores.of(middle);
+    return likeliest().scores();
+  }
+
+  private Middle likeliest() {
+    Middle found = middle;
+    return found != null ? found : findLikeliest();
+  }
+
+  /** By one thread, for which the others wait. */
+  private synchronized Middle findLikeliest() {
+    Middle found = middle;
+    if (found == null) {
+      List<Unknowns> members = day.forecaster().withMembers(LIKELY_MEMBERS).ensemble().members();
+      int number = new LikelyMember(this, usualRoute()).of(members);
+      found = new Middle(members.get(number), LoafScores.of(number));
+      middle = found;
+    }
+    return found;
   }
 
   private BakeRoute usualRoute() {

@@ -10,6 +10,7 @@ import java.util.ArrayList;
 import java.util.Collections;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Objects;
@@ -117,16 +118,27 @@ public final class DayPlanner {
 
   /** Equal doughs are searched once. */
   private static List<DoughCandidates> candidates(List<BakeDay> doughs, SearchControl control) {
+    Map<BakeDay, DayModel> models = models(doughs);
+    control.map(List.copyOf(models.values()), DayModel::middle);
     Map<BakeDay, DoughCandidates> found = new HashMap<>();
     boolean alone = doughs.size() == 1;
-    for (BakeDay day : doughs) {
-      double before = found.size();
-      SearchControl part =
-          control.withProgress(share -> control.at(SEARCH_PART * (before + share) / doughs.size()));
-      found.computeIfAbsent(
-          day, each -> DoughCandidates.of(new DayModel(each), each, GRID_HOURS, alone, part));
-    }
+    models.forEach(
+        (day, model) -> {
+          double before = found.size();
+          SearchControl part =
+              control.withProgress(
+                  share -> control.at(SEARCH_PART * (before + share) / models.size()));
+          found.put(day, DoughCandidates.of(model, day, GRID_HOURS, alone, part));
+        });
     return doughs.stream().map(day -> Objects.requireNonNull(found.get(day))).toList();
+  }
+
+  private static Map<BakeDay, DayModel> models(List<BakeDay> doughs) {
+    Map<BakeDay, DayModel> models = new LinkedHashMap<>();
+    doughs.stream()
+        .distinct()
+        .forEach(day -> models.put(day, new DayModel(day, List.copyOf(models.values()))));
+    return models;
   }
 
   private DayAnswer answer() {

@@ -1,5 +1,6 @@
 package doughtide.core.day;
 
+import java.util.ArrayList;
 import java.util.List;
 
 /** Whether the loads of a day can be baked at all between the hours at the bench. */
@@ -28,5 +29,35 @@ final class OvenRoom {
     double each = day.oven().bakeHours() + HandsOnTime.LOAD_HOURS;
     double hours = Math.min(at.toHour(), last) - Math.max(at.fromHour(), oldest);
     return Math.max(0, (long) Math.floor(hours / each + SAME_HOURS));
+  }
+
+  /**
+   * Whether all batches of a dough can be baked without a pause while somebody is at the bench, in
+   * time and not too long before. False only where no plan can be.
+   */
+  static boolean hasPlaceFor(BakeDay day) {
+    double busy = Draft.ovenBusyHours(day);
+    double last = day.readyHour() - day.oven().coolHours();
+    double oldest = last - DraftSearch.OLDEST_BREAD_HOURS;
+    return joined(day).stream()
+        .anyMatch(
+            at -> {
+              double first = Math.max(at.fromHour() + busy, oldest);
+              return first <= Math.min(at.toHour() - HandsOnTime.UNLOAD_HOURS, last) + SAME_HOURS;
+            });
+  }
+
+  /** Stretches at the bench, as one where a batch bakes while nobody is there. */
+  private static List<BenchInterval> joined(BakeDay day) {
+    List<BenchInterval> joined = new ArrayList<>();
+    for (BenchInterval each : day.bench().intervals()) {
+      int end = joined.size() - 1;
+      if (end >= 0 && each.fromHour() - joined.get(end).toHour() <= day.oven().bakeHours()) {
+        joined.set(end, new BenchInterval(joined.get(end).fromHour(), each.toHour()));
+      } else {
+        joined.add(each);
+      }
+    }
+    return joined;
   }
 }

@@ -19,8 +19,8 @@ final class RipeTimes {
   private static final double NEVER_HOURS = 2 * RUN_HOURS;
 
   private final DayModel model;
-  private final Map<Jar, RipeTime> times = new ConcurrentHashMap<>();
-  private final Map<Double, RiseModel> models = new ConcurrentHashMap<>();
+  private final Map<Jar, RipeTime> times;
+  private final Map<Double, RiseModel> models;
 
   /** Hours from feeding: ripe from, beginning to fall, fallen by 5 %. */
   record RipeTime(double ripe, double falling, double fallen) {
@@ -35,6 +35,23 @@ final class RipeTimes {
 
   RipeTimes(DayModel model) {
     this.model = model;
+    this.times = new ConcurrentHashMap<>();
+    this.models = new ConcurrentHashMap<>();
+  }
+
+  /** Of the same starter in another dough: what has been run for one is known to both. */
+  RipeTimes(DayModel model, RipeTimes other) {
+    this.model = model;
+    this.times = other.times;
+    this.models = other.models;
+  }
+
+  /** Whether the starters of two doughs are ripe at the same hours. */
+  static boolean areThoseOf(BakeDay day, BakeDay other) {
+    return day.dough().starter().equals(other.dough().starter())
+        && day.dough().altitude().equals(other.dough().altitude())
+        && day.room().equals(other.room())
+        && day.forecaster().parameters().equals(other.forecaster().parameters());
   }
 
   /** A feeding and when it makes the likely starter ripe. */

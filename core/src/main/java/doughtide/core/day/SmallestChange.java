@@ -11,6 +11,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.function.UnaryOperator;
+import java.util.stream.IntStream;
 
 /**
  * Looks for the smallest change that makes a day without plan possible, or the smallest two where
@@ -64,6 +65,9 @@ final class SmallestChange {
   private final boolean alone;
   private final SearchControl control;
   private final Taken taken;
+  private final Map<BakeDay, DayModel> models = new HashMap<>();
+  private final Map<BakeDay, DoughCandidates> searched = new HashMap<>();
+  private final Map<Asked, Optional<DayPlan>> planned = new HashMap<>();
   private int notHeld; // edges that helped only beside the search of their own day
 
   /**
@@ -93,7 +97,15 @@ final class SmallestChange {
     Kind last() {
       return changes.get(changes.size() - 1).kind();
     }
+
+    /** Whether some dough has more batches than the hours at the bench have room for. */
+    boolean isTooMuchForOven() {
+      return !OvenRoom.isEnough(days) || !days.stream().allMatch(OvenRoom::hasPlaceFor);
+    }
   }
+
+  /** What several trials may come to, one after the other. */
+  private record Asked(List<BakeDay> days, int hands) {}
 
   Optional<Remedy> find() {
     List<BakeDay> days = candidates.stream().map(DoughCandidates::day).toList();
@@ -179,17 +191,22 @@ final class SmallestChange {
   }
 
   private Optional<Remedy> remedy(Trial trial) {
-    if (!OvenRoom.isEnough(trial.days())) {
+    if (trial.isTooMuchForOven()) {
       return Optional.empty();
     }
+    Optional<DayPlan> plan =
+        isEdge(trial)
+            ? plan(trial)
+            : planned.computeIfAbsent(new Asked(trial.days(), trial.hands()), asked -> plan(trial));
+    return plan.filter(found -> holdsByItself(trial))
+        .map(found -> new Remedy(trial.changes(), found));
+  }
+
+  private Optional<DayPlan> plan(Trial trial) {
     DoughCandidates own = changed(dough, trial);
-    if (own.size() == 0) {
-      return Optional.empty();
-    }
-    return new DayPlanner(changed(trial, own), trial.hands(), control.silently(), taken)
-        .quickly()
-        .filter(plan -> holdsByItself(trial))
-        .map(plan -> new Remedy(trial.changes(), plan));
+    return own.size() == 0
+        ? Optional.empty()
+        : new DayPlanner(changed(trial, own), trial.hands(), control.silently(), taken).quickly();
   }
 
   /**
@@ -218,21 +235,17 @@ final class SmallestChange {
     return trial.last() == Kind.BENCH_EARLIER || trial.last() == Kind.BENCH_LONGER;
   }
 
-  /** All doughs then; equal ones are searched once. */
+  /** All doughs then. */
   private List<DoughCandidates> changed(Trial trial, DoughCandidates own) {
-    Map<BakeDay, DoughCandidates> searched = new HashMap<>();
-    List<DoughCandidates> all = new ArrayList<>();
-    for (int i = 0; i < candidates.size(); i++) {
-      int number = i;
-      all.add(
-          i == dough
-              ? own
-              : searched.computeIfAbsent(trial.days().get(i), day -> changed(number, trial)));
-    }
-    return all;
+    return IntStream.range(0, candidates.size())
+        .mapToObj(number -> number == dough ? own : changed(number, trial))
+        .toList();
   }
 
-  /** The candidates of a dough then; those of now where nothing is changed for it. */
+  /**
+   * The candidates of a dough then; those of now where nothing is changed for it. Equal doughs are
+   * searched once, and so is one that several trials leave alike.
+   */
   private DoughCandidates changed(int number, Trial trial) {
     DoughCandidates now = candidates.get(number);
     BakeDay then = trial.days().get(number).toBuilder().plans(1).build();
@@ -242,10 +255,27 @@ final class SmallestChange {
     if (then.equals(now.day().toBuilder().plans(1).build())) {
       return now;
     }
-    DayModel model = isSameDough(then, now.day()) ? now.model() : new DayModel(then);
+    return searched.computeIfAbsent(then, day -> search(day, now));
+  }
+
+  private DoughCandidates search(BakeDay then, DoughCandidates now) {
     boolean one = candidates.size() == 1;
     double grid = one ? GRID_OF_ONE_HOURS : GRID_HOURS;
-    return DoughCandidates.of(model, then, grid, one, control.silently());
+    return DoughCandidates.of(model(then, now), then, grid, one, control.silently());
+  }
+
+  /** One model serves all changes of the hours and of the oven. */
+  private DayModel model(BakeDay then, DoughCandidates now) {
+    BakeDay before = now.day();
+    return isSameDough(then, before)
+        ? now.model()
+        : models.computeIfAbsent(
+            then.toBuilder()
+                .bench(before.bench())
+                .readyAt(before.readyHour())
+                .oven(before.oven())
+                .build(),
+            DayModel::new);
   }
 
   private static boolean isSameDough(BakeDay then, BakeDay now) {
