@@ -61,8 +61,8 @@ final class DoughCandidates {
   private final List<Draft> drafts; // by rough worth
   private final List<Draft> roomiest; // by rough margin: they part doughs of a full day better
   private final List<Unknowns> members;
-  private final Map<Draft, BakePlan.Weighed> weighedByFew = new ConcurrentHashMap<>();
-  private final Map<Draft, BakePlan.Weighed> weighedByMany = new ConcurrentHashMap<>();
+  private final Map<Draft, PlanWeigher.Weighing> weighedByFew = new ConcurrentHashMap<>();
+  private final Map<Draft, PlanWeigher.Weighing> weighedByMany = new ConcurrentHashMap<>();
   private final Map<Draft, Optional<Draft>> goodQuickly = new ConcurrentHashMap<>();
   private final Map<Draft, Draft> atPointOfFew = new ConcurrentHashMap<>();
 
@@ -349,20 +349,31 @@ final class DoughCandidates {
   }
 
   private List<Draft> good(List<Draft> all, int fromMembers) {
-    return control
-        .map(all, draft -> Optional.of(draft).filter(each -> isGood(each, fromMembers)))
-        .stream()
+    return control.map(all, draft -> ifGood(draft, fromMembers)).stream()
         .flatMap(Optional::stream)
         .toList();
   }
 
-  private boolean isGood(Draft draft, int fromMembers) {
-    return weigh(draft, fromMembers).goodShare() >= DayPlanner.LEAST_GOOD_SHARE;
+  private Optional<Draft> ifGood(Draft draft, int fromMembers) {
+    PlanWeigher.Weighing weighing = weighing(draft, fromMembers);
+    if (weighing.goodShare() < DayPlanner.LEAST_GOOD_SHARE) {
+      return Optional.empty();
+    }
+    weighing.leastMarginHours(); // which ranks it: found here, on one of several threads
+    return Optional.of(draft);
   }
 
-  private BakePlan.Weighed weigh(Draft draft, int fromMembers) {
-    Map<Draft, BakePlan.Weighed> weighed = fromMembers == MEMBERS ? weighedByMany : weighedByFew;
-    return weighed.computeIfAbsent(draft, each -> weigher(fromMembers).weigh(each));
+  private boolean isGood(Draft draft, int fromMembers) {
+    return weighing(draft, fromMembers).goodShare() >= DayPlanner.LEAST_GOOD_SHARE;
+  }
+
+  private PlanWeigher.Weighing weighing(Draft draft, int fromMembers) {
+    return (fromMembers == MEMBERS ? weighedByMany : weighedByFew)
+        .computeIfAbsent(draft, each -> weigher(fromMembers).weighing(each));
+  }
+
+  private BakePlan.Weighed weighed(Draft draft) {
+    return weighing(draft, MEMBERS).weighed();
   }
 
   private PlanWeigher weigher(int number) {
@@ -397,16 +408,20 @@ final class DoughCandidates {
   DayAnswer.Choice choice(Draft draft, Draft other) {
     return isAtItsPoint(draft) && !isAtItsPoint(other)
         ? new DayAnswer.Choice(DayAnswer.Criterion.POINT, 0, offPointHours(other))
-        : worth(draft, MEMBERS).over(worth(other, MEMBERS));
+        : told(draft).over(told(other));
   }
 
   private PlanWorth worth(Draft draft, int fromMembers) {
-    return new PlanWorth(day, draft, weigh(draft, fromMembers), alone);
+    return new PlanWorth(day, draft, weighing(draft, fromMembers), alone);
+  }
+
+  private PlanWorth told(Draft draft) {
+    return new PlanWorth(day, draft, weighed(draft), alone);
   }
 
   /** The least margin of a plan, hours. */
   double marginHours(Draft draft) {
-    return weigh(draft, MEMBERS).marginHours();
+    return weighing(draft, MEMBERS).leastMarginHours();
   }
 
   /** Whether enough of all members come out right. */
@@ -415,12 +430,12 @@ final class DoughCandidates {
   }
 
   BakePlan plan(Draft draft) {
-    return new BakePlan(day, draft, weigh(draft, MEMBERS), model.temperature(draft.route()));
+    return new BakePlan(day, draft, weighed(draft), model.temperature(draft.route()));
   }
 
   /** The single change that gives the tightest step of a plan most room. */
   Optional<Adjustment> loosening(Draft draft, int dough) {
-    StepMargin tight = weigh(draft, MEMBERS).tight();
+    StepMargin tight = weighed(draft).tight();
     return new Loosening(search, weigher(FEWEST_MEMBERS), dough).of(draft, tight);
   }
 }

@@ -11,9 +11,11 @@ import doughtide.core.rise.Unknowns;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
+import java.util.Optional;
 import java.util.function.Predicate;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
+import org.jspecify.annotations.Nullable;
 
 /**
  * Weighs a draft with members of the belief: how many doughs come out right, and how much later
@@ -36,13 +38,59 @@ final class PlanWeigher {
 
   /** All of it; margins only where enough doughs come out right. */
   BakePlan.Weighed weigh(Draft draft) {
+    return weighing(draft).weighed();
+  }
+
+  /** How the doughs come out; the margins as far as they are asked for. */
+  Weighing weighing(Draft draft) {
     Replay replay = new Replay(draft);
-    List<Outcome> outcomes = replay.outcomes(StepMargin.LONGEST_HOURS);
-    double good = share(outcomes, each -> each.isGood(0));
-    return new BakePlan.Weighed(
-        good,
-        window(outcomes, Outcome::bulkEndByJar),
-        good < DayPlanner.LEAST_GOOD_SHARE ? List.of() : new Margins(replay, outcomes).all());
+    return new Weighing(replay, replay.outcomes(StepMargin.LONGEST_HOURS));
+  }
+
+  /** A draft that is weighed: its least margin, which parts it from others, costs less than all. */
+  final class Weighing {
+    private final double goodShare;
+    private final TimeWindow shape;
+    private final Optional<Margins> margins; // none where too few doughs come out right
+    private volatile double leastMargin = Double.NaN;
+    private volatile BakePlan.@Nullable Weighed weighed;
+
+    private Weighing(Replay replay, List<Outcome> outcomes) {
+      this.goodShare = share(outcomes, each -> each.isGood(0));
+      this.shape = window(outcomes, Outcome::bulkEndByJar);
+      this.margins =
+          goodShare < DayPlanner.LEAST_GOOD_SHARE
+              ? Optional.empty()
+              : Optional.of(new Margins(replay, outcomes));
+    }
+
+    /** Share of doughs that come out right if all goes by the plan. */
+    double goodShare() {
+      return goodShare;
+    }
+
+    /** When the jar shows the moment. */
+    TimeWindow shape() {
+      return shape;
+    }
+
+    /** The least of the margins of {@link #weighed}, hours. */
+    double leastMarginHours() {
+      if (Double.isNaN(leastMargin)) {
+        leastMargin = margins.map(Margins::least).orElse(0.0);
+      }
+      return leastMargin;
+    }
+
+    /** With all margins. */
+    BakePlan.Weighed weighed() {
+      BakePlan.Weighed all = weighed;
+      if (all == null) {
+        all = new BakePlan.Weighed(goodShare, shape, margins.map(Margins::all).orElse(List.of()));
+        weighed = all;
+      }
+      return all;
+    }
   }
 
   /** Whether at least some share of doughs comes out right; no more are run than tell it. */
@@ -207,6 +255,37 @@ final class PlanWeigher {
     int when(double late, int enough);
   }
 
+  /**
+   * A step whose margin is looked for.
+   *
+   * @param most hours that the bench, or the next step that needs it, leaves
+   * @param limit which of these
+   * @param least how many doughs must come out right
+   * @param good how many do
+   */
+  private record Late(Kind kind, double most, StepMargin.Limit limit, int least, Counted good) {
+    boolean needsRuns() {
+      return kind == Kind.MIX || kind == Kind.SHAPE;
+    }
+
+    private boolean holds(double late) {
+      return good.when(late, least) >= least;
+    }
+
+    StepMargin margin() {
+      return most == 0 || holds(most)
+          ? new StepMargin(kind, most, limit)
+          : new StepMargin(kind, StepMargin.longest(most, this::holds), StepMargin.Limit.DOUGH);
+    }
+
+    /** The margin, or some hours, no more than the most, where it is no shorter than they. */
+    double marginUpTo(double hours) {
+      return hours == 0 || holds(most)
+          ? hours
+          : Math.min(hours, StepMargin.longest(most, hours, this::holds));
+    }
+  }
+
   /** How much later each step that matters to the dough may be. */
   private final class Margins {
     private final Replay replay;
@@ -214,7 +293,6 @@ final class PlanWeigher {
     private final List<Outcome> outcomes;
     private final List<BakeStep> steps;
     private final int[] likeliest; // members that are right by the plan come first
-    private final List<StepMargin> margins = new ArrayList<>();
 
     Margins(Replay replay, List<Outcome> outcomes) {
       this.replay = replay;
@@ -230,12 +308,52 @@ final class PlanWeigher {
     }
 
     List<StepMargin> all() {
+      List<StepMargin> margins = new ArrayList<>();
+      for (Late late : late()) {
+        StepMargin margin = late.margin();
+        margins.add(margin);
+        if (late.kind() == Kind.SHAPE && draft.proof() == ProofKind.COLD) {
+          margins.add(intoCold(margin));
+        }
+      }
+      return margins;
+    }
+
+    /** Until it is in the cold the loaf goes on as it did in the tub. */
+    private StepMargin intoCold(StepMargin shaped) {
+      double bench = slackIntoCold();
+      return bench < shaped.hours()
+          ? new StepMargin(Kind.LOAVES_INTO_COLD, bench, StepMargin.Limit.BENCH)
+          : new StepMargin(Kind.LOAVES_INTO_COLD, shaped.hours(), shaped.limit());
+    }
+
+    private double slackIntoCold() {
+      BakeStep cold = step(Kind.LOAVES_INTO_COLD);
+      return day.bench().slackHours(cold.fromHour(), cold.toHour());
+    }
+
+    /** No step is followed further than is known of another. */
+    double least() {
+      List<Late> late = late();
+      double least = late.stream().mapToDouble(Late::most).min().orElse(0);
+      if (draft.proof() == ProofKind.COLD) {
+        least = Math.min(least, slackIntoCold());
+      }
+      late.sort(Comparator.comparing(Late::needsRuns));
+      for (Late each : late) {
+        least = each.marginUpTo(least);
+      }
+      return least;
+    }
+
+    private List<Late> late() {
       int all = members.size();
+      List<Late> late = new ArrayList<>();
       BakeStep mix = step(Kind.MIX);
       BakeStep shape = step(Kind.SHAPE);
       BakeStep bake = step(Kind.BAKE);
       if (day.needsFeeding() && day.stages().isEmpty()) {
-        add(step(Kind.FEED), mix.fromHour(), fedLate(0, all), this::fedLate);
+        late.add(late(step(Kind.FEED), mix.fromHour(), fedLate(0, all), this::fedLate));
       }
       BakeRoute route = draft.route();
       double afterMixing = route.coldFrom().orElse(shape.fromHour());
@@ -246,33 +364,26 @@ final class PlanWeigher {
               .max()
               .orElse(mix.toHour());
       int inTime = replayed(route, 0, all);
-      add(
-          mix,
-          afterMixing - (lastFold - mix.toHour()),
-          inTime,
-          (late, enough) -> replayed(route.withMixHour(route.mixHour() + late), 0, enough));
-      add(
-          shape,
-          bake.fromHour() - LEAST_PROOF_HOURS,
-          inTime,
-          (late, enough) -> replayed(route, late, enough));
-      if (draft.proof() == ProofKind.COLD) {
-        // Until it is in the cold the loaf goes on as it did in the tub.
-        StepMargin shaped = margins.get(margins.size() - 1);
-        BakeStep cold = step(Kind.LOAVES_INTO_COLD);
-        double bench = day.bench().slackHours(cold.fromHour(), cold.toHour());
-        margins.add(
-            bench < shaped.hours()
-                ? new StepMargin(cold.kind(), bench, StepMargin.Limit.BENCH)
-                : new StepMargin(cold.kind(), shaped.hours(), shaped.limit()));
-      }
+      late.add(
+          late(
+              mix,
+              afterMixing - (lastFold - mix.toHour()),
+              inTime,
+              (by, enough) -> replayed(route.withMixHour(route.mixHour() + by), 0, enough)));
+      late.add(
+          late(
+              shape,
+              bake.fromHour() - LEAST_PROOF_HOURS,
+              inTime,
+              (by, enough) -> replayed(route, by, enough)));
       double ready = draft.ovenHour() + Draft.ovenBusyHours(day) + day.oven().coolHours();
-      add(
-          bake,
-          bake.toHour() + Math.max(0, day.readyHour() - ready),
-          bakedLate(0),
-          (late, enough) -> bakedLate(late));
-      return margins;
+      late.add(
+          late(
+              bake,
+              bake.toHour() + Math.max(0, day.readyHour() - ready),
+              bakedLate(0),
+              (by, enough) -> bakedLate(by)));
+      return late;
     }
 
     private int bakedLate(double late) {
@@ -288,30 +399,21 @@ final class PlanWeigher {
     }
 
     /**
-     * Adds the margin of a step.
+     * A step whose margin is looked for.
      *
      * @param next when the next thing that needs it begins
      * @param inTime how many doughs come out right when it is not late
      * @param good number of doughs, or of those looked at until it is clear whether they are
      *     enough, that come out right when it is so much late
      */
-    private void add(BakeStep step, double next, int inTime, Counted good) {
+    private Late late(BakeStep step, double next, int inTime, Counted good) {
       double bench = benchSlack(step.kind());
       double most =
           Math.max(0, Math.min(Math.min(bench, next - step.toHour()), StepMargin.LONGEST_HOURS));
       StepMargin.Limit limit =
           next - step.toHour() < bench ? StepMargin.Limit.NEXT_STEP : StepMargin.Limit.BENCH;
-      int all = members.size();
-      int least = (int) Math.ceil(inTime - StepMargin.SPOILED_SHARE * all - 1e-9);
-      if (most == 0 || good.when(most, least) >= least) {
-        margins.add(new StepMargin(step.kind(), most, limit));
-      } else {
-        margins.add(
-            new StepMargin(
-                step.kind(),
-                StepMargin.longest(most, late -> good.when(late, least) >= least),
-                StepMargin.Limit.DOUGH));
-      }
+      int least = (int) Math.ceil(inTime - StepMargin.SPOILED_SHARE * members.size() - 1e-9);
+      return new Late(step.kind(), most, limit, least, good);
     }
 
     /** Folds move with mixing, and what is taken out of the oven with baking. */

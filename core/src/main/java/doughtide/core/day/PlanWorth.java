@@ -40,21 +40,42 @@ final class PlanWorth implements Comparable<PlanWorth> {
           .thenComparingLong(each -> Math.round(each.troubleHours()))
           .thenComparingDouble(each -> -each.marginTold())
           .thenComparingLong(each -> each.alone ? each.troubleFives() : 0)
-          .thenComparing(each -> -each.weighed.goodShare());
+          .thenComparing(each -> -each.goodShare);
 
   private final BakeDay day;
   private final Draft draft;
-  private final BakePlan.Weighed weighed;
+  private final double goodShare;
+  private final TimeWindow jar;
+  private final double marginHours;
   private final boolean alone;
 
   /**
    * @param alone whether it is the only dough of its day
    */
   PlanWorth(BakeDay day, Draft draft, BakePlan.Weighed weighed, boolean alone) {
-    this.alone = alone;
+    this(day, draft, weighed.goodShare(), weighed.shape(), weighed.marginHours(), alone);
+  }
+
+  /**
+   * @param alone whether it is the only dough of its day
+   */
+  PlanWorth(BakeDay day, Draft draft, PlanWeigher.Weighing weighing, boolean alone) {
+    this(day, draft, weighing.goodShare(), weighing.shape(), weighing.leastMarginHours(), alone);
+  }
+
+  private PlanWorth(
+      BakeDay day,
+      Draft draft,
+      double goodShare,
+      TimeWindow jar,
+      double marginHours,
+      boolean alone) {
     this.day = day;
     this.draft = draft;
-    this.weighed = weighed;
+    this.goodShare = goodShare;
+    this.jar = jar;
+    this.marginHours = marginHours;
+    this.alone = alone;
   }
 
   @Override
@@ -65,19 +86,19 @@ final class PlanWorth implements Comparable<PlanWorth> {
   private long marginSteps() {
     long steps = 0;
     for (double hours : alone ? STEPS_ALONE_HOURS : STEPS_BESIDE_OTHERS_HOURS) {
-      steps += weighed.marginHours() >= hours - 1e-9 ? 1 : 0;
+      steps += marginHours >= hours - 1e-9 ? 1 : 0;
     }
     return steps;
   }
 
   /** As margins are told, in five minutes. */
   private long marginFives() {
-    return Math.round(weighed.marginHours() * 12);
+    return Math.round(marginHours * 12);
   }
 
   /** Of a dough alone only what is told tells plans apart. */
   private double marginTold() {
-    return alone ? marginFives() : weighed.marginHours();
+    return alone ? marginFives() : marginHours;
   }
 
   private long troubleFives() {
@@ -85,7 +106,7 @@ final class PlanWorth implements Comparable<PlanWorth> {
   }
 
   private long sharesRight() {
-    return (long) Math.floor(weighed.goodShare() * SHARE_STEPS + 1e-9);
+    return (long) Math.floor(goodShare * SHARE_STEPS + 1e-9);
   }
 
   private long jarSteps() {
@@ -93,7 +114,7 @@ final class PlanWorth implements Comparable<PlanWorth> {
   }
 
   private double jarAtBenchShare() {
-    return jarAtBenchShare(day, weighed.shape());
+    return jarAtBenchShare(day, jar);
   }
 
   /**
@@ -124,10 +145,10 @@ final class PlanWorth implements Comparable<PlanWorth> {
   /** What put this before another that is worth less. */
   Choice over(PlanWorth other) {
     if (marginSteps() != other.marginSteps()) {
-      return choice(Criterion.MARGIN, weighed.marginHours(), other.weighed.marginHours());
+      return choice(Criterion.MARGIN, marginHours, other.marginHours);
     }
     if (sharesRight() != other.sharesRight()) {
-      return choice(Criterion.RIGHT, weighed.goodShare(), other.weighed.goodShare());
+      return choice(Criterion.RIGHT, goodShare, other.goodShare);
     }
     if (jarSteps() != other.jarSteps()) {
       return choice(Criterion.JAR, jarAtBenchShare(), other.jarAtBenchShare());
@@ -136,10 +157,10 @@ final class PlanWorth implements Comparable<PlanWorth> {
     Criteria others = Criteria.of(other.day, other.draft);
     boolean alike = Math.round(own.troubleHours()) == Math.round(others.troubleHours());
     if (alike && marginFives() != other.marginFives()) {
-      return choice(Criterion.MARGIN, weighed.marginHours(), other.weighed.marginHours());
+      return choice(Criterion.MARGIN, marginHours, other.marginHours);
     }
     return troubleFives() == other.troubleFives()
-        ? choice(Criterion.RIGHT, weighed.goodShare(), other.weighed.goodShare())
+        ? choice(Criterion.RIGHT, goodShare, other.goodShare)
         : own.over(others);
   }
 

@@ -41,9 +41,18 @@ public record StepMargin(BakeStep.Kind kind, double hours, Limit limit) implemen
    * @param isGood whether enough doughs are good when something is so many hours late
    */
   public static double longest(double most, DoublePredicate isGood) {
+    return longest(most, most, isGood);
+  }
+
+  /**
+   * The same where it does not matter by how much a delay is longer than some hours.
+   *
+   * @param enough hours after which the search ends
+   */
+  static double longest(double most, double enough, DoublePredicate isGood) {
     int kept = 0;
     int spoiled = (int) Math.ceil(most / GRID_HOURS - 1e-9);
-    while (spoiled - kept > 1) {
+    while (spoiled - kept > 1 && kept * GRID_HOURS < enough) {
       int middle = (kept + spoiled) / 2;
       if (isGood.test(middle * GRID_HOURS)) {
         kept = middle;
