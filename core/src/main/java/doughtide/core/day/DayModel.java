@@ -60,7 +60,7 @@ final class DayModel {
   private record Run(BakeRoute route, Unknowns unknowns, double hours) {}
 
   /** The dough that stands for all. */
-  private record Middle(Unknowns unknowns, LoafScores scores) {}
+  record Middle(Unknowns unknowns, LoafScores scores) {}
 
   /** A loaf of a dough that was folded so, and where it waits. */
   private record Waiting(ProofKind proof, StrengthPlan folds) {}
@@ -108,15 +108,19 @@ final class DayModel {
 
   private Middle likeliest() {
     Middle found = middle;
-    return found != null ? found : findLikeliest();
+    return found != null ? found : likeliest(SearchControl.none().on(Runnable::run));
   }
 
-  /** By one thread, for which the others wait. */
-  private synchronized Middle findLikeliest() {
+  /**
+   * Finds what stands for all, if nobody has; other threads wait.
+   *
+   * @param control the threads that find it
+   */
+  synchronized Middle likeliest(SearchControl control) {
     Middle found = middle;
     if (found == null) {
       List<Unknowns> members = day.forecaster().withMembers(LIKELY_MEMBERS).ensemble().members();
-      int number = new LikelyMember(this, usualRoute()).of(members);
+      int number = new LikelyMember(this, usualRoute()).of(members, control);
       found = new Middle(members.get(number), LoafScores.of(number));
       middle = found;
     }

@@ -17,6 +17,7 @@ import java.util.Objects;
 import java.util.Optional;
 import java.util.SortedMap;
 import java.util.TreeMap;
+import java.util.concurrent.atomic.AtomicInteger;
 import java.util.stream.IntStream;
 
 /**
@@ -116,21 +117,30 @@ public final class DayPlanner {
     }
   }
 
-  /** Equal doughs are searched once. */
+  /** Equal doughs are searched once, several at once. */
   private static List<DoughCandidates> candidates(List<BakeDay> doughs, SearchControl control) {
     Map<BakeDay, DayModel> models = models(doughs);
-    control.map(List.copyOf(models.values()), DayModel::middle);
-    Map<BakeDay, DoughCandidates> found = new HashMap<>();
-    boolean alone = doughs.size() == 1;
-    models.forEach(
-        (day, model) -> {
-          double before = found.size();
-          SearchControl part =
-              control.withProgress(
-                  share -> control.at(SEARCH_PART * (before + share) / models.size()));
-          found.put(day, DoughCandidates.of(model, day, GRID_HOURS, alone, part));
-        });
-    return doughs.stream().map(day -> Objects.requireNonNull(found.get(day))).toList();
+    if (doughs.size() == 1) {
+      SearchControl part = control.withProgress(share -> control.at(SEARCH_PART * share));
+      return List.of(candidates(models, doughs.get(0), true, part));
+    }
+    List<BakeDay> different = List.copyOf(models.keySet());
+    AtomicInteger done = new AtomicInteger();
+    List<DoughCandidates> found =
+        control.mapLarge(
+            different,
+            day -> {
+              DoughCandidates own = candidates(models, day, false, control.silently());
+              control.at(SEARCH_PART * done.incrementAndGet() / different.size());
+              return own;
+            });
+    return doughs.stream().map(day -> found.get(different.indexOf(day))).toList();
+  }
+
+  private static DoughCandidates candidates(
+      Map<BakeDay, DayModel> models, BakeDay day, boolean alone, SearchControl control) {
+    DayModel model = Objects.requireNonNull(models.get(day));
+    return DoughCandidates.of(model, day, GRID_HOURS, alone, control);
   }
 
   private static Map<BakeDay, DayModel> models(List<BakeDay> doughs) {
@@ -217,12 +227,22 @@ public final class DayPlanner {
     if (!attempt.isComplete()) {
       return Optional.empty();
     }
-    SortedMap<Integer, Draft> asPlaced = new TreeMap<>(attempt.placed());
-    asPlaced.replaceAll((number, draft) -> candidates.get(number).asItIs(draft));
+    SortedMap<Integer, Draft> asPlaced = asTheyAre(attempt.placed());
     // A dough alone must stand as a plan of its own day would: near its shape point.
     return doughs.size() > 1 && isGood(asPlaced)
         ? Optional.of(day(asPlaced))
         : days(attempt.placed()).stream().findFirst();
+  }
+
+  private SortedMap<Integer, Draft> asTheyAre(SortedMap<Integer, Draft> placed) {
+    List<Integer> numbers = List.copyOf(placed.keySet());
+    List<Draft> drafts =
+        control.map(
+            numbers,
+            number -> candidates.get(number).asItIs(Objects.requireNonNull(placed.get(number))));
+    SortedMap<Integer, Draft> asTheyAre = new TreeMap<>();
+    numbers.forEach(number -> asTheyAre.put(number, drafts.get(asTheyAre.size())));
+    return asTheyAre;
   }
 
   private boolean isGood(SortedMap<Integer, Draft> placed) {
@@ -369,9 +389,9 @@ public final class DayPlanner {
   private DayPlan day(SortedMap<Integer, Draft> placed) {
     DayTimetable table = DayTimetable.of(doughs, placed, hands, taken).orElseThrow();
     List<BakePlan> plans =
-        placed.entrySet().stream()
-            .map(each -> candidates.get(each.getKey()).plan(each.getValue()))
-            .toList();
+        control.map(
+            List.copyOf(placed.keySet()),
+            number -> candidates.get(number).plan(Objects.requireNonNull(placed.get(number))));
     DayPlan day = new DayPlan(plans, table.steps(), table.loads(), hands, Optional.empty());
     int tight = day.tightDough();
     Draft tightest = Objects.requireNonNull(placed.get(tight));

@@ -96,6 +96,7 @@ final class DoughCandidates {
    */
   static DoughCandidates of(
       DayModel model, BakeDay day, double gridHours, boolean alone, SearchControl control) {
+    model.likeliest(control);
     DraftSearch search = new DraftSearch(model, day);
     DraftSearch.Found found = search.search(gridHours, control);
     return new DoughCandidates(model, day, search, found, alone, control);

@@ -29,10 +29,14 @@ final class LikelyMember {
     this.route = route;
   }
 
-  /** The number of the member. */
-  int of(List<Unknowns> members) {
-    List<double[]> logs =
-        IntStream.range(0, members.size()).mapToObj(i -> logs(members, i)).toList();
+  /**
+   * The number of the member.
+   *
+   * @param control the threads that follow them
+   */
+  int of(List<Unknowns> members, SearchControl control) {
+    List<Integer> numbers = IntStream.range(0, members.size()).boxed().toList();
+    List<double[]> logs = control.map(numbers, i -> logs(members, i));
     double[] middle = new double[logs.get(0).length];
     for (int k = 0; k < middle.length; k++) {
       int which = k;

@@ -105,6 +105,14 @@ public final class SearchControl {
     return running.stream().map(SearchControl::result).toList();
   }
 
+  /**
+   * The same where the work on an item itself works on several: on an executor one item after the
+   * other, because all its threads might wait for each other.
+   */
+  <T, R> List<R> mapLarge(List<T> items, Function<T, R> work) {
+    return (executor.isEmpty() ? items.parallelStream() : items.stream()).map(work).toList();
+  }
+
   private static <R> R result(CompletableFuture<R> running) {
     try {
       return running.join();

@@ -6,10 +6,12 @@ import doughtide.core.quantity.Temperature;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.LinkedHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
 
@@ -65,7 +67,7 @@ final class SmallestChange {
   private final boolean alone;
   private final SearchControl control;
   private final Taken taken;
-  private final Map<BakeDay, DayModel> models = new HashMap<>();
+  private final Map<BakeDay, DayModel> models = new ConcurrentHashMap<>();
   private final Map<BakeDay, DoughCandidates> searched = new HashMap<>();
   private final Map<Asked, Optional<DayPlan>> planned = new HashMap<>();
   private int notHeld; // edges that helped only beside the search of their own day
@@ -203,7 +205,7 @@ final class SmallestChange {
   }
 
   private Optional<DayPlan> plan(Trial trial) {
-    DoughCandidates own = changed(dough, trial);
+    DoughCandidates own = changed(trial);
     return own.size() == 0
         ? Optional.empty()
         : new DayPlanner(changed(trial, own), trial.hands(), control.silently(), taken).quickly();
@@ -237,31 +239,53 @@ final class SmallestChange {
 
   /** All doughs then. */
   private List<DoughCandidates> changed(Trial trial, DoughCandidates own) {
+    List<Integer> others =
+        IntStream.range(0, candidates.size()).filter(number -> number != dough).boxed().toList();
+    Map<BakeDay, Integer> open = new LinkedHashMap<>();
+    others.stream()
+        .filter(number -> known(number, trial).isEmpty())
+        .forEach(number -> open.putIfAbsent(then(number, trial), number));
+    control
+        .mapLarge(List.copyOf(open.values()), number -> search(number, trial))
+        .forEach(found -> searched.put(found.day(), found));
     return IntStream.range(0, candidates.size())
-        .mapToObj(number -> number == dough ? own : changed(number, trial))
+        .mapToObj(number -> number == dough ? own : known(number, trial).orElseThrow())
         .toList();
   }
 
-  /**
-   * The candidates of a dough then; those of now where nothing is changed for it. Equal doughs are
-   * searched once, and so is one that several trials leave alike.
-   */
-  private DoughCandidates changed(int number, Trial trial) {
-    DoughCandidates now = candidates.get(number);
-    BakeDay then = trial.days().get(number).toBuilder().plans(1).build();
-    if (isEdge(trial) && number == dough) {
-      return now.nearMissesOn(then, control.silently());
+  /** The candidates of the dough that found no place. */
+  private DoughCandidates changed(Trial trial) {
+    if (isEdge(trial)) {
+      return candidates.get(dough).nearMissesOn(then(dough, trial), control.silently());
     }
-    if (then.equals(now.day().toBuilder().plans(1).build())) {
-      return now;
-    }
-    return searched.computeIfAbsent(then, day -> search(day, now));
+    return known(dough, trial)
+        .orElseGet(
+            () -> {
+              DoughCandidates found = search(dough, trial);
+              searched.put(found.day(), found);
+              return found;
+            });
   }
 
-  private DoughCandidates search(BakeDay then, DoughCandidates now) {
+  /** Those of now where nothing is changed for a dough; what a trial before has left alike. */
+  private Optional<DoughCandidates> known(int number, Trial trial) {
+    DoughCandidates now = candidates.get(number);
+    BakeDay then = then(number, trial);
+    return then.equals(now.day().toBuilder().plans(1).build())
+        ? Optional.of(now)
+        : Optional.ofNullable(searched.get(then));
+  }
+
+  private static BakeDay then(int number, Trial trial) {
+    return trial.days().get(number).toBuilder().plans(1).build();
+  }
+
+  private DoughCandidates search(int number, Trial trial) {
+    BakeDay then = then(number, trial);
     boolean one = candidates.size() == 1;
     double grid = one ? GRID_OF_ONE_HOURS : GRID_HOURS;
-    return DoughCandidates.of(model(then, now), then, grid, one, control.silently());
+    return DoughCandidates.of(
+        model(then, candidates.get(number)), then, grid, one, control.silently());
   }
 
   /** One model serves all changes of the hours and of the oven. */
