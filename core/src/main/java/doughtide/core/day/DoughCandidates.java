@@ -378,7 +378,7 @@ final class DoughCandidates {
   }
 
   private PlanWeigher weigher(int number) {
-    return new PlanWeigher(model, day, members.subList(0, number));
+    return new PlanWeigher(model, day, members.subList(0, number), control);
   }
 
   /** The best of every kind first, then the next best; at last all by worth. */

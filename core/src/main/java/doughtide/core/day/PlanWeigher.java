@@ -29,11 +29,19 @@ final class PlanWeigher {
   private final DayModel model;
   private final BakeDay day;
   private final List<Unknowns> members;
+  private final List<Integer> numbers; // of the members
+  private final SearchControl control;
 
-  PlanWeigher(DayModel model, BakeDay day, List<Unknowns> members) {
+  /**
+   * @param members what weighs
+   * @param control the threads that follow them
+   */
+  PlanWeigher(DayModel model, BakeDay day, List<Unknowns> members, SearchControl control) {
     this.model = model;
     this.day = day;
     this.members = members;
+    this.numbers = IntStream.range(0, members.size()).boxed().toList();
+    this.control = control;
   }
 
   /** All of it; margins only where enough doughs come out right. */
@@ -172,7 +180,7 @@ final class PlanWeigher {
     }
 
     List<Outcome> outcomes(double followHours) {
-      return IntStream.range(0, members.size()).mapToObj(i -> outcome(i, followHours)).toList();
+      return control.mapLarge(numbers, member -> outcome(member, followHours));
     }
 
     /** If all goes by the plan. */
@@ -300,8 +308,7 @@ final class PlanWeigher {
       this.outcomes = outcomes;
       this.steps = draft.steps(day);
       this.likeliest =
-          IntStream.range(0, members.size())
-              .boxed()
+          numbers.stream()
               .sorted(Comparator.comparing(i -> !outcomes.get(i).isGood(0)))
               .mapToInt(Integer::intValue)
               .toArray();
@@ -309,10 +316,9 @@ final class PlanWeigher {
 
     List<StepMargin> all() {
       List<StepMargin> margins = new ArrayList<>();
-      for (Late late : late()) {
-        StepMargin margin = late.margin();
+      for (StepMargin margin : control.mapLarge(late(), Late::margin)) {
         margins.add(margin);
-        if (late.kind() == Kind.SHAPE && draft.proof() == ProofKind.COLD) {
+        if (margin.kind() == Kind.SHAPE && draft.proof() == ProofKind.COLD) {
           margins.add(intoCold(margin));
         }
       }

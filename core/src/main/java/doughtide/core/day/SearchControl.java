@@ -106,8 +106,8 @@ public final class SearchControl {
   }
 
   /**
-   * The same where the work on an item itself works on several: on an executor one item after the
-   * other, because all its threads might wait for each other.
+   * The same where the work on an item works on several itself, or is within such work: on an
+   * executor one item after the other, because all its threads might wait for each other.
    */
   <T, R> List<R> mapLarge(List<T> items, Function<T, R> work) {
     return (executor.isEmpty() ? items.parallelStream() : items.stream()).map(work).toList();

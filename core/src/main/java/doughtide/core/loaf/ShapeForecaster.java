@@ -18,6 +18,7 @@ import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.Function;
 import java.util.function.ToDoubleFunction;
+import java.util.stream.IntStream;
 
 /**
  * Finds the end of bulk fermentation from which the loaf meets its target at the oven, on the
@@ -32,6 +33,7 @@ public final class ShapeForecaster {
   public static final double WARMER_CELSIUS = 2;
 
   private static final int CHOOSING_MEMBERS = 64;
+  private static final int IN_A_ROW = 64;
   private static final double FOLLOW_HOURS = 72;
   private static final double WARMER_STEP_CELSIUS = 0.5;
   private static final int WARMER_STEPS = 8;
@@ -100,7 +102,7 @@ public final class ShapeForecaster {
    * {@return the shape point alone, without the night after it; empty windows where there is none}
    */
   public Point point() {
-    return isForbidden() ? Point.NONE : solved().point(bulk);
+    return isForbidden() ? Point.NONE : solvedAtOnce().point(bulk);
   }
 
   Proof proof() {
@@ -187,15 +189,40 @@ public final class ShapeForecaster {
   }
 
   private MemberShapes solved() {
+    return shapes(solved(0, solving()));
+  }
+
+  /** Some members after the other on each thread; within the accuracy of the search the same. */
+  private MemberShapes solvedAtOnce() {
+    int all = solving();
+    List<Integer> firsts =
+        IntStream.iterate(0, first -> first < all, first -> first + IN_A_ROW).boxed().toList();
+    return shapes(
+        bulk
+            .ofMembers(firsts, (first, curve) -> solved(first, Math.min(first + IN_A_ROW, all)))
+            .stream()
+            .flatMap(List::stream)
+            .toList());
+  }
+
+  private int solving() {
+    return Math.min(bulk.curves().size(), settings.members());
+  }
+
+  private MemberShapes shapes(List<MemberShape> members) {
+    return new MemberShapes(members, Arrays.copyOf(bulk.ensemble().weights(), members.size()));
+  }
+
+  private List<MemberShape> solved(int from, int to) {
     List<MemberShape> shapes = new ArrayList<>();
     Rise jar = firstGuess();
-    for (int i = 0; i < Math.min(bulk.curves().size(), settings.members()); i++) {
+    for (int i = from; i < to; i++) {
       MemberShape shape = MemberShape.of(bulk.curves().get(i), proof, loaf, LoafScores.of(i), jar);
       shapes.add(shape);
       // The next member's first guess: the jar of the one before.
       jar = shape.isFound() ? Rise.ofPercent(shape.jarPercent()) : jar;
     }
-    return new MemberShapes(shapes, Arrays.copyOf(bulk.ensemble().weights(), shapes.size()));
+    return shapes;
   }
 
   private Rise firstGuess() {

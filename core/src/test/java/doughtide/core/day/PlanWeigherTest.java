@@ -59,7 +59,8 @@ class PlanWeigherTest {
     return new PlanWeigher(
         model,
         model.day(),
-        model.day().forecaster().withMembers(DoughCandidates.MEMBERS).ensemble().members());
+        model.day().forecaster().withMembers(DoughCandidates.MEMBERS).ensemble().members(),
+        SearchControl.none());
   }
 
   private static BakePlan plan(DayModel model, Draft draft) {
