@@ -19,8 +19,13 @@ import java.util.concurrent.ConcurrentHashMap;
  * kept, or as the forecaster of shape points finds it, which is printed.
  */
 final class ShapePoint {
-  private static final double LONGEST_BULK_TIMES = 2.5; // the slowest doughs against the likely
-  private static final double LAST_BULK_HOURS = 4;
+  /**
+   * A bulk is followed for so much longer than the draft's: past the middle of all doughs, which is
+   * printed; slower ones count as slower.
+   */
+  private static final double LONGEST_BULK_TIMES = 1.5;
+
+  private static final double LAST_BULK_HOURS = 3;
   private static final double LONGEST_RUN_HOURS = 48;
   private static final double FOLLOWED_STEP_HOURS = 6;
 
@@ -51,7 +56,7 @@ final class ShapePoint {
       double followed) {}
 
   /** A jar that is looked at some hours after mixing, to the second. */
-  private record Jar(BakeRoute route, double hours, double followed) {}
+  private record Jar(BakeRoute route, double hours) {}
 
   ShapePoint(DayModel model) {
     this.model = model;
@@ -141,7 +146,7 @@ final class ShapePoint {
   }
 
   private ShapeForecaster.Point point(Draft draft) {
-    return ShapeForecaster.of(bulk(draft), draft.proof(day()))
+    return ShapeForecaster.of(bulk(draft.route(), followedHours(draft)), draft.proof(day()))
         .folded(draft.strength())
         .with(PRINTED)
         .point();
@@ -152,29 +157,27 @@ final class ShapePoint {
     double bulkEnd = draft.shapedHours() - day().restHours();
     double percent =
         shown.computeIfAbsent(
-            new Jar(
-                model.atAnyHour(draft.route()),
-                Math.rint(bulkEnd * 3600) / 3600,
-                followedHours(draft)),
-            each -> bulk(draft).bandAt(bulkEnd).riseLikelyPercent());
+            new Jar(model.atAnyHour(draft.route()), Math.rint(bulkEnd * 3600) / 3600),
+            jar -> bulk(draft.route(), steps(jar.hours())).bandAt(bulkEnd).riseLikelyPercent());
     return draft.shapedAt(bulkEnd, Rise.ofPercent(percent), day().restHours());
   }
 
-  private RiseForecast bulk(Draft draft) {
+  private RiseForecast bulk(BakeRoute route, double hours) {
     return day()
         .forecaster()
         .withMembers(DoughCandidates.POINT_MEMBERS)
         .keepingCurves()
-        .forecast(
-            day().dough(draft.route().starterPercent()),
-            model.temperature(draft.route()),
-            followedHours(draft));
+        .forecast(day().dough(route.starterPercent()), model.temperature(route), hours);
   }
 
   private static double followedHours(Draft draft) {
     double longest = draft.shapedHours() * LONGEST_BULK_TIMES + LAST_BULK_HOURS;
-    double least = draft.proof() == ProofKind.COLD ? draft.ovenHours() : longest;
-    return FOLLOWED_STEP_HOURS * Math.ceil(least / FOLLOWED_STEP_HOURS);
+    return steps(draft.proof() == ProofKind.COLD ? Math.min(longest, draft.ovenHours()) : longest);
+  }
+
+  /** Longer by less than a step, so that doughs of nearly the same hours are followed alike. */
+  private static double steps(double hours) {
+    return FOLLOWED_STEP_HOURS * Math.ceil(hours / FOLLOWED_STEP_HOURS);
   }
 
   private BakeDay day() {
