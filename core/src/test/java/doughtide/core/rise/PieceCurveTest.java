@@ -157,4 +157,35 @@ class PieceCurveTest {
           .isCloseTo(exact.riseAt(hour).percent(), within(0.01));
     }
   }
+
+  /**
+   * Half of what a dough can hold is half of its height, not of its rise; looked at by its loaf.
+   */
+  @Test
+  void aPieceIsFullByItsHeight() {
+    RiseCurve bulk = bulk(25);
+    PieceCurve piece = PieceCurve.of(bulk, 2, unwarmed(25), 0, GasLosses.NONE, 12, 0.1);
+    double half = piece.hoursToFull(0.5).orElseThrow();
+    double most = piece.hoursToFull(0.9).orElseThrow();
+
+    assertThat((1 + piece.riseAt(most).fraction()) / (1 + piece.riseAt(half).fraction()))
+        .isBetween(1.5, 1.8);
+    assertThat(half).isLessThan(most);
+    assertThat(piece.hoursToFull(1.5)).isEmpty();
+    assertThat(piece.hoursToFull(0.1)).hasValue(2);
+    assertThat(piece.endHours()).isEqualTo(piece.hours()[piece.hours().length - 1]);
+    assertThat(piece.toString()).startsWith("piece to 14 h");
+  }
+
+  /**
+   * In the cold its gas is made no faster than lost only late, but its strength goes on falling.
+   */
+  @Test
+  void aPieceIsOverWhenItFallsOrIsWeak() {
+    PieceCurve cold = PieceCurve.of(bulk(28), 7, around(12), 0, GasLosses.NONE, 100, 0.25);
+    PieceCurve young = PieceCurve.of(bulk(25), 2, unwarmed(25), 0, GasLosses.NONE, 3, 0.1);
+
+    assertThat(cold.hoursToOver()).isPresent();
+    assertThat(young.hoursToOver()).isEmpty();
+  }
 }

@@ -67,4 +67,12 @@ class RateCurvesTest {
             });
     assertThat(RateForm.isPublished(RateCurve.schoolfield(83, 524, 30, 8, 35))).isFalse();
   }
+
+  @Test
+  void theKindIsWhatStandsBeforeTheStroke() {
+    assertThat(pair(celsius -> Math.max(0, celsius / 25)).kind()).isEqualTo("own");
+    assertThat(RiseParameters.standard().curves())
+        .extracting(RiseParameters.RateCurves::kind)
+        .containsOnly("humilis", "cerevisiae");
+  }
 }
