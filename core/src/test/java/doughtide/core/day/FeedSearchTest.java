@@ -3,10 +3,26 @@ package doughtide.core.day;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
+import doughtide.core.dough.FlourClass;
+import doughtide.core.dough.Starter;
+import doughtide.core.feeding.BuildStage;
+import doughtide.core.feeding.BuildTimes;
 import doughtide.core.feeding.FeedChoice;
 import doughtide.core.feeding.FeedRatio;
+import doughtide.core.feeding.Feeding;
+import doughtide.core.feeding.StagedBuild;
+import doughtide.core.forecast.TimeWindow;
+import doughtide.core.quantity.Altitude;
 import doughtide.core.quantity.Share;
+import doughtide.core.quantity.Temperature;
+import doughtide.core.rise.DoughTemperature;
+import doughtide.core.rise.RiseCurve;
+import doughtide.core.rise.Unknowns;
+import doughtide.core.thermal.TemperatureTrace;
+import java.util.ArrayList;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 /** At the bench from 6 to 8 and from 18 to 22, in a room of 21 °C; mixed at 31:00 or so. */
@@ -87,5 +103,163 @@ class FeedSearchTest {
         .isCloseTo(0, within(1e-9));
     assertThat(search(DAY).isRipe(new FeedChoice(20, 24, EQUAL, 4, 7))).isFalse();
     assertThat(search(DAY).isRipe(new FeedChoice(20, 24.1, EQUAL, 4, 7))).isTrue();
+  }
+
+  private static final Temperature COOL = Temperature.ofCelsius(14);
+
+  /** At the bench from 6 to 8, and again after so many hours. */
+  private static FeedSearch awayFor(double hours, double celsius) {
+    BakeDay day =
+        DAY.toBuilder()
+            .room(TemperatureTrace.steady(Temperature.ofCelsius(celsius)))
+            .bench(new BenchHours(BenchHoursTest.intervals(6, 8, 8 + hours, 40)))
+            .build();
+    return new FeedSearch(new DayModel(day), day);
+  }
+
+  /**
+   * Fed half an hour before a long absence with so much flour that it lasts: the least flour that
+   * leaves an hour on both sides, or else what leaves most.
+   */
+  @Test
+  void beforeALongAbsenceAThinFeedMustLast() {
+    FeedSearch away = awayFor(15, 24);
+    int thin = 0;
+    for (double mix = 23; mix <= 27.5; mix += 0.5) {
+      List<FeedChoice> lasting = new ArrayList<>();
+      for (double parts : new double[] {30, 50, 100}) {
+        lasting.add(away.at(7.5, mix, FeedRatio.oneTo(parts, Share.ofPercent(100))));
+      }
+      Optional<FeedChoice> best = away.best(mix);
+      if (best.filter(each -> each.ratio().flour() > FeedSearch.MOST_USUAL_PARTS).isPresent()) {
+        FeedChoice found = best.get();
+        thin++;
+        assertThat(found.feedHour()).isEqualTo(7.5);
+        Optional<FeedChoice> roomy =
+            lasting.stream().filter(each -> each.slackHours() >= 1).findFirst();
+        double most = lasting.stream().mapToDouble(FeedChoice::slackHours).max().orElseThrow();
+        assertThat(found).isEqualTo(roomy.orElse(found));
+        assertThat(found.slackHours())
+            .isGreaterThan(0)
+            .isEqualTo(roomy.isPresent() ? roomy.get().slackHours() : most);
+      }
+    }
+    assertThat(thin).isEqualTo(10);
+  }
+
+  /** A long absence lasts fourteen hours at least. */
+  @Test
+  void beforeAShortAbsenceNoThinFeedIsNeeded() {
+    assertThat(awayFor(15, 24).best(24)).isPresent();
+    assertThat(awayFor(13.5, 24).best(24)).isEmpty();
+    FeedSearch days = awayFor(30, COOL.celsius());
+    FeedRatio thirty = FeedRatio.oneTo(30, Share.ofPercent(100));
+    assertThat(days.isRipe(days.at(7.5, 39, thirty))).isTrue();
+    assertThat(days.best(39)).as("more than a day and two hours before").isEmpty();
+    assertThat(awayFor(15, COOL.celsius()).best(7)).isEmpty();
+  }
+
+  private static BuildTimes twoStages(double secondHours, double ripe, double falling) {
+    BuildStage stage =
+        new BuildStage(
+            Optional.empty(),
+            new FeedRatio(1, 2, 2),
+            OptionalDouble.empty(),
+            FlourClass.WHITE.flour(),
+            Temperature.ofCelsius(25),
+            OptionalDouble.empty());
+    StagedBuild build = new StagedBuild(Starter.ripe(), List.of(stage, stage), Altitude.SEA_LEVEL);
+    return new BuildTimes(
+        build,
+        List.of(
+            new BuildTimes.Stage(0, TimeWindow.NEVER, 4),
+            new BuildTimes.Stage(secondHours, TimeWindow.NEVER, 4)),
+        ripe,
+        falling);
+  }
+
+  private static FeedSearch built(BuildTimes times) {
+    return search(DAY.toBuilder().stages(times).build());
+  }
+
+  /** Both stages are made at the bench, from 18 on, and the last is 12 to 15 hours old at 31. */
+  @Test
+  void aBuildIsBegunSoThatAllItsStagesAreAtTheBench() {
+    FeedChoice begun = built(twoStages(1.5, 12, 15)).best(31).orElseThrow();
+
+    assertThat(begun.feedHour()).isCloseTo(18, within(1.0 / 12));
+    assertThat(begun.slackHours()).isCloseTo(31 - begun.feedHour() - 12, within(1e-9));
+    assertThat(begun.ratio()).isEqualTo(new FeedRatio(1, 2, 2));
+    assertThat(built(twoStages(6, 12, 15)).best(31)).isEmpty();
+    FeedChoice middle = built(twoStages(1.5, 10, 12)).best(31).orElseThrow();
+    assertThat(middle.feedHour()).as("most room on both sides").isCloseTo(20, within(0.05));
+    assertThat(built(twoStages(1.5, 12, 15)).isRipe(begun)).isTrue();
+    assertThat(built(twoStages(1.5, 12, 15)).at(20, 31, EQUAL).slackHours())
+        .isCloseTo(-1, within(1e-9));
+    assertThat(built(twoStages(1.5, 12, 12.5)).sharedWith(31, List.of(begun))).isEmpty();
+    assertThat(built(twoStages(1.5, 12, 15)).sharedWith(31, List.of(begun))).contains(begun);
+  }
+
+  /** What was begun yesterday is as old as it is. */
+  @Test
+  void aBuildThatIsBegunKeepsItsHour() {
+    BuildTimes times = twoStages(1.5, 12, 15);
+    FeedSearch begun = search(DAY.toBuilder().stagesBegun(times, 17, 1).build());
+
+    assertThat(begun.best(31).orElseThrow().feedHour()).isEqualTo(17);
+    assertThat(begun.best(31).orElseThrow().slackHours()).isCloseTo(1, within(1e-9));
+    assertThat(begun.best(33.4)).as("an hour and a half past it, nearly").isPresent();
+    assertThat(begun.best(33.6)).isEmpty();
+  }
+
+  /** Ripe and falling are those of the same jar run alone; a thin feed is used until it fell. */
+  @Test
+  void ripeTimesAreThoseOfTheJarRunAlone() {
+    RipeTimes times = MODEL.ripeTimes();
+    for (double parts : new double[] {2, 20, 30}) {
+      FeedRatio ratio = FeedRatio.oneTo(parts, DAY.dough().starter().hydration());
+      RiseCurve jar =
+          DAY.forecaster()
+              .typical(
+                  Feeding.of(ratio).withStarter(DAY.dough().starter()).formula(),
+                  DoughTemperature.following(DAY.room()))
+              .with(MODEL.middle())
+              .run(60);
+      FeedChoice choice = times.choice(18, 31, parts);
+
+      assertThat(choice.ripeHours()).isCloseTo(jar.hoursToRipe().orElseThrow(), within(0.01));
+      assertThat(choice.fallingHours())
+          .isCloseTo(
+              (parts > 20 ? jar.hoursToFallen() : jar.hoursToPeak()).orElseThrow(), within(0.01));
+      assertThat(times.members(choice, List.of(MODEL.middle())).get(0).ripe())
+          .isEqualTo(choice.ripeHours());
+    }
+  }
+
+  /** In a room that turns cool at hour 24 a jar fed in the evening meets the cool. */
+  @Test
+  void aJarMeetsTheRoomOfItsOwnHours() {
+    TemperatureTrace rooms =
+        TemperatureTrace.steps(
+            List.of(
+                new TemperatureTrace.Step(0, Temperature.ofCelsius(26)),
+                new TemperatureTrace.Step(24, COOL)));
+    BakeDay day = DAY.toBuilder().room(rooms).build();
+    RipeTimes times = new DayModel(day).ripeTimes();
+
+    double morning = times.choice(6, 31, 2).ripeHours();
+    double evening = times.choice(20, 31, 2).ripeHours();
+    FeedChoice late = times.choice(30, 40, 2);
+    double night = late.ripeHours();
+    Unknowns middle = new DayModel(day).middle();
+    assertThat(morning).isLessThan(evening - 0.5);
+    assertThat(evening).isLessThan(night - 0.5);
+    BakeDay cool = DAY.toBuilder().room(TemperatureTrace.steady(COOL)).build();
+    assertThat(night)
+        .isCloseTo(
+            new DayModel(cool).ripeTimes().members(late, List.of(middle)).get(0).ripe(),
+            within(0.05));
+    BakeDay cold = DAY.toBuilder().room(TemperatureTrace.steady(Temperature.ofCelsius(2))).build();
+    assertThat(new DayModel(cold).ripeTimes().choice(6, 31, 5).ripeHours()).isEqualTo(120);
   }
 }

@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import doughtide.core.dough.DoughFormula;
+import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.DoughTemperature;
 import doughtide.core.rise.RiseCurve;
@@ -43,6 +44,25 @@ class ShapeHourTest {
         assertThat(hour).isBetween(1.0, 12.0);
         assertThat(rise.applyAsDouble(hour)).as("guess %s", guess).isCloseTo(0.5, within(0.005));
       }
+    }
+  }
+
+  /** A loaf that rises as the dough does is found with few looks, each a loaf followed anew. */
+  @Test
+  void aSearchNearTheHourCostsFewLoaves() {
+    double hour = BULK.hoursToRise(Rise.ofPercent(50)).orElseThrow();
+    for (double off : new double[] {-0.6, -0.3, 0.3, 0.6}) {
+      int[] looks = {0};
+      double found =
+          find(
+                  x -> {
+                    looks[0]++;
+                    return BULK.riseAt(x).fraction();
+                  },
+                  hour + off)
+              .orElseThrow();
+      assertThat(found).isCloseTo(hour, within(0.05));
+      assertThat(looks[0]).as("%s h off", off).isLessThanOrEqualTo(4);
     }
   }
 
