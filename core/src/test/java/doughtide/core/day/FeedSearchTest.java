@@ -152,7 +152,7 @@ class FeedSearchTest {
   void beforeAShortAbsenceNoThinFeedIsNeeded() {
     assertThat(awayFor(15, 24).best(24)).isPresent();
     assertThat(awayFor(13.5, 24).best(24)).isEmpty();
-    FeedSearch days = awayFor(30, COOL.celsius());
+    FeedSearch days = awayFor(30, 18);
     FeedRatio thirty = FeedRatio.oneTo(30, Share.ofPercent(100));
     assertThat(days.isRipe(days.at(7.5, 39, thirty))).isTrue();
     assertThat(days.best(39)).as("more than a day and two hours before").isEmpty();
