@@ -33,15 +33,15 @@ class DraftSearchTest {
           .loaves(2, Mass.ofGrams(850), PieceForm.ROUND)
           .target(new Rise(0.8))
           .build();
-  private static final DayModel MODEL = new DayModel(DAY);
-  private static final DraftSearch SEARCH = new DraftSearch(MODEL, DAY);
-  private static final DraftSearch.Found FOUND = SEARCH.search(1, SearchControl.none());
+  private final DayModel model = new DayModel(DAY);
+  private final DraftSearch search = new DraftSearch(model, DAY);
+  private final DraftSearch.Found found = search.search(1, SearchControl.none());
   private static final FeedRatio EQUAL = FeedRatio.oneTo(1, Share.ofPercent(100));
   private static final StrengthPlan TWO_FOLDS =
       new StrengthPlan(0, 2, 2, 0.5, OptionalDouble.empty());
 
-  private static List<Draft> fitting() {
-    return FOUND.fitting().stream().map(DraftSearch.Scored::draft).toList();
+  private List<Draft> fitting() {
+    return found.fitting().stream().map(DraftSearch.Scored::draft).toList();
   }
 
   /** Mixed at 10:00, in its baskets at 15:00, baked at a given hour. */
@@ -52,7 +52,7 @@ class DraftSearchTest {
 
   @Test
   void fittingDraftsKeepTheBenchAndTheHourOfTheBread() {
-    assertThat(FOUND.fitting()).hasSizeGreaterThan(20);
+    assertThat(found.fitting()).hasSizeGreaterThan(20);
     for (Draft draft : fitting()) {
       List<BakeStep> steps = draft.steps(DAY);
       assertThat(steps)
@@ -62,10 +62,10 @@ class DraftSearchTest {
       assertThat(ready).isBetween(DAY.readyHour() - 12 - 1e-6, DAY.readyHour() + 1e-6);
       assertThat(Draft.overlap(steps)).isFalse();
     }
-    assertThat(FOUND.fitting())
+    assertThat(found.fitting())
         .isSortedAccordingTo(Comparator.comparingDouble(DraftSearch.Scored::score).reversed());
-    assertThat(FOUND.near()).isNotEmpty().allMatch(each -> each.hours() > 0 && each.hours() <= 3);
-    assertThat(FOUND.near())
+    assertThat(found.near()).isNotEmpty().allMatch(each -> each.hours() > 0 && each.hours() <= 3);
+    assertThat(found.near())
         .isSortedAccordingTo(Comparator.comparingDouble(DraftSearch.Miss::hours));
   }
 
@@ -80,13 +80,13 @@ class DraftSearchTest {
     for (int hour = 31; hour <= last; hour++) {
       hours.add((double) hour);
     }
-    assertThat(FOUND.fed()).isEqualTo(hours.size());
+    assertThat(found.fed()).isEqualTo(hours.size());
     assertThat(fitting()).allMatch(each -> hours.contains(each.mixHour()));
     BakeDay late = DAY.toBuilder().readyAt(70).bench(BENCH).build();
-    assertThat(new DraftSearch(MODEL, late).search(1, SearchControl.none()).fed())
+    assertThat(new DraftSearch(model, late).search(1, SearchControl.none()).fed())
         .as("no more than 56 hours before")
         .isEqualTo(8 + 16);
-    assertThat(SEARCH.search(0.5, SearchControl.none()).fed()).isGreaterThan(FOUND.fed() + 14);
+    assertThat(search.search(0.5, SearchControl.none()).fed()).isGreaterThan(found.fed() + 14);
   }
 
   @Test
@@ -103,7 +103,7 @@ class DraftSearchTest {
       }
       double fives = draft.basketHour() * 12;
       assertThat(fives).isCloseTo(Math.rint(fives), within(1e-6));
-      LikelyDough likely = MODEL.likely(draft.route());
+      LikelyDough likely = model.likely(draft.route());
       assertThat(draft.shapeRise())
           .isCloseTo(likely.riseAt(draft.shapedHours() - DAY.restHours()), within(1e-9));
     }
@@ -129,10 +129,10 @@ class DraftSearchTest {
       assertThat(31 - from).isBetween(5.0, 20.0);
     }
     BakeDay little = DAY.toBuilder().starterPercents(List.of(6.0)).build();
-    assertThat(new DraftSearch(MODEL, little).search(1, SearchControl.none()).fitting())
+    assertThat(new DraftSearch(model, little).search(1, SearchControl.none()).fitting())
         .allMatch(each -> each.draft().route().coldFrom().isEmpty());
     BakeDay cool = DAY.toBuilder().doughCelsius(List.of(22.0)).build();
-    assertThat(new DraftSearch(MODEL, cool).search(1, SearchControl.none()).fitting())
+    assertThat(new DraftSearch(model, cool).search(1, SearchControl.none()).fitting())
         .allMatch(each -> each.draft().route().coldFrom().isEmpty());
   }
 
@@ -141,7 +141,7 @@ class DraftSearchTest {
   void whatMissesTheDayIsCountedInHours() {
     Draft draft = draft(ProofKind.ROOM, 33);
     double ready = draft.steps(DAY).get(draft.steps(DAY).size() - 1).toHour();
-    assertThat(SEARCH.miss(draft)).isZero();
+    assertThat(search.miss(draft)).isZero();
     assertThat(missOn(DAY.toBuilder().readyAt(ready - 0.75).build(), draft))
         .isCloseTo(0.75, within(1e-9));
     assertThat(missOn(DAY.toBuilder().readyAt(ready + 12.5).build(), draft))
@@ -151,11 +151,11 @@ class DraftSearchTest {
     BenchHours shorter = new BenchHours(BenchHoursTest.intervals(7, 14.9, 31, 47));
     assertThat(missOn(DAY.toBuilder().bench(shorter).build(), draft)).isCloseTo(0.1, within(1e-9));
     Draft early = new Draft(draft.route(), draft.feed(), TWO_FOLDS, ProofKind.ROOM, 0.7, 33, 0, 1);
-    assertThat(SEARCH.miss(early)).as("shaped before it is folded").isGreaterThanOrEqualTo(6);
+    assertThat(search.miss(early)).as("shaped before it is folded").isGreaterThanOrEqualTo(6);
   }
 
-  private static double missOn(BakeDay day, Draft draft) {
-    return new DraftSearch(MODEL, day).miss(draft);
+  private double missOn(BakeDay day, Draft draft) {
+    return new DraftSearch(model, day).miss(draft);
   }
 
   /**
@@ -209,11 +209,11 @@ class DraftSearchTest {
     return 0.25 * 0.8 / risePerHour;
   }
 
-  private static DraftSearch.Scored scored(BakeDay day, Draft draft) {
-    return new DraftSearch(MODEL, day).fitting(List.of(draft)).get(0);
+  private DraftSearch.Scored scored(BakeDay day, Draft draft) {
+    return new DraftSearch(model, day).fitting(List.of(draft)).get(0);
   }
 
-  private static double margin(BakeDay day, Draft draft) {
+  private double margin(BakeDay day, Draft draft) {
     return scored(day, draft).margin();
   }
 
@@ -235,9 +235,9 @@ class DraftSearchTest {
   @Test
   void aStoppedSearchDraftsNothing() {
     List<Double> told = new ArrayList<>();
-    DraftSearch.Found found =
-        SEARCH.search(2, SearchControl.none().stoppingWhen(() -> true).withProgress(told::add));
-    assertThat(found.fitting()).isEmpty();
+    DraftSearch.Found none =
+        search.search(2, SearchControl.none().stoppingWhen(() -> true).withProgress(told::add));
+    assertThat(none.fitting()).isEmpty();
     assertThat(told).isNotEmpty().last().isEqualTo(1.0);
   }
 }

@@ -35,10 +35,10 @@ class FeedSearchTest {
           .starterPercents(List.of(20.0))
           .doughCelsius(List.of(24.0))
           .build();
-  private static final DayModel MODEL = new DayModel(DAY);
+  private final DayModel model = new DayModel(DAY);
 
-  private static FeedSearch search(BakeDay day) {
-    return new FeedSearch(MODEL, day);
+  private FeedSearch search(BakeDay day) {
+    return new FeedSearch(model, day);
   }
 
   @Test
@@ -178,7 +178,7 @@ class FeedSearchTest {
         falling);
   }
 
-  private static FeedSearch built(BuildTimes times) {
+  private FeedSearch built(BuildTimes times) {
     return search(DAY.toBuilder().stages(times).build());
   }
 
@@ -215,7 +215,7 @@ class FeedSearchTest {
   /** Ripe and falling are those of the same jar run alone; a thin feed is used until it fell. */
   @Test
   void ripeTimesAreThoseOfTheJarRunAlone() {
-    RipeTimes times = MODEL.ripeTimes();
+    RipeTimes times = model.ripeTimes();
     for (double parts : new double[] {2, 20, 30}) {
       FeedRatio ratio = FeedRatio.oneTo(parts, DAY.dough().starter().hydration());
       RiseCurve jar =
@@ -223,7 +223,7 @@ class FeedSearchTest {
               .typical(
                   Feeding.of(ratio).withStarter(DAY.dough().starter()).formula(),
                   DoughTemperature.following(DAY.room()))
-              .with(MODEL.middle())
+              .with(model.middle())
               .run(60);
       FeedChoice choice = times.choice(18, 31, parts);
 
@@ -231,7 +231,7 @@ class FeedSearchTest {
       assertThat(choice.fallingHours())
           .isCloseTo(
               (parts > 20 ? jar.hoursToFallen() : jar.hoursToPeak()).orElseThrow(), within(0.01));
-      assertThat(times.members(choice, List.of(MODEL.middle())).get(0).ripe())
+      assertThat(times.members(choice, List.of(model.middle())).get(0).ripe())
           .isEqualTo(choice.ripeHours());
     }
   }

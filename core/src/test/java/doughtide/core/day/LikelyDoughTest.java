@@ -37,28 +37,28 @@ class LikelyDoughTest {
           .cold(Temperature.ofCelsius(4))
           .target(new Rise(TARGET))
           .build();
-  private static final DayModel MODEL = new DayModel(DAY);
+  private final DayModel model = new DayModel(DAY);
   private static final BakeRoute ROUTE = BakeRoute.inRoom(20, 24, 10);
-  private static final LikelyDough LIKELY = MODEL.likely(ROUTE);
+  private final LikelyDough likely = model.likely(ROUTE);
 
-  private static double atOven(double shaped, ProofKind proof, double oven) {
-    RiseCurve curve = MODEL.run(ROUTE, MODEL.middle(), 30);
-    return MODEL.riseAtOven(
-        new DayModel.BulkRun(curve, MODEL.middleScores(), DAY.strength()), 10, shaped, proof, oven);
+  private double atOven(double shaped, ProofKind proof, double oven) {
+    RiseCurve curve = model.run(ROUTE, model.middle(), 30);
+    return model.riseAtOven(
+        new DayModel.BulkRun(curve, model.middleScores(), DAY.strength()), 10, shaped, proof, oven);
   }
 
   /** It goes into its basket half an hour after its jar shows a fifth to one and a half times. */
   @Test
   void itIsFitForShapingBetweenPartsOfTheTarget() {
-    assertThat(LIKELY.riseAt(LIKELY.low() - REST)).isCloseTo(0.2 * TARGET, within(0.002));
-    assertThat(LIKELY.riseAt(LIKELY.high() - REST)).isCloseTo(1.5 * TARGET, within(0.002));
-    assertThat(LIKELY.riseAt(LIKELY.lastFold().orElseThrow()))
+    assertThat(likely.riseAt(likely.low() - REST)).isCloseTo(0.2 * TARGET, within(0.002));
+    assertThat(likely.riseAt(likely.high() - REST)).isCloseTo(1.5 * TARGET, within(0.002));
+    assertThat(likely.riseAt(likely.lastFold().orElseThrow()))
         .isCloseTo(FittingFolds.LAST_RISE.fraction(), within(0.002));
-    double slope = (LIKELY.riseAt(5.25) - LIKELY.riseAt(4.75)) / 0.5;
-    assertThat(LIKELY.risePerHour(5)).isCloseTo(slope, within(1e-9));
-    assertThat(LIKELY.risePerHour(0)).as("never nothing").isGreaterThanOrEqualTo(0.01);
+    double slope = (likely.riseAt(5.25) - likely.riseAt(4.75)) / 0.5;
+    assertThat(likely.risePerHour(5)).isCloseTo(slope, within(1e-9));
+    assertThat(likely.risePerHour(0)).as("never nothing").isGreaterThanOrEqualTo(0.01);
     BakeRoute tub = ROUTE.partlyCold(16, 30);
-    assertThat(MODEL.likely(tub).low()).isGreaterThanOrEqualTo(20 + REST);
+    assertThat(model.likely(tub).low()).isGreaterThanOrEqualTo(20 + REST);
   }
 
   /** Forty loaves are shaped for hours: the first are begun while the jar shows less. */
@@ -73,32 +73,32 @@ class LikelyDoughTest {
   @Test
   void shapedForTheColdTheLoafMeetsItsTarget() {
     for (double oven : new double[] {17, 18, 19.4, 22}) {
-      double shaped = LIKELY.shapedForCold(oven).orElseThrow();
+      double shaped = likely.shapedForCold(oven).orElseThrow();
 
-      assertThat(shaped).isBetween(LIKELY.low(), LIKELY.high());
+      assertThat(shaped).isBetween(likely.low(), likely.high());
       assertThat(atOven(shaped, ProofKind.COLD, oven)).isCloseTo(TARGET, within(0.02));
     }
-    double here = LIKELY.shapedForCold(17).orElseThrow();
-    double next = LIKELY.shapedForCold(18).orElseThrow();
-    assertThat(LIKELY.shapedForCold(17.25).orElseThrow())
+    double here = likely.shapedForCold(17).orElseThrow();
+    double next = likely.shapedForCold(18).orElseThrow();
+    assertThat(likely.shapedForCold(17.25).orElseThrow())
         .isCloseTo(0.75 * here + 0.25 * next, within(1e-9));
-    assertThat(LIKELY.shapedForCold(LIKELY.low() + 1)).isEmpty();
+    assertThat(likely.shapedForCold(likely.low() + 1)).isEmpty();
   }
 
   @Test
   void shapedForTheRoomTheLoafMeetsItsTarget() {
     for (double proof : new double[] {1.25, 2, 2.5}) {
-      double shaped = LIKELY.shapedForRoom(proof).orElseThrow();
+      double shaped = likely.shapedForRoom(proof).orElseThrow();
       assertThat(atOven(shaped, ProofKind.ROOM, shaped + proof)).isCloseTo(TARGET, within(0.02));
     }
-    assertThat(LIKELY.shapedForRoom(12)).as("too far however early").isEmpty();
+    assertThat(likely.shapedForRoom(12)).as("too far however early").isEmpty();
   }
 
   /** In a room of one temperature it does not matter when it is mixed. */
   @Test
   void theHourOfMixingMattersWhereTheRoomChanges() {
-    assertThat(MODEL.likely(ROUTE.withMixHour(15))).isSameAs(LIKELY);
-    assertThat(MODEL.steadyRoom()).isTrue();
+    assertThat(model.likely(ROUTE.withMixHour(15))).isSameAs(likely);
+    assertThat(model.steadyRoom()).isTrue();
     TemperatureTrace rooms =
         TemperatureTrace.steps(
             List.of(
@@ -118,14 +118,14 @@ class LikelyDoughTest {
   /** A tub that is carried into the cold at 16:00 and out at 26:00 cools and warms again. */
   @Test
   void aTubInTheColdIsCold() {
-    RiseCurve curve = MODEL.run(ROUTE.partlyCold(16, 26), MODEL.middle(), 48);
+    RiseCurve curve = model.run(ROUTE.partlyCold(16, 26), model.middle(), 48);
 
     assertThat(curve.celsiusAt(5.9))
-        .isCloseTo(24 + MODEL.middle().temperatureErrorCelsius(), within(0.01));
+        .isCloseTo(24 + model.middle().temperatureErrorCelsius(), within(0.01));
     assertThat(curve.celsiusAt(15.9)).isBetween(3.0, 16.0);
     assertThat(curve.celsiusAt(30)).isGreaterThan(20);
     assertThat(curve.endHours()).isEqualTo(48);
-    assertThat(MODEL.run(ROUTE, MODEL.middle(), 50).endHours()).isEqualTo(96);
+    assertThat(model.run(ROUTE, model.middle(), 50).endHours()).isEqualTo(96);
   }
 
   /** Ten kilograms in a tub at most: of eleven, half in each cools as 5.5 kg does. */
@@ -142,8 +142,7 @@ class LikelyDoughTest {
             .bulkPlace(BakeDay.BulkPlace.ROOM)
             .room(TemperatureTrace.steady(Temperature.ofCelsius(16)))
             .build();
-    DayModel model = new DayModel(day);
-    return model.run(ROUTE, Unknowns.typical(), 48).celsiusAt(5);
+    return new DayModel(day).run(ROUTE, Unknowns.typical(), 48).celsiusAt(5);
   }
 
   /** Of three doughs that differ in one thing alone, the middle one. */
@@ -151,10 +150,10 @@ class LikelyDoughTest {
   void theMemberThatStandsForAllIsTheMiddleOne() {
     List<Unknowns> three =
         IntStream.of(2, 0, 1).mapToObj(i -> vigour(0.5 * Math.pow(2, i))).toList();
-    assertThat(new LikelyMember(MODEL, ROUTE).of(three)).isEqualTo(2);
+    assertThat(new LikelyMember(model, ROUTE).of(three)).isEqualTo(2);
     List<Unknowns> five =
         IntStream.of(4, 3, 2, 0, 1).mapToObj(i -> vigour(0.5 * Math.pow(1.4, i))).toList();
-    assertThat(new LikelyMember(MODEL, ROUTE).of(five)).isEqualTo(2);
+    assertThat(new LikelyMember(model, ROUTE).of(five)).isEqualTo(2);
   }
 
   private static Unknowns vigour(double vigour) {
@@ -174,38 +173,38 @@ class LikelyDoughTest {
         RiseForecaster.standard()
             .withMembers(DoughCandidates.POINT_MEMBERS)
             .keepingCurves()
-            .forecast(DAY.dough(20), MODEL.temperature(ROUTE), 36);
+            .forecast(DAY.dough(20), model.temperature(ROUTE), 36);
     Draft night = draft(ProofKind.COLD, 4, 20);
     ShapeForecaster.Point point =
         ShapeForecaster.of(bulk, night.proof(DAY)).folded(night.strength()).point();
     double hours = point.hours().likely().orElseThrow();
-    Draft printed = MODEL.shapePoint().printed(night);
+    Draft printed = model.shapePoint().printed(night);
 
     assertThat(printed.shapedHours() - REST).isCloseTo(hours, within(0.1));
     assertThat(printed.shapeRise())
         .isCloseTo(point.rise().likely().orElseThrow() / 100, within(0.02));
     assertThat(printed.ovenHour()).isEqualTo(night.ovenHour());
     List<Unknowns> some = RiseForecaster.standard().withMembers(32).ensemble().members();
-    Draft quick = MODEL.shapePoint().quickly(night, some);
+    Draft quick = model.shapePoint().quickly(night, some);
     assertThat(quick.shapedHours()).isCloseTo(printed.shapedHours(), within(0.5));
     assertThat(quick.shapeRise()).isCloseTo(printed.shapeRise(), within(0.08));
     Draft room = draft(ProofKind.ROOM, 5, 7);
-    Draft moved = MODEL.shapePoint().printed(room);
+    Draft moved = model.shapePoint().printed(room);
     assertThat(moved.ovenHour() - moved.basketHour())
         .as("as long a proof")
         .isCloseTo(2, within(1e-9));
-    assertThat(MODEL.shapePoint().quickly(room, some).shapedHours())
+    assertThat(model.shapePoint().quickly(room, some).shapedHours())
         .isCloseTo(moved.shapedHours(), within(0.5));
   }
 
   /** By the clock the jar shows what such jars show then. */
   @Test
   void aDraftByTheClockTellsWhatItsJarShows() {
-    Draft clock = MODEL.shapePoint().atClock(draft(ProofKind.COLD, 5.5, 20));
+    Draft clock = model.shapePoint().atClock(draft(ProofKind.COLD, 5.5, 20));
     RiseForecast bulk =
         RiseForecaster.standard()
             .withMembers(DoughCandidates.POINT_MEMBERS)
-            .forecast(DAY.dough(20), MODEL.temperature(ROUTE), 24);
+            .forecast(DAY.dough(20), model.temperature(ROUTE), 24);
 
     assertThat(clock.shapedHours()).isCloseTo(5.5, within(1e-9));
     assertThat(100 * clock.shapeRise()).isCloseTo(bulk.likelyPercentAt(5), within(0.5));
@@ -215,8 +214,8 @@ class LikelyDoughTest {
   @Test
   void whereThereIsNoPointADraftStays() {
     Draft long18 = draft(ProofKind.ROOM, 5, 23);
-    assertThat(MODEL.shapePoint().printed(long18)).isEqualTo(long18);
-    assertThat(MODEL.shapePoint().quickly(long18, List.of(MODEL.middle())).shapedHours())
+    assertThat(model.shapePoint().printed(long18)).isEqualTo(long18);
+    assertThat(model.shapePoint().quickly(long18, List.of(model.middle())).shapedHours())
         .isLessThanOrEqualTo(long18.shapedHours());
   }
 
@@ -226,6 +225,6 @@ class LikelyDoughTest {
     assertThat(ShapePoint.median(new double[] {5, 1, 3, 4})).isEqualTo(3.5);
     assertThat(ShapePoint.median(new double[] {2, Double.POSITIVE_INFINITY}))
         .isEqualTo(Double.POSITIVE_INFINITY);
-    assertThat(MODEL.middleScores()).isIn(IntStream.range(0, 32).mapToObj(LoafScores::of).toList());
+    assertThat(model.middleScores()).isIn(IntStream.range(0, 32).mapToObj(LoafScores::of).toList());
   }
 }

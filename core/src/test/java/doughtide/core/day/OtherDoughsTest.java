@@ -26,7 +26,7 @@ class OtherDoughsTest {
   private static final double LOAD = 50 / 60.0;
   private static final BakeDay FOUR = day(4);
   private static final BakeDay TWO = day(2);
-  private static final DayModel MODEL = new DayModel(FOUR);
+  private final DayModel model = new DayModel(FOUR);
 
   private static BakeDay day(int oven) {
     return BakeDay.builder()
@@ -53,8 +53,8 @@ class OtherDoughsTest {
     return new OtherDoughs(List.of(day, day), 1, placed, hands, Taken.NOTHING);
   }
 
-  private static Optional<Draft> moved(BakeDay day, int hands, Draft draft) {
-    return beside(day, hands).moved(draft, new DraftSearch(MODEL, day));
+  private Optional<Draft> moved(BakeDay day, int hands, Draft draft) {
+    return beside(day, hands).moved(draft, new DraftSearch(model, day));
   }
 
   @Test
@@ -64,8 +64,8 @@ class OtherDoughsTest {
 
     assertThat(none.isEmpty()).isTrue();
     assertThat(none.fit(draft)).isTrue();
-    assertThat(none.moved(draft, new DraftSearch(MODEL, FOUR))).contains(draft);
-    assertThat(none.moved(draft(ProofKind.ROOM, 12, 39), new DraftSearch(MODEL, FOUR)))
+    assertThat(none.moved(draft, new DraftSearch(model, FOUR))).contains(draft);
+    assertThat(none.moved(draft(ProofKind.ROOM, 12, 39), new DraftSearch(model, FOUR)))
         .as("too late for the bread")
         .isEmpty();
     assertThat(beside(FOUR, 1).isEmpty()).isFalse();

@@ -14,7 +14,7 @@ import org.junit.jupiter.api.Test;
 /** What one run tells, by what its figures must be to each other. */
 class RiseCurveTest {
   private static final DoughFormula FORMULA = DoughFormula.builder().build();
-  private static final RiseCurve CURVE = run(25, 40);
+  private final RiseCurve curve = run(25, 40);
 
   private static RiseCurve run(double celsius, double hours) {
     return RiseModel.of(FORMULA, DoughTemperature.steady(Temperature.ofCelsius(celsius)))
@@ -28,50 +28,50 @@ class RiseCurveTest {
   /** In a steady warmth water, flour and air of the start keep their volume: gas alone is added. */
   @Test
   void whatIsNotGasKeepsItsVolume() {
-    double rest = 1 - CURVE.gasShareAt(0);
+    double rest = 1 - curve.gasShareAt(0);
     for (double hours : new double[] {2, 5, 9, 20, 40}) {
-      assertThat((1 - CURVE.gasShareAt(hours)) * height(CURVE, hours))
+      assertThat((1 - curve.gasShareAt(hours)) * height(curve, hours))
           .isCloseTo(rest, within(1e-9));
     }
-    assertThat(CURVE.gasShareAt(0)).isBetween(Unknowns.USUAL_STARTING_AIR, 0.2);
-    assertThat(CURVE.startHours()).isZero();
-    assertThat(CURVE.endHours()).isEqualTo(40);
-    assertThat(CURVE.riseAt(0).fraction()).isZero();
+    assertThat(curve.gasShareAt(0)).isBetween(Unknowns.USUAL_STARTING_AIR, 0.2);
+    assertThat(curve.startHours()).isZero();
+    assertThat(curve.endHours()).isEqualTo(40);
+    assertThat(curve.riseAt(0).fraction()).isZero();
   }
 
   @Test
   void microbesGrowToARipePopulationAndSour() {
     double start = FORMULA.prefermentedFlour();
-    assertThat(CURVE.yeastAt(0)).isCloseTo(start, within(1e-9));
-    assertThat(CURVE.bacteriaAt(0)).isCloseTo(start, within(1e-9));
-    assertThat(CURVE.yeastAt(40)).isBetween(0.9, 1.0);
-    assertThat(CURVE.bacteriaAt(40)).isBetween(CURVE.bacteriaAt(10), 1.0);
-    assertThat(CURVE.acidMolAt(20)).isGreaterThan(CURVE.acidMolAt(5));
-    assertThat(CURVE.phAt(20)).isLessThan(CURVE.phAt(5));
-    SeedState seed = CURVE.seedAt(8);
-    assertThat(seed.yeast()).isEqualTo(CURVE.yeastAt(8));
-    assertThat(seed.bacteria()).isEqualTo(CURVE.bacteriaAt(8));
-    assertThat(seed.acidMol()).isEqualTo(CURVE.acidMolAt(8));
-    assertThat(seed.gasMol()).isEqualTo(CURVE.gasAt(8).dissolvedMol());
+    assertThat(curve.yeastAt(0)).isCloseTo(start, within(1e-9));
+    assertThat(curve.bacteriaAt(0)).isCloseTo(start, within(1e-9));
+    assertThat(curve.yeastAt(40)).isBetween(0.9, 1.0);
+    assertThat(curve.bacteriaAt(40)).isBetween(curve.bacteriaAt(10), 1.0);
+    assertThat(curve.acidMolAt(20)).isGreaterThan(curve.acidMolAt(5));
+    assertThat(curve.phAt(20)).isLessThan(curve.phAt(5));
+    SeedState seed = curve.seedAt(8);
+    assertThat(seed.yeast()).isEqualTo(curve.yeastAt(8));
+    assertThat(seed.bacteria()).isEqualTo(curve.bacteriaAt(8));
+    assertThat(seed.acidMol()).isEqualTo(curve.acidMolAt(8));
+    assertThat(seed.gasMol()).isEqualTo(curve.gasAt(8).dissolvedMol());
   }
 
   /** Ripe and fallen are 5 % under the greatest height; weak is a strength of 0.4. */
   @Test
   void theHoursAreThoseAtWhichTheCurveSaysSo() {
-    double peak = CURVE.hoursToPeak().orElseThrow();
-    double ripe = CURVE.hoursToRipe().orElseThrow();
-    double fallen = CURVE.hoursToFallen().orElseThrow();
-    double weak = CURVE.hoursToWeak().orElseThrow();
+    double peak = curve.hoursToPeak().orElseThrow();
+    double ripe = curve.hoursToRipe().orElseThrow();
+    double fallen = curve.hoursToFallen().orElseThrow();
+    double weak = curve.hoursToWeak().orElseThrow();
 
-    assertThat(height(CURVE, ripe)).isCloseTo(0.95 * height(CURVE, peak), within(1e-4));
-    assertThat(height(CURVE, fallen)).isCloseTo(0.95 * height(CURVE, peak), within(1e-4));
+    assertThat(height(curve, ripe)).isCloseTo(0.95 * height(curve, peak), within(1e-4));
+    assertThat(height(curve, fallen)).isCloseTo(0.95 * height(curve, peak), within(1e-4));
     assertThat(ripe).isLessThan(peak);
     assertThat(fallen).isGreaterThan(peak);
-    assertThat(CURVE.strengthAt(0)).isEqualTo(1);
-    assertThat(CURVE.strengthAt(weak)).isCloseTo(0.4, within(1e-4));
-    assertThat(CURVE.hoursToOver()).hasValue(Math.min(weak, fallen));
-    assertThat(CURVE.riseAt(peak + 0.5).fraction()).isLessThan(CURVE.riseAt(peak).fraction());
-    assertThat(CURVE.riseAt(peak - 0.5).fraction()).isLessThan(CURVE.riseAt(peak).fraction());
+    assertThat(curve.strengthAt(0)).isEqualTo(1);
+    assertThat(curve.strengthAt(weak)).isCloseTo(0.4, within(1e-4));
+    assertThat(curve.hoursToOver()).hasValue(Math.min(weak, fallen));
+    assertThat(curve.riseAt(peak + 0.5).fraction()).isLessThan(curve.riseAt(peak).fraction());
+    assertThat(curve.riseAt(peak - 0.5).fraction()).isLessThan(curve.riseAt(peak).fraction());
   }
 
   @Test
@@ -85,7 +85,7 @@ class RiseCurveTest {
     assertThat(morning.hoursToOver()).isEmpty();
     assertThat(morning.hoursToRise(Rise.ofPercent(300))).isEmpty();
     assertThat(morning.hoursToRise(new Rise(0))).hasValue(0);
-    double weak = CURVE.hoursToWeak().orElseThrow();
+    double weak = curve.hoursToWeak().orElseThrow();
     RiseCurve some = run(25, weak + 0.01);
     assertThat(some.hoursToWeak().orElseThrow()).isCloseTo(weak, within(1e-3));
     assertThat(some.hoursToOver()).isPresent();
@@ -103,21 +103,21 @@ class RiseCurveTest {
                 List.of(
                     new TemperatureTrace.Step(0, Temperature.ofCelsius(30)),
                     new TemperatureTrace.Step(4, Temperature.ofCelsius(4)))));
-    RiseCurve curve = RiseModel.of(FORMULA, sudden).run(8);
-    double before = curve.riseAt(3.99999).fraction();
+    RiseCurve shrinks = RiseModel.of(FORMULA, sudden).run(8);
+    double before = shrinks.riseAt(3.99999).fraction();
 
-    assertThat(curve.riseAt(4.01).fraction()).isLessThan(before - 0.02);
-    assertThat(curve.hoursToRise(new Rise(before - 0.001)).orElseThrow()).isBetween(3.9, 4.0);
+    assertThat(shrinks.riseAt(4.01).fraction()).isLessThan(before - 0.02);
+    assertThat(shrinks.hoursToRise(new Rise(before - 0.001)).orElseThrow()).isBetween(3.9, 4.0);
   }
 
   @Test
   void gasIsDissolvedOrInTheCellsOrLost() {
     for (double hours : new double[] {0, 6, 12, 30}) {
-      GasBalance gas = CURVE.gasAt(hours);
+      GasBalance gas = curve.gasAt(hours);
       assertThat(gas.dissolvedMol() + gas.inCellsMol() + gas.lostMol())
           .isCloseTo(gas.madeMol(), within(1e-12));
       assertThat(gas.dissolvedMol()).isGreaterThan(0);
     }
-    assertThat(CURVE.gasAt(30).lostMol()).isGreaterThan(CURVE.gasAt(6).lostMol() + 0.1);
+    assertThat(curve.gasAt(30).lostMol()).isGreaterThan(curve.gasAt(6).lostMol() + 0.1);
   }
 }
