@@ -150,10 +150,10 @@ class LikelyDoughTest {
   void theMemberThatStandsForAllIsTheMiddleOne() {
     List<Unknowns> three =
         IntStream.of(2, 0, 1).mapToObj(i -> vigour(0.5 * Math.pow(2, i))).toList();
-    assertThat(new LikelyMember(model, ROUTE).of(three)).isEqualTo(2);
+    assertThat(new LikelyMember(model, ROUTE).of(three, SearchControl.none())).isEqualTo(2);
     List<Unknowns> five =
         IntStream.of(4, 3, 2, 0, 1).mapToObj(i -> vigour(0.5 * Math.pow(1.4, i))).toList();
-    assertThat(new LikelyMember(model, ROUTE).of(five)).isEqualTo(2);
+    assertThat(new LikelyMember(model, ROUTE).of(five, SearchControl.none())).isEqualTo(2);
   }
 
   private static Unknowns vigour(double vigour) {

@@ -78,7 +78,7 @@ class SmallDayTest {
     DayAnswer pair =
         DayPlanner.plan(List.of(DOUGH, DOUGH), 1, SearchControl.none().withProgress(told::add));
     assertThat(told).isSortedAccordingTo(Comparator.naturalOrder()).last().isEqualTo(1.0);
-    assertThat(told).allMatch(each -> each >= 0 && each <= 1).hasSizeGreaterThan(20);
+    assertThat(told).allMatch(each -> each >= 0 && each <= 1).hasSizeGreaterThan(2);
     assertThat(pair.obstacle()).isEmpty();
     assertThat(pair.days()).isNotEmpty();
     DayPlan day = pair.days().get(0);
