@@ -102,9 +102,10 @@ public final class ClassDayCommand implements Command {
             "The rest of a day that slipped: --again plan.json --did \"rye shape 14:40\" --now"
                 + " 15:30, from the plan that --format json wrote.")
         .note(
-            "Loaves of several doughs go into the oven together where there is room, and one"
-                + " feeding serves all doughs for which it is ripe. Where the day is not possible,"
-                + " the smallest change that makes it so is named.")
+            "Loaves of several doughs go into the oven together where there is room; one feeding"
+                + " serves all doughs for which it is ripe, and one build in stages (--stage) all"
+                + " that can be mixed within an hour of its ripe time. Where the day is not"
+                + " possible, the smallest change that makes it so is named.")
         .note(
             "--page class.html is one page for all their telephones, with first names only: send it"
                 + " as a file, by e-mail or messenger.")

@@ -186,6 +186,30 @@ class ClassDayCommandTest {
     return at.truncatedTo(ChronoUnit.HOURS).plusMinutes(minutes).toLocalTime().toString();
   }
 
+  /** A baker feeds once for both; the stages make what they need together. */
+  @Test
+  void doughsOfTheSameStagesHaveOneEventForEachStage() throws IOException {
+    Files.writeString(
+        folder.resolve("class.csv"),
+        "name,flour,hydration,loaves,starter,dough_temp,form\n"
+            + "dark,rye,75%,2,40%,28C,tin\nseeded,rye,78%,1,35%,28C,tin\n");
+    String day =
+        "class-day class.csv --ready-at 2027-03-14T17:00 --at-the-bench 06:00-22:00 --cold 4C"
+            + " --oven-capacity 4 --zone Europe/Berlin --calendar rye.ics --format json --stage";
+    List<String> words = new ArrayList<>(List.of(day.split(" ")));
+    words.addAll(List.of("fresh sour, 1:4:6, rye, 26C, 5h", "--stage"));
+    words.add("full sour, 1:3:3, rye, 28C, until ripe");
+    JsonAnswer answer =
+        JsonAnswer.of(CliRun.in(TestEnvironment.in(folder).usual(), words.toArray(String[]::new)));
+
+    String events = Files.readString(folder.resolve("rye.ics")).replace("\r\n ", "");
+    assertThat(events.lines().filter(line -> line.startsWith("SUMMARY:feed the starter")))
+        .containsExactly(
+            "SUMMARY:feed the starter 1: dark\\, seeded",
+            "SUMMARY:feed the starter 2: dark\\, seeded");
+    assertThat(answer.number("plans.0.doughs.size")).isEqualTo(2);
+  }
+
   /** The same question as before, with one more in the roster who is not there. */
   @Test
   void whoIsAbsentHasNoPageNoGramsAndNoLoaves() throws IOException {

@@ -4,6 +4,7 @@ import doughtide.core.Internal;
 import doughtide.core.day.DayAnswer.Criterion;
 import doughtide.core.day.DayAnswer.Obstacle;
 import doughtide.core.day.DayAnswer.Reason;
+import doughtide.core.feeding.FeedChoice;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.InputException;
 import java.util.ArrayList;
@@ -25,12 +26,13 @@ import java.util.stream.IntStream;
  * pairs of hands: feed, share of starter, dough temperature, bulk in the room or partly in the
  * cold, proof in the room or in the cold, so that every hands-on step falls into the hours at the
  * bench, nobody has to do two things at once, and never more loaves are in the oven than it holds.
- * Loaves of several doughs go into the oven together where they fit, and a feeding may serve
- * several doughs. Plans are ranked by their least margin: how much later each step may be until one
- * dough in ten more is spoiled, in coarse classes; then by right doughs, by how far the baker is
- * there when the jar may show its mark, by how fresh the bread is, the hours that a person keeps,
- * the length of the day and the ordinary. The same doughs give the same plans, unless a search is
- * stopped.
+ * Loaves of several doughs go into the oven together where they fit, a feeding may serve several
+ * doughs, and a starter that is built in stages is built once for all whose stages are the same,
+ * where it is ripe for them. Plans are ranked by their least margin: how much later each step may
+ * be until one dough in ten more is spoiled, in coarse classes; then by right doughs, by how far
+ * the baker is there when the jar may show its mark, by how fresh the bread is, the hours that a
+ * person keeps, the length of the day and the ordinary. The same doughs give the same plans, unless
+ * a search is stopped.
  *
  * <pre>{@code
  * DayAnswer answer = DayPlanner.plan(List.of(white, rye), 1, SearchControl.none());
@@ -65,13 +67,24 @@ public final class DayPlanner {
   private final int hands;
   private final SearchControl control;
   private final Taken taken;
+  private final Map<Integer, FeedChoice> builds; // that doughs must share, by their numbers
 
   DayPlanner(List<DoughCandidates> candidates, int hands, SearchControl control, Taken taken) {
+    this(candidates, hands, control, taken, Map.of());
+  }
+
+  private DayPlanner(
+      List<DoughCandidates> candidates,
+      int hands,
+      SearchControl control,
+      Taken taken,
+      Map<Integer, FeedChoice> builds) {
     this.doughs = candidates.stream().map(DoughCandidates::day).toList();
     this.candidates = candidates;
     this.hands = hands;
     this.control = control;
     this.taken = taken;
+    this.builds = builds;
   }
 
   /**
@@ -152,8 +165,9 @@ public final class DayPlanner {
   }
 
   private DayAnswer answer() {
-    Attempt attempt = place();
-    List<DayPlan> found = attempt.isComplete() ? days(attempt.placed()) : List.of();
+    List<DayPlan> shared = withOneBuild();
+    Attempt attempt = shared.isEmpty() ? place() : Attempt.NONE;
+    List<DayPlan> found = attempt.isComplete() ? days(attempt.placed()) : shared;
     List<DayPlan> days = found.isEmpty() ? coarsely() : found;
     boolean stopped = control.stopped();
     if (!days.isEmpty()) {
@@ -168,6 +182,22 @@ public final class DayPlanner {
         Optional.of(new Obstacle(reason(dough, attempt), dough, remedy)),
         Optional.empty(),
         !control.stopped());
+  }
+
+  /**
+   * Days on which doughs whose starter is built in the same stages take it from one build: a baker
+   * wants that wherever it is ripe for all of them. Empty if no two are, or none is possible.
+   */
+  private List<DayPlan> withOneBuild() {
+    for (Map<Integer, FeedChoice> shared : SharedBuilds.of(candidates)) {
+      DayPlanner planner = new DayPlanner(candidates, hands, control, taken, shared);
+      Attempt attempt = planner.place();
+      List<DayPlan> days = attempt.isComplete() ? planner.days(attempt.placed()) : List.of();
+      if (!days.isEmpty() || control.stopped()) {
+        return days;
+      }
+    }
+    return List.of();
   }
 
   /**
@@ -257,6 +287,8 @@ public final class DayPlanner {
    * @param withoutPlace the dough that found no place
    */
   private record Attempt(SortedMap<Integer, Draft> placed, Optional<Integer> withoutPlace) {
+    static final Attempt NONE = new Attempt(Collections.emptySortedMap(), Optional.of(0));
+
     boolean isComplete() {
       return withoutPlace.isEmpty();
     }
@@ -310,7 +342,8 @@ public final class DayPlanner {
   private OtherDoughs others(int number, SortedMap<Integer, Draft> placed) {
     SortedMap<Integer, Draft> others = new TreeMap<>(placed);
     others.remove(number);
-    return new OtherDoughs(doughs, number, others, hands, taken);
+    Optional<FeedChoice> build = Optional.ofNullable(builds.get(number));
+    return new OtherDoughs(doughs, number, others, hands, taken, build);
   }
 
   /**

@@ -6,14 +6,17 @@ import doughtide.core.rise.Unknowns;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.HashMap;
+import java.util.HashSet;
 import java.util.IdentityHashMap;
 import java.util.LinkedHashSet;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.OptionalInt;
 import java.util.Set;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.stream.DoubleStream;
+import java.util.stream.IntStream;
 import java.util.stream.Stream;
 
 /**
@@ -145,10 +148,28 @@ final class DoughCandidates {
     return drafts.size();
   }
 
+  /** The builds of its starter from which its roomiest plans take it, the roomiest first. */
+  List<FeedChoice> builds() {
+    Set<Double> hours = new HashSet<>();
+    return roomiest.stream().map(Draft::feed).filter(each -> hours.add(each.feedHour())).toList();
+  }
+
+  /** How many plans have more room than the first that can take its starter from a build. */
+  OptionalInt roomierThanOf(FeedChoice build) {
+    return IntStream.range(0, roomiest.size())
+        .filter(i -> search.feeds().ofBuild(build, roomiest.get(i).mixHour()).isPresent())
+        .findFirst();
+  }
+
   /** A plan that goes with the other doughs, found quickly. */
   Optional<Draft> first(OtherDoughs others) {
     Set<Draft> tried = new LinkedHashSet<>();
-    for (Draft draft : roomiest.subList(0, Math.min(roomiest.size(), MOST_MOVED))) {
+    List<Draft> possible =
+        roomiest.stream()
+            .filter(draft -> others.mayShareBuild(draft, search.feeds()))
+            .limit(MOST_MOVED)
+            .toList();
+    for (Draft draft : possible) {
       Optional<Draft> moved = others.moved(draft, search);
       if (moved.isPresent() && tried.add(moved.get())) {
         Optional<Draft> good = goodQuickly(moved.get()).filter(others::fit);
@@ -312,7 +333,9 @@ final class DoughCandidates {
    * Whether its steps are in the hours at the bench, its starter ripe, and the others go with it.
    */
   boolean fits(Draft draft, OtherDoughs others) {
-    return search.miss(draft) == 0 && search.feeds().isRipe(draft.feed()) && others.fit(draft);
+    return search.miss(draft) == 0
+        && others.isRipe(draft.feed(), search.feeds())
+        && others.fit(draft);
   }
 
   private Draft shifted(Draft draft, double by) {

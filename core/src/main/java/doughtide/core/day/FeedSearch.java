@@ -36,6 +36,9 @@ final class FeedSearch {
   /** A starter that is fed already is used so long before it is ripe or after it begins to fall. */
   private static final double NEARLY_RIPE_HOURS = 1.5; // starting value
 
+  /** The same of one that is built once for several doughs (starting value). */
+  private static final double SHARED_BUILD_HOURS = 1;
+
   private final BenchHours bench;
   private final RipeTimes times;
   private final OptionalDouble inColdHours;
@@ -155,6 +158,12 @@ final class FeedSearch {
     return roomiest(
         others.stream().map(other -> at(other.feedHour(), mixHour, other.ratio())).toList(),
         stages.isPresent() ? -SAME_HOURS : WELL_RIPE_HOURS);
+  }
+
+  /** A build in stages that serves other doughs too, if its starter can be used then. */
+  Optional<FeedChoice> ofBuild(FeedChoice build, double mixHour) {
+    return Optional.of(at(build.feedHour(), mixHour, build.ratio()))
+        .filter(choice -> choice.slackHours() > -SHARED_BUILD_HOURS);
   }
 
   private static Optional<FeedChoice> roomiest(List<FeedChoice> choices, double leastHours) {

@@ -31,6 +31,7 @@ final class OtherDoughs {
   private final List<OvenLoad> loads;
   private final List<FeedChoice> feedings;
   private final BusyHands busy;
+  private final Optional<FeedChoice> build;
 
   /**
    * @param doughs all doughs of the day
@@ -38,14 +39,21 @@ final class OtherDoughs {
    * @param placed the plans of those that have one, without it
    * @param hands how many persons work
    * @param taken what others than these doughs take
+   * @param build of its starter in stages, which the dough must share with others
    */
   OtherDoughs(
-      List<BakeDay> doughs, int number, SortedMap<Integer, Draft> placed, int hands, Taken taken) {
+      List<BakeDay> doughs,
+      int number,
+      SortedMap<Integer, Draft> placed,
+      int hands,
+      Taken taken,
+      Optional<FeedChoice> build) {
     this.doughs = doughs;
     this.number = number;
     this.placed = placed;
     this.hands = hands;
     this.taken = taken;
+    this.build = build;
     this.loads = DayTimetable.loads(doughs, placed, taken);
     this.busy = DayTimetable.busyBesideOven(doughs, placed, taken);
     this.feedings =
@@ -66,7 +74,27 @@ final class OtherDoughs {
 
   /** Whether a plan goes with them. */
   boolean fit(Draft draft) {
-    return DayTimetable.of(doughs, with(draft), hands, taken).isPresent();
+    return sharesBuild(draft.feed())
+        && DayTimetable.of(doughs, with(draft), hands, taken).isPresent();
+  }
+
+  /** Whether a plan takes its starter from the build that it must share, or is free. */
+  private boolean sharesBuild(FeedChoice feed) {
+    return build.isEmpty() || Math.abs(build.get().feedHour() - feed.feedHour()) < SAME_LOAD_HOURS;
+  }
+
+  /** Whether the starter can be used, of the build that must be shared or of its own feeding. */
+  boolean isRipe(FeedChoice feed, FeedSearch feeds) {
+    return build.isEmpty()
+        ? feeds.isRipe(feed)
+        : feeds.ofBuild(build.get(), feed.mixHour()).isPresent();
+  }
+
+  /** Whether the build that must be shared can be used, if the plan is moved by minutes. */
+  boolean mayShareBuild(Draft draft, FeedSearch feeds) {
+    return build.isEmpty()
+        || moves(draft).stream()
+            .anyMatch(by -> feeds.ofBuild(build.get(), draft.mixHour() + by).isPresent());
   }
 
   private boolean fitUnfed(Draft draft) {
@@ -105,6 +133,9 @@ final class OtherDoughs {
 
   /** A plan, moved so that it goes with them. */
   Optional<Draft> moved(Draft draft, DraftSearch search) {
+    if (!mayShareBuild(draft, search.feeds())) {
+      return Optional.empty();
+    }
     int tests = 0;
     for (double by : moves(draft)) {
       for (double oven : ovenHours(draft, by)) {
@@ -128,7 +159,7 @@ final class OtherDoughs {
 
   /** Hours by which the whole dough is moved; where it stands partly in the cold it stays. */
   private List<Double> moves(Draft draft) {
-    if (isEmpty() || draft.route().coldFrom().isPresent()) {
+    if (isEmpty() && build.isEmpty() || draft.route().coldFrom().isPresent()) {
       return List.of(0.0);
     }
     List<Double> moves = new ArrayList<>();
@@ -185,8 +216,11 @@ final class OtherDoughs {
   }
 
   private List<FeedChoice> feedings(Draft draft, double by, FeedSearch feeds) {
-    if (isEmpty()) {
+    if (isEmpty() && build.isEmpty()) {
       return List.of(draft.feed());
+    }
+    if (build.isPresent()) {
+      return feeds.ofBuild(build.get(), draft.mixHour()).stream().toList();
     }
     List<FeedChoice> some = new ArrayList<>();
     feeds.sharedWith(draft.mixHour(), feedings).ifPresent(some::add);

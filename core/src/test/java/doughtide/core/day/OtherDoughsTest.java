@@ -50,7 +50,7 @@ class OtherDoughsTest {
   private static OtherDoughs beside(BakeDay day, int hands) {
     SortedMap<Integer, Draft> placed = new TreeMap<>();
     placed.put(0, draft(ProofKind.ROOM, 10, 20));
-    return new OtherDoughs(List.of(day, day), 1, placed, hands, Taken.NOTHING);
+    return new OtherDoughs(List.of(day, day), 1, placed, hands, Taken.NOTHING, Optional.empty());
   }
 
   private Optional<Draft> moved(BakeDay day, int hands, Draft draft) {
@@ -59,7 +59,8 @@ class OtherDoughsTest {
 
   @Test
   void aloneADraftStaysAsItIs() {
-    OtherDoughs none = new OtherDoughs(List.of(FOUR), 0, new TreeMap<>(), 1, Taken.NOTHING);
+    OtherDoughs none =
+        new OtherDoughs(List.of(FOUR), 0, new TreeMap<>(), 1, Taken.NOTHING, Optional.empty());
     Draft draft = draft(ProofKind.ROOM, 12, 25);
 
     assertThat(none.isEmpty()).isTrue();
@@ -70,7 +71,9 @@ class OtherDoughsTest {
         .isEmpty();
     assertThat(beside(FOUR, 1).isEmpty()).isFalse();
     Taken oven = Taken.NOTHING.with(FOUR, 26);
-    assertThat(new OtherDoughs(List.of(FOUR), 0, new TreeMap<>(), 1, oven).isEmpty()).isFalse();
+    assertThat(
+            new OtherDoughs(List.of(FOUR), 0, new TreeMap<>(), 1, oven, Optional.empty()).isEmpty())
+        .isFalse();
   }
 
   @Test
