@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import doughtide.core.dough.DoughFormula;
+import doughtide.core.forecast.ReadingNoise;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.forecast.TimeWindow;
@@ -13,9 +14,13 @@ import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.DoughTemperature;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
+import java.util.Optional;
+import java.util.OptionalDouble;
 import java.util.function.ToDoubleFunction;
 import java.util.stream.IntStream;
+import org.apache.commons.math3.stat.correlation.Covariance;
 import org.junit.jupiter.api.Tag;
 import org.junit.jupiter.api.Test;
 
@@ -89,6 +94,71 @@ class LiveDoughTest {
     assertThat(look).isLessThanOrEqualTo(early + 1e-9);
     assertThat(look).isGreaterThan(1);
     assertThat(read(dough, 12, 60).nextLookHours(HALF)).isEmpty();
+  }
+
+  /**
+   * The look is where a reading takes most off the variance of the hour: the covariance of hour and
+   * height, squared, over the variance of the height with its noise. Of a jar without error.
+   */
+  @Test
+  void theLookIsWhereAReadingTellsMost() {
+    LiveDough dough = LiveDough.of(RiseForecaster.standard(), new JarError(0, 0), FORMULA, WARM);
+    double look = dough.nextLookHours(HALF).orElseThrow();
+    double early = dough.forecast().hoursToRise(HALF).early().orElseThrow();
+    double best = taken(dough.forecast(), look);
+
+    for (double hours = 0.5; hours <= early; hours += 0.25) {
+      assertThat(taken(dough.forecast(), hours)).isLessThan(best * 1.02);
+    }
+    assertThat(taken(dough.forecast(), 0.5)).isLessThan(0.5 * best);
+  }
+
+  private static double taken(RiseForecast forecast, double at) {
+    double[] hours = forecast.hoursOfMembers(HALF);
+    double[] heights = forecast.risesOfMembers(at);
+    int[] there = IntStream.range(0, hours.length).filter(i -> Double.isFinite(hours[i])).toArray();
+    Covariance both = new Covariance();
+    double[] x = Arrays.stream(there).mapToDouble(i -> hours[i]).toArray();
+    double[] y = Arrays.stream(there).mapToDouble(i -> heights[i]).toArray();
+    double across = both.covariance(x, y, false);
+    double mean = Arrays.stream(y).average().orElseThrow();
+    double noise = ReadingNoise.standard().riseDeviation(new Rise(mean));
+    return across * across / (both.covariance(y, y, false) + noise * noise);
+  }
+
+  /** A jar that was higher before cannot have been read at a wrong hour: it sank. */
+  @Test
+  void aJarThatSankHadItsMarkMoved() {
+    LiveDough dough = fresh();
+    double half = dough.forecast().hoursToRise(HALF).likely().orElseThrow();
+    double hours = half * 0.9;
+    double height = 1 + dough.expected().bandAt(hours).riseLikelyPercent() / 100;
+    LiveDough known = read(dough, hours - 0.5, 100 * (height - 1) - 6);
+
+    assertThat(read(known, hours, 100 * (0.8 * height - 1)).doubt())
+        .contains(ReadingDoubt.MARK_MOVED);
+    assertThat(read(dough, hours, 100 * (height - 1)).doubt()).isEmpty();
+    Reading cold =
+        new Reading(hours, Optional.empty(), OptionalDouble.of(9), OptionalDouble.empty());
+    assertThat(dough.with(cold).doubt()).as("a temperature is no height").isEmpty();
+  }
+
+  /** A bake whose last reading is late is followed for half a day more. */
+  @Test
+  void aLongBakeIsFollowedPastItsLastReading() {
+    double usual = fresh().expected().hours();
+    Bake late =
+        new Bake("late", FORMULA, WARM, List.of(Reading.ofRise(usual - 1, Rise.ofPercent(60))));
+    LiveDough dough =
+        LiveDough.of(
+            RiseForecaster.standard().withMembers(128), JarError.standard(), late, (a, b) -> {});
+
+    assertThat(dough.expected().hours()).isCloseTo(usual - 1 + 12, within(1e-9));
+    assertThat(fresh()).asString().endsWith("; 0 readings, 512 members");
+    assertThat(read(fresh(), 2, 5)).asString().contains("; 1 reading, ");
+    assertThat(fresh().isRefitted()).isFalse();
+    assertThatThrownBy(() -> fresh().shape()).hasMessageContaining("give it a proof first");
+    assertThatThrownBy(() -> read(fresh(), usual + 1, 60)).hasMessageContaining("start the dough");
   }
 
   @Test
