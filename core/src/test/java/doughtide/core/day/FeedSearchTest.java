@@ -107,12 +107,12 @@ class FeedSearchTest {
 
   private static final Temperature COOL = Temperature.ofCelsius(14);
 
-  /** At the bench from 6 to 8, and again after so many hours. */
+  /** At the bench from 6 to 8, again after so many hours, and on another day. */
   private static FeedSearch awayFor(double hours, double celsius) {
     BakeDay day =
         DAY.toBuilder()
             .room(TemperatureTrace.steady(Temperature.ofCelsius(celsius)))
-            .bench(new BenchHours(BenchHoursTest.intervals(6, 8, 8 + hours, 40)))
+            .bench(new BenchHours(BenchHoursTest.intervals(6, 8, 8 + hours, 40, 50, 60)))
             .build();
     return new FeedSearch(new DayModel(day), day);
   }
