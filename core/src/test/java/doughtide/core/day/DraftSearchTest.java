@@ -128,6 +128,17 @@ class DraftSearchTest {
       assertThat(draft.route().coldTo()).hasValue(31);
       assertThat(31 - from).isBetween(5.0, 20.0);
     }
+    assertThat(tubs).anyMatch(each -> each.route().coldFrom().orElseThrow() - each.mixHour() == 3);
+    assertThat(tubs)
+        .as("nine hours later the baker is back: no long absence")
+        .noneMatch(each -> each.route().coldFrom().orElseThrow() == 22 - HandsOnTime.CARRY_HOURS);
+    BakeDay evening = DAY.toBuilder().bench(bench(7, 16.3, 31, 47)).build();
+    assertThat(new DraftSearch(model, evening).search(1, SearchControl.none()).fitting())
+        .as("last thing before a long absence")
+        .anyMatch(
+            each ->
+                each.draft().route().coldFrom().stream()
+                    .anyMatch(hour -> hour == 16.3 - HandsOnTime.CARRY_HOURS));
     BakeDay little = DAY.toBuilder().starterPercents(List.of(6.0)).build();
     assertThat(new DraftSearch(model, little).search(1, SearchControl.none()).fitting())
         .allMatch(each -> each.draft().route().coldFrom().isEmpty());
@@ -239,5 +250,26 @@ class DraftSearchTest {
         search.search(2, SearchControl.none().stoppingWhen(() -> true).withProgress(told::add));
     assertThat(none.fitting()).isEmpty();
     assertThat(told).isNotEmpty().last().isEqualTo(1.0);
+  }
+
+  /** The ways on from one mixing: of the last none that would be too late for the bread. */
+  @Test
+  void aMixingGoesOnInEveryWayThatIsInTime() {
+    FeedChoice feed = new FeedChoice(5, 10, EQUAL, 4, 6);
+    List<Draft> ways = search.drafts(BakeRoute.inRoom(20, 24, 10), feed);
+
+    assertThat(ways).allMatch(each -> each.feed().equals(feed) && each.mixHour() == 10);
+    long room = ways.stream().filter(each -> each.proof() == ProofKind.ROOM).count();
+    assertThat(room).isBetween(2L, 5L);
+    assertThat(ways.size() - room).isPositive();
+    double last = DAY.readyHour() - DAY.oven().coolHours() - Draft.ovenBusyHours(DAY);
+    List<Draft> all = search.drafts(BakeRoute.inRoom(20, 24, 32), feed);
+    List<Draft> late = search.drafts(BakeRoute.inRoom(20, 24, 32.5), feed);
+    assertThat(all).allMatch(each -> each.proof() == ProofKind.ROOM && each.ovenHour() < last);
+    long inTime = all.stream().filter(each -> each.ovenHour() + 0.5 < last - 0.1).count();
+    assertThat(late).hasSizeBetween((int) inTime, all.size() - 1);
+    assertThat(search.drafts(BakeRoute.inRoom(20, 24, 50), feed))
+        .as("nobody is there to shape")
+        .isEmpty();
   }
 }

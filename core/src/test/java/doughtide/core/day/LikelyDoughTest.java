@@ -197,6 +197,29 @@ class LikelyDoughTest {
         .isCloseTo(moved.shapedHours(), within(0.5));
   }
 
+  /** A tub that waits in the cold is shaped after it has come out, quickly found and printed. */
+  @Test
+  void aTubsShapePointLiesAfterTheCold() {
+    Draft room = draft(ProofKind.ROOM, 20, 22);
+    Draft tub =
+        new Draft(
+            ROUTE.partlyCold(12, 28),
+            room.feed(),
+            room.strength(),
+            ProofKind.ROOM,
+            20.5,
+            33,
+            0.5,
+            0.1);
+    List<Unknowns> some = RiseForecaster.standard().withMembers(32).ensemble().members();
+    Draft quick = model.shapePoint().quickly(tub, some);
+    Draft printed = model.shapePoint().printed(tub);
+
+    assertThat(printed.shapedHours()).isGreaterThan(18 + REST);
+    assertThat(quick.shapedHours()).isCloseTo(printed.shapedHours(), within(0.5));
+    assertThat(quick.ovenHour() - quick.basketHour()).isCloseTo(2.5, within(1e-9));
+  }
+
   /** By the clock the jar shows what such jars show then. */
   @Test
   void aDraftByTheClockTellsWhatItsJarShows() {

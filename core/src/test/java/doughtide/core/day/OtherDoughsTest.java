@@ -146,4 +146,35 @@ class OtherDoughsTest {
     assertThat(moved(FOUR, 1, tub)).isEmpty();
     assertThat(moved(FOUR, 2, tub)).contains(tub);
   }
+
+  /** What is fed for the other dough serves this one where it is ripe; else it is fed nearby. */
+  @Test
+  void oneFeedingServesBothWhereItCan() {
+    BakeDay fed =
+        BakeDay.builder()
+            .readyAt(30)
+            .bench(new BenchHours(BenchHoursTest.intervals(-12, 40)))
+            .loaves(2, Mass.ofGrams(850), PieceForm.ROUND)
+            .oven(Oven.usual().withLoaves(4))
+            .starterPercents(List.of(20.0))
+            .doughCelsius(List.of(24.0))
+            .build();
+    DayModel own = new DayModel(fed);
+    DraftSearch search = new DraftSearch(own, fed);
+    FeedChoice feed = search.feeds().best(10).orElseThrow();
+    Draft first = draft(ProofKind.ROOM, 10, 20).withFeed(feed);
+    FeedChoice other = search.feeds().at(feed.feedHour() + 0.5, 10.5, feed.ratio());
+    Draft second = draft(ProofKind.ROOM, 10.5, 20).withFeed(other);
+    SortedMap<Integer, Draft> placed = new TreeMap<>();
+    placed.put(0, first);
+    OtherDoughs beside = new OtherDoughs(List.of(fed, fed), 1, placed, 1, Taken.NOTHING);
+    Draft moved = beside.moved(second, search).orElseThrow();
+
+    assertThat(moved.feed().feedHour()).isEqualTo(feed.feedHour());
+    assertThat(moved.feed().mixHour()).isEqualTo(moved.mixHour());
+    Draft late = draft(ProofKind.ROOM, 15, 24.5).withFeed(search.feeds().best(15).orElseThrow());
+    Draft alone = beside.moved(late, search).orElseThrow();
+    assertThat(alone.feed().feedHour() - feed.feedHour()).isGreaterThan(2);
+    assertThat(search.feeds().isRipe(alone.feed())).isTrue();
+  }
 }
