@@ -167,7 +167,8 @@ class OtherDoughsTest {
     Draft second = draft(ProofKind.ROOM, 10.5, 20).withFeed(other);
     SortedMap<Integer, Draft> placed = new TreeMap<>();
     placed.put(0, first);
-    OtherDoughs beside = new OtherDoughs(List.of(fed, fed), 1, placed, 1, Taken.NOTHING);
+    OtherDoughs beside =
+        new OtherDoughs(List.of(fed, fed), 1, placed, 1, Taken.NOTHING, Optional.empty());
     Draft moved = beside.moved(second, search).orElseThrow();
 
     assertThat(moved.feed().feedHour()).isEqualTo(feed.feedHour());
