@@ -6,22 +6,22 @@ import java.util.Arrays;
 final class BusyHands {
   private static final double SAME_HOURS = 1e-6;
 
-  private double[] from;
-  private double[] to;
+  private double[] begins; // ascending
+  private double[] ends; // ascending
   private int number;
 
   BusyHands() {
     this(new double[64], new double[64], 0);
   }
 
-  private BusyHands(double[] from, double[] to, int number) {
-    this.from = from;
-    this.to = to;
+  private BusyHands(double[] begins, double[] ends, int number) {
+    this.begins = begins;
+    this.ends = ends;
     this.number = number;
   }
 
   BusyHands copy() {
-    return new BusyHands(from.clone(), to.clone(), number);
+    return new BusyHands(begins.clone(), ends.clone(), number);
   }
 
   /** Adds a step; one that takes no time needs nobody. */
@@ -32,20 +32,26 @@ final class BusyHands {
   }
 
   void add(double fromHour, double toHour) {
-    if (number == from.length) {
-      from = Arrays.copyOf(from, 2 * number);
-      to = Arrays.copyOf(to, 2 * number);
+    if (number == begins.length) {
+      begins = Arrays.copyOf(begins, 2 * number);
+      ends = Arrays.copyOf(ends, 2 * number);
     }
-    from[number] = fromHour;
-    to[number++] = toHour;
+    insert(begins, fromHour);
+    insert(ends, toHour);
+    number++;
+  }
+
+  private void insert(double[] sorted, double hour) {
+    int place = number;
+    while (place > 0 && sorted[place - 1] > hour) {
+      sorted[place] = sorted[place - 1];
+      place--;
+    }
+    sorted[place] = hour;
   }
 
   /** Whether never more pairs of hands are busy at once than there are. */
   boolean areEnough(int hands) {
-    double[] begins = Arrays.copyOf(from, number);
-    double[] ends = Arrays.copyOf(to, number);
-    Arrays.sort(begins);
-    Arrays.sort(ends);
     int ended = 0;
     for (int begun = 1; begun <= number; begun++) {
       while (ends[ended] <= begins[begun - 1] + SAME_HOURS) {

@@ -1,6 +1,7 @@
 package doughtide.core.day;
 
 import doughtide.core.dough.DoughFormula;
+import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.loaf.Cold;
 import doughtide.core.loaf.LoafModel;
 import doughtide.core.loaf.LoafScores;
@@ -96,6 +97,17 @@ final class DayModel {
     return day;
   }
 
+  /** So many members of the belief; no more than the forecaster of the day has. */
+  List<Unknowns> members(int most) {
+    return forecaster(most).ensemble().members();
+  }
+
+  /** Of so many members, or of its own where they are fewer. */
+  RiseForecaster forecaster(int most) {
+    RiseForecaster own = day.forecaster();
+    return own.withMembers(Math.min(most, own.ensemble().size()));
+  }
+
   /** Unknowns of a dough that stands for all: the middle of the belief is no median. */
   Unknowns middle() {
     return likeliest().unknowns();
@@ -119,7 +131,7 @@ final class DayModel {
   synchronized Middle likeliest(SearchControl control) {
     Middle found = middle;
     if (found == null) {
-      List<Unknowns> members = day.forecaster().withMembers(LIKELY_MEMBERS).ensemble().members();
+      List<Unknowns> members = members(LIKELY_MEMBERS);
       int number = new LikelyMember(this, usualRoute()).of(members, control);
       found = new Middle(members.get(number), LoafScores.of(number));
       middle = found;

@@ -176,7 +176,9 @@ public final class DayPlanner {
     }
     int dough = attempt.withoutPlace().orElse(0);
     Optional<DayAnswer.Remedy> remedy =
-        new SmallestChange(candidates, hands, dough, control, taken).find();
+        control.looksForChange()
+            ? new SmallestChange(candidates, hands, dough, control, taken).find()
+            : Optional.empty();
     return new DayAnswer(
         List.of(),
         Optional.of(new Obstacle(reason(dough, attempt), dough, remedy)),

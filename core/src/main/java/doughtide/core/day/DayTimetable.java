@@ -101,27 +101,24 @@ record DayTimetable(List<DayStep> steps, List<OvenLoad> loads) {
   /**
    * Whether oven and hands are enough for one dough more, its feeding left out.
    *
-   * @param busy what the others need hands for beside the oven
-   * @param all the plans of all doughs
    * @param number the dough
-   * @param taken what others take beside them
+   * @param others what the others have in the oven, ascending
+   * @param busy what they need hands for beside the oven
    */
   static boolean fitsUnfed(
-      List<BakeDay> doughs,
-      SortedMap<Integer, Draft> all,
-      BusyHands busy,
-      int number,
-      int hands,
-      Taken taken) {
-    List<OvenLoad> loads = loads(doughs, all, taken);
-    if (!fit(loads, doughs.get(0).oven().loaves())) {
+      BakeDay day, int number, Draft draft, List<OvenLoad> others, BusyHands busy, int hands) {
+    List<OvenLoad> loads = new ArrayList<>(others);
+    loads.addAll(batches(day, number, draft.ovenHour()));
+    loads = together(loads);
+    if (!fit(loads, day.oven().loaves())) {
       return false;
     }
     BusyHands with = busy.copy();
-    Draft draft = Objects.requireNonNull(all.get(number));
-    draft.steps(doughs.get(number)).stream()
-        .filter(step -> step.kind() != Kind.FEED && !isOven(step.kind()))
-        .forEach(with::add);
+    for (BakeStep step : draft.steps(day)) {
+      if (step.kind() != Kind.FEED && !isOven(step.kind())) {
+        with.add(step);
+      }
+    }
     ovenHands(loads).forEach(with::add);
     return with.areEnough(hands);
   }

@@ -25,10 +25,10 @@ import java.util.stream.Stream;
  * of them weighed with members of the belief.
  */
 final class DoughCandidates {
-  /** Members that weigh the last plans. */
+  /** Members that weigh the last plans, where the forecaster of the day has as many. */
   static final int MEMBERS = 64;
 
-  /** Members that find the shape point of the last plans, which is printed. */
+  /** Members, at most, that find the shape point of the last plans, which is printed. */
   static final int POINT_MEMBERS = Ensemble.USUAL_SIZE;
 
   private static final int FEW_MEMBERS = 16;
@@ -89,7 +89,7 @@ final class DoughCandidates {
             found.fitting().stream()
                 .sorted(Comparator.comparingDouble(each -> -each.margin()))
                 .toList());
-    this.members = day.forecaster().withMembers(MEMBERS).ensemble().members();
+    this.members = model.members(MEMBERS);
   }
 
   /**
@@ -194,7 +194,7 @@ final class DoughCandidates {
           if (weigher.isGood(each, DayPlanner.LEAST_GOOD_SHARE)) {
             return Optional.of(each);
           }
-          Draft moved = point.quickly(each, members.subList(0, FEW_MEMBERS));
+          Draft moved = point.quickly(each, first(FEW_MEMBERS));
           boolean good =
               search.miss(moved) == 0 && weigher.isGood(moved, DayPlanner.LEAST_GOOD_SHARE);
           return good ? Optional.of(moved) : Optional.empty();
@@ -347,8 +347,7 @@ final class DoughCandidates {
 
   private Draft atShapePoint(Draft draft, int fromMembers) {
     return fromMembers == FEW_MEMBERS
-        ? atPointOfFew.computeIfAbsent(
-            draft, each -> point.quickly(each, members.subList(0, FEW_MEMBERS)))
+        ? atPointOfFew.computeIfAbsent(draft, each -> point.quickly(each, first(FEW_MEMBERS)))
         : point.printed(draft);
   }
 
@@ -400,8 +399,12 @@ final class DoughCandidates {
     return weighing(draft, MEMBERS).weighed();
   }
 
+  private List<Unknowns> first(int number) {
+    return members.subList(0, Math.min(number, members.size()));
+  }
+
   private PlanWeigher weigher(int number) {
-    return new PlanWeigher(model, day, members.subList(0, number), control);
+    return new PlanWeigher(model, day, first(number), control);
   }
 
   /** The best of every kind first, then the next best; at last all by worth. */

@@ -99,7 +99,7 @@ final class OtherDoughs {
 
   private boolean fitUnfed(Draft draft) {
     return fitsOven(draft.ovenHour())
-        && DayTimetable.fitsUnfed(doughs, with(draft), busy, number, hands, taken);
+        && DayTimetable.fitsUnfed(doughs.get(number), number, draft, loads, busy, hands);
   }
 
   /** Whether every batch goes into a load of the others or between two of them. */

@@ -1,5 +1,6 @@
 package doughtide.core.day;
 
+import doughtide.core.Internal;
 import doughtide.core.quantity.Checks;
 import java.util.List;
 import java.util.Optional;
@@ -24,12 +25,17 @@ public final class SearchControl {
   private final SearchProgress progress;
   private final BooleanSupplier stop;
   private final Optional<Executor> executor;
+  private final boolean looksForChange;
 
   private SearchControl(
-      SearchProgress progress, BooleanSupplier stop, Optional<Executor> executor) {
+      SearchProgress progress,
+      BooleanSupplier stop,
+      Optional<Executor> executor,
+      boolean looksForChange) {
     this.progress = progress;
     this.stop = stop;
     this.executor = executor;
+    this.looksForChange = looksForChange;
   }
 
   /**
@@ -38,7 +44,7 @@ public final class SearchControl {
    * @return a control that tells nobody and never stops
    */
   public static SearchControl none() {
-    return new SearchControl(SearchProgress.none(), () -> false, Optional.empty());
+    return new SearchControl(SearchProgress.none(), () -> false, Optional.empty(), true);
   }
 
   /**
@@ -48,7 +54,7 @@ public final class SearchControl {
    * @return the same, telling somebody how far the search has come
    */
   public SearchControl withProgress(SearchProgress told) {
-    return new SearchControl(Checks.given("progress", told), stop, executor);
+    return new SearchControl(Checks.given("progress", told), stop, executor, looksForChange);
   }
 
   /**
@@ -61,7 +67,10 @@ public final class SearchControl {
     BooleanSupplier before = stop;
     Checks.given("condition", condition);
     return new SearchControl(
-        progress, () -> before.getAsBoolean() || condition.getAsBoolean(), executor);
+        progress,
+        () -> before.getAsBoolean() || condition.getAsBoolean(),
+        executor,
+        looksForChange);
   }
 
   /**
@@ -71,7 +80,22 @@ public final class SearchControl {
    * @return the same, working on the threads of an executor
    */
   public SearchControl on(Executor threads) {
-    return new SearchControl(progress, stop, Optional.of(threads));
+    return new SearchControl(progress, stop, Optional.of(threads), looksForChange);
+  }
+
+  /**
+   * {@return the same for whoever asks for plans alone: where a day has none, no change is looked
+   * for that makes one, which takes longest}
+   *
+   * @hidden
+   */
+  @Internal
+  public SearchControl withoutChange() {
+    return new SearchControl(progress, stop, executor, false);
+  }
+
+  boolean looksForChange() {
+    return looksForChange;
   }
 
   /** Stops when a thread is interrupted, too. */
@@ -81,7 +105,7 @@ public final class SearchControl {
 
   /** The same for a search within another: tells nobody. */
   SearchControl silently() {
-    return new SearchControl(SearchProgress.none(), stop, executor);
+    return new SearchControl(SearchProgress.none(), stop, executor, looksForChange);
   }
 
   /** Whether to come to an end. */

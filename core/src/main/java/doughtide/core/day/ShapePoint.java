@@ -163,9 +163,8 @@ final class ShapePoint {
   }
 
   private RiseForecast bulk(BakeRoute route, double hours) {
-    return day()
-        .forecaster()
-        .withMembers(DoughCandidates.POINT_MEMBERS)
+    return model
+        .forecaster(DoughCandidates.POINT_MEMBERS)
         .keepingCurves()
         .forecast(day().dough(route.starterPercent()), model.temperature(route), hours);
   }

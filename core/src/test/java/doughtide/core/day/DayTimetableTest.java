@@ -199,8 +199,8 @@ class DayTimetableTest {
     TreeMap<Integer, Draft> placed = new TreeMap<>();
     placed.put(0, draft(5, 10, 17));
     BusyHands busy = DayTimetable.busyBesideOven(doughs, placed, Taken.NOTHING);
-    placed.put(1, draft(5, mix, oven));
-    return DayTimetable.fitsUnfed(doughs, placed, busy, 1, hands, Taken.NOTHING);
+    List<OvenLoad> loads = DayTimetable.loads(doughs, placed, Taken.NOTHING);
+    return DayTimetable.fitsUnfed(DAY, 1, draft(5, mix, oven), loads, busy, hands);
   }
 
   private static BakePlan plan(Draft draft, double marginHours) {

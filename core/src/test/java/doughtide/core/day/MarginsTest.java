@@ -81,7 +81,7 @@ class MarginsTest {
     Random random = new Random(3);
     int checked = 0;
     for (int i = 0; i < days; i++) {
-      List<BakeDay> doughs = RandomDaysPropertyTest.doughs(random, 1);
+      List<BakeDay> doughs = RandomDaysPropertyTest.doughs(random, 1, RandomDaysPropertyTest.SOME);
       for (DayPlan plan : DayPlanner.plan(doughs, 1, SearchControl.none()).days()) {
         check("random day " + i, plan.plans().get(0));
         checked++;

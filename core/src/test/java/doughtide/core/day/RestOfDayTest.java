@@ -40,7 +40,9 @@ class RestOfDayTest {
     List<String> findings = new ArrayList<>();
     for (int i = from; i < to; i++) {
       Random random = new Random(SEED + i);
-      List<BakeDay> doughs = RandomDaysPropertyTest.doughs(random, 2 + random.nextInt(mostDoughs));
+      List<BakeDay> doughs =
+          RandomDaysPropertyTest.doughs(
+              random, 2 + random.nextInt(mostDoughs), RandomDaysPropertyTest.SOME);
       int hands = 1 + random.nextInt(2);
       try {
         List<DayPlan> found = DayPlanner.plan(doughs, hands, SearchControl.none()).days();

@@ -173,14 +173,15 @@ public final class RestPlanner {
     if (days.isEmpty()) {
       return;
     }
-    DayAnswer found = planned(days);
+    DayAnswer found = planned(days, SearchControl.none().withoutChange());
     if (found.days().isEmpty()) {
       // The water can still be warmer or colder than was meant.
       found =
           planned(
               days.stream()
                   .map(day -> day.toBuilder().doughCelsius(OTHER_CELSIUS).build())
-                  .toList());
+                  .toList(),
+              SearchControl.none());
     }
     if (found.days().isEmpty()) {
       throw obstacle.apply(found);
@@ -209,8 +210,8 @@ public final class RestPlanner {
     return days;
   }
 
-  private DayAnswer planned(List<BakeDay> days) {
-    return DayPlanner.plan(days, hands, SearchControl.none(), besideMixed(-1));
+  private DayAnswer planned(List<BakeDay> days, SearchControl control) {
+    return DayPlanner.plan(days, hands, control, besideMixed(-1));
   }
 
   private DayPlan day() {
