@@ -79,11 +79,11 @@ class WeekTest {
           new Question(
               "bake-day --ready-at 2027-03-07T12:00 --at-the-bench 07:00-22:00 --room 19C --cold 4C"
                   + " --loaves 2 --piece 900g --form oval --target 75% --oven-capacity 4 --vessel"
-                  + " bowl --vessel-material wood --starter 16% --dough-temp 25C --plans 1"
+                  + " bowl --vessel-material wood --starter 20% --dough-temp 25C --plans 1"
                   + DOUGH
                   + PLACE
                   + MINE,
-              "bake-day --ready-at 2027-03-07T12 --loaves 2 --starter 16% --dough-temp 25C"),
+              "bake-day --ready-at 2027-03-07T12 --loaves 2 --starter 20% --dough-temp 25C"),
           // Sunday: a page for the class.
           new Question(
               "handout bake-sheet --dough-temp 25C --starter 20% --hold 12h --language pt --degrees"

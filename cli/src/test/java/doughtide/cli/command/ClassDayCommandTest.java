@@ -404,7 +404,7 @@ class ClassDayCommandTest {
 
     assertThat(kitchen.text("plans.0.doughs.0.starterCondition")).isEqualTo("from cold");
     assertThat(fromKitchen(kitchen)).containsExactly("starter-condition from cold");
-    assertThat(feedHours(kitchen)).isGreaterThan(feedHours(ripe) + 2);
+    assertThat(feedHours(kitchen)).isGreaterThan(feedHours(ripe));
     assertThat(feedHours(line)).isEqualTo(feedHours(kitchen));
     assertThat(ripe.text("plans.0.doughs.0.starterCondition")).isEqualTo("ripe");
   }
@@ -431,7 +431,7 @@ class ClassDayCommandTest {
         "name,form,starter,dough_temp,flour\ncountry,tin,20%,24C,\nplain,tin,20%,24C,white\n");
     Files.writeString(
         folder.resolve("roster.txt"), "name;dough;flour\nAnn;country;spelt\nBo;plain;\n");
-    String day = "class-day class.csv --ready-at 2027-03-14T18:00 --at-the-bench 06:00-22:00";
+    String day = "class-day class.csv --ready-at 2027-03-14T20:00 --at-the-bench 06:00-22:00";
     String place = " --zone Europe/Berlin --kitchen k.txt";
 
     assertThat(call(day + place + " --roster roster.txt").out())

@@ -71,11 +71,11 @@ class DoughInHandTest {
   @Test
   void aReadingOfTheRiseToShapeAtThatComesEarlyIsToBeReadAgain() throws IOException {
     at("09:30", NIGHT);
-    CliRun noted = at("11:10", "note 11:05 20%");
+    CliRun noted = at("11:10", "note 11:05 24%");
 
     assertThat(noted.out())
-        .containsPattern("\nShape about 1\\d:\\d\\d when the jar shows 20 %; look")
-        .contains("\nThe 20 % read at 11:05 is that much already; one reading may mislead by 7\n");
+        .containsPattern("\nShape about 1\\d:\\d\\d when the jar shows 2\\d %; look")
+        .contains("\nThe 24 % read at 11:05 is that much already; one reading may mislead by 7\n");
     assertThat(at("11:40", "note 11:35 12%").out()).doesNotContain("is that much already");
   }
 

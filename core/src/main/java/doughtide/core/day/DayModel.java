@@ -60,8 +60,8 @@ final class DayModel {
   /** A run of a route, at hour 0 where the room keeps one temperature. */
   private record Run(BakeRoute route, Unknowns unknowns, double hours) {}
 
-  /** The dough that stands for all. */
-  record Middle(Unknowns unknowns, LoafScores scores) {}
+  /** The dough that stands for all, what is not known of its loaf, and the starter that does. */
+  record Middle(Unknowns unknowns, LoafScores scores, Unknowns starter) {}
 
   /** A loaf of a dough that was folded so, and where it waits. */
   private record Waiting(ProofKind proof, StrengthPlan folds) {}
@@ -99,24 +99,23 @@ final class DayModel {
 
   /** So many members of the belief; no more than the forecaster of the day has. */
   List<Unknowns> members(int most) {
-    int number = Math.min(most, day.forecaster().ensemble().size());
-    return day.forecaster().withMembers(number).ensemble().members();
+    return forecaster(most).ensemble().members();
   }
 
-  /**
-   * What finds the shape point that is printed: always of as many members, unless the forecaster of
-   * the day has fewer than weigh a plan.
-   */
-  RiseForecaster printing() {
+  /** Of so many members, or of its own where they are fewer. */
+  RiseForecaster forecaster(int most) {
     RiseForecaster own = day.forecaster();
-    return own.ensemble().size() < DoughCandidates.MEMBERS
-        ? own
-        : own.withMembers(DoughCandidates.POINT_MEMBERS);
+    return own.withMembers(Math.min(most, own.ensemble().size()));
   }
 
   /** Unknowns of a dough that stands for all: the middle of the belief is no median. */
   Unknowns middle() {
     return likeliest().unknowns();
+  }
+
+  /** Unknowns of a starter that stands for all. */
+  Unknowns likelyStarter() {
+    return likeliest().starter();
   }
 
   /** What is not known of the loaf of the dough that stands for all. */
@@ -139,7 +138,7 @@ final class DayModel {
     if (found == null) {
       List<Unknowns> members = members(LIKELY_MEMBERS);
       int number = new LikelyMember(this, usualRoute()).of(members, control);
-      found = new Middle(members.get(number), LoafScores.of(number));
+      found = new Middle(members.get(number), LoafScores.of(number), ripeTimes.likely(members));
       middle = found;
     }
     return found;

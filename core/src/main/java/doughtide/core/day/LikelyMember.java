@@ -37,12 +37,21 @@ final class LikelyMember {
   int of(List<Unknowns> members, SearchControl control) {
     List<Integer> numbers = IntStream.range(0, members.size()).boxed().toList();
     List<double[]> logs = control.map(numbers, i -> logs(members, i));
+    return nearestMedians(logs);
+  }
+
+  /**
+   * The number of the member that is nearest to the medians of all.
+   *
+   * @param logs of each member, logarithms of hours
+   */
+  static int nearestMedians(List<double[]> logs) {
     double[] middle = new double[logs.get(0).length];
     for (int k = 0; k < middle.length; k++) {
       int which = k;
       middle[k] = ShapePoint.median(logs.stream().mapToDouble(each -> each[which]).toArray());
     }
-    return IntStream.range(0, members.size())
+    return IntStream.range(0, logs.size())
         .boxed()
         .min(Comparator.comparingDouble(i -> distance(logs.get(i), middle)))
         .orElseThrow();
@@ -64,7 +73,11 @@ final class LikelyMember {
     if (model.day().cold().isPresent()) {
       hours.add(shaped(bulk, ProofKind.COLD, NIGHT_HOURS));
     }
-    return hours.stream().mapToDouble(each -> Math.log(Math.max(each, LEAST_HOURS))).toArray();
+    return hours.stream().mapToDouble(LikelyMember::log).toArray();
+  }
+
+  static double log(double hours) {
+    return Math.log(Math.max(hours, LEAST_HOURS));
   }
 
   private double shaped(DayModel.BulkRun bulk, ProofKind proof, double proofHours) {

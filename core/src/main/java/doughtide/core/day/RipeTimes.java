@@ -18,6 +18,9 @@ final class RipeTimes {
   private static final double RUN_HOURS = 60;
   private static final double NEVER_HOURS = 2 * RUN_HOURS;
 
+  /** A feed for a few hours, one for a night and a thin one for a day. */
+  private static final List<Double> LIKELY_PARTS = List.of(2.0, 10.0, 50.0);
+
   private final DayModel model;
   private final Map<Jar, RipeTime> times;
   private final Map<Double, RiseModel> models;
@@ -54,9 +57,26 @@ final class RipeTimes {
         && day.forecaster().parameters().equals(other.forecaster().parameters());
   }
 
+  /**
+   * The starter that stands for all: it is ripe nearest to the median hours after three feeds. It
+   * is seldom the starter of the dough that stands for all.
+   */
+  Unknowns likely(List<Unknowns> members) {
+    double hour = model.day().bench().firstHour();
+    List<double[]> logs =
+        members.stream()
+            .map(
+                each ->
+                    LIKELY_PARTS.stream()
+                        .mapToDouble(parts -> LikelyMember.log(time(parts, hour, each).ripe()))
+                        .toArray())
+            .toList();
+    return members.get(LikelyMember.nearestMedians(logs));
+  }
+
   /** A feeding and when it makes the likely starter ripe. */
   FeedChoice choice(double feedHour, double mixHour, double parts) {
-    RipeTime time = time(parts, feedHour, model.middle());
+    RipeTime time = time(parts, feedHour, model.likelyStarter());
     return new FeedChoice(feedHour, mixHour, ratio(parts), time.ripe(), time.until(parts));
   }
 

@@ -164,7 +164,7 @@ final class ShapePoint {
 
   private RiseForecast bulk(BakeRoute route, double hours) {
     return model
-        .printing()
+        .forecaster(DoughCandidates.POINT_MEMBERS)
         .keepingCurves()
         .forecast(day().dough(route.starterPercent()), model.temperature(route), hours);
   }

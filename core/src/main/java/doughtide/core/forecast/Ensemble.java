@@ -10,7 +10,6 @@ import java.util.Arrays;
 import java.util.Comparator;
 import java.util.List;
 import java.util.stream.IntStream;
-import org.apache.commons.math3.special.Erf;
 
 /**
  * A set of draws from a belief that fills it evenly: a Sobol sequence under a fixed random digital
@@ -22,7 +21,6 @@ public final class Ensemble {
   public static final int USUAL_SIZE = 512;
 
   private static final int DIMENSIONS = Unknown.values().length;
-  private static final double TWO_TO_52 = 0x1p52;
 
   /**
    * The digital shift: of 256 drawn from commons-math3's Well19937c with the seed 20260301 the one
@@ -62,14 +60,14 @@ public final class Ensemble {
   public static Ensemble of(Belief belief, List<RateCurves> curves, int size) {
     checkSize(size);
     CurveDraw draw = new CurveDraw(belief, curves);
-    SobolPoints sobol = new SobolPoints();
+    SobolPoints sobol = new SobolPoints(DIMENSIONS);
     List<Unknowns> members = new ArrayList<>(size);
     double[][] ranks = new double[DIMENSIONS][size];
     for (int m = 0; m < size; m++) {
       double[] point = shifted(sobol.next());
       double[] normal = new double[Belief.SIZE];
       for (int i = 0; i < Belief.SIZE; i++) {
-        normal[i] = normalScore(point[i]);
+        normal[i] = SobolPoints.normalScore(point[i]);
       }
       for (int i = 0; i < DIMENSIONS; i++) {
         ranks[i][m] = point[i];
@@ -154,11 +152,6 @@ public final class Ensemble {
     return weights.clone();
   }
 
-  /** Normal score of a rank, as commons-math3's normal distribution gives it. */
-  static double normalScore(double rank) {
-    return Math.sqrt(2) * Erf.erfInv(2 * rank - 1);
-  }
-
   static long[] shift() {
     return SHIFT.clone();
   }
@@ -166,7 +159,7 @@ public final class Ensemble {
   private static double[] shifted(long[] point) {
     double[] moved = new double[DIMENSIONS];
     for (int i = 0; i < DIMENSIONS; i++) {
-      moved[i] = ((point[i] ^ SHIFT[i]) + 0.5) / TWO_TO_52;
+      moved[i] = SobolPoints.shifted(point[i], SHIFT[i]);
     }
     return moved;
   }

@@ -1,16 +1,23 @@
 package doughtide.core.forecast;
 
+import doughtide.core.Internal;
+import org.apache.commons.math3.special.Erf;
+
 /**
- * The Sobol sequence in nine dimensions, with the direction numbers of Joe &amp; Kuo (2008, SIAM J
- * Sci Comput 30:2635–2654), as commons-math3 has it for a thousand: there a file is read and parsed
- * first, which takes a cold start longer than all the draws. A test holds one against the other.
+ * The Sobol sequence in twelve dimensions, with the direction numbers of Joe &amp; Kuo (2008, SIAM
+ * J Sci Comput 30:2635–2654), as commons-math3 has it for a thousand: there a file is read and
+ * parsed first, which takes a cold start longer than all the draws. A test holds one against the
+ * other.
  */
-final class SobolPoints {
-  /** Most dimensions there are direction numbers for. */
-  static final int DIMENSIONS = 9;
+@Internal
+public final class SobolPoints {
+  /** Dimensions there are direction numbers for. */
+  static final int DIMENSIONS = 12;
 
   /** Binary digits of a coordinate. */
   static final int BITS = 52;
+
+  private static final double TWO_TO_BITS = 0x1p52;
 
   // coefficients of the primitive polynomial, then the first direction numbers; from dimension 2 on
   private static final int[][] JOE_KUO = {
@@ -21,21 +28,36 @@ final class SobolPoints {
     {1, 1, 1, 3, 3},
     {4, 1, 3, 5, 13},
     {2, 1, 1, 5, 5, 17},
-    {4, 1, 1, 5, 5, 5}
+    {4, 1, 1, 5, 5, 5},
+    {7, 1, 1, 7, 11, 19},
+    {11, 1, 1, 5, 1, 1},
+    {13, 1, 1, 1, 3, 11}
   };
 
-  private final long[][] directions = new long[DIMENSIONS][];
-  private final long[] point = new long[DIMENSIONS];
+  private static final long[][] DIRECTIONS = directions();
+
+  private final long[] point;
   private long drawn;
 
-  SobolPoints() {
-    directions[0] = new long[BITS];
+  /**
+   * Starts at the origin.
+   *
+   * @param dimensions the first so many, 1…12
+   */
+  SobolPoints(int dimensions) {
+    point = new long[dimensions];
+  }
+
+  private static long[][] directions() {
+    long[][] made = new long[DIMENSIONS][];
+    made[0] = new long[BITS];
     for (int i = 0; i < BITS; i++) {
-      directions[0][i] = 1L << (BITS - 1 - i);
+      made[0][i] = 1L << (BITS - 1 - i);
     }
     for (int d = 1; d < DIMENSIONS; d++) {
-      directions[d] = directions(JOE_KUO[d - 1]);
+      made[d] = directions(JOE_KUO[d - 1]);
     }
+    return made;
   }
 
   private static long[] directions(int[] numbers) {
@@ -60,11 +82,37 @@ final class SobolPoints {
   long[] next() {
     if (drawn > 0) {
       int changed = Long.numberOfTrailingZeros(drawn); // the order of Gray's code
-      for (int d = 0; d < DIMENSIONS; d++) {
-        point[d] ^= directions[d][changed];
+      for (int d = 0; d < point.length; d++) {
+        point[d] ^= DIRECTIONS[d][changed];
       }
     }
     drawn++;
     return point;
+  }
+
+  /**
+   * One coordinate of one point under a digital shift.
+   *
+   * @param number of the point in the order of {@link #next}, from 0
+   * @param dimension 0…11
+   * @param shift 52 binary digits
+   * @return inside 0…1
+   */
+  public static double rank(int number, int dimension, long shift) {
+    long coordinate = 0;
+    for (int left = number ^ (number >>> 1); left != 0; left &= left - 1) {
+      coordinate ^= DIRECTIONS[dimension][Integer.numberOfTrailingZeros(left)];
+    }
+    return shifted(coordinate, shift);
+  }
+
+  /** A coordinate times 2^52 under a digital shift, inside 0…1. */
+  static double shifted(long coordinate, long shift) {
+    return ((coordinate ^ shift) + 0.5) / TWO_TO_BITS;
+  }
+
+  /** Normal score of a rank, as commons-math3's normal distribution gives it. */
+  public static double normalScore(double rank) {
+    return Math.sqrt(2) * Erf.erfInv(2 * rank - 1);
   }
 }

@@ -64,8 +64,8 @@ class FeedSearchTest {
   void feedingsTooLateOrTooSoonAreNone() {
     assertThat(search(DAY).best(7)).isEmpty();
     assertThat(search(DAY).best(49)).isEmpty();
-    assertThat(search(DAY).best(38).orElseThrow().feedHour()).isBetween(18.0, 22.0);
-    assertThat(search(DAY).best(24).orElseThrow().feedHour()).isLessThanOrEqualTo(21.5);
+    assertThat(search(DAY).best(37).orElseThrow().feedHour()).isBetween(18.0, 22.0);
+    assertThat(search(DAY).best(23).orElseThrow().feedHour()).isLessThanOrEqualTo(20.5);
   }
 
   @Test
@@ -144,7 +144,7 @@ class FeedSearchTest {
             .isEqualTo(roomy.isPresent() ? roomy.get().slackHours() : most);
       }
     }
-    assertThat(thin).isEqualTo(10);
+    assertThat(thin).isEqualTo(9);
   }
 
   /** A long absence lasts fourteen hours at least. */
@@ -223,7 +223,7 @@ class FeedSearchTest {
               .typical(
                   Feeding.of(ratio).withStarter(DAY.dough().starter()).formula(),
                   DoughTemperature.following(DAY.room()))
-              .with(model.middle())
+              .with(model.likelyStarter())
               .run(60);
       FeedChoice choice = times.choice(18, 31, parts);
 
@@ -231,7 +231,7 @@ class FeedSearchTest {
       assertThat(choice.fallingHours())
           .isCloseTo(
               (parts > 20 ? jar.hoursToFallen() : jar.hoursToPeak()).orElseThrow(), within(0.01));
-      assertThat(times.members(choice, List.of(model.middle())).get(0).ripe())
+      assertThat(times.members(choice, List.of(model.likelyStarter())).get(0).ripe())
           .isEqualTo(choice.ripeHours());
     }
   }
@@ -251,7 +251,7 @@ class FeedSearchTest {
     double evening = times.choice(20, 31, 2).ripeHours();
     FeedChoice late = times.choice(30, 40, 2);
     double night = late.ripeHours();
-    Unknowns middle = new DayModel(day).middle();
+    Unknowns middle = new DayModel(day).likelyStarter();
     assertThat(morning).isLessThan(evening - 0.5);
     assertThat(evening).isLessThan(night - 0.5);
     BakeDay cool = DAY.toBuilder().room(TemperatureTrace.steady(COOL)).build();

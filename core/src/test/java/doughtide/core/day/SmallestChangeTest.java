@@ -115,15 +115,14 @@ class SmallestChangeTest {
   }
 
   @Test
-  void aClassOnSaturdayOnlyNeedsTheEveningBeforeAndAStarterFromTheCold() {
+  void aClassOnSaturdayOnlyNeedsTheEveningBefore() {
     DayAnswer.Obstacle obstacle = obstacle(3, saturdayOnly(4));
 
     assertThat(obstacle.reason()).isEqualTo(DayAnswer.Reason.STARTER);
     DayAnswer.Remedy remedy = obstacle.remedy().orElseThrow();
     assertThat(remedy.adjustments())
         .containsExactly(
-            new Adjustment(Adjustment.Kind.EVENING_BEFORE, 4, 18, Adjustment.EVERY_DOUGH),
-            new Adjustment(Adjustment.Kind.STARTER_IN_COLD, 24, 0, Adjustment.EVERY_DOUGH));
+            new Adjustment(Adjustment.Kind.EVENING_BEFORE, 4, 18, Adjustment.EVERY_DOUGH));
     assertThat(remedy.day().plans())
         .hasSize(4)
         .allMatch(each -> each.goodShare() >= DayPlanner.LEAST_GOOD_SHARE);

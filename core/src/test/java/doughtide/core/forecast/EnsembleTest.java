@@ -19,19 +19,20 @@ import org.junit.jupiter.params.provider.ValueSource;
 class EnsembleTest {
   @Test
   void drawsTheSobolSequenceOfCommonsMath() {
-    assertThat(Unknown.values()).hasSize(SobolPoints.DIMENSIONS);
-    SobolPoints ours = new SobolPoints();
+    SobolPoints ours = new SobolPoints(SobolPoints.DIMENSIONS);
     SobolSequenceGenerator theirs = new SobolSequenceGenerator(SobolPoints.DIMENSIONS);
     for (int i = 0; i < 65_536; i++) {
       double[] point = Arrays.stream(ours.next()).mapToDouble(bits -> bits * 0x1p-52).toArray();
       assertThat(point).isEqualTo(theirs.nextVector());
+      int last = SobolPoints.DIMENSIONS - 1;
+      assertThat(SobolPoints.rank(i, last, 0)).isEqualTo(point[last] + 0x1p-53);
     }
   }
 
   @Test
   void shiftsByFixedRandomDigits() {
     Well19937c random = new Well19937c(20_260_301);
-    for (int passedOver = 0; passedOver < 18 * SobolPoints.DIMENSIONS; passedOver++) {
+    for (int passedOver = 0; passedOver < 18 * Unknown.values().length; passedOver++) {
       random.nextLong();
     }
     for (long shift : Ensemble.shift()) {
@@ -69,7 +70,8 @@ class EnsembleTest {
     NormalDistribution normal = new NormalDistribution(null, 0, 1);
     for (int i = 0; i < 4096; i++) {
       double rank = (i + 0.5) / 4096;
-      assertThat(Ensemble.normalScore(rank)).isEqualTo(normal.inverseCumulativeProbability(rank));
+      assertThat(SobolPoints.normalScore(rank))
+          .isEqualTo(normal.inverseCumulativeProbability(rank));
     }
   }
 }

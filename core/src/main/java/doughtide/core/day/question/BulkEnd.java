@@ -35,7 +35,7 @@ public final class BulkEnd extends Value {
   /** Members that look for a shape point: each costs a loaf followed through its proof. */
   private static final int PROOF_MEMBERS = 128;
 
-  private static final int LIKELY_MEMBERS = 8;
+  private static final int LIKELY_MEMBERS = 16;
   private static final double LONGEST_HOURS = 96;
 
   /** Stands for a bulk fermentation that never ends. */

@@ -117,11 +117,11 @@ class LeaveOptionsTest {
   @Test
   void theTubGoesIntoTheColdWhenItSuitsTheDough() {
     LeaveOption young = one(leave(1, 3, 12, NIGHT), LeaveOption.Kind.TUB_IN_COLD).orElseThrow();
-    LeaveOption far = one(leave(6.5, 9.5, 12, NIGHT), LeaveOption.Kind.TUB_IN_COLD).orElseThrow();
+    LeaveOption far = one(leave(8, 11, 14, NIGHT), LeaveOption.Kind.TUB_IN_COLD).orElseThrow();
 
     assertThat(young.tubIntoColdHours().orElseThrow()).isCloseTo(3 - CARRY, within(1e-9));
-    assertThat(far.tubIntoColdHours().orElseThrow()).isCloseTo(6.5, within(1e-9));
-    assertThat(far.shapedHours()).isCloseTo(12 + REST, within(1e-9));
+    assertThat(far.tubIntoColdHours().orElseThrow()).isCloseTo(8, within(1e-9));
+    assertThat(far.shapedHours()).isCloseTo(14 + REST, within(1e-9));
   }
 
   /** A point a few minutes from now or from leaving is as good as now or leaving. */
