@@ -343,6 +343,9 @@ class LearnCommandTest {
     Files.writeString(folder.resolve("roster.csv"), "name;loaves\nAnn;2\n");
     Files.writeString(
         folder.resolve("trial.csv"), "trial,person,hydration,grade\n1,Ann,72%,tears\n");
+    Files.writeString(
+        folder.resolve("logger.csv"),
+        "time,temperature C\n2027-03-06T09:30,25\n2027-03-06T12:00,24\n");
     assertThat(run("learn", ".").refusal()).contains("holds no .csv or .txt file of readings");
     Files.writeString(
         folder.resolve("mon.txt"),
@@ -354,7 +357,7 @@ class LearnCommandTest {
     assertThat(learn.err())
         .isEqualTo(
             "Left out, for no line in it begins a table of readings: './kitchen.txt',"
-                + " './roster.csv', './trial.csv'\n");
+                + " './logger.csv', './roster.csv', './trial.csv'\n");
     assertThat(learn.out()).contains("Learned from 1 bake");
   }
 

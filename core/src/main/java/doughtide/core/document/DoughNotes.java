@@ -62,9 +62,11 @@ public final class DoughNotes {
     return text + (byHeight ? BY_HEIGHT : BY_RISE) + "\n";
   }
 
-  /** Whether a text is one of readings: it has the heading of such a table. */
+  /** Whether a text is one of readings: it has the heading of such a table, not of a logger's. */
   public static boolean hasTable(String text, Vocabulary vocabulary) {
-    return heading(lines(text), vocabulary) >= 0;
+    List<String> lines = lines(text);
+    int heading = heading(lines, vocabulary);
+    return heading >= 0 && !ReadingsColumns.isOfLogger(lines.get(heading), vocabulary);
   }
 
   private static int heading(List<String> lines, Vocabulary vocabulary) {

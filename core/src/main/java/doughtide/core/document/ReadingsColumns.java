@@ -59,6 +59,20 @@ final class ReadingsColumns {
         && vocabulary.meant(Vocabulary.Kind.COLUMN, cell, List.of("time")).isPresent();
   }
 
+  /** Whether a heading is that of a logger's table: times and temperatures, and nothing risen. */
+  static boolean isOfLogger(String heading, Vocabulary vocabulary) {
+    Set<Kind> kinds = EnumSet.noneOf(Kind.class);
+    for (String cell : CsvCells.of(heading, CsvCells.separator(heading))) {
+      Optional<Column> column = known(cell, vocabulary);
+      if (column.isEmpty()) {
+        return false;
+      }
+      kinds.add(column.get().kind());
+    }
+    kinds.remove(Kind.NOTE);
+    return kinds.equals(EnumSet.of(Kind.TIME, Kind.TEMPERATURE));
+  }
+
   /**
    * Reads the heading.
    *
@@ -91,6 +105,15 @@ final class ReadingsColumns {
   }
 
   private static Column column(String cell, Vocabulary vocabulary) {
+    return known(cell, vocabulary)
+        .orElseThrow(
+            () ->
+                new InputException(
+                    "readings.column-unknown",
+                    "the column '" + Shorten.to(cell, 40) + "' is not known: " + LAYOUT));
+  }
+
+  private static Optional<Column> known(String cell, Vocabulary vocabulary) {
     String words = Quantities.clean(cell).toLowerCase(Locale.ROOT).replaceAll("[()\\[\\]_]", " ");
     String name = words.replaceAll(" in ", " ").replaceAll("\\s+", " ").strip();
     String unit = "";
@@ -100,19 +123,14 @@ final class ReadingsColumns {
       name = name.substring(0, space).strip();
     }
     String bare = name;
-    Kind kind =
-        kind(bare)
-            .or(
-                () ->
-                    vocabulary
-                        .key(Vocabulary.Kind.COLUMN, Vocabulary.plain(bare))
-                        .flatMap(ReadingsColumns::kind))
-            .orElseThrow(
-                () ->
-                    new InputException(
-                        "readings.column-unknown",
-                        "the column '" + Shorten.to(cell, 40) + "' is not known: " + LAYOUT));
-    return new Column(kind, unit);
+    String with = unit;
+    return kind(bare)
+        .or(
+            () ->
+                vocabulary
+                    .key(Vocabulary.Kind.COLUMN, Vocabulary.plain(bare))
+                    .flatMap(ReadingsColumns::kind))
+        .map(kind -> new Column(kind, with));
   }
 
   private static Optional<Kind> kind(String key) {

@@ -185,6 +185,12 @@ class DoughNotesTest {
     Vocabulary words = Vocabulary.KEYS_ONLY;
     assertThat(List.of("time;rise %", "a: b\ntime,rise %"))
         .allMatch(text -> DoughNotes.hasTable(text, words));
+    assertThat(List.of("time;ris %;dough temp C", "time;height mm;temp", "time;core temp;temp"))
+        .as("a mistyped column is told of, not left out")
+        .allMatch(text -> DoughNotes.hasTable(text, words));
+    assertThat(List.of("time,temperature C", "Time;Temp (°F)", "\"time\",\"dough temp\",note"))
+        .as("of a logger")
+        .noneMatch(text -> DoughNotes.hasTable(text, words));
     assertThat(List.of("", "room: 19C", "time: 3", "my times"))
         .noneMatch(text -> DoughNotes.hasTable(text, words));
   }
