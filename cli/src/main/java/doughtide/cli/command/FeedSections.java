@@ -30,6 +30,7 @@ import java.util.OptionalInt;
 /** Feeding as an answer. In data and clock times hours count from the first feeding. */
 final class FeedSections {
 
+  private static final double LATE_HOURS = 7.5 / 60; // less is the same to five minutes
   private static final int VERSION = 2;
   private static final double LONGEST_HOURS = 240;
 
@@ -93,7 +94,7 @@ final class FeedSections {
     OptionalDouble ready = plan.readyHours();
     String then = ready.isEmpty() ? "not ready in ten days" : "ready " + in(ready);
     return switch (answer.reach()) {
-      case ON_TIME -> feed + ": " + then + ", in time.";
+      case ON_TIME -> feed + ": " + then + inTime(answer) + why(answer.ratio());
       case NOT_SO_SOON ->
           "That is too soon. The nearest possible: "
               + lower(feed)
@@ -111,6 +112,21 @@ final class FeedSections {
               + " later"
               + kept("cooler");
     };
+  }
+
+  /** In whole parts it may be ripe some minutes later than wanted. */
+  private String inTime(RatioAnswer answer) {
+    double late = plan.readyHours().orElse(0) - answer.wantedHours();
+    return late > LATE_HOURS
+        ? ", " + Words.about(late) + " after the hour you want."
+        : ", in time.";
+  }
+
+  /** Why there is more starter than flour, where there is. */
+  private static String why(FeedRatio ratio) {
+    return ratio.flourPerStarter() < 1
+        ? " More starter than flour, for a thinner feed is ripe too late."
+        : "";
   }
 
   /** How warm or how cool the jar must be, where that is known. */

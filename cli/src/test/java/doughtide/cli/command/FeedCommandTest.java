@@ -196,7 +196,9 @@ class FeedCommandTest {
             "21C");
 
     assertThat(feed.number("wantedHours")).isEqualTo(8);
-    assertThat(feed.text("readyAt")).matches("2027-03-28T06:5[0-9]\\+02:00");
+    // Fed in equal parts, the nearest that bakers feed.
+    assertThat(feed.text("readyAt")).matches("2027-03-28T07:1[0-9]\\+02:00");
+    assertThat(feed.text("answer")).contains("10 min after the hour you want");
     assertThat(feed.text("remarks.0")).contains("the clocks go forward");
   }
 

@@ -19,6 +19,7 @@ public record FeedRatio(double starter, double flour, double water) implements S
   private static final int MOST_STARTER_PARTS = 10;
   private static final double NEAR_FLOUR = 0.1;
   private static final double NEAR_WATER = 0.05;
+  private static final double HALF = 0.5;
 
   /**
    * @throws InputException if a part is outside its range or not a number
@@ -42,8 +43,19 @@ public record FeedRatio(double starter, double flour, double water) implements S
   /**
    * The feed in the fewest whole parts that come near it: flour to starter within a tenth, water to
    * flour within a twentieth (starting values); with ten parts of starter as near as that gets.
+   * Less flour than starter is fed as half of it or as much, whichever is nearer, as bakers do
+   * (common practice, no source).
    */
   public FeedRatio inWholeParts() {
+    double given = flourPerStarter();
+    if (given <= HALF * (1 - NEAR_FLOUR) || given >= 1) {
+      return whole();
+    }
+    double fed = given < (HALF + 1) / 2 ? HALF : 1;
+    return new FeedRatio(1, fed, fed * waterPerFlour()).whole();
+  }
+
+  private FeedRatio whole() {
     for (int kept = 1; kept < MOST_STARTER_PARTS; kept++) {
       double given = Math.rint(kept * flourPerStarter());
       double poured = Math.rint(given * waterPerFlour());

@@ -49,6 +49,19 @@ class FeedRatioTest {
     assertThat(new FeedRatio(2, 10, 8).growth()).isEqualTo(10);
   }
 
+  /** Nobody weighs 5 : 4 : 4. */
+  @Test
+  void lessFlourThanStarterIsHalfOfItOrAsMuch() {
+    for (double flour = 0.46; flour < 0.745; flour += 0.01) {
+      assertThat(new FeedRatio(1, flour, flour).inWholeParts()).isEqualTo(new FeedRatio(2, 1, 1));
+    }
+    for (double flour = 0.755; flour < 1.09; flour += 0.01) {
+      assertThat(new FeedRatio(1, flour, flour).inWholeParts()).isEqualTo(new FeedRatio(1, 1, 1));
+    }
+    assertThat(new FeedRatio(1, 0.8, 0.48).inWholeParts()).isEqualTo(new FeedRatio(5, 5, 3));
+    assertThat(new FeedRatio(1, 0.6, 0.48).inWholeParts()).isEqualTo(new FeedRatio(10, 5, 4));
+  }
+
   @Test
   void threeFiguresSayEnough() {
     assertThat(new FeedRatio(1, 100.4, 10.04).text()).isEqualTo("1:100:10");
