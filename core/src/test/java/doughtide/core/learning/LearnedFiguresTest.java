@@ -249,4 +249,54 @@ class LearnedFiguresTest {
     assertThat(outliers).extracting(Outlier::bake).containsOnly("wild");
     assertThat(outliers).hasSize(1);
   }
+
+  /** What is noted twice in a row under one occasion tells of one starter, not of two. */
+  @Test
+  void bakesOfOneOccasionShareTheirStarter() {
+    Bake one = bake("one", FORMULA, rise(3, 30), rise(4, 75));
+    Bake two = bake("two", FORMULA, rise(3, 31), rise(4, 76));
+    Learned apart = Learner.standard().learn(List.of(one, two));
+    Learned together = Learner.standard().learn(List.of(one.of("friday"), two.of("friday")));
+
+    assertThat(together.belief()).isNotEqualTo(apart.belief());
+    assertThat(together.belief().mean()[0])
+        .as("two evenings are more evidence of a lively starter than one")
+        .isLessThan(apart.belief().mean()[0]);
+    assertThat(apart).asString().startsWith("bakes 2, readings 4, outliers []: ");
+  }
+
+  /** Nobody's jar is known no better than the jars of one baker differ from bake to bake. */
+  @Test
+  void aBakersJarIsKnownBetterThanAStrangers() {
+    LearningPrior prior = LearningPrior.standard();
+    int last = prior.mean().length - 1;
+    Learned none = Learner.standard().learn(List.of());
+    Learned some = Learner.standard().learn(List.of(bake("one", FORMULA, rise(2, 8), rise(4, 75))));
+
+    assertThat(none.jar().deviation())
+        .isCloseTo(
+            Math.hypot(prior.bakerDeviation()[last], prior.bakeDeviation()[last]), within(1e-9));
+    assertThat(some.jar().deviation())
+        .isBetween(prior.bakeDeviation()[last], none.jar().deviation());
+  }
+
+  @Test
+  void bakesAndPriorsAreValues() {
+    Reading sour = new Reading(5, Optional.empty(), OptionalDouble.empty(), OptionalDouble.of(4.2));
+    Bake bake = bake("one", FORMULA, rise(2, 8), rise(4, 75), sour);
+    assertThat(bake.riseReadings()).isEqualTo(2);
+    assertThat(bake.until(4).readings()).hasSize(2);
+    assertThat(bake.until(3.99).readings()).hasSize(1);
+    assertThat(bake.until(1).lastHours()).isZero();
+
+    LearningPrior prior = LearningPrior.standard();
+    double[] mean = prior.mean();
+    LearningPrior same = LearningPrior.of(mean, prior.bakerDeviation(), prior.bakeDeviation());
+    mean[0] = 0.5;
+    LearningPrior other = LearningPrior.of(mean, prior.bakerDeviation(), prior.bakeDeviation());
+    assertThat(same).isEqualTo(prior).isNotEqualTo(other);
+    assertThat(other).asString().startsWith("mean [0.5, ").contains("between bakes [");
+    LearnedStarter starter = Learner.standard().learn(List.of()).starter("1.0");
+    assertThat(starter).asString().startsWith("version 1.0, bakes 0, readings 0, mixers {}: ");
+  }
 }
