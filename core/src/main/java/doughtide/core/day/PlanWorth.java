@@ -7,7 +7,8 @@ import java.util.Comparator;
 import java.util.List;
 
 /**
- * What a plan is worth to a baker, the best first: by its least margin in coarse classes (under a
+ * What a plan is worth to a baker, the best first: what comes right for fewer than one dough in
+ * five comes last, however much time it leaves; by its least margin in coarse classes (under a
  * quarter of an hour, up to an hour, more: both of two plans hold well enough within one, and the
  * fresher bread counts; beside other doughs, where each takes room from the others, half an hour
  * parts the middle one), by fifths of right doughs, by whether a third or two thirds of the hours
@@ -33,7 +34,8 @@ final class PlanWorth implements Comparable<PlanWorth> {
   private static final double LENGTH_COST_HOURS = 0.15; // for each hour over the usual
 
   private static final Comparator<PlanWorth> ORDER =
-      Comparator.comparingLong(PlanWorth::marginSteps)
+      Comparator.comparing(PlanWorth::isSound)
+          .thenComparingLong(PlanWorth::marginSteps)
           .thenComparingLong(PlanWorth::sharesRight)
           .thenComparingLong(PlanWorth::jarSteps)
           .reversed()
@@ -109,6 +111,10 @@ final class PlanWorth implements Comparable<PlanWorth> {
     return (long) Math.floor(goodShare * SHARE_STEPS + 1e-9);
   }
 
+  private boolean isSound() {
+    return sharesRight() > 0 && marginFives() > 0;
+  }
+
   private long jarSteps() {
     return Math.min(2, (long) Math.floor(jarAtBenchShare() * 3 + 1e-9));
   }
@@ -144,6 +150,11 @@ final class PlanWorth implements Comparable<PlanWorth> {
 
   /** What put this before another that is worth less. */
   Choice over(PlanWorth other) {
+    if (isSound() && !other.isSound()) {
+      return other.sharesRight() == 0
+          ? choice(Criterion.RIGHT, goodShare, other.goodShare)
+          : choice(Criterion.MARGIN, marginHours, other.marginHours);
+    }
     if (marginSteps() != other.marginSteps()) {
       return choice(Criterion.MARGIN, marginHours, other.marginHours);
     }

@@ -63,6 +63,17 @@ class PlanWorthTest {
   }
 
   /** A loaf of the morning with 20 minutes before one of the evening before with 35. */
+  /** A plan by which hardly a dough comes right is no plan, and none holds without a minute. */
+  @Test
+  void whatIsSeldomRightOrLeavesNoTimeComesLast() {
+    assertThat(over(worth(FRESH, 0.25, 0.25), worth(FRESH, 1.5, 0.18)))
+        .isEqualTo(new Choice(Criterion.RIGHT, 0.25, 0.18));
+    assertThat(over(worth(FRESH, 0.1, 0.25), worth(FRESH, 0.02, 0.8)).criterion())
+        .isEqualTo(Criterion.MARGIN);
+    assertThat(over(worth(FRESH, 0.5, 0.18), worth(FRESH, 0.02, 0.8)).criterion())
+        .isEqualTo(Criterion.MARGIN);
+  }
+
   @Test
   void freshBreadCountsWhereBothMarginsHold() {
     assertThat(over(worth(FRESH, 20 / 60.0, 0.5), worth(mixedAt(17, 24, 20), 35 / 60.0, 0.5)))
