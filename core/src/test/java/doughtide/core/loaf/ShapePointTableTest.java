@@ -43,7 +43,6 @@ class ShapePointTableTest {
     DoughFormula formula = DoughFormula.builder().hydration(Share.ofPercent(72)).build();
     RiseForecast bulk =
         RiseForecaster.standard()
-            .withMembers(128)
             .forecast(formula, DoughTemperature.steady(Temperature.ofCelsius(celsius)));
     Proof dial = Proof.inCold(Temperature.ofCelsius(4), 12).shaped(shaping);
     Proof measured = dial.withCold(dial.coldPlace().orElseThrow().measured());
