@@ -7,6 +7,7 @@ import static org.assertj.core.api.Assertions.within;
 import doughtide.core.feeding.FeedAmounts;
 import doughtide.core.forecast.Distribution;
 import doughtide.core.forecast.RiseForecast;
+import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.forecast.TimeWindow;
 import doughtide.core.loaf.PieceForm;
 import doughtide.core.loaf.ShapeForecast;
@@ -32,6 +33,9 @@ import org.junit.jupiter.params.provider.MethodSource;
 /** Days are planned once and looked at by several tests. */
 class DayPlannerTest {
   private static final Map<String, DayAnswer> ANSWERS = new ConcurrentHashMap<>();
+
+  /** For what does not hang on how many doughs of the belief weigh a plan. */
+  private static final RiseForecaster FEW = RiseForecaster.standard().withMembers(8);
 
   /**
    * A day and who bakes it.
@@ -290,7 +294,8 @@ class DayPlannerTest {
 
   @Test
   void noFeedAsksForLessStarterThanAScaleShows() {
-    BakeDay day = Weeks.atHome().loaves(1, Mass.ofGrams(400), PieceForm.ROUND).build();
+    BakeDay day =
+        Weeks.atHome().loaves(1, Mass.ofGrams(400), PieceForm.ROUND).forecaster(FEW).build();
     for (DayPlan each : DayPlanner.plan(List.of(day), 1, SearchControl.none()).days()) {
       BakePlan plan = each.plans().get(0);
       assertThat(plan.feedAmounts().starterGrams()).isGreaterThanOrEqualTo(4 - 1e-9);
@@ -304,7 +309,9 @@ class DayPlannerTest {
   void progressGoesUpToOne() {
     List<Double> seen = Collections.synchronizedList(new ArrayList<>());
     DayPlanner.plan(
-        List.of(Weeks.atHome().plans(1).build()), 1, SearchControl.none().withProgress(seen::add));
+        List.of(Weeks.atHome().forecaster(FEW).plans(1).build()),
+        1,
+        SearchControl.none().withProgress(seen::add));
 
     assertThat(seen).isNotEmpty().allMatch(share -> share >= 0 && share <= 1).endsWith(1.0);
   }

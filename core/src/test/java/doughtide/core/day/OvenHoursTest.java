@@ -84,6 +84,24 @@ class OvenHoursTest {
     assertThat(OvenRoom.isEnough(List.of(day(10, 30.4, 40), late))).isTrue();
   }
 
+  /** Five loads without a pause and five minutes to unload, 4:15; one bakes while nobody is in. */
+  @Test
+  void allLoadsOfADoughAreBakedInOneStay() {
+    assertThat(OvenRoom.hasPlaceFor(day(10, 30, 34.3))).isTrue();
+    assertThat(OvenRoom.hasPlaceFor(day(10, 30, 34.2))).isFalse();
+    assertThat(OvenRoom.hasPlaceFor(day(10, 20, 22, 30, 32.6))).isFalse();
+    assertThat(OvenRoom.hasPlaceFor(day(10, 30, 32, 32.7, 34.4))).isTrue();
+    assertThat(OvenRoom.hasPlaceFor(day(10, 30, 32, 32.8, 34.4))).isFalse();
+  }
+
+  @Test
+  void itsLoadsAreBakedInTimeAndNotTooLongBefore() {
+    assertThat(OvenRoom.hasPlaceFor(day(10, 30.3, 40))).isTrue();
+    assertThat(OvenRoom.hasPlaceFor(day(10, 30.4, 40))).isFalse();
+    assertThat(OvenRoom.hasPlaceFor(day(2, 10, 22.6))).isTrue();
+    assertThat(OvenRoom.hasPlaceFor(day(2, 10, 22.5))).isFalse();
+  }
+
   @Test
   void theLongestDelayIsTheLastOfTheGridThatIsGood() {
     assertThat(StepMargin.longest(1, late -> late < 0.45)).isCloseTo(5 / 12.0, within(1e-9));
@@ -91,5 +109,7 @@ class OvenHoursTest {
     assertThat(StepMargin.longest(1, late -> false)).isZero();
     assertThat(StepMargin.longest(0.52, late -> true)).isCloseTo(0.5, within(1e-9));
     assertThat(StepMargin.longest(0.5, late -> true)).isCloseTo(5 / 12.0, within(1e-9));
+    assertThat(StepMargin.longest(6, 0.5, late -> late < 4)).isGreaterThanOrEqualTo(0.5);
+    assertThat(StepMargin.longest(6, 0.5, late -> late < 0.3)).isCloseTo(0.25, within(1e-9));
   }
 }

@@ -86,6 +86,17 @@ class PlanWeigherTest {
     MarginsTest.check("night worker", plan);
   }
 
+  /** What ranks a plan is the least of the margins that are told of it. */
+  @Test
+  void theLeastMarginIsFoundAlone() {
+    for (DayModel model : List.of(AT_HOME, AT_WORK)) {
+      PlanWeigher.Weighing weighing = weigher(model).weighing(model == AT_HOME ? ROOM : COLD);
+      assertThat(weighing.leastMarginHours())
+          .isEqualTo(weighing.weighed().marginHours())
+          .isPositive();
+    }
+  }
+
   /** What is asked quickly agrees with what is counted to the end. */
   @Test
   void aPlanIsGoodWhereAsManyDoughsComeRight() {

@@ -20,7 +20,8 @@ class SmallestChangeTest {
   }
 
   private static boolean isPossible(int hands, BakeDay... doughs) {
-    return !DayPlanner.plan(List.of(doughs), hands, SearchControl.none()).days().isEmpty();
+    SearchControl plansAlone = SearchControl.none().withoutChange();
+    return !DayPlanner.plan(List.of(doughs), hands, plansAlone).days().isEmpty();
   }
 
   private static BakeDay longer(BakeDay day, double hours) {
@@ -55,6 +56,16 @@ class SmallestChangeTest {
     assertThat(isPossible(1, longer)).isTrue();
     double less = change.value() > 2 ? 2 : change.value() - 0.5;
     assertThat(isPossible(1, longer(day, less))).isFalse();
+  }
+
+  @Test
+  void whoAsksForPlansAloneIsToldNoChange() {
+    DayAnswer answer =
+        DayPlanner.plan(
+            List.of(Weeks.hardlyEver().build()), 1, SearchControl.none().withoutChange());
+
+    assertThat(answer.complete()).isTrue();
+    assertThat(answer.obstacle().orElseThrow().remedy()).isEmpty();
   }
 
   @Test
