@@ -108,14 +108,6 @@ class SmallDayTest {
         .hasMessageContaining("doughs 0");
   }
 
-  @Test
-  void aStoppedSearchSaysSo() {
-    DayAnswer stopped =
-        DayPlanner.plan(List.of(DOUGH), 1, SearchControl.none().stoppingWhen(() -> true));
-    assertThat(stopped.complete()).isFalse();
-    assertThat(stopped.days()).isEmpty();
-  }
-
   private static DayAnswer.Obstacle obstacle(int hands, BakeDay... doughs) {
     DayAnswer answer = plan(hands, doughs);
     assertThat(answer.days()).isEmpty();
