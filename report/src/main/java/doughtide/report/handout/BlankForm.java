@@ -27,6 +27,7 @@ import java.util.Optional;
  * @param fields what to fill in once
  * @param tables one or more; the last is filled in line by line
  * @param cautions those that apply
+ * @param spareLines of the last table, which are left out where the page would else take two sides
  */
 @Internal
 public record BlankForm(
@@ -34,7 +35,8 @@ public record BlankForm(
     List<String> explanation,
     List<String> fields,
     List<Table> tables,
-    List<String> cautions)
+    List<String> cautions,
+    int spareLines)
     implements Handout {
 
   /** Copies the lists. */
@@ -97,7 +99,8 @@ public record BlankForm(
                     new TypedWords(words).columns("trial", "person", "hydration", "grade")))),
         List.of(words.say("bowl.conditions")),
         List.of(grades, new Table(columns, rows)),
-        List.of(words.say("caution.rawDough") + " " + words.say("caution.allergens")));
+        List.of(words.say("caution.rawDough") + " " + words.say("caution.allergens")),
+        0);
   }
 
   private static List<String> row(Words words, BowlPlan.Bowl bowl, Scale scale) {
@@ -114,11 +117,23 @@ public record BlankForm(
 
   @Override
   public List<Page> pages(PageFormat format, Words words, LocalDate date) {
+    List<Page> whole = pages(format, words, date, 0);
+    for (int left = 1; left <= spareLines && whole.size() > 1; left++) {
+      List<Page> shorter = pages(format, words, date, left);
+      if (shorter.size() < whole.size()) {
+        return shorter;
+      }
+    }
+    return whole;
+  }
+
+  private List<Page> pages(PageFormat format, Words words, LocalDate date, int leftOut) {
     Page page = new Page(format, words, title, date);
     explanation.forEach(page::paragraph);
     tables.subList(0, tables.size() - 1).forEach(page::table);
     fields.forEach(page::writingLine);
-    page.table(tables.get(tables.size() - 1));
+    Table last = tables.get(tables.size() - 1);
+    page.table(new Table(last.columns(), last.rows().subList(0, last.rows().size() - leftOut)));
     cautions.forEach(page::caution);
     page.writingRoom(words.say("sheet.notes"), 0);
     return page.sides();

@@ -36,7 +36,8 @@ final class ReadingsLogContent {
             words.say("log.typed", Map.of("columns", typed.columns(COLUMNS)))),
         List.of(),
         List.of(head(), readings(lines)),
-        List.of(words.say("caution.jar") + " " + words.say("caution.rawDough")));
+        List.of(words.say("caution.jar") + " " + words.say("caution.rawDough")),
+        0);
   }
 
   private Table head() {

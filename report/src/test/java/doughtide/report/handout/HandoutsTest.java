@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import doughtide.core.dough.DoughFormula;
+import doughtide.core.dough.Flour;
 import doughtide.core.dough.FlourClass;
 import doughtide.core.dough.Starter;
 import doughtide.core.loaf.Proof;
@@ -120,6 +121,33 @@ class HandoutsTest {
                       Starter.ripe(), FlourClass.WHITE.flour(), Temperature.ofCelsius(24), fedAt)
                   .pages(PageFormat.a4(), words, Samples.DATE))
           .hasSize(1);
+    }
+  }
+
+  /** With flours whose names take lines the table may go over, and the caution goes with it. */
+  @ParameterizedTest
+  @EnumSource
+  void theCautionOfAFirstEveningNeverStandsAloneOnASide(Language language) throws IOException {
+    Words words = Words.in(language);
+    Flour two =
+        Flour.mix(
+            List.of(
+                new Flour.Part(FlourClass.WHITE.flour(), Share.ofPercent(80)),
+                new Flour.Part(FlourClass.WHOLEMEAL_WHEAT.flour(), Share.ofPercent(20))));
+    Handout evening =
+        ComputedPages.handouts(words)
+            .firstEvening(Starter.ripe(), two, Temperature.ofCelsius(24), Optional.empty());
+    for (PageFormat format :
+        List.of(
+            PageFormat.a4(),
+            new PageFormat(
+                PaperSize.LETTER, PageFormat.Orientation.UPRIGHT, PageFormat.TextSize.STANDARD))) {
+      try (PDDocument document = Loader.loadPDF(evening.bytes(format, words, Samples.DATE))) {
+        PDFTextStripper last = new PDFTextStripper();
+        last.setStartPage(document.getNumberOfPages());
+        assertThat(last.getText(document).replaceAll("[\\s\u00a0]+", " "))
+            .contains(words.say("evening.jar") + " 2 " + words.say("evening.jar") + " 3");
+      }
     }
   }
 
