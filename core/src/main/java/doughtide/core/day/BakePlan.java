@@ -225,9 +225,17 @@ public final class BakePlan {
     return new Rise(draft.shapeRise());
   }
 
-  /** {@return when the jar is there: one dough in ten before, half, nine in ten} */
+  /**
+   * {@return when the jar is there: one dough in ten before, half, nine in ten; one hour alone
+   * where the dough is shaped already}
+   */
   public TimeWindow shapeWindow() {
     return weighed.shape();
+  }
+
+  /** {@return whether the dough is shaped already, as it may be in the rest of a day} */
+  public boolean isShaped() {
+    return shapeWindow().widthHours().orElse(1) == 0;
   }
 
   /**

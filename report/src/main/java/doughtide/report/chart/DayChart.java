@@ -94,30 +94,36 @@ public final class DayChart {
     List<String> said = new ArrayList<>();
     for (int i = 0; i < day.plans().size(); i++) {
       BakePlan plan = day.plans().get(i);
-      String shaped =
-          new ShapeWords(words)
-              .answer(words.dayAndClock(clock(plan.bulkEndHour())), plan.shapeRise().percent());
       String whose = isOneDough() ? "" : names.get(i) + " – ";
-      said.add(whose + shaped + " " + oven(plan.ovenHour()));
+      said.add(whose + (plan.isShaped() ? "" : toShape(plan)) + oven(plan.ovenHour()));
     }
     return said;
   }
 
-  /** The same of several doughs in few words, in the order of the clock, and the first oven. */
+  private String toShape(BakePlan plan) {
+    ZonedDateTime time = clock(plan.bulkEndHour());
+    return new ShapeWords(words).answer(words.dayAndClock(time), plan.shapeRise().percent()) + " ";
+  }
+
+  /**
+   * The same of several doughs in few words, in the order of the clock, and the first oven; what is
+   * shaped is left out.
+   */
   private List<String> lead() {
     List<Integer> order =
         IntStream.range(0, names.size())
             .boxed()
+            .filter(each -> !day.plans().get(each).isShaped())
             .sorted(Comparator.comparingDouble(each -> day.plans().get(each).bulkEndHour()))
             .toList();
     String shaped =
-        names.size() > MOST_WITH_JAR
+        order.size() > MOST_WITH_JAR
             ? order.stream()
                 .map(each -> names.get(each) + " " + shapeTime(each))
                 .collect(joining(", ", words.say("day.shape") + " – ", "."))
             : order.stream().map(this::shaped).collect(joining(" "));
     double oven = day.loads().stream().mapToDouble(OvenLoad::fromHour).min().orElseThrow();
-    return List.of(shaped + " " + oven(oven));
+    return List.of((shaped + " " + oven(oven)).strip());
   }
 
   private String shapeTime(int dough) {
@@ -156,7 +162,11 @@ public final class DayChart {
       lane("day.bulkCold", ChartPicture.Fill.COLD, cold, out);
       bulk = out;
     }
-    laneWithWindow("day.bulk", bulk, plan.bulkEndHour(), plan.shapeWindow());
+    if (plan.isShaped()) {
+      lane("day.bulk", ChartPicture.Fill.DOTTED, bulk, plan.bulkEndHour());
+    } else {
+      laneWithWindow("day.bulk", bulk, plan.bulkEndHour(), plan.shapeWindow());
+    }
     lane("day.shape", ChartPicture.Fill.DOTTED, plan.bulkEndHour(), plan.basketHour());
     double carried = intoCold(plan, 0);
     if (carried > plan.basketHour() + SHORTEST_BAR_HOURS) {

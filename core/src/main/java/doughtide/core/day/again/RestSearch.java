@@ -10,6 +10,7 @@ import doughtide.core.day.ProofKind;
 import doughtide.core.day.StepMargin;
 import doughtide.core.day.Taken;
 import doughtide.core.forecast.RiseForecast;
+import doughtide.core.forecast.TimeWindow;
 import doughtide.core.loaf.LoafLimits;
 import doughtide.core.loaf.LoafModel;
 import doughtide.core.loaf.LoafScores;
@@ -262,9 +263,15 @@ final class RestSearch {
             way.ovenHour(),
             Rise.ofPercent(rise));
     BakePlan.Weighed weighed =
-        new BakePlan.Weighed(
-            way.goodShare(), bulk.hoursToRise(begun.shapeRise()).plus(mixed), margins(way));
+        new BakePlan.Weighed(way.goodShare(), shapeWindow(begun.shapeRise()), margins(way));
     return BakePlan.of(day, begun, weighed);
+  }
+
+  /** When the jar shows a rise; the hour of dividing alone once that is over. */
+  private TimeWindow shapeWindow(Rise rise) {
+    return slipped.shapedHour().isPresent()
+        ? TimeWindow.of(slipped.shapedHour().stream().toArray())
+        : bulk.hoursToRise(rise).plus(slipped.route().mixHour());
   }
 
   /** What is still to be done of a dough, and what of it was done from shaping on. */
