@@ -351,10 +351,6 @@ class BakeDayAgainTest {
     String[] shaped = {"--did", "shape 19:30", "--chart", "again.svg"};
     CliRun again = again("first.json", "2027-03-13T20:40", shaped);
     write("second.json", again);
-    String jar = "plans.0.doughs.0.jar.clock";
-    for (String end : List.of("Early", "Likely", "Late")) {
-      assertThat(JsonAnswer.of(again).text(jar + end)).isEqualTo("2027-03-13T19:30+01:00");
-    }
     assertThat(Files.readString(folder.resolve("again.svg")))
         .contains("Oven Sun")
         .doesNotContain("Shape about");
