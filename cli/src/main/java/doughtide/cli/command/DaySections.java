@@ -117,7 +117,7 @@ final class DaySections {
   private void additions(Section.Builder body) {
     List<Warning> warnings =
         options.doughs().stream()
-            .flatMap(dough -> DoughWarnings.ofAdditions(dough.dough()).stream())
+            .flatMap(dough -> DoughWarnings.ofContents(dough.dough()).stream())
             .distinct()
             .toList();
     if (!warnings.isEmpty()) {

@@ -270,7 +270,7 @@ final class WaterSections {
   /** What the model does not cover of what is kneaded in. */
   private void additions() {
     List<String> said =
-        DoughWarnings.ofAdditions(options.formula()).stream()
+        DoughWarnings.ofContents(options.formula()).stream()
             .map(each -> Advice.english(each).sentences())
             .toList();
     if (!said.isEmpty()) {

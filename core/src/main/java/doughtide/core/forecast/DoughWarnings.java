@@ -21,6 +21,14 @@ public final class DoughWarnings {
   private static final double MUCH_SALT = 0.03;
   private static final double MOSTLY = 0.5; // starting value
 
+  /** All water over all flour above which a dough of wheat pours (common practice, no source). */
+  private static final double POURS = 0.95;
+
+  /** The same of flour with the bran in it, which drinks more (common practice, no source). */
+  private static final double POURS_WITH_BRAN = 1.05;
+
+  private static final double MUCH_BRAN = 0.06; // fibre over flour, as for folds
+
   private DoughWarnings() {}
 
   static List<Warning> of(DoughFormula formula) {
@@ -40,8 +48,15 @@ public final class DoughWarnings {
     if (rye > MOSTLY && salt > 0) { // without salt it is a starter just fed
       warnings.add(Warning.Kind.RYE.with(Math.rint(rye * 1000) / 10));
     }
-    warnings.addAll(ofAdditions(formula));
+    warnings.addAll(ofContents(formula));
     return warnings;
+  }
+
+  private static boolean pours(DoughFormula formula) {
+    Flour flour = formula.flour();
+    double limit = flour.composition().fibre() > MUCH_BRAN ? POURS_WITH_BRAN : POURS;
+    boolean isDough = formula.salt().fraction() > 0; // else it is a starter just fed
+    return isDough && flour.gluten() > MOSTLY && formula.hydration().fraction() > limit + 1e-9;
   }
 
   private static double rye(Flour flour) {
@@ -52,9 +67,14 @@ public final class DoughWarnings {
         .sum();
   }
 
-  /** What is not modelled of what a dough holds beside flour, water, starter and salt. */
-  public static List<Warning> ofAdditions(DoughFormula formula) {
+  /**
+   * That it pours, and what is not modelled of what it holds beside flour, water, starter and salt.
+   */
+  public static List<Warning> ofContents(DoughFormula formula) {
     List<Warning> warnings = new ArrayList<>();
+    if (pours(formula)) {
+      warnings.add(Warning.Kind.POURS.with(Math.rint(formula.hydration().percent() * 10) / 10));
+    }
     if (!formula.additions().inclusions().isEmpty()) {
       double share = DoughProperties.of(formula).inertVolumeShare();
       warnings.add(Warning.Kind.INCLUSIONS.with(Math.rint(share * 1000) / 10));

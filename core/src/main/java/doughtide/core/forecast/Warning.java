@@ -58,6 +58,8 @@ public record Warning(Kind kind, Map<String, Double> numbers) implements Seriali
     UNUSUAL_SALT("percent", "lowPercent", "highPercent"),
     /** Most of the flour is rye, of which few doughs were measured. */
     RYE("percent"),
+    /** A dough of wheat is so wet that it pours. */
+    POURS("percent"),
     /** Part of the dough's volume does not ferment. */
     INCLUSIONS("percent"),
     /** What sugar does is not modelled; its share of all flour. */

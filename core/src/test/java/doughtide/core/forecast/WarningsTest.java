@@ -121,6 +121,29 @@ class WarningsTest {
     assertThat(DoughWarnings.of(DoughFormula.feed(Starter.ripe(), 1, 5, 5, rye))).isEmpty();
   }
 
+  @ParameterizedTest
+  @CsvSource({
+    "WHITE, 95, 2, false",
+    "WHITE, 95.5, 2, true",
+    "STRONG_WHITE, 110, 2, true",
+    "WHOLEMEAL_WHEAT, 104, 2, false",
+    "WHOLEMEAL_WHEAT, 106, 2, true",
+    "RYE, 120, 2, false",
+    "WHITE, 150, 0, false"
+  })
+  void aDoughOfWheatThatPoursIsNamedAndAStarterIsNot(
+      FlourClass flour, double hydration, double salt, boolean named) {
+    DoughFormula formula =
+        DoughFormula.builder()
+            .flour(flour.flour())
+            .hydration(Share.ofPercent(hydration))
+            .salt(Share.ofPercent(salt))
+            .build();
+
+    assertThat(DoughWarnings.ofContents(formula))
+        .isEqualTo(named ? List.of(Warning.Kind.POURS.with(hydration)) : List.of());
+  }
+
   @Test
   void starterThatIsNotRipeIsNamed() {
     for (StarterCondition condition : StarterCondition.values()) {
