@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import doughtide.core.dough.DoughFormula;
+import doughtide.core.forecast.Distribution;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
 import doughtide.core.forecast.Warning;
@@ -15,6 +16,8 @@ import doughtide.core.rise.PieceCurve;
 import doughtide.core.rise.RiseCurve;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.function.IntToDoubleFunction;
+import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
 /** What a forecaster of shape points allows, and what it says of a night, with few loaves. */
@@ -113,6 +116,58 @@ class ShapeForecasterLimitsTest {
     assertThat(tooFar(shape, warmer - 0.5, 0)).isLessThan(before + 2);
     Proof room = Proof.inRoom(Temperature.ofCelsius(24), 2).withTarget(TARGET);
     assertThat(forecaster(room).forecast().spoils().warmerCelsius()).isEmpty();
+  }
+
+  private static double percentAtOven(int member, double from) {
+    return LoafModel.of(BULK.formula(), NIGHT, LoafSettings.SEARCH)
+        .riseAtEnd(BULK.curves().get(member), from, LoafScores.of(member), 12)
+        .percent();
+  }
+
+  private static double median(IntToDoubleFunction value) {
+    return Distribution.of(IntStream.range(0, 16).mapToDouble(value).toArray())
+        .quantile(0.5)
+        .orElseThrow();
+  }
+
+  /** Each loaf is shaped when its jar shows the likely rise, or all of them at one hour. */
+  @Test
+  void aNightTellsWhatTheLoavesOfAllMembersAreAtTheOven() {
+    Rise jar = Rise.ofPercent(BULK.likelyPercentAt(4));
+    double byJar =
+        median(i -> percentAtOven(i, BULK.curves().get(i).hoursToRise(jar).orElseThrow() + REST));
+    double byClock = median(i -> percentAtOven(i, 4 + REST));
+    ShapeForecast.Night shown = forecaster(NIGHT).nightIfShapedAt(4).orElseThrow();
+    ShapeForecast.Night clock = forecaster(NIGHT).nightIfShapedByClock(4).orElseThrow();
+
+    assertThat(shown.riseAtBake().likely().orElseThrow()).isCloseTo(byJar, within(0.5));
+    assertThat(clock.riseAtBake().likely().orElseThrow()).isCloseTo(byClock, within(0.5));
+    assertThat(shown.ovenHours()).isCloseTo(4 + REST + 12, within(1e-9));
+    assertThat(shown.coldFromHours()).hasValue(4 + REST);
+    int typical = 0;
+    double least = Double.POSITIVE_INFINITY;
+    for (int i = 0; i < 16; i++) {
+      double off =
+          Math.abs(BULK.curves().get(i).riseAt(4).percent() - jar.percent())
+              + Math.abs(percentAtOven(i, 4 + REST) - byJar);
+      typical = off < least ? i : typical;
+      least = Math.min(off, least);
+    }
+    assertThat(shown.bulk())
+        .as("the jar and the loaf that are likely")
+        .isSameAs(BULK.curves().get(typical));
+    assertThat(shown.scores()).isEqualTo(LoafScores.of(typical));
+    double warm =
+        LoafModel.of(BULK.formula(), NIGHT, LoafSettings.SEARCH)
+            .warmer(2)
+            .riseAtEnd(shown.bulk(), 4 + REST, shown.scores(), 12)
+            .percent();
+    assertThat(shown.warmer().orElseThrow().riseAtBakePercent()).isCloseTo(warm, within(0.5));
+    ShapeForecast shape = forecaster(NIGHT).forecast();
+    assertThat(forecaster(NIGHT).stages(shape)).isPresent();
+    assertThat(shape.loafRise().likely().orElseThrow())
+        .as("hands take some of it")
+        .isBetween(0.5 * shape.rise().likely().orElseThrow(), shape.rise().likely().orElseThrow());
   }
 
   private static List<Warning.Kind> said(Proof proof, double bulkEnd) {

@@ -1,15 +1,18 @@
 package doughtide.core.loaf;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.assertThatThrownBy;
 import static org.assertj.core.api.Assertions.within;
 
 import doughtide.core.dough.DoughFormula;
+import doughtide.core.quantity.InnerFault;
 import doughtide.core.quantity.Rise;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.DoughTemperature;
 import doughtide.core.rise.PieceCurve;
 import doughtide.core.rise.RiseCurve;
 import doughtide.core.rise.RiseModel;
+import java.util.OptionalDouble;
 import org.junit.jupiter.api.Test;
 
 /** Between which hours one dough is shaped right, against its loaf followed to the oven. */
@@ -105,5 +108,20 @@ class StageSearchTest {
     ShapeStages until = stages(soon, LONG, shapePoint(soon));
     assertThat(until.pastBest().orElseThrow())
         .isCloseTo(oven - Proof.USUAL_REST_HOURS, within(WITHIN_HOURS));
+  }
+
+  /** All at one hour is in order, and never too late is. */
+  @Test
+  void stagesAreInOrder() {
+    OptionalDouble never = OptionalDouble.empty();
+    OptionalDouble three = OptionalDouble.of(3);
+    OptionalDouble four = OptionalDouble.of(4);
+    assertThat(new ShapeStages(3, three, three).pastBest()).hasValue(3);
+    assertThat(new ShapeStages(0, never, never).rightUntil()).isEmpty();
+    assertThat(new ShapeStages(3, never, four).pastBest()).hasValue(4);
+    assertThatThrownBy(() -> new ShapeStages(-0.1, three, four)).isInstanceOf(InnerFault.class);
+    assertThatThrownBy(() -> new ShapeStages(3.1, three, four)).isInstanceOf(InnerFault.class);
+    assertThatThrownBy(() -> new ShapeStages(3.1, never, three)).isInstanceOf(InnerFault.class);
+    assertThatThrownBy(() -> new ShapeStages(1, four, three)).isInstanceOf(InnerFault.class);
   }
 }
