@@ -5,6 +5,7 @@ import static org.assertj.core.api.Assertions.within;
 
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.FlourClass;
+import doughtide.core.kinetics.AcidBuffer;
 import doughtide.core.quantity.Share;
 import org.junit.jupiter.api.Test;
 
@@ -151,6 +152,41 @@ class RiseDynamicsTest {
     double[] start = dynamics.startState();
     double rest = 1 - dynamics.gasShare(REFERENCE, start);
     return 1 - rest / (1 + dynamics.fullRise(state));
+  }
+
+  /**
+   * Much water loosens gluten: half of what it can at 90 %, and in rye, without gluten, nothing.
+   */
+  @Test
+  void waterLowersTheHeightThatADoughHolds() {
+    for (FlourClass kind : new FlourClass[] {FlourClass.WHITE, FlourClass.RYE}) {
+      double drop = PARAMETERS.retention().slackDrop() * kind.flour().gluten();
+      for (double percent : new double[] {60, 90, 100}) {
+        DoughFormula dough =
+            DOUGH.toBuilder().flour(kind.flour()).hydration(Share.ofPercent(percent)).build();
+        RiseDynamics dynamics = dynamics(dough);
+        double slack = 1 / (1 + Math.exp(-(percent / 100 - 0.9) / 0.06));
+        double[] state = dynamics.startState();
+        state[RiseDynamics.ACID] = 0;
+        assertThat(fullShare(dynamics, state))
+            .isCloseTo(kind.flour().retention() - drop * slack, within(1e-9));
+      }
+    }
+  }
+
+  /** Salt in the water stops bacteria by the third power of its part of what they stand. */
+  @Test
+  void saltSlowsTheBacteria() {
+    DoughFormula plain = DOUGH.toBuilder().salt(Share.ofPercent(0)).build();
+    double water = plain.hydration().fraction() + plain.flour().composition().moisture();
+    double part = 0.02 / water / PARAMETERS.growth().bacteriaSaltLimit();
+    DoughFormula salted = plain.toBuilder().salt(Share.ofPercent(2)).build();
+    double ratio = bacteriaRate(dynamics(salted), 5.25) / bacteriaRate(dynamics(plain), 5.25);
+
+    assertThat(ratio).isCloseTo(1 - part * part * part, within(1e-6));
+    double[] start = dynamics(DOUGH).startState();
+    double own = AcidBuffer.of(DOUGH.starter().flour()).acidAt(3.9);
+    assertThat(start[RiseDynamics.ACID]).isCloseTo(DOUGH.prefermentedFlour() * own, within(1e-12));
   }
 
   /** Bacteria grow best at pH 5.25, not at all at 3.8 and 6.7, at the mean of the two by Rosso. */
