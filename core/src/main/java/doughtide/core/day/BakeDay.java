@@ -565,8 +565,8 @@ public final class BakeDay extends Value {
     /**
      * Belief and parameters, for example a learned starter.
      *
-     * @param value belief, parameters and number of members: up to 512 of them find when a dough is
-     *     shaped, up to 64 weigh a plan
+     * @param value belief, parameters and number of members: with fewer than 64 plans are found
+     *     sooner and their figures are coarser; more make no difference
      * @return this builder
      */
     public Builder forecaster(RiseForecaster value) {

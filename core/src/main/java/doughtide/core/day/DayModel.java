@@ -99,13 +99,19 @@ final class DayModel {
 
   /** So many members of the belief; no more than the forecaster of the day has. */
   List<Unknowns> members(int most) {
-    return forecaster(most).ensemble().members();
+    int number = Math.min(most, day.forecaster().ensemble().size());
+    return day.forecaster().withMembers(number).ensemble().members();
   }
 
-  /** Of so many members, or of its own where they are fewer. */
-  RiseForecaster forecaster(int most) {
+  /**
+   * What finds the shape point that is printed: always of as many members, unless the forecaster of
+   * the day has fewer than weigh a plan.
+   */
+  RiseForecaster printing() {
     RiseForecaster own = day.forecaster();
-    return own.withMembers(Math.min(most, own.ensemble().size()));
+    return own.ensemble().size() < DoughCandidates.MEMBERS
+        ? own
+        : own.withMembers(DoughCandidates.POINT_MEMBERS);
   }
 
   /** Unknowns of a dough that stands for all: the middle of the belief is no median. */

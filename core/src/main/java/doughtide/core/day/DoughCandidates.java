@@ -28,7 +28,7 @@ final class DoughCandidates {
   /** Members that weigh the last plans, where the forecaster of the day has as many. */
   static final int MEMBERS = 64;
 
-  /** Members, at most, that find the shape point of the last plans, which is printed. */
+  /** Members that find the shape point of the last plans, which is printed. */
   static final int POINT_MEMBERS = Ensemble.USUAL_SIZE;
 
   private static final int FEW_MEMBERS = 16;

@@ -164,7 +164,7 @@ final class ShapePoint {
 
   private RiseForecast bulk(BakeRoute route, double hours) {
     return model
-        .forecaster(DoughCandidates.POINT_MEMBERS)
+        .printing()
         .keepingCurves()
         .forecast(day().dough(route.starterPercent()), model.temperature(route), hours);
   }
