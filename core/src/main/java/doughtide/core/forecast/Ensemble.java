@@ -60,11 +60,10 @@ public final class Ensemble {
   public static Ensemble of(Belief belief, List<RateCurves> curves, int size) {
     checkSize(size);
     CurveDraw draw = new CurveDraw(belief, curves);
-    SobolPoints sobol = new SobolPoints(DIMENSIONS);
     List<Unknowns> members = new ArrayList<>(size);
     double[][] ranks = new double[DIMENSIONS][size];
     for (int m = 0; m < size; m++) {
-      double[] point = shifted(sobol.next());
+      double[] point = point(m);
       double[] normal = new double[Belief.SIZE];
       for (int i = 0; i < Belief.SIZE; i++) {
         normal[i] = SobolPoints.normalScore(point[i]);
@@ -156,12 +155,12 @@ public final class Ensemble {
     return SHIFT.clone();
   }
 
-  private static double[] shifted(long[] point) {
-    double[] moved = new double[DIMENSIONS];
+  private static double[] point(int number) {
+    double[] ranks = new double[DIMENSIONS];
     for (int i = 0; i < DIMENSIONS; i++) {
-      moved[i] = SobolPoints.shifted(point[i], SHIFT[i]);
+      ranks[i] = SobolPoints.rank(number, i, SHIFT[i]);
     }
-    return moved;
+    return ranks;
   }
 
   /** The draws. */

@@ -36,17 +36,7 @@ public final class SobolPoints {
 
   private static final long[][] DIRECTIONS = directions();
 
-  private final long[] point;
-  private long drawn;
-
-  /**
-   * Starts at the origin.
-   *
-   * @param dimensions the first so many, 1…12
-   */
-  SobolPoints(int dimensions) {
-    point = new long[dimensions];
-  }
+  private SobolPoints() {}
 
   private static long[][] directions() {
     long[][] made = new long[DIMENSIONS][];
@@ -77,23 +67,9 @@ public final class SobolPoints {
   }
 
   /**
-   * The next point, each coordinate times 2^52; the first is the origin. Overwritten by the next.
-   */
-  long[] next() {
-    if (drawn > 0) {
-      int changed = Long.numberOfTrailingZeros(drawn); // the order of Gray's code
-      for (int d = 0; d < point.length; d++) {
-        point[d] ^= DIRECTIONS[d][changed];
-      }
-    }
-    drawn++;
-    return point;
-  }
-
-  /**
    * One coordinate of one point under a digital shift.
    *
-   * @param number of the point in the order of {@link #next}, from 0
+   * @param number of the point in the order of Gray's code, from 0
    * @param dimension 0…11
    * @param shift 52 binary digits
    * @return inside 0…1
@@ -103,11 +79,6 @@ public final class SobolPoints {
     for (int left = number ^ (number >>> 1); left != 0; left &= left - 1) {
       coordinate ^= DIRECTIONS[dimension][Integer.numberOfTrailingZeros(left)];
     }
-    return shifted(coordinate, shift);
-  }
-
-  /** A coordinate times 2^52 under a digital shift, inside 0…1. */
-  static double shifted(long coordinate, long shift) {
     return ((coordinate ^ shift) + 0.5) / TWO_TO_BITS;
   }
 
