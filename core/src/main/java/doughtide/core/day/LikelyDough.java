@@ -97,9 +97,19 @@ final class LikelyDough {
   private synchronized OptionalDouble forFullHours(int ovenHours) {
     int first = (int) Math.ceil(low + DraftSearch.SHORTEST_COLD_HOURS);
     while (first + forFullHours.size() <= ovenHours) {
-      forFullHours.add(findForCold(first + forFullHours.size(), carriedOn(forFullHours)));
+      forFullHours.add(
+          isTooLong(forFullHours)
+              ? OptionalDouble.empty()
+              : findForCold(first + forFullHours.size(), carriedOn(forFullHours)));
     }
     return ovenHours < first ? OptionalDouble.empty() : forFullHours.get(ovenHours - first);
+  }
+
+  /** A night that is too long though a shorter one was not: so is each that is longer. */
+  private static boolean isTooLong(List<OptionalDouble> found) {
+    return !found.isEmpty()
+        && found.get(found.size() - 1).isEmpty()
+        && found.stream().anyMatch(OptionalDouble::isPresent);
   }
 
   /** What comes next in a line through the last two. */
@@ -113,11 +123,11 @@ final class LikelyDough {
     return OptionalDouble.of(2 * here - before);
   }
 
+  /** Without a guess the latest hour is tried first: most of such nights are too short for it. */
   private OptionalDouble findForCold(double ovenHours, OptionalDouble guess) {
     double from = Math.max(low, ovenHours - DraftSearch.LONGEST_COLD_HOURS);
     double to = Math.min(high, ovenHours - DraftSearch.SHORTEST_COLD_HOURS);
-    double usual = from + 0.6 * (to - from);
-    return find(from, to, guess.orElse(usual), ProofKind.COLD, x -> ovenHours);
+    return find(from, to, guess.orElse(to), ProofKind.COLD, x -> ovenHours);
   }
 
   /** When it is shaped for a proof of so many hours in the room, if that can be. */

@@ -38,6 +38,9 @@ final class ShapeHour {
     if (Math.abs(f) < RISE_ACCURACY) {
       return OptionalDouble.of(x);
     }
+    if (x == (f > 0 ? low : high)) {
+      return f > 0 ? OptionalDouble.of(low) : OptionalDouble.empty();
+    }
     double next = Math.min(Math.max(x - 1.15 * f / slope(bulk, x), low), high);
     double g = rise.applyAsDouble(next) - wanted;
     if (f * g > 0) {
