@@ -22,6 +22,10 @@ class RandomDaysPropertyTest {
   private static final long SEED = 20261125;
   private static final int MOST_DOUGHS = 16;
 
+  private static final int FROM = Integer.getInteger("doughtide.days.from", 0);
+  private static final int TO = Integer.getInteger("doughtide.days", 1000);
+  private static final SearchControl PLANS_ALONE = SearchControl.none().withoutChange();
+
   /** As many members of the belief as the fewest that a forecast has. */
   private static final RiseForecaster FEW = RiseForecaster.standard().withMembers(8);
 
@@ -31,17 +35,21 @@ class RandomDaysPropertyTest {
   /** The first of the thousand, for plans alone: the changes of days without one take longest. */
   @Test
   void thirtyDays() {
-    SearchControl plansAlone = SearchControl.none().withoutChange();
-    assertThat(planned(0, 30, FEW, plansAlone)).isGreaterThan(5);
+    assertThat(planned(0, 30, FEW, PLANS_ALONE)).isGreaterThan(5);
+  }
+
+  /** All thousand likewise, in parts as below: some minutes. */
+  @Test
+  @Tag("long")
+  void aThousandPlansAlone() {
+    assertThat(planned(FROM, TO, FEW, PLANS_ALONE)).isGreaterThan((TO - FROM) / 10);
   }
 
   /** In parts: {@code -Ddoughtide.days.from=200 -Ddoughtide.days=300}. */
   @Test
   @Tag("long")
   void aThousandDays() {
-    int from = Integer.getInteger("doughtide.days.from", 0);
-    int to = Integer.getInteger("doughtide.days", 1000);
-    assertThat(planned(from, to, SOME, SearchControl.none())).isGreaterThan((to - from) / 10);
+    assertThat(planned(FROM, TO, SOME, SearchControl.none())).isGreaterThan((TO - FROM) / 10);
   }
 
   /** A day on which several changes are tried together and then each is left out. */
