@@ -1,6 +1,7 @@
 package doughtide.core.day;
 
 import doughtide.core.loaf.LoafScores;
+import doughtide.core.loaf.ShapeHour;
 import doughtide.core.quantity.Rise;
 import doughtide.core.rise.RiseCurve;
 import doughtide.core.rise.Unknowns;

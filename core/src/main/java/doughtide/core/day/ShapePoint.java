@@ -4,6 +4,7 @@ import doughtide.core.forecast.RiseForecast;
 import doughtide.core.loaf.LoafScores;
 import doughtide.core.loaf.LoafSettings;
 import doughtide.core.loaf.ShapeForecaster;
+import doughtide.core.loaf.ShapeHour;
 import doughtide.core.loaf.StrengthPlan;
 import doughtide.core.quantity.Rise;
 import doughtide.core.rise.RiseCurve;

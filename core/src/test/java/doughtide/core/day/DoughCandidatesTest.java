@@ -3,10 +3,6 @@ package doughtide.core.day;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.within;
 
-import doughtide.core.loaf.PieceForm;
-import doughtide.core.quantity.Mass;
-import doughtide.core.quantity.Temperature;
-import doughtide.core.thermal.TemperatureTrace;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -16,18 +12,7 @@ import org.junit.jupiter.api.Test;
 
 /** What is chosen of the drafts of one dough of 24 °C, with a starter from the cold. */
 class DoughCandidatesTest {
-  private static final BakeDay DAY =
-      BakeDay.builder()
-          .readyAt(46)
-          .bench(new BenchHours(BenchHoursTest.intervals(7, 22, 31, 47)))
-          .room(TemperatureTrace.steady(Temperature.ofCelsius(24)))
-          .bulkPlace(BakeDay.BulkPlace.HELD)
-          .starterPercents(List.of(20.0))
-          .doughCelsius(List.of(24.0))
-          .starterInCold(24)
-          .cold(Temperature.ofCelsius(4))
-          .loaves(2, Mass.ofGrams(850), PieceForm.ROUND)
-          .build();
+  private static final BakeDay DAY = Weeks.small(Oven.usual().loaves(), 7, 22, 31, 47).build();
 
   private final DayModel model = new DayModel(DAY);
   private final DoughCandidates candidates = of(1);

@@ -3,10 +3,8 @@ package doughtide.core.day;
 import static org.assertj.core.api.Assertions.assertThat;
 import static org.assertj.core.api.Assertions.assertThatThrownBy;
 
-import doughtide.core.loaf.PieceForm;
 import doughtide.core.loaf.ShapeForecaster;
 import doughtide.core.quantity.InputException;
-import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.thermal.TemperatureTrace;
 import java.util.ArrayList;
@@ -16,22 +14,7 @@ import org.junit.jupiter.api.Test;
 
 /** Days with one way to make each dough, which are planned in no time: a starter from the cold. */
 class SmallDayTest {
-  private static final BakeDay DOUGH = dough(4, 7, 22, 31, 47).build();
-
-  private static BakeDay.Builder dough(int oven, double... edges) {
-    return BakeDay.builder()
-        .readyAt(46)
-        .bench(new BenchHours(BenchHoursTest.intervals(edges)))
-        .room(TemperatureTrace.steady(Temperature.ofCelsius(24)))
-        .bulkPlace(BakeDay.BulkPlace.HELD)
-        .starterPercents(List.of(20.0))
-        .doughCelsius(List.of(24.0))
-        .starterInCold(24)
-        .cold(Temperature.ofCelsius(4))
-        .oven(Oven.usual().withLoaves(oven))
-        .loaves(2, Mass.ofGrams(850), PieceForm.ROUND)
-        .plans(3);
-  }
+  private static final BakeDay DOUGH = Weeks.small(4, 7, 22, 31, 47).build();
 
   private static DayAnswer plan(int hands, BakeDay... doughs) {
     return DayPlanner.plan(List.of(doughs), hands, SearchControl.none());
@@ -96,8 +79,8 @@ class SmallDayTest {
 
   @Test
   void aDayHasOneOvenAndOneBench() {
-    BakeDay otherOven = dough(5, 7, 22, 31, 47).build();
-    BakeDay otherBench = dough(4, 8, 22, 31, 47).build();
+    BakeDay otherOven = Weeks.small(5, 7, 22, 31, 47).build();
+    BakeDay otherBench = Weeks.small(4, 8, 22, 31, 47).build();
     for (BakeDay other : List.of(otherOven, otherBench)) {
       assertThatThrownBy(() -> plan(1, DOUGH, other))
           .isInstanceOf(InputException.class)
@@ -126,7 +109,7 @@ class SmallDayTest {
             .doughCelsius(List.of(24.0))
             .build();
     assertThat(obstacle(1, unfed).reason()).isEqualTo(DayAnswer.Reason.STARTER);
-    BakeDay away = dough(4, 7, 8).readyAt(30).build();
+    BakeDay away = Weeks.small(4, 7, 8).readyAt(30).build();
     assertThat(obstacle(1, away).reason()).isEqualTo(DayAnswer.Reason.BENCH);
   }
 }

@@ -143,4 +143,25 @@ final class Weeks {
         .starterPercents(SHARES)
         .doughCelsius(TEMPERATURES);
   }
+
+  /**
+   * A day with one way to make a dough, planned in no time: a starter from the cold, 24 °C.
+   *
+   * @param oven loaves it holds
+   * @param edges of the hours at the bench
+   */
+  static BakeDay.Builder small(int oven, double... edges) {
+    return BakeDay.builder()
+        .readyAt(46)
+        .bench(new BenchHours(BenchHoursTest.intervals(edges)))
+        .room(TemperatureTrace.steady(Temperature.ofCelsius(24)))
+        .bulkPlace(BakeDay.BulkPlace.HELD)
+        .starterPercents(List.of(20.0))
+        .doughCelsius(List.of(24.0))
+        .starterInCold(24)
+        .cold(Temperature.ofCelsius(4))
+        .oven(Oven.usual().withLoaves(oven))
+        .loaves(2, Mass.ofGrams(850), PieceForm.ROUND)
+        .plans(3);
+  }
 }

@@ -1,5 +1,6 @@
-package doughtide.core.day;
+package doughtide.core.loaf;
 
+import doughtide.core.Internal;
 import doughtide.core.rise.RiseCurve;
 import java.util.OptionalDouble;
 import java.util.function.DoubleUnaryOperator;
@@ -8,13 +9,16 @@ import java.util.function.DoubleUnaryOperator;
  * Finds the hour in the basket with which a loaf has a rise at the oven: a secant from the bulk's
  * own slope, kept inside a bracket (regula falsi, Illinois).
  */
-final class ShapeHour {
+@Internal
+public final class ShapeHour {
   private static final double RISE_ACCURACY = 0.005;
   private static final int MOST_STEPS = 12;
 
   private ShapeHour() {}
 
   /**
+   * Looks for the hour.
+   *
    * @param rise rise at the oven of a loaf that is in its basket after so many hours, rising
    * @param bulk the dough, for a first slope
    * @param wanted rise wanted
@@ -23,7 +27,7 @@ final class ShapeHour {
    * @param guess a first guess
    * @return the hour; {@code low} if the loaf is too far even then; empty if it never gets there
    */
-  static OptionalDouble find(
+  public static OptionalDouble find(
       DoubleUnaryOperator rise,
       RiseCurve bulk,
       double wanted,
