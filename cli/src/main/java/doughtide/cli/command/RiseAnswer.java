@@ -15,6 +15,8 @@ import doughtide.core.loaf.SampleJar;
 import doughtide.core.loaf.ShapeForecast;
 import doughtide.core.loaf.ShapeForecaster;
 import doughtide.core.quantity.Rise;
+import doughtide.core.quantity.Temperature;
+import doughtide.core.rise.DoughTemperature;
 import doughtide.core.rise.RiseCurve;
 import doughtide.report.phone.PhoneDough;
 import doughtide.report.phone.PhonePage;
@@ -132,8 +134,11 @@ record RiseAnswer(
     more.stream().filter(each -> !warnings.contains(each)).forEach(warnings::add);
   }
 
+  /** Nothing where one temperature was stated: there is no course to tell. */
   private static List<Warmth> warmth(RiseForecast forecast) {
-    if (!forecast.isPossible()) {
+    DoughTemperature given = forecast.temperature();
+    Temperature start = Temperature.ofCelsius(given.startCelsius());
+    if (!forecast.isPossible() || given.equals(DoughTemperature.steady(start))) {
       return List.of();
     }
     RiseCurve likely = forecast.typical().runFast(forecast.hours());

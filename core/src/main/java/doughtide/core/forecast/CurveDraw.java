@@ -5,39 +5,47 @@ import java.util.ArrayList;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
-import java.util.function.ToDoubleFunction;
 
 /** Draws rate curves by two ranks: first the kind of yeast, then the form among its kind. */
 final class CurveDraw {
-  private record Form(String key, double share) {}
+  /** Curves with the share of each, of one kind, or kinds with the share of each. */
+  private static final class Shares<T> {
+    private final List<T> parts = new ArrayList<>();
+    private final List<Double> shares = new ArrayList<>();
+    private double sum;
 
-  private final List<List<Form>> kinds;
+    void add(T part, double share) {
+      parts.add(part);
+      shares.add(share);
+      sum += share;
+    }
+
+    T at(double rank) {
+      double left = rank * sum;
+      int place = 0;
+      while (place < parts.size() - 1 && left >= shares.get(place)) {
+        left -= shares.get(place);
+        place++;
+      }
+      return parts.get(place);
+    }
+  }
+
+  private final Shares<Shares<String>> kinds = new Shares<>();
 
   CurveDraw(Belief belief, List<RateCurves> curves) {
     double[] shares = belief.curveWeights(curves);
-    Map<String, List<Form>> byKind = new LinkedHashMap<>();
+    Map<String, Shares<String>> byKind = new LinkedHashMap<>();
     for (int k = 0; k < shares.length; k++) {
-      Form form = new Form(curves.get(k).key(), shares[k]);
-      byKind.computeIfAbsent(curves.get(k).kind(), kind -> new ArrayList<>()).add(form);
+      String kind = curves.get(k).kind();
+      byKind.computeIfAbsent(kind, each -> new Shares<>()).add(curves.get(k).key(), shares[k]);
     }
-    this.kinds = List.copyOf(byKind.values());
+    for (Shares<String> kind : byKind.values()) {
+      kinds.add(kind, kind.sum);
+    }
   }
 
   String key(double kindRank, double curveRank) {
-    return at(at(kinds, CurveDraw::share, kindRank), Form::share, curveRank).key();
-  }
-
-  private static double share(List<Form> kind) {
-    return kind.stream().mapToDouble(Form::share).sum();
-  }
-
-  private static <T> T at(List<T> parts, ToDoubleFunction<T> share, double rank) {
-    double left = rank * parts.stream().mapToDouble(share).sum();
-    int place = 0;
-    while (place < parts.size() - 1 && left >= share.applyAsDouble(parts.get(place))) {
-      left -= share.applyAsDouble(parts.get(place));
-      place++;
-    }
-    return parts.get(place);
+    return kinds.at(kindRank).at(curveRank);
   }
 }

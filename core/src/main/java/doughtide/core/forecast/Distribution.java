@@ -73,6 +73,9 @@ public final class Distribution extends Value {
     if (hours.length == 0 || hours.length != weights.length) {
       throw new InnerFault("a distribution needs members and one weight for each of them");
     }
+    if (weights[0] > 0 && Arrays.stream(weights).allMatch(each -> each == weights[0])) {
+      return of(hours); // numbers alone are sorted in a tenth of the time
+    }
     int[] order =
         IntStream.range(0, hours.length)
             .filter(i -> isMember(hours[i], weights[i]))

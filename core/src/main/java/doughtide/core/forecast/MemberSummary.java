@@ -23,7 +23,7 @@ import java.util.OptionalDouble;
 record MemberSummary(
     double peak, double peakRise, double over, double ripe, double fallen, float[] rises)
     implements Serializable {
-  private static final int HALVINGS = 30;
+  private static final int HALVINGS = 20; // to a millionth of the time between two hours
 
   static MemberSummary of(RiseCurve curve, SummaryGrid grid) {
     OptionalDouble peak = curve.hoursToPeak();

@@ -125,6 +125,11 @@ public final class RiseForecaster extends Value {
   @Internal
   public Ensemble ensemble() {
     Ensemble ensemble = drawn;
+    return ensemble == null ? draw() : ensemble;
+  }
+
+  private synchronized Ensemble draw() {
+    Ensemble ensemble = drawn;
     if (ensemble == null) {
       ensemble = Ensemble.of(belief, parameters.curves(), size);
       drawn = ensemble;
@@ -163,6 +168,7 @@ public final class RiseForecaster extends Value {
    */
   public RiseForecast forecast(DoughFormula formula, DoughTemperature temperature) {
     RiseModel typical = typical(formula, temperature);
+    threads.begin(this::ensemble);
     return forecast(typical, usefulHours(typical));
   }
 

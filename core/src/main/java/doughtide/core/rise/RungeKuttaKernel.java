@@ -53,6 +53,7 @@ final class RungeKuttaKernel implements DenseSolution {
   private static final double D7 = 69997945.0 / 29380423.0;
 
   private static final int STEPS_AHEAD = 4;
+  private static final int USUAL_STEPS = 96; // most runs of a day have fewer
 
   /** What is integrated. */
   interface Equations {
@@ -67,8 +68,8 @@ final class RungeKuttaKernel implements DenseSolution {
   private final double[] k6 = new double[N];
   private double[] k7 = new double[N];
   private final double[] trial = new double[N];
-  private double[] mesh = new double[64];
-  private double[] rows = new double[64 * ROW];
+  private double[] mesh = new double[USUAL_STEPS];
+  private double[] rows = new double[USUAL_STEPS * ROW];
   private int steps;
   private int lastStep;
   private double suggestedStep = 0.05;
