@@ -33,7 +33,8 @@ public final class Words {
   private static final String NO_BREAK_SPACE = "\u00a0";
   private static final Locale SHORT_DAYS = new Locale("pt", "BR");
 
-  private static final Map<Language, Words> READ = new ConcurrentHashMap<>();
+  /** The texts of the languages that something was said in. */
+  private static final Map<Language, Properties> READ = new ConcurrentHashMap<>();
 
   /** The scale of temperature that comes first; the other follows in brackets. */
   public enum Degrees {
@@ -58,28 +59,30 @@ public final class Words {
   }
 
   private final Language language;
-  private final Properties texts;
   private final Degrees degrees;
   private final ClockStyle clock;
 
-  private Words(Language language, Properties texts, Degrees degrees, ClockStyle clock) {
+  private Words(Language language, Degrees degrees, ClockStyle clock) {
     this.language = language;
-    this.texts = texts;
     this.degrees = degrees;
     this.clock = clock;
   }
 
   /**
-   * The words of a language, read from its file once.
+   * The words of a language, read from its file once, when something is first said.
    *
    * @param language whose bundle is read
    * @return the words of a language
    */
   public static Words in(Language language) {
-    return READ.computeIfAbsent(Checks.given("language", language), Words::read);
+    return new Words(Checks.given("language", language), Degrees.CELSIUS, ClockStyle.HOURS_24);
   }
 
-  private static Words read(Language language) {
+  private Properties texts() {
+    return READ.computeIfAbsent(language, Words::read);
+  }
+
+  private static Properties read(Language language) {
     String resource = "/doughtide/report/words/words_" + language.tag() + ".properties";
     Properties texts = new Properties();
     try (InputStream in = Words.class.getResourceAsStream(resource)) {
@@ -93,7 +96,7 @@ public final class Words {
     if (language == Language.FRENCH) {
       texts.replaceAll((key, text) -> unbroken(String.valueOf(text)));
     }
-    return new Words(language, texts, Degrees.CELSIUS, ClockStyle.HOURS_24);
+    return texts;
   }
 
   /**
@@ -102,7 +105,7 @@ public final class Words {
    * @param first which degrees come first
    */
   public Words with(Degrees first) {
-    return new Words(language, texts, first, clock);
+    return new Words(language, first, clock);
   }
 
   /**
@@ -111,7 +114,7 @@ public final class Words {
    * @param style of 12 or 24 hours
    */
   public Words with(ClockStyle style) {
-    return new Words(language, texts, degrees, style);
+    return new Words(language, degrees, style);
   }
 
   /**
@@ -141,7 +144,7 @@ public final class Words {
 
   /** All keys, sorted. */
   SortedSet<String> keys() {
-    return new TreeSet<>(texts.stringPropertyNames());
+    return new TreeSet<>(texts().stringPropertyNames());
   }
 
   /**
@@ -151,7 +154,7 @@ public final class Words {
    * @throws IllegalArgumentException when the key does not exist
    */
   public String say(String key) {
-    String text = texts.getProperty(key);
+    String text = texts().getProperty(key);
     if (text == null) {
       throw new IllegalArgumentException("no text \"" + key + "\" in language " + language.tag());
     }
@@ -167,7 +170,7 @@ public final class Words {
    */
   public String named(String group, String key) {
     String constant = key.toUpperCase(Locale.ROOT).replace(' ', '_');
-    String word = texts.getProperty(group + "." + constant);
+    String word = texts().getProperty(group + "." + constant);
     return word == null ? key : word;
   }
 
