@@ -1,0 +1,136 @@
+package doughtide.cli.jar;
+
+import static java.nio.charset.StandardCharsets.ISO_8859_1;
+import static org.assertj.core.api.Assertions.assertThat;
+
+import java.io.IOException;
+import java.io.InputStream;
+import java.util.ArrayList;
+import java.util.HashMap;
+import java.util.List;
+import java.util.Map;
+import java.util.concurrent.atomic.AtomicInteger;
+import java.util.function.BiFunction;
+import java.util.function.Function;
+import java.util.function.IntFunction;
+import java.util.function.IntPredicate;
+import java.util.function.Predicate;
+import java.util.function.Supplier;
+import java.util.function.ToDoubleFunction;
+import java.util.function.ToIntFunction;
+import org.junit.jupiter.api.Test;
+
+class PlainLambdasTest {
+
+  private static final String SAMPLE = Sample.class.getName().replace('.', '/');
+
+  /** Uses lambdas of every kind. */
+  public static final class Sample implements Supplier<List<Object>> {
+
+    private final int seed = 40;
+
+    /** A lambda of an interface, which calls what is private there. */
+    interface Named {
+      String name();
+
+      default Supplier<String> greeting() {
+        return () -> hello() + name();
+      }
+
+      private String hello() {
+        return "hello ";
+      }
+    }
+
+    record Point(long x, String y) {}
+
+    @Override
+    public List<Object> get() {
+      long wide = 1;
+      AtomicInteger counted = new AtomicInteger();
+      IntPredicate isEven = i -> i % 2 == 0;
+      IntFunction<String[]> array = String[]::new;
+      BiFunction<Long, String, Point> make = Point::new;
+      Function<Integer, Long> widened = i -> i + wide + seed;
+      ToDoubleFunction<Integer> number = Integer::intValue;
+      ToIntFunction<Character> code = Character::getNumericValue;
+      Predicate<String> isLong = String::isEmpty;
+      Runnable count = counted::incrementAndGet;
+      Named named = () -> "dough";
+      count.run();
+      return List.of(
+          isEven.test(4),
+          array.apply(3).length,
+          make.apply(2L, "y").toString(),
+          widened.apply(1),
+          number.applyAsDouble(7),
+          code.applyAsInt('8'),
+          isLong.negate().test(""),
+          counted.get(),
+          named.greeting().get(),
+          new Inner().secret.get());
+    }
+
+    private String secret() {
+      return "secret " + seed;
+    }
+
+    private final class Inner {
+      private final Supplier<String> secret = Sample.this::secret;
+    }
+  }
+
+  @Test
+  void classesWithPlainLambdasDoTheSame() throws Exception {
+    Map<String, byte[]> classes = new HashMap<>();
+    for (Class<?> each : nest()) {
+      classes.put(each.getName().replace('.', '/'), bytes(each));
+    }
+    Map<String, byte[]> rewritten = PlainLambdas.rewrite(new ArrayList<>(classes.values()));
+    assertThat(text(classes, SAMPLE)).contains("LambdaMetafactory");
+    assertThat(text(rewritten, SAMPLE)).doesNotContain("LambdaMetafactory");
+    classes.putAll(rewritten);
+    Object sample =
+        new Loader(classes)
+            .loadClass(Sample.class.getName())
+            .getDeclaredConstructor()
+            .newInstance();
+    assertThat(((Supplier<?>) sample).get()).isEqualTo(new Sample().get());
+  }
+
+  private static String text(Map<String, byte[]> classes, String name) {
+    return new String(classes.get(name), ISO_8859_1);
+  }
+
+  private static Class<?>[] nest() {
+    return PlainLambdasTest.class.getNestMembers();
+  }
+
+  private static byte[] bytes(Class<?> type) throws IOException {
+    String name = "/" + type.getName().replace('.', '/') + ".class";
+    try (InputStream in = type.getResourceAsStream(name)) {
+      return in.readAllBytes();
+    }
+  }
+
+  /** Knows the rewritten classes before those of the tests. */
+  private static final class Loader extends ClassLoader {
+
+    private final Map<String, byte[]> classes;
+
+    Loader(Map<String, byte[]> classes) {
+      super(PlainLambdasTest.class.getClassLoader());
+      this.classes = classes;
+    }
+
+    @Override
+    protected Class<?> loadClass(String name, boolean resolve) throws ClassNotFoundException {
+      byte[] own = classes.get(name.replace('.', '/'));
+      Class<?> known = findLoadedClass(name);
+      if (own == null || known != null) {
+        return known == null ? super.loadClass(name, resolve) : known;
+      }
+      return defineClass(name, own, 0, own.length);
+    }
+  }
+}
