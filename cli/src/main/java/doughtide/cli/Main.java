@@ -20,6 +20,8 @@ import doughtide.cli.shell.ManualPage;
 import doughtide.cli.text.OneLine;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Shorten;
+import doughtide.report.words.Language;
+import doughtide.report.words.Words;
 import java.io.IOException;
 import java.io.InputStream;
 import java.io.PrintStream;
@@ -114,6 +116,7 @@ public final class Main {
               + " … (see doughtide --help)");
     }
     Command command = Commands.named(name);
+    Words.readAhead(Language.ENGLISH); // a tenth of a short call otherwise
     CommandSpec spec = KitchenOptions.added(command.spec());
     if (asksForHelp(words)) {
       session.out().print(help(spec, words, HelpPage::brief));

@@ -78,6 +78,21 @@ public final class Words {
     return new Words(Checks.given("language", language), Degrees.CELSIUS, ClockStyle.HOURS_24);
   }
 
+  /**
+   * Reads the words of a language beside what else is done, so that they are there when something
+   * is to be said.
+   *
+   * @hidden
+   */
+  @Internal
+  public static void readAhead(Language language) {
+    if (!READ.containsKey(language)) {
+      Thread reading = new Thread(() -> in(language).texts(), "words");
+      reading.setDaemon(true);
+      reading.start();
+    }
+  }
+
   private Properties texts() {
     return READ.computeIfAbsent(language, Words::read);
   }
