@@ -167,11 +167,11 @@ record Draft(
     return busy ? Math.min(hour, shape - HandsOnTime.SWITCH_HOURS) : hour;
   }
 
-  /** Whether two things would have to be done at once. */
+  /** Whether two things would have to be done at once; what takes no time needs nobody. */
   static boolean overlap(List<BakeStep> steps) {
     double free = Double.NEGATIVE_INFINITY;
     for (BakeStep step : steps) {
-      if (step.kind().handsOn()) {
+      if (step.kind().handsOn() && step.toHour() > step.fromHour()) {
         if (step.fromHour() < free - 1e-6) {
           return true;
         }

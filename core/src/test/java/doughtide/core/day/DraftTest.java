@@ -201,6 +201,16 @@ class DraftTest {
     assertThat(Draft.overlap(List.of(mix, new BakeStep(Kind.READY, 10.2, 10.2, 0)))).isFalse();
   }
 
+  /** One load is put down to cool as the next goes in, at whatever hour. */
+  @Test
+  void twoLoadsFollowEachOtherAtEveryHour() {
+    for (int i = 12 * 12; i < 36 * 12; i++) {
+      List<BakeStep> steps = Draft.afterBulk(DAY, ProofKind.ROOM, 10, i / 12.0);
+      assertThat(steps).filteredOn(each -> each.kind() == Kind.BAKE).hasSize(2);
+      assertThat(Draft.overlap(steps)).as("baked at %s", i / 12.0).isFalse();
+    }
+  }
+
   /** Two loads of 50 minutes. */
   @Test
   void theOvenIsBusyForAllItsLoads() {
