@@ -6,12 +6,12 @@ import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Nearest;
 import doughtide.core.quantity.Shorten;
 import java.util.ArrayList;
+import java.util.HashMap;
 import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
-import java.util.regex.Pattern;
 import org.apache.commons.cli.CommandLine;
 import org.apache.commons.cli.DefaultParser;
 import org.apache.commons.cli.MissingArgumentException;
@@ -23,7 +23,6 @@ import org.apache.commons.cli.UnrecognizedOptionException;
 /** Turns the words after a command's name into {@link Arguments}. */
 public final class ArgumentParser {
 
-  private static final Pattern BELOW_ZERO = Pattern.compile("-[0-9].*", Pattern.DOTALL);
   private static final int LONGEST_SHOWN = 60;
   private static final int MOST_SUGGESTED = 3;
 
@@ -89,7 +88,14 @@ public final class ArgumentParser {
 
   /** A number below zero is a word like any other, no option: a space before it says so. */
   private String covered(String word) {
-    return spec.operands().most() > 0 && BELOW_ZERO.matcher(word).matches() ? " " + word : word;
+    return spec.operands().most() > 0 && isBelowZero(word) ? " " + word : word;
+  }
+
+  private static boolean isBelowZero(String word) {
+    return word.length() > 1
+        && word.charAt(0) == '-'
+        && word.charAt(1) >= '0'
+        && word.charAt(1) <= '9';
   }
 
   private static List<String> uncovered(List<String> words) {
@@ -97,7 +103,7 @@ public final class ArgumentParser {
         .map(
             word -> {
               String bare = word.startsWith(" ") ? word.substring(1) : word;
-              return BELOW_ZERO.matcher(bare).matches() ? bare : word;
+              return isBelowZero(bare) ? bare : word;
             })
         .toList();
   }
@@ -111,10 +117,11 @@ public final class ArgumentParser {
   }
 
   private Arguments checked(CommandLine line) {
+    Map<String, List<String>> typed = typed(line);
     Map<String, List<String>> values = new LinkedHashMap<>();
     for (OptionSpec option : spec.options()) {
-      if (line.hasOption(option.name())) {
-        values.put(option.name(), valuesOf(line, option));
+      if (typed.containsKey(option.name())) {
+        values.put(option.name(), valuesOf(option, typed.get(option.name())));
       }
     }
     Map<String, List<String>> added = defaults.besides(values);
@@ -132,6 +139,17 @@ public final class ArgumentParser {
     return new Arguments(spec, values, operands, catalogue).withDefaults(added.keySet());
   }
 
+  /** What stands behind each option that was given, by option. */
+  private static Map<String, List<String>> typed(CommandLine line) {
+    Map<String, List<String>> typed = new HashMap<>();
+    for (Option each : line.getOptions()) {
+      typed
+          .computeIfAbsent(each.getLongOpt(), name -> new ArrayList<>())
+          .addAll(each.getValuesList());
+    }
+    return typed;
+  }
+
   /** Free text goes into files, pages and onto the terminal: nothing in it may steer those. */
   private static void checkSeen(OptionSpec option, String text) {
     OneLine.firstUnseen(text)
@@ -146,11 +164,11 @@ public final class ArgumentParser {
             });
   }
 
-  private static List<String> valuesOf(CommandLine line, OptionSpec option) {
+  private static List<String> valuesOf(OptionSpec option, List<String> typed) {
     if (!option.takesValue()) {
       return List.of("");
     }
-    List<String> values = uncovered(List.of(line.getOptionValues(option.name())));
+    List<String> values = uncovered(typed);
     if (values.size() > 1 && option.use() != OptionSpec.Use.REPEATABLE) {
       throw new InputException(
           option.typed() + " is given " + values.size() + " times: give it once");

@@ -28,7 +28,6 @@ import java.util.OptionalDouble;
 import java.util.Set;
 import java.util.function.BiFunction;
 import java.util.function.BinaryOperator;
-import java.util.stream.Stream;
 
 /** What was given to a command: by option name, as text or as a quantity. */
 public final class Arguments implements TypedValues {
@@ -142,7 +141,7 @@ public final class Arguments implements TypedValues {
     Map<String, List<String>> shared = new LinkedHashMap<>();
     values.forEach(
         (option, texts) -> {
-          if (other.options().stream().anyMatch(each -> each.name().equals(option))) {
+          if (other.has(option)) {
             shared.put(option, texts);
           }
         });
@@ -165,12 +164,15 @@ public final class Arguments implements TypedValues {
    * same of the parts.
    */
   public List<String> fromKitchen() {
-    Stream<String> own =
-        spec.options().stream()
-            .map(OptionSpec::name)
-            .filter(option -> defaults.contains(option) && asked.contains(option))
-            .map(option -> (option + " " + String.join(", ", values.get(option))).strip());
-    return Stream.concat(own, ofParts.stream()).distinct().toList();
+    Set<String> told = new LinkedHashSet<>();
+    for (OptionSpec each : spec.options()) {
+      String option = each.name();
+      if (defaults.contains(option) && asked.contains(option)) {
+        told.add((option + " " + String.join(", ", values.get(option))).strip());
+      }
+    }
+    told.addAll(ofParts);
+    return List.copyOf(told);
   }
 
   /** The same, for the one line of an answer in text that tells it; nothing once it was told. */
@@ -209,7 +211,7 @@ public final class Arguments implements TypedValues {
 
   /** Whether the command has the option at all. */
   public boolean offers(String option) {
-    return spec.options().stream().anyMatch(each -> each.name().equals(option));
+    return spec.has(option);
   }
 
   /** All values of an option that may be repeated. */
@@ -221,7 +223,8 @@ public final class Arguments implements TypedValues {
   /** The value as typed. */
   @Override
   public Optional<String> text(String option) {
-    return all(option).stream().findFirst();
+    List<String> all = all(option);
+    return all.isEmpty() ? Optional.empty() : Optional.of(all.get(0));
   }
 
   public Optional<Temperature> temperature(String option) {

@@ -107,6 +107,16 @@ public record CommandSpec(
     return new Builder(name, summary);
   }
 
+  /** Whether there is an option of this name. */
+  public boolean has(String optionName) {
+    for (OptionSpec option : options) {
+      if (option.name().equals(optionName)) {
+        return true;
+      }
+    }
+    return false;
+  }
+
   /** The option of this name. */
   public OptionSpec option(String optionName) {
     for (OptionSpec option : options) {

@@ -36,9 +36,9 @@ import doughtide.report.phone.PhoneLesson;
 import doughtide.report.phone.PhonePage;
 import doughtide.report.words.Words;
 import java.util.ArrayList;
-import java.util.Arrays;
 import java.util.List;
 import java.util.Optional;
+import java.util.Set;
 import java.util.SortedSet;
 import java.util.TreeSet;
 
@@ -47,7 +47,7 @@ public final class RiseCommand implements Command {
 
   private static final String RISE = "rise";
   private static final String TITLE = "title";
-  private static final double[] USUAL_PERCENT = {25, 30, 50, 75, 100};
+  private static final Set<Double> USUAL_PERCENT = Set.of(25.0, 30.0, 50.0, 75.0, 100.0);
   private static final int MOST_RISES = 20;
 
   @Override
@@ -335,7 +335,7 @@ public final class RiseCommand implements Command {
 
   /** Whether a rise stands in every answer. */
   static boolean isUsual(Rise rise) {
-    return Arrays.stream(USUAL_PERCENT).anyMatch(usual -> usual == rise.percent());
+    return USUAL_PERCENT.contains(rise.percent());
   }
 
   /** The rises whose times are wanted. */

@@ -136,7 +136,7 @@ public final class KitchenOptions {
   }
 
   private boolean takes(String key) {
-    return spec.options().stream().anyMatch(option -> option.name().equals(key));
+    return spec.has(key);
   }
 
   private boolean has(String key) {

@@ -41,6 +41,6 @@ public final class Paragraph {
   }
 
   private static int width(CharSequence text) {
-    return (int) text.codePoints().count();
+    return Character.codePointCount(text, 0, text.length());
   }
 }

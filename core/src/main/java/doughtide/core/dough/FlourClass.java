@@ -5,7 +5,6 @@ import doughtide.core.quantity.Rise;
 import java.util.Arrays;
 import java.util.List;
 import java.util.Locale;
-import java.util.stream.Collectors;
 
 /**
  * The flours the tool knows by name. A new class is one line here.
@@ -76,6 +75,6 @@ public enum FlourClass {
 
   /** {@return all names, separated by commas, in the order of this list} */
   public static String names() {
-    return Arrays.stream(values()).map(each -> each.flour.name()).collect(Collectors.joining(", "));
+    return String.join(", ", Arrays.stream(values()).map(each -> each.flour.name()).toList());
   }
 }
