@@ -14,6 +14,7 @@ import java.util.Optional;
 import java.util.concurrent.ConcurrentHashMap;
 import java.util.function.UnaryOperator;
 import java.util.stream.IntStream;
+import java.util.stream.Stream;
 
 /**
  * Looks for the smallest change that makes a day without plan possible, or the smallest two where
@@ -136,19 +137,34 @@ final class SmallestChange {
 
   private Remedy without(Trial unchanged, List<Kind> kinds, Remedy found) {
     Remedy best = found;
-    List<Kind> needed = new ArrayList<>(kinds);
+    List<Kind> needed = kinds;
     for (Kind kind : new LinkedHashSet<>(kinds)) {
-      List<Kind> fewer = needed.stream().filter(each -> each != kind).toList();
-      Trial trial = with(unchanged, fewer);
-      int left = trial.changes().size();
-      boolean isLess = left > 0 && left < best.adjustments().size();
-      Optional<Remedy> remedy = isLess ? firstPossible(List.of(trial)) : Optional.empty();
-      if (remedy.isPresent()) {
-        best = remedy.get();
-        needed = new ArrayList<>(fewer);
+      for (List<Kind> fewer : fewer(needed, kind)) {
+        Trial trial = with(unchanged, fewer);
+        Optional<Remedy> remedy =
+            isLess(trial, best) ? firstPossible(List.of(trial)) : Optional.empty();
+        if (remedy.isPresent()) {
+          best = remedy.get();
+          needed = fewer;
+          break;
+        }
       }
     }
     return best;
+  }
+
+  /** Without a kind, and with one of it less: one person more instead of two. */
+  private static List<List<Kind>> fewer(List<Kind> kinds, Kind kind) {
+    List<Kind> none = kinds.stream().filter(each -> each != kind).toList();
+    List<Kind> oneLess = new ArrayList<>(kinds);
+    oneLess.remove(kind);
+    return Stream.of(none, oneLess).distinct().toList();
+  }
+
+  private static boolean isLess(Trial trial, Remedy than) {
+    int left = trial.changes().size();
+    boolean fewer = left < than.adjustments().size() || trial.hands() < than.day().hands();
+    return left > 0 && fewer;
   }
 
   /** The cheapest change of each kind that there is. */
