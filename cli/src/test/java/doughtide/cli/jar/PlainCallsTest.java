@@ -20,7 +20,7 @@ import java.util.function.ToDoubleFunction;
 import java.util.function.ToIntFunction;
 import org.junit.jupiter.api.Test;
 
-class PlainLambdasTest {
+class PlainCallsTest {
 
   private static final String SAMPLE = Sample.class.getName().replace('.', '/');
 
@@ -80,30 +80,85 @@ class PlainLambdasTest {
     }
   }
 
+  /** A record of every kind of component. */
+  public record Parts(
+      boolean truth,
+      char sign,
+      byte small,
+      short shorter,
+      int whole,
+      long wide,
+      float single,
+      double number,
+      String text,
+      List<String> list) {}
+
+  private static List<Parts> parts() {
+    Parts first = new Parts(true, 'a', (byte) 1, (short) 2, 3, 4, 5, Double.NaN, "six", List.of());
+    return List.of(
+        first,
+        new Parts(false, 'a', (byte) 1, (short) 2, 3, 4, 5, Double.NaN, "six", List.of()),
+        new Parts(true, 'b', (byte) 1, (short) 2, 3, 4, 5, Double.NaN, "six", List.of()),
+        new Parts(true, 'a', (byte) 2, (short) 2, 3, 4, 5, Double.NaN, "six", List.of()),
+        new Parts(true, 'a', (byte) 1, (short) 3, 3, 4, 5, Double.NaN, "six", List.of()),
+        new Parts(true, 'a', (byte) 1, (short) 2, 4, 4, 5, Double.NaN, "six", List.of()),
+        new Parts(true, 'a', (byte) 1, (short) 2, 3, 1L << 40, 5, Double.NaN, "six", List.of()),
+        new Parts(true, 'a', (byte) 1, (short) 2, 3, 4, -0f, Double.NaN, "six", List.of()),
+        new Parts(true, 'a', (byte) 1, (short) 2, 3, 4, 5, 1e300, "six", List.of()),
+        new Parts(true, 'a', (byte) 1, (short) 2, 3, 4, 5, Double.NaN, null, List.of()),
+        new Parts(true, 'a', (byte) 1, (short) 2, 3, 4, 5, Double.NaN, "six", List.of("seven")),
+        new Parts(true, 'a', (byte) 1, (short) 2, 3, 4, 5, Double.NaN, "six", List.of()));
+  }
+
+  /** Compares records with each other and tells their hashes. */
+  public static final class Comparing implements Supplier<List<Object>> {
+    @Override
+    public List<Object> get() {
+      List<Object> told = new ArrayList<>();
+      for (Parts each : parts()) {
+        told.add(each.hashCode());
+        told.add(each.toString());
+        told.add(each.equals("text"));
+        parts().forEach(other -> told.add(each.equals(other)));
+      }
+      return told;
+    }
+  }
+
   @Test
-  void classesWithPlainLambdasDoTheSame() throws Exception {
+  void lambdasDoTheSameAsPlainClasses() throws Exception {
+    assertThat(rewritten(Sample.class).get()).isEqualTo(new Sample().get());
+  }
+
+  @Test
+  void recordsAreComparedAsBefore() throws Exception {
+    assertThat(rewritten(Comparing.class).get()).isEqualTo(new Comparing().get());
+  }
+
+  @Test
+  void nothingIsLeftToBeLinkedLater() throws Exception {
+    assertThat(text(before(), SAMPLE)).contains("LambdaMetafactory");
+    assertThat(text(PlainCalls.rewrite(List.copyOf(before().values())), SAMPLE))
+        .doesNotContain("LambdaMetafactory");
+  }
+
+  private static Map<String, byte[]> before() throws IOException {
     Map<String, byte[]> classes = new HashMap<>();
-    for (Class<?> each : nest()) {
+    for (Class<?> each : PlainCallsTest.class.getNestMembers()) {
       classes.put(each.getName().replace('.', '/'), bytes(each));
     }
-    Map<String, byte[]> rewritten = PlainLambdas.rewrite(new ArrayList<>(classes.values()));
-    assertThat(text(classes, SAMPLE)).contains("LambdaMetafactory");
-    assertThat(text(rewritten, SAMPLE)).doesNotContain("LambdaMetafactory");
-    classes.putAll(rewritten);
-    Object sample =
-        new Loader(classes)
-            .loadClass(Sample.class.getName())
-            .getDeclaredConstructor()
-            .newInstance();
-    assertThat(((Supplier<?>) sample).get()).isEqualTo(new Sample().get());
+    return classes;
+  }
+
+  private static Supplier<?> rewritten(Class<?> type) throws Exception {
+    Map<String, byte[]> classes = before();
+    classes.putAll(PlainCalls.rewrite(List.copyOf(classes.values())));
+    Class<?> again = new Loader(classes).loadClass(type.getName());
+    return (Supplier<?>) again.getDeclaredConstructor().newInstance();
   }
 
   private static String text(Map<String, byte[]> classes, String name) {
     return new String(classes.get(name), ISO_8859_1);
-  }
-
-  private static Class<?>[] nest() {
-    return PlainLambdasTest.class.getNestMembers();
   }
 
   private static byte[] bytes(Class<?> type) throws IOException {
@@ -119,7 +174,7 @@ class PlainLambdasTest {
     private final Map<String, byte[]> classes;
 
     Loader(Map<String, byte[]> classes) {
-      super(PlainLambdasTest.class.getClassLoader());
+      super(PlainCallsTest.class.getClassLoader());
       this.classes = classes;
     }
 
