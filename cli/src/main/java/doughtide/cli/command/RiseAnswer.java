@@ -15,8 +15,6 @@ import doughtide.core.loaf.SampleJar;
 import doughtide.core.loaf.ShapeForecast;
 import doughtide.core.loaf.ShapeForecaster;
 import doughtide.core.quantity.Rise;
-import doughtide.core.quantity.Temperature;
-import doughtide.core.rise.DoughTemperature;
 import doughtide.core.rise.RiseCurve;
 import doughtide.report.phone.PhoneDough;
 import doughtide.report.phone.PhonePage;
@@ -136,9 +134,7 @@ record RiseAnswer(
 
   /** Nothing where one temperature was stated: there is no course to tell. */
   private static List<Warmth> warmth(RiseForecast forecast) {
-    DoughTemperature given = forecast.temperature();
-    Temperature start = Temperature.ofCelsius(given.startCelsius());
-    if (!forecast.isPossible() || given.equals(DoughTemperature.steady(start))) {
+    if (!forecast.isPossible() || forecast.temperature().isSteady(forecast.hours())) {
       return List.of();
     }
     RiseCurve likely = forecast.typical().runFast(forecast.hours());

@@ -21,44 +21,30 @@ final class RunSummaries implements Serializable {
   private static final int LOOKS = 12;
 
   private final SummaryGrid grid;
-  private final SummaryGrid phGrid;
   private final List<MemberSummary> members;
   private final double[] weights;
-  private final float[] phs;
+  private final LikelyPh ph;
 
-  private RunSummaries(SummaryGrid grid, SummaryGrid phGrid, List<Run> runs, double[] weights) {
+  private RunSummaries(
+      SummaryGrid grid, List<MemberSummary> members, double[] weights, LikelyPh ph) {
     this.grid = grid;
-    this.phGrid = phGrid;
-    this.members = runs.stream().map(Run::summary).toList();
-    this.weights = weights;
-    this.phs = new float[runs.isEmpty() ? 0 : phGrid.size()];
-    for (int i = 0; i < phs.length; i++) {
-      int at = i;
-      double[] each = runs.stream().mapToDouble(run -> run.phs()[at]).toArray();
-      phs[i] = (float) Distribution.of(each, weights).quantile(0.5).orElseThrow();
-    }
-  }
-
-  private RunSummaries(RunSummaries other, List<MemberSummary> members, double[] weights) {
-    this.grid = other.grid;
-    this.phGrid = other.phGrid;
     this.members = members;
     this.weights = weights;
-    this.phs = other.phs;
+    this.ph = ph;
   }
 
   /** The same runs with other weights; the likely pH stays that of all runs. */
   RunSummaries weighted(double[] newWeights) {
-    return new RunSummaries(this, members, newWeights);
+    return new RunSummaries(grid, members, newWeights, ph);
   }
 
   /** Some of the runs; the likely pH stays that of all runs. */
   RunSummaries at(int[] places, double[] newWeights) {
     List<MemberSummary> some = Arrays.stream(places).mapToObj(members::get).toList();
-    return new RunSummaries(this, some, newWeights);
+    return new RunSummaries(grid, some, newWeights, ph);
   }
 
-  /** Lives only until the median is taken. */
+  /** What is kept of a run. */
   @SuppressWarnings("ArrayRecordComponent")
   private record Run(MemberSummary summary, float[] phs) {}
 
@@ -75,7 +61,8 @@ final class RunSummaries implements Serializable {
     SummaryGrid phGrid = SummaryGrid.of(temperature, hours, PH_STEP_HOURS);
     List<Run> runs =
         curves.map(curve -> new Run(MemberSummary.of(curve, grid), phs(curve, phGrid))).toList();
-    return new RunSummaries(grid, phGrid, runs, weights);
+    LikelyPh ph = new LikelyPh(phGrid, runs.stream().map(Run::phs).toList(), weights);
+    return new RunSummaries(grid, runs.stream().map(Run::summary).toList(), weights, ph);
   }
 
   private static float[] phs(RiseCurve curve, SummaryGrid grid) {
@@ -111,7 +98,7 @@ final class RunSummaries implements Serializable {
         rises.quantile(0.9).orElseThrow(),
         rises.quantile(0.5).orElseThrow(),
         rises.quantile(0.1).orElseThrow(),
-        phGrid.valueAt(hours, phs));
+        ph.at(hours));
   }
 
   /** Place of the member whose height is nearest to the median at evenly spaced hours. */

@@ -142,6 +142,16 @@ public final class DoughTemperature extends Value {
   }
 
   /**
+   * {@return whether the dough keeps one stated temperature for some hours}
+   *
+   * @param hours how far to look, more than 0
+   */
+  public boolean isSteady(double hours) {
+    List<Segment> segments = Segment.of(this, hours);
+    return segments.size() == 1 && segments.get(0).keepsOneTemperature();
+  }
+
+  /**
    * {@return lowest stated or surrounding temperature within some hours, the start included, °C}
    *
    * @param hours how far to look
