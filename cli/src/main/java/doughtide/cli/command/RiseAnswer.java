@@ -15,7 +15,6 @@ import doughtide.core.loaf.SampleJar;
 import doughtide.core.loaf.ShapeForecast;
 import doughtide.core.loaf.ShapeForecaster;
 import doughtide.core.quantity.Rise;
-import doughtide.core.rise.RiseCurve;
 import doughtide.report.phone.PhoneDough;
 import doughtide.report.phone.PhonePage;
 import doughtide.report.words.Words;
@@ -24,6 +23,7 @@ import java.util.ArrayList;
 import java.util.List;
 import java.util.Optional;
 import java.util.SortedSet;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 
 /**
@@ -137,9 +137,9 @@ record RiseAnswer(
     if (!forecast.isPossible() || forecast.temperature().isSteady(forecast.hours())) {
       return List.of();
     }
-    RiseCurve likely = forecast.typical().runFast(forecast.hours());
+    DoubleUnaryOperator likely = forecast.likelyCelsius();
     return IntStream.rangeClosed(0, (int) forecast.hours())
-        .mapToObj(hour -> new Warmth(hour, likely.celsiusAt(hour)))
+        .mapToObj(hour -> new Warmth(hour, likely.applyAsDouble(hour)))
         .toList();
   }
 

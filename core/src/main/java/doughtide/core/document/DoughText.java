@@ -1,6 +1,7 @@
 package doughtide.core.document;
 
 import doughtide.core.Internal;
+import doughtide.core.dough.Additions;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.dough.Flour;
 import doughtide.core.dough.Starter;
@@ -105,8 +106,10 @@ public final class DoughText {
     value(values, DOUGH_YIELD, DoughText::doughYield).ifPresent(builder::doughYield);
     share(values, SALT).ifPresent(builder::salt);
     value(values, ALTITUDE, Quantities::altitude).ifPresent(builder::altitude);
-    weighed(values, catalogue).ifPresent(dough -> take(dough, values, catalogue, builder));
-    additions(values, catalogue, builder);
+    Optional<WeighedDough> weighed = weighed(values, catalogue);
+    Additions kneadedIn = additions(values, catalogue, weighed);
+    builder.additions(kneadedIn);
+    weighed.ifPresent(dough -> take(dough, kneadedIn, values, catalogue, builder));
     starterMass(values)
         .ifPresent(mass -> builder.starterShare(ofMass(mass, values, builder.build())));
     return builder.build();
@@ -172,7 +175,11 @@ public final class DoughText {
   }
 
   private static void take(
-      WeighedDough dough, TypedValues values, Catalogue catalogue, DoughFormula.Builder builder) {
+      WeighedDough dough,
+      Additions kneadedIn,
+      TypedValues values,
+      Catalogue catalogue,
+      DoughFormula.Builder builder) {
     if (dough.namesFlours()) {
       exclusive(values, GRAMS, FLOUR);
       exclusive(values, GRAMS, FLOUR_FILE);
@@ -182,18 +189,18 @@ public final class DoughText {
         values.label(GRAMS),
         values.text(GRAMS).orElse(""),
         () -> {
-          dough.in(builder, starter);
+          dough.in(builder, starter, kneadedIn);
           return builder;
         });
   }
 
   /** What is kneaded in, beside what the grams name. */
-  private static void additions(
-      TypedValues values, Catalogue catalogue, DoughFormula.Builder builder) {
-    Optional<Double> flour =
-        weighed(values, catalogue).map(dough -> dough.allFlourGrams(starter(values, catalogue)));
-    value(values, INCLUSIONS, (name, text) -> WeighedText.additions(name, text, flour, catalogue))
-        .ifPresent(more -> builder.additions(builder.build().additions().and(more)));
+  private static Additions additions(
+      TypedValues values, Catalogue catalogue, Optional<WeighedDough> weighed) {
+    Optional<Double> flour = weighed.map(dough -> dough.allFlourGrams(starter(values, catalogue)));
+    return value(
+            values, INCLUSIONS, (name, text) -> WeighedText.additions(name, text, flour, catalogue))
+        .orElse(Additions.NONE);
   }
 
   /** A bare number of a document, with its unit where its key leaves one reading. */

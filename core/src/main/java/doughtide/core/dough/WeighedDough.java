@@ -120,15 +120,17 @@ public record WeighedDough(
   }
 
   /**
-   * Puts flour, water, starter, salt and additions into a builder.
+   * Puts flour, water, starter, salt and additions into a builder. The water of milk and egg counts
+   * towards the hydration, beside the water that was weighed.
    *
    * @param builder takes them; its flour stays where none is named
    * @param starter the starter used
+   * @param more what is kneaded in beside what was weighed, as shares of all flour
    */
-  public DoughFormula.Builder in(DoughFormula.Builder builder, Starter starter) {
+  public DoughFormula.Builder in(DoughFormula.Builder builder, Starter starter, Additions more) {
     double all = allFlourGrams(starter);
     double starterFlour = starterFlourGrams(starter);
-    Additions additions = additions(all);
+    Additions additions = additions(all).and(more);
     double water = waterGrams + starterGrams - starterFlour;
     double hydration = water / all + additions.waterPerFlour();
     DoughFormula.checkHydration(100 * hydration);

@@ -17,6 +17,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.function.BiConsumer;
 import java.util.function.BiFunction;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.jspecify.annotations.Nullable;
@@ -175,6 +176,20 @@ public final class RiseForecast {
   @Internal
   public RiseModel typical() {
     return isPossible() ? member(runs.nearestMedian(hours)) : model;
+  }
+
+  /**
+   * {@return the dough's own temperature, °C, from hour 0 to {@link #hours()}: as stated where it
+   * was stated, in a room as the likely dough drifts and warms itself} What no thermometer shows,
+   * that the likely dough is really a little warmer or colder than stated, is left out.
+   *
+   * @hidden
+   */
+  @Internal
+  public DoubleUnaryOperator likelyCelsius() {
+    RiseCurve likely = typical().runFast(hours);
+    double off = temperature().startCelsius() - likely.celsiusAt(0);
+    return at -> likely.celsiusAt(at) + off;
   }
 
   /**

@@ -11,6 +11,7 @@ import doughtide.core.flourtrial.FlourRecord;
 import doughtide.core.flourtrial.Grade;
 import doughtide.core.flourtrial.GradedBowl;
 import doughtide.core.quantity.InputException;
+import doughtide.core.quantity.Mass;
 import java.util.HashMap;
 import java.util.List;
 import java.util.Map;
@@ -77,6 +78,20 @@ class DoughTextTest {
             Map.of("grams", "white 700, rye 200, water 640, starter 200", "starter-flour", "rye"));
 
     assertThat(formula.flour().parts().get("rye").percent()).isCloseTo(30, within(1e-9));
+  }
+
+  /** Water that was weighed stays what is weighed; that of milk and egg comes on top of it. */
+  @Test
+  void milkIsTheSameAmongTheGramsAndBesideThem() {
+    String dough = "flour 800, starter 200, water 260, salt 16";
+
+    DoughFormula among = formula(Map.of("grams", dough + ", milk 150, egg 100"));
+    DoughFormula beside = formula(Map.of("grams", dough, "inclusions", "milk 150g, egg 100g"));
+
+    assertThat(beside.hydration().percent()).isCloseTo(among.hydration().percent(), within(1e-9));
+    assertThat(beside.forFlour(Mass.ofGrams(900)).waterGrams()).isCloseTo(260, within(0.01));
+    assertThat(beside.additions().waterPerFlour())
+        .isCloseTo(among.additions().waterPerFlour(), within(1e-12));
   }
 
   @Test

@@ -40,7 +40,7 @@ class AdditionsPropertyTest {
     for (int i = 0; i < 300; i++) {
       WeighedDough weighed = dough(random);
       Starter starter = starter(random);
-      DoughFormula formula = weighed.in(DoughFormula.builder(), starter).build();
+      DoughFormula formula = weighed.in(DoughFormula.builder(), starter, Additions.NONE).build();
 
       Ingredients grams = formula.forDough(weighed.total());
 
@@ -60,7 +60,8 @@ class AdditionsPropertyTest {
   void aDoughOfAnySizeAddsUp() {
     Random random = new Random(7);
     for (int i = 0; i < 300; i++) {
-      DoughFormula formula = dough(random).in(DoughFormula.builder(), starter(random)).build();
+      DoughFormula formula =
+          dough(random).in(DoughFormula.builder(), starter(random), Additions.NONE).build();
       double size = 100 + random.nextInt(50_000);
 
       assertThat(formula.forDough(Mass.ofGrams(size)).doughGrams())

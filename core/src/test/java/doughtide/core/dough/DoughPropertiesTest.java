@@ -197,7 +197,7 @@ class DoughPropertiesTest {
   void namedFloursAreMixedWithTheStarters() {
     DoughFormula formula =
         flours(part(WHITE, 700), part(RYE, 200))
-            .in(DoughFormula.builder(), Starter.ripe(Share.ofPercent(100)))
+            .in(DoughFormula.builder(), Starter.ripe(Share.ofPercent(100)), Additions.NONE)
             .build();
 
     assertThat(formula.flour().gluten()).isCloseTo(0.8, within(1e-9));
@@ -207,14 +207,17 @@ class DoughPropertiesTest {
         .hasMessageContaining("name each");
     DoughFormula plain =
         flours(WeighedDough.Part.of(900))
-            .in(DoughFormula.builder().flour(RYE), Starter.ripe(Share.ofPercent(100)))
+            .in(
+                DoughFormula.builder().flour(RYE),
+                Starter.ripe(Share.ofPercent(100)),
+                Additions.NONE)
             .build();
     assertThat(plain.flour()).isEqualTo(RYE);
     assertThatThrownBy(
             () ->
                 new WeighedDough(
                         List.of(WeighedDough.Part.of(300)), 2000, 50, 5, List.of(), List.of())
-                    .in(DoughFormula.builder(), Starter.ripe()))
+                    .in(DoughFormula.builder(), Starter.ripe(), Additions.NONE))
         .isInstanceOf(InputException.class)
         .hasMessageContaining("hydration");
   }

@@ -16,6 +16,7 @@ import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.OptionalDouble;
+import java.util.function.DoubleUnaryOperator;
 import java.util.function.ToDoubleFunction;
 import org.junit.jupiter.api.Test;
 
@@ -169,6 +170,22 @@ class RiseForecastTest {
 
     assertThat(WARM.hours()).isCloseTo(2 * over, within(1e-9));
     assertThat(at(3).hours()).isEqualTo(168);
+  }
+
+  /** The likely member has a thermometer that is off; what is told is what was read. */
+  @Test
+  void aTemperatureThatWasLoggedIsToldAsItWasLogged() {
+    TemperatureTrace logged =
+        TemperatureTrace.logged(new double[] {0, 2, 4, 10}, new double[] {24.5, 21, 19.5, 19.5});
+    DoughTemperature dough = DoughTemperature.following(logged);
+
+    DoubleUnaryOperator likely = FORECASTER.forecast(FORMULA, dough, 12).likelyCelsius();
+
+    assertThat(dough.isSteady(12)).isFalse();
+    assertThat(temperature().isSteady(12)).isTrue();
+    for (double hour : new double[] {0, 1, 2, 4, 8}) {
+      assertThat(likely.applyAsDouble(hour)).isCloseTo(logged.celsius(hour), within(1e-9));
+    }
   }
 
   @Test

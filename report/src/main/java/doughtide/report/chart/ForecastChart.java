@@ -10,7 +10,6 @@ import doughtide.core.loaf.ShapeForecast;
 import doughtide.core.loaf.ShapeStages;
 import doughtide.core.quantity.Rise;
 import doughtide.core.rise.PieceCurve;
-import doughtide.core.rise.RiseCurve;
 import java.util.ArrayList;
 import java.util.Arrays;
 import java.util.List;
@@ -89,9 +88,7 @@ final class ForecastChart {
 
   /** Only where the dough does not stay at one temperature. */
   private static Optional<RiseChartData.TemperatureSeries> temperature(RiseForecast forecast) {
-    RiseCurve likely = forecast.typical().runFast(forecast.hours());
-    double off = forecast.temperature().startCelsius() - likely.celsiusAt(0);
-    return temperature(Series.evenly(forecast.hours(), POINTS), at -> likely.celsiusAt(at) + off);
+    return temperature(Series.evenly(forecast.hours(), POINTS), forecast.likelyCelsius());
   }
 
   private static Optional<RiseChartData.TemperatureSeries> temperature(

@@ -7,8 +7,6 @@ import doughtide.core.forecast.RiseForecast;
 import doughtide.core.learning.Bake;
 import doughtide.core.learning.LiveDough;
 import doughtide.core.learning.Reading;
-import doughtide.core.rise.RiseCurve;
-import doughtide.core.rise.RiseModel;
 import doughtide.report.chart.ChartSize;
 import doughtide.report.chart.RiseChartData;
 import doughtide.report.words.Words;
@@ -19,6 +17,7 @@ import java.util.Locale;
 import java.util.Map;
 import java.util.Optional;
 import java.util.TreeMap;
+import java.util.function.DoubleUnaryOperator;
 import java.util.stream.Collectors;
 import java.util.stream.DoubleStream;
 import java.util.stream.IntStream;
@@ -216,12 +215,11 @@ final class PhonePart {
     return curves;
   }
 
-  /** The dough's own temperature as stated, at whole hours. */
+  /** The dough's own temperature at whole hours. */
   private String warmth() {
-    RiseCurve likely =
-        RiseModel.of(forecast.formula(), forecast.temperature()).runFast(forecast.hours());
+    DoubleUnaryOperator likely = forecast.likelyCelsius();
     return IntStream.rangeClosed(0, (int) forecast.hours())
-        .mapToObj(hour -> String.format(Locale.ROOT, "%d:%.2f", hour, likely.celsiusAt(hour)))
+        .mapToObj(hour -> String.format(Locale.ROOT, "%d:%.2f", hour, likely.applyAsDouble(hour)))
         .collect(Collectors.joining(" "));
   }
 
