@@ -357,8 +357,9 @@ public final class DayPlanner {
     List<Integer> order = new ArrayList<>(order());
     Collections.reverse(order);
     int hardest = order.remove(order.size() - 1);
-    for (int number : order) {
-      control.at(SEARCH_PART + (1 - SEARCH_PART) * number / doughs.size());
+    for (int i = 0; i < order.size(); i++) {
+      control.at(SEARCH_PART + (1 - SEARCH_PART) * i / doughs.size());
+      int number = order.get(i);
       Draft first = Objects.requireNonNull(placed.get(number));
       placed.put(number, better(number, first, placed));
     }
