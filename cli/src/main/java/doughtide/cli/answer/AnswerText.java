@@ -148,11 +148,11 @@ final class AnswerText {
 
   /** One width for all time tables, so that their columns stand below each other. */
   private int widthOfTimeLabels() {
-    return blocks.stream()
-        .filter(AnswerText::hasWindows)
-        .mapToInt(block -> widthOfLabels(block.lines()))
-        .max()
-        .orElse(0);
+    int width = 0;
+    for (Block block : blocks) {
+      width = hasWindows(block) ? Math.max(width, widthOfLabels(block.lines())) : width;
+    }
+    return width;
   }
 
   private static boolean hasWindows(Block block) {
@@ -160,7 +160,10 @@ final class AnswerText {
   }
 
   private static int widthOfLabels(List<Line> lines) {
-    int width = lines.stream().mapToInt(AnswerText::label).max().orElse(0);
+    int width = 0;
+    for (Line line : lines) {
+      width = Math.max(width, label(line));
+    }
     return Math.min(width, WIDEST_LABEL) + GAP;
   }
 

@@ -10,7 +10,6 @@ import doughtide.core.thermal.TemperatureTrace;
 import doughtide.core.thermal.TemperatureTrace.Step;
 import java.util.ArrayList;
 import java.util.List;
-import java.util.stream.Collectors;
 
 /**
  * A temperature that holds until it changes at stated hours, as typed: {@code 25C,3h:22C} is 25 °C
@@ -106,7 +105,7 @@ public record TemperatureSteps(List<Step> steps) {
 
   /** In words, for the page. */
   public String words() {
-    return steps.stream().map(TemperatureSteps::words).collect(Collectors.joining(", "));
+    return String.join(", ", steps.stream().map(TemperatureSteps::words).toList());
   }
 
   private static String words(Step step) {

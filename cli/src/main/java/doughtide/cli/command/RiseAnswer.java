@@ -186,16 +186,14 @@ record RiseAnswer(
 
   /** The rise the answer begins with: the first that was asked for besides the usual ones. */
   public Passing asked() {
-    Optional<Passing> own =
-        passings.stream().filter(each -> !RiseCommand.isUsual(each.rise())).findFirst();
-    return own.orElseGet(() -> usual());
-  }
-
-  private Passing usual() {
-    return passings.stream()
-        .filter(each -> each.rise().percent() == USUAL_POINT_PERCENT)
-        .findFirst()
-        .orElseGet(() -> passings.get(0));
+    Passing asked = passings.get(0);
+    for (Passing each : passings) {
+      if (!RiseCommand.isUsual(each.rise())) {
+        return each;
+      }
+      asked = each.rise().percent() == USUAL_POINT_PERCENT ? each : asked;
+    }
+    return asked;
   }
 
   /** Whether hours can be given at all. */

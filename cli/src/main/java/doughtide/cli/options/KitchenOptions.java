@@ -96,7 +96,8 @@ public final class KitchenOptions {
     if (WITHOUT.contains(spec.name()) || given.containsKey(NO_KITCHEN)) {
       return Map.of();
     }
-    Optional<String> named = given.getOrDefault(KitchenFile.OPTION, List.of()).stream().findFirst();
+    Optional<String> named =
+        Optional.ofNullable(given.get(KitchenFile.OPTION)).map(each -> each.get(0));
     Optional<KitchenFile> file = KitchenFile.of(named, environment);
     return file.isEmpty() || file.get().isAbsent()
         ? Map.of()

@@ -8,9 +8,9 @@ import doughtide.cli.args.Words;
 import doughtide.cli.file.DocumentFile;
 import doughtide.cli.session.Environment;
 import doughtide.cli.text.OneLine;
-import doughtide.core.document.DoughText;
 import doughtide.core.document.LoggerDocument;
 import doughtide.core.document.RoomText;
+import doughtide.core.document.StarterText;
 import doughtide.core.dough.DoughFormula;
 import doughtide.core.forecast.Warning;
 import doughtide.core.quantity.InputException;
@@ -125,7 +125,7 @@ public record TemperatureOptions(
       DoughOptions dough,
       Optional<ClockTimes> clock,
       Environment environment) {
-    boolean ofStarter = arguments.text(STARTER).filter(DoughText::isMass).isPresent();
+    boolean ofStarter = arguments.text(STARTER).filter(StarterText::isMass).isPresent();
     if (!arguments.has(ROOM) && !ofStarter) {
       refuseWithoutRoom(arguments, DOUGH_MASS);
     }

@@ -35,6 +35,9 @@ public final class OneLine {
   }
 
   private static int harmless(int c) {
+    if (c >= ' ' && c <= '~') {
+      return c;
+    }
     if (c == '\n' || c == '\r' || c == '\t') {
       return ' ';
     }

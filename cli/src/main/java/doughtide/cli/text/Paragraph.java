@@ -28,7 +28,7 @@ public final class Paragraph {
     int start = lead.length();
     boolean begun = false;
     for (String word : BREAK.split(text, -1)) {
-      if (begun && width(line) + 1 + width(word) > WIDTH) {
+      if (begun && width(line.toString()) + 1 + width(word) > WIDTH) {
         lines.add(line.toString());
         line = new StringBuilder(" ".repeat(start));
         begun = false;
@@ -40,7 +40,7 @@ public final class Paragraph {
     return lines;
   }
 
-  private static int width(CharSequence text) {
-    return Character.codePointCount(text, 0, text.length());
+  private static int width(String text) {
+    return text.codePointCount(0, text.length());
   }
 }

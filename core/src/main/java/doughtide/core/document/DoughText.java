@@ -21,8 +21,6 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.function.BiFunction;
 import java.util.function.Function;
-import java.util.regex.Matcher;
-import java.util.regex.Pattern;
 
 /** A dough as typed, one value a key, in options and in the head of readings alike. */
 @Internal
@@ -48,15 +46,6 @@ public final class DoughText {
   private static final String PIECE = "piece";
   private static final double USUAL_PIECE_G = 850;
   private static final int MOST_LOAVES = 500;
-  private static final Pattern MASS = Pattern.compile("(?i)[0-9.,]+ ?(g|grams?|kg|oz|lbs?)");
-
-  /** {@code 100g in 500g flour}, {@code 100 g starter auf 500 g Mehl} or {@code 100g to 500g}. */
-  private static final Pattern TWO_MASSES =
-      Pattern.compile(
-          "([0-9.,]+ ?(?:g|kg|oz|lbs?))(?: (?:of )?\\p{L}{5,12})?"
-              + " ?(?:in|to|on|for|auf|zu|pour|para|dans|en|em|/) ?"
-              + "([0-9][0-9.,]* ?(?:g|kg|oz|lbs?))(?: (?:of |de )?\\p{L}{4,8})?",
-          Pattern.CASE_INSENSITIVE);
 
   private DoughText() {}
 
@@ -96,7 +85,7 @@ public final class DoughText {
       exclusive(values, GRAMS, said);
     }
     DoughFormula.Builder builder = DoughFormula.builder().starter(starter(values, catalogue));
-    value(values, STARTER, DoughText::starterShare)
+    value(values, STARTER, StarterText::share)
         .flatMap(share -> share)
         .ifPresent(builder::starterShare);
     share(values, PREFERMENTED).map(StarterShare::prefermented).ifPresent(builder::starterShare);
@@ -119,13 +108,8 @@ public final class DoughText {
   private static Optional<Mass> starterMass(TypedValues values) {
     return values
         .text(STARTER)
-        .filter(DoughText::isMass)
+        .filter(StarterText::isMass)
         .map(text -> Quantities.mass(values.label(STARTER), text));
-  }
-
-  /** Whether a starter is told by its mass alone. */
-  public static boolean isMass(String text) {
-    return MASS.matcher(Quantities.clean(text)).matches();
   }
 
   /** The share of a starter in a dough whose flour is known. */
@@ -261,28 +245,6 @@ public final class DoughText {
         share(values, STARTER_HYDRATION).orElse(usual.hydration()),
         value(values, STARTER_FLOUR, catalogue::flour).orElse(usual.flour()),
         value(values, STARTER_CONDITION, catalogue::condition).orElse(usual.condition()));
-  }
-
-  /**
-   * A share of the flour added, or the mass of the starter in the mass of that flour; nothing for a
-   * mass alone.
-   */
-  private static Optional<StarterShare> starterShare(String name, String text) {
-    Matcher masses = TWO_MASSES.matcher(Quantities.clean(text));
-    if (isMass(text)) {
-      return Optional.empty();
-    }
-    if (!masses.matches()) {
-      return Optional.of(StarterShare.ofAddedFlour(Quantities.share(name, text)));
-    }
-    Mass starter = Quantities.mass(name, masses.group(1));
-    Mass flour = Quantities.mass(name, masses.group(2));
-    return Quantities.named(
-        name,
-        text,
-        () ->
-            Optional.of(
-                StarterShare.ofAddedFlour(Share.ofFraction(starter.grams() / flour.grams()))));
   }
 
   /**

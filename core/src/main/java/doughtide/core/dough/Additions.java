@@ -45,19 +45,23 @@ public record Additions(List<Inclusion> inclusions, List<Enrichment> enrichments
 
   /** {@return their mass over all flour, without the water that counts as the dough's own} */
   public double massPerFlour() {
-    return inclusions.stream().mapToDouble(Inclusion::massPerFlour).sum()
-        + enrichments.stream().mapToDouble(Enrichment::solidsPerFlour).sum();
+    return isEmpty()
+        ? 0
+        : inclusions.stream().mapToDouble(Inclusion::massPerFlour).sum()
+            + enrichments.stream().mapToDouble(Enrichment::solidsPerFlour).sum();
   }
 
   /** {@return water of milk and egg over all flour, which counts as the dough's own} */
   public double waterPerFlour() {
-    return enrichments.stream().mapToDouble(Enrichment::waterPerFlour).sum();
+    return isEmpty() ? 0 : enrichments.stream().mapToDouble(Enrichment::waterPerFlour).sum();
   }
 
   /** {@return volume that does not ferment, litres per kg of all flour} */
   public double litresPerKgFlour() {
-    return inclusions.stream().mapToDouble(Inclusion::litresPerKgFlour).sum()
-        + enrichments.stream().mapToDouble(Enrichment::litresPerKgFlour).sum();
+    return isEmpty()
+        ? 0
+        : inclusions.stream().mapToDouble(Inclusion::litresPerKgFlour).sum()
+            + enrichments.stream().mapToDouble(Enrichment::litresPerKgFlour).sum();
   }
 
   /** What to weigh of them. */
