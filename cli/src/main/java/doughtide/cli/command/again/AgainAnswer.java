@@ -276,7 +276,16 @@ public record AgainAnswer(
   private String headline() {
     List<Integer> moved =
         doughs().filter(dough -> Math.abs(later(dough)) >= SAME_HOURS).boxed().toList();
-    return "Bake " + (names().isOne() ? oneBake() : bakes(moved)) + ": " + reasons() + ".";
+    return "Bake "
+        + (names().isOne() ? oneBake() : bakes(moved))
+        + lateBread().words()
+        + ": "
+        + reasons()
+        + ".";
+  }
+
+  private LateBread lateBread() {
+    return new LateBread(rest.plans(), steps(), names(), times);
   }
 
   private double later(int dough) {
@@ -341,7 +350,21 @@ public record AgainAnswer(
     if (allReadings() > 0) {
       reasons.add(Words.counted(allReadings(), "reading") + " of today");
     }
-    return reasons.isEmpty() ? "no step that is done was off its time" : String.join("; ", reasons);
+    return reasons.isEmpty() ? notDoneYet() : String.join("; ", reasons);
+  }
+
+  /** The first step still to come that was meant for before now, if there is any. */
+  private String notDoneYet() {
+    return steps().stream()
+        .filter(each -> !each.done() && each.step().kind().handsOn())
+        .filter(each -> planned(each).orElse(happened.nowHour()) < happened.nowHour())
+        .findFirst()
+        .map(each -> summary(each) + " is not done yet, it was meant for " + meant(each))
+        .orElse("no step that is done was off its time");
+  }
+
+  private String meant(PlanStep each) {
+    return times.about(planned(each).orElseThrow());
   }
 
   /** What has become of steps that were not done; that a dough is not mixed is said of all. */
@@ -453,6 +476,7 @@ public record AgainAnswer(
         .word("proof", "", plan.proofKind(), "")
         .number("proofHours", "", plan.proofHours(), Unit.HOURS)
         .at("ovenAt", "", plan.ovenHour(), times)
+        .number("laterThanWantedHours", "", lateBread().hours(dough), Unit.HOURS)
         .number("goodShare", "", plan.goodShare(), Unit.SHARE);
     if (plan.day().stages().isPresent() && !happened.isMixed(dough)) {
       stages().data(plan, row);

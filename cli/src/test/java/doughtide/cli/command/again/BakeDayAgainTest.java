@@ -1,6 +1,7 @@
 package doughtide.cli.command.again;
 
 import static org.assertj.core.api.Assertions.assertThat;
+import static org.assertj.core.api.Assertions.within;
 
 import doughtide.cli.CliRun;
 import doughtide.cli.JsonAnswer;
@@ -298,6 +299,28 @@ class BakeDayAgainTest {
     assertThat(hours(JsonAnswer.of(run)))
         .containsKey("feed the starter")
         .allSatisfy((step, at) -> assertThat(at).as(step).isAfterOrEqualTo(now));
+  }
+
+  /** The oven of a dough in the cold, forgotten until the bread cannot be ready at noon. */
+  @Test
+  void breadThatIsLaterThanWantedIsSaidInTheFirstLine() throws IOException {
+    OffsetDateTime shaped = hours(plan()).get("divide, rest, shape");
+    String did = "shape " + clock(shaped);
+    CliRun text = run("--again", "plan.json", "--did", did, "--now", "2027-03-14T11:00");
+    CliRun run = again("plan.json", "2027-03-14T11:00", "--did", did);
+    CliRun inTime = again("plan.json", clock(shaped.plusHours(1)), "--did", did);
+    OffsetDateTime ready = hours(JsonAnswer.of(run)).get("ready to slice");
+    double late =
+        Duration.between(OffsetDateTime.parse("2027-03-14T12:00+01:00"), ready).toMinutes() / 60.0;
+
+    assertThat(late).isBetween(1.0, 4.0);
+    assertThat(JsonAnswer.of(run).number("plans.0.doughs.0.laterThanWantedHours"))
+        .isCloseTo(late, within(1e-3));
+    assertThat(text.out().split("\n\n")[0].replace('\n', ' '))
+        .contains("the bread is ready Sun " + ready.toLocalTime() + ", ")
+        .contains("later than wanted: switch the oven on is not done yet, it was meant for Sun");
+    assertThat(JsonAnswer.of(inTime).number("plans.0.doughs.0.laterThanWantedHours")).isZero();
+    assertThat(JsonAnswer.of(inTime).text("answer")).doesNotContain("wanted", "not done yet");
   }
 
   /** The first line says it, and the calendar takes back the one that is left out. */
