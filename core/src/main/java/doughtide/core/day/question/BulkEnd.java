@@ -32,9 +32,6 @@ import org.jspecify.annotations.Nullable;
 public final class BulkEnd extends Value {
   private static final long serialVersionUID = 1;
 
-  /** Members that look for a shape point: each costs a loaf followed through its proof. */
-  private static final int PROOF_MEMBERS = 128;
-
   private static final int LIKELY_MEMBERS = 16;
   private static final double LONGEST_HOURS = 96;
 
@@ -93,13 +90,6 @@ public final class BulkEnd extends Value {
   /** A forecaster for what is printed. */
   RiseForecaster printed(RiseForecaster forecaster) {
     return proof != null ? forecaster.keepingCurves() : forecaster;
-  }
-
-  /** A forecaster with as many members as this end can be looked for with. */
-  RiseForecaster members(RiseForecaster forecaster) {
-    boolean fewer = proof != null && forecaster.ensemble().size() > PROOF_MEMBERS;
-    RiseForecaster asked = proof != null ? forecaster.keepingCurves() : forecaster;
-    return fewer ? asked.withMembers(PROOF_MEMBERS) : asked;
   }
 
   /**

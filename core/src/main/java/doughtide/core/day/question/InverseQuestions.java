@@ -238,7 +238,7 @@ public final class InverseQuestions {
       this.quick = quick;
       this.slow = slow;
       this.value = value;
-      this.members = end.members(forecaster);
+      this.members = end.printed(forecaster);
     }
 
     InverseAnswer answer() {

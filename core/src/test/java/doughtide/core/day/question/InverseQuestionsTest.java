@@ -70,13 +70,15 @@ class InverseQuestionsTest {
     assertThat(answer.oneInTen().orElseThrow().value()).isLessThan(answer.half().value());
   }
 
+  /** With as many members as were asked for, however dear a loaf of each is. */
   @Test
   void aNightInTheColdEndsBulkAtItsShapePoint() {
-    InverseAnswer answer = ASK.starterShareFor(6, NIGHT, DOUGH, WARM);
+    RiseForecaster many = FORECASTER.withMembers(160);
+
+    InverseAnswer answer = InverseQuestions.of(many).starterShareFor(6, NIGHT, DOUGH, WARM);
 
     ShapeForecast shape =
-        ShapeForecaster.of(
-                FORECASTER.forecast(with(answer.half()), WARM), NIGHT.proof().orElseThrow())
+        ShapeForecaster.of(many.forecast(with(answer.half()), WARM), NIGHT.proof().orElseThrow())
             .forecast();
     assertThat(shape.hours().likely().orElseThrow()).isCloseTo(6, within(0.1));
     assertThat(answer.rise().likely()).isEqualTo(shape.rise().likely());
