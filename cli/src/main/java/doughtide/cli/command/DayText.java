@@ -89,7 +89,11 @@ record DayText(DayOptions options, DayPlan day) {
       case FEED ->
           plain(WORDS.stage(plan, each.step()))
               + feed(plan.feedRatio(each.step()), day.feedAmounts(each));
-      case MIX -> "dough at " + Words.temperature(plan.doughTemperature()) + "; " + water(plan);
+      case AUTOLYSE -> water(plan);
+      case MIX ->
+          "dough at "
+              + Words.temperature(plan.doughTemperature())
+              + (plan.hasAutolyse() ? "" : "; " + water(plan));
       case FOLD ->
           each.step().number() == plan.strength().folds() ? "then the windowpane check" : "";
       case SHAPE ->
@@ -98,7 +102,7 @@ record DayText(DayOptions options, DayPlan day) {
               + ", not by the clock";
       case LOAVES_INTO_COLD -> "for " + Words.duration(plan.proofHours());
       case BAKE -> isOneDough() ? "" : loaves(load(each).loaves());
-      case BULK_INTO_COLD, BULK_OUT_OF_COLD, AUTOLYSE, PREHEAT, COOL, READY -> "";
+      case BULK_INTO_COLD, BULK_OUT_OF_COLD, PREHEAT, COOL, READY -> "";
     };
   }
 

@@ -2,6 +2,7 @@ package doughtide.core.day;
 
 import doughtide.core.Internal;
 import doughtide.core.dough.DoughFormula;
+import doughtide.core.dough.Ingredients;
 import doughtide.core.dough.StarterCondition;
 import doughtide.core.dough.StarterShare;
 import doughtide.core.feeding.BuildTimes;
@@ -62,6 +63,9 @@ public final class BakeDay extends Value {
 
   /** A quarter of an hour each; folds are at most three hours apart. */
   private static final int MOST_MIXES = 12;
+
+  /** With less water, flour and water alone are crumbs, no dough (common practice, no source). */
+  private static final double LEAST_AUTOLYSE_WATER = 0.45;
 
   private final Builder given;
 
@@ -228,6 +232,13 @@ public final class BakeDay extends Value {
   /** {@return autolyse and folds} */
   public StrengthPlan strength() {
     return Optional.ofNullable(given.strength).orElseGet(() -> StrengthPlan.of(given.dough));
+  }
+
+  /** The same with the starter of a route: no autolyse where flour and water make no dough. */
+  StrengthPlan strength(BakeRoute route) {
+    Ingredients weigh = dough(route.starterPercent()).forDough(allDough());
+    boolean isDough = weigh.waterGrams() >= LEAST_AUTOLYSE_WATER * weigh.flourGrams();
+    return isDough ? strength() : strength().withoutAutolyse();
   }
 
   /** {@return what keeps the dough} */

@@ -14,6 +14,7 @@ import doughtide.core.loaf.StrengthPlan;
 import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Mass;
 import doughtide.core.quantity.Rise;
+import doughtide.core.quantity.Share;
 import doughtide.core.quantity.Temperature;
 import doughtide.core.rise.DoughTemperature;
 import doughtide.core.thermal.Mixing;
@@ -37,6 +38,9 @@ public final class BakePlan {
 
   /** A scale that shows whole grams weighs less than this badly (starting value). */
   private static final double LEAST_STARTER_GRAMS = 4;
+
+  /** Flour and water are not mixed warmer than this (starting value). */
+  private static final double MOST_STANDING_CELSIUS = 45;
 
   private final BakeDay day;
   private final Draft draft;
@@ -333,17 +337,40 @@ public final class BakePlan {
     return feeding.amounts(Mass.ofGrams(use), Mass.ofGrams(keep));
   }
 
+  /** {@return whether all the water is poured on the flour some time before the dough is mixed} */
+  @Internal
+  public boolean hasAutolyse() {
+    return strength().autolyseHours() > 0;
+  }
+
   /**
-   * {@return temperature of the water to pour, everything else at the room's temperature}
+   * {@return temperature of the water to pour, everything else at the room's temperature; flour and
+   * water that stand alone before the dough is mixed go part of the way to the room meanwhile}
    *
    * @param mixing what mixing does to the dough's temperature
    */
   @Internal
   public WaterAnswer water(Mixing mixing) {
     Temperature room = Temperature.ofCelsius(day.room().celsius(mixHour()));
-    return WaterTemperature.of(dough(), ingredients(), room, room)
-        .mixing(mixing)
-        .waterFor(doughTemperature());
+    WaterAnswer atOnce =
+        WaterTemperature.of(dough(), ingredients(), room, room)
+            .mixing(mixing)
+            .waterFor(doughTemperature());
+    double kept = new DayModel(day).keptInRoom(strength().autolyseHours());
+    return kept == 1 || atOnce.waterCelsius() < 0 ? atOnce : warmer(atOnce, room, kept);
+  }
+
+  /** The same where only a part of the difference to the room is left when the dough is mixed. */
+  private WaterAnswer warmer(WaterAnswer atOnce, Temperature room, double kept) {
+    Ingredients weigh = ingredients();
+    WaterTemperature alone =
+        WaterTemperature.of(
+                Mass.ofGrams(weigh.flourGrams()), room, Mass.ofGrams(weigh.waterGrams()))
+            .moisture(Share.ofFraction(dough().flour().composition().moisture()));
+    double left = alone.doughCelsius(Temperature.ofCelsius(atOnce.waterCelsius()));
+    double first = room.celsius() + (left - room.celsius()) / kept;
+    return alone.waterFor(
+        Temperature.ofCelsius(Math.max(0, Math.min(first, MOST_STANDING_CELSIUS))));
   }
 
   Draft draft() {

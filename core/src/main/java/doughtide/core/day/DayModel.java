@@ -221,6 +221,16 @@ final class DayModel {
         .then(to - route.mixHour(), roomFrom(to), tau(tubInRoom), heat(tubInRoom));
   }
 
+  /**
+   * What is left of a difference to the room when something has stood in the tub, 0…1; all where
+   * the dough's temperature is held.
+   *
+   * @param hours how long
+   */
+  double keptInRoom(double hours) {
+    return day.bulkPlace() == BakeDay.BulkPlace.HELD ? 1 : Math.exp(-hours / tau(tubInRoom));
+  }
+
   private static double tau(RoomCooling cooling) {
     return cooling.tauHours();
   }

@@ -188,7 +188,7 @@ final class DraftSearch {
       return List.of();
     }
     Optional<StrengthPlan> strength =
-        FittingFolds.of(day.strength(), day.bench(), route, dough.lastFold(), day.mixHours());
+        FittingFolds.of(day.strength(route), day.bench(), route, dough.lastFold(), day.mixHours());
     return strength.map(folds -> drafts(new Start(route, feed, folds, dough))).orElse(List.of());
   }
 

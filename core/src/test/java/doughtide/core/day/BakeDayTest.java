@@ -222,4 +222,18 @@ class BakeDayTest {
     assertThat(DAY.bulk(route, 8, 6).curves()).hasSize(8);
     assertThat(DAY.bulk(route, 8, 6).formula()).isEqualTo(DAY.dough(20));
   }
+
+  @Test
+  void anAutolyseNeedsSoMuchWaterThatItIsADough() {
+    BakeDay day =
+        Weeks.dayWorker()
+            .dough(DoughFormula.builder().hydration(Share.ofPercent(60)).build())
+            .build();
+
+    assertThat(day.strength(BakeRoute.inRoom(20, 24, 0)).autolyseHours())
+        .isEqualTo(day.strength().autolyseHours())
+        .isPositive();
+    // 50 g of water in the starter leave 40 g of 90 g on 100 g of flour.
+    assertThat(day.strength(BakeRoute.inRoom(100, 24, 0)).autolyseHours()).isZero();
+  }
 }

@@ -60,12 +60,12 @@ public final class DayWords {
           stage(plan, each.step())
               + new FeedWords(words)
                   .line(plan.feedRatio(each.step()), Optional.of(day.feedAmounts(each)));
+      case AUTOLYSE -> water(plan.water(Mixing.BY_HAND));
       case MIX ->
           words.say(
                   "formula.temperature",
                   Map.of("temperature", words.temperature(plan.doughTemperature().celsius())))
-              + " "
-              + water(plan.water(Mixing.BY_HAND));
+              + (plan.hasAutolyse() ? "" : " " + water(plan.water(Mixing.BY_HAND)));
       case SHAPE ->
           words.say(
               "sheet.rise",

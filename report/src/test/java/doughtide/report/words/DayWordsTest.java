@@ -3,8 +3,12 @@ package doughtide.report.words;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import doughtide.core.day.BakeStep;
+import doughtide.core.day.DayPlan;
+import doughtide.core.day.DayStep;
+import doughtide.report.SampleDays;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
+import org.junit.jupiter.params.provider.EnumSource;
 
 class DayWordsTest {
 
@@ -28,5 +32,24 @@ class DayWordsTest {
     assertThat(words.step(new BakeStep(BakeStep.Kind.FOLD, 1, 2, 2))).isEqualTo(fold);
     assertThat(words.step(new BakeStep(BakeStep.Kind.BAKE, 1, 2, 0)))
         .isEqualTo(words.step(BakeStep.Kind.BAKE));
+  }
+
+  @ParameterizedTest
+  @EnumSource(Language.class)
+  void theWaterIsNamedWhereItIsPoured(Language language) {
+    DayWords words = new DayWords(Words.in(language));
+    DayPlan day = SampleDays.one();
+    String water = words.detail(day, step(day, BakeStep.Kind.AUTOLYSE));
+    String mix = words.detail(day, step(day, BakeStep.Kind.MIX));
+
+    assertThat(water).containsPattern("[0-9].°C");
+    assertThat(mix).contains("24").doesNotContain(water);
+  }
+
+  private static DayStep step(DayPlan day, BakeStep.Kind kind) {
+    return day.steps().stream()
+        .filter(each -> each.step().kind() == kind)
+        .findFirst()
+        .orElseThrow();
   }
 }
