@@ -5,6 +5,7 @@ import java.nio.file.FileSystem;
 import java.nio.file.FileSystems;
 import java.nio.file.Files;
 import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributeView;
 import java.nio.file.attribute.FileTime;
 import java.util.ArrayList;
 import java.util.Arrays;
@@ -52,7 +53,7 @@ public final class PlainCalls {
       for (Map.Entry<String, byte[]> each : rewritten.entrySet()) {
         Path file = root.resolve(each.getKey() + ".class");
         Files.write(file, each.getValue());
-        Files.setLastModifiedTime(file, time);
+        Files.getFileAttributeView(file, BasicFileAttributeView.class).setTimes(time, time, time);
       }
     }
   }

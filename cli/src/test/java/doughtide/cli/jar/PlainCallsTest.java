@@ -5,6 +5,13 @@ import static org.assertj.core.api.Assertions.assertThat;
 
 import java.io.IOException;
 import java.io.InputStream;
+import java.nio.file.FileSystem;
+import java.nio.file.FileSystems;
+import java.nio.file.Files;
+import java.nio.file.Path;
+import java.nio.file.attribute.BasicFileAttributes;
+import java.nio.file.attribute.FileTime;
+import java.time.Instant;
 import java.util.ArrayList;
 import java.util.HashMap;
 import java.util.List;
@@ -18,10 +25,15 @@ import java.util.function.Predicate;
 import java.util.function.Supplier;
 import java.util.function.ToDoubleFunction;
 import java.util.function.ToIntFunction;
+import java.util.jar.JarFile;
+import java.util.jar.JarOutputStream;
+import java.util.zip.ZipEntry;
 import org.junit.jupiter.api.Test;
+import org.junit.jupiter.api.io.TempDir;
 
 class PlainCallsTest {
 
+  private static final FileTime TIME = FileTime.from(Instant.parse("2027-03-06T09:30:00Z"));
   private static final String SAMPLE = Sample.class.getName().replace('.', '/');
 
   /** Uses lambdas of every kind. */
@@ -140,6 +152,26 @@ class PlainCallsTest {
     assertThat(text(before(), SAMPLE)).contains("LambdaMetafactory");
     assertThat(text(PlainCalls.rewrite(List.copyOf(before().values())), SAMPLE))
         .doesNotContain("LambdaMetafactory");
+  }
+
+  /** Two builds of the same sources give the same jar. */
+  @Test
+  void whatIsWrittenHasTheTimesOfTheManifest(@TempDir Path folder) throws Exception {
+    Path jar = folder.resolve("some.jar");
+    try (JarOutputStream out = new JarOutputStream(Files.newOutputStream(jar))) {
+      out.putNextEntry(new ZipEntry(JarFile.MANIFEST_NAME).setLastModifiedTime(TIME));
+      for (Map.Entry<String, byte[]> each : before().entrySet()) {
+        out.putNextEntry(new ZipEntry(each.getKey() + ".class"));
+        out.write(each.getValue());
+      }
+    }
+    PlainCalls.main(new String[] {jar.toString()});
+    try (FileSystem rewritten = FileSystems.newFileSystem(jar)) {
+      Path made = rewritten.getPath(SAMPLE + "$$L1.class");
+      BasicFileAttributes times = Files.readAttributes(made, BasicFileAttributes.class);
+      assertThat(List.of(times.lastModifiedTime(), times.lastAccessTime(), times.creationTime()))
+          .containsOnly(TIME);
+    }
   }
 
   private static Map<String, byte[]> before() throws IOException {
