@@ -254,11 +254,12 @@ public record ShapeForecast(
   }
 
   /**
-   * What a cold that is warmer than believed does to the likely loaf.
+   * What a cold that is warmer than believed does to half of the loaves.
    *
    * @param byCelsius how much warmer, K
-   * @param riseAtBakePercent rise at the oven
-   * @param bakeUntil until when it is good to bake, empty for beyond the time looked at
+   * @param riseAtBakePercent likely rise at the oven
+   * @param bakeUntil until when the likely loaf is good to bake, empty for beyond the time looked
+   *     at
    */
   public record WarmerCold(double byCelsius, double riseAtBakePercent, OptionalDouble bakeUntil)
       implements Serializable {

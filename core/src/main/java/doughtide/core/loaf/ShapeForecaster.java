@@ -369,11 +369,9 @@ public final class ShapeForecaster {
   private ShapeForecast.Night night(double from, Rise jar, ToDoubleFunction<RiseCurve> basket) {
     double toOven = Math.max(proof.hoursToOven(from), 0);
     double follow = toOven + FOLLOW_HOURS;
-    List<PieceCurve> members = members(basket, follow);
+    List<PieceCurve> members = members(loaf, basket, follow);
     LoafLimits usable = LoafLimits.usable(target);
-    double[] atOven =
-        members.stream().mapToDouble(each -> each.riseAt(ovenOf(each)).percent()).toArray();
-    ShapeForecast.RiseRange baked = ShapeForecast.RiseRange.of(weighted(atOven));
+    ShapeForecast.RiseRange baked = ShapeForecast.RiseRange.of(atOven(members));
     int typical = nearest(from, toOven, jar, baked.likely().orElse(target.percent()));
     RiseCurve likelyBulk = bulk.curves().get(typical);
     LoafScores scores = LoafScores.of(typical);
@@ -388,7 +386,7 @@ public final class ShapeForecaster {
         when(members, usable::from),
         when(members, usable::until),
         when(members, PieceCurve::hoursToOver),
-        warmer(likelyBulk, scores, from, toOven, follow),
+        warmer(basket, follow),
         likelyBulk,
         scores,
         loaf.run(likelyBulk, from, scores, follow),
@@ -423,14 +421,21 @@ public final class ShapeForecaster {
   }
 
   /** The first members of the ensemble, each put into its basket at an hour of its own. */
-  private List<PieceCurve> members(ToDoubleFunction<RiseCurve> basket, double follow) {
+  private List<PieceCurve> members(
+      LoafModel model, ToDoubleFunction<RiseCurve> basket, double follow) {
     List<PieceCurve> members = new ArrayList<>();
     for (int i = 0; i < followed(); i++) {
       RiseCurve curve = bulk.curves().get(i);
       double from = Math.min(basket.applyAsDouble(curve), curve.endHours());
-      members.add(loaf.run(curve, from, LoafScores.of(i), follow));
+      members.add(model.run(curve, from, LoafScores.of(i), follow));
     }
     return members;
+  }
+
+  /** Rises at the oven, percent. */
+  private Distribution atOven(List<PieceCurve> members) {
+    return weighted(
+        members.stream().mapToDouble(each -> each.riseAt(ovenOf(each)).percent()).toArray());
   }
 
   private Distribution when(List<PieceCurve> members, Function<PieceCurve, OptionalDouble> event) {
@@ -441,15 +446,16 @@ public final class ShapeForecaster {
   }
 
   private Optional<ShapeForecast.WarmerCold> warmer(
-      RiseCurve likelyBulk, LoafScores scores, double from, double toOven, double follow) {
+      ToDoubleFunction<RiseCurve> basket, double follow) {
     if (proof.cold().isEmpty()) {
       return Optional.empty();
     }
-    PieceCurve warm = loaf.warmer(WARMER_CELSIUS).run(likelyBulk, from, scores, follow);
+    List<PieceCurve> warm = members(loaf.warmer(WARMER_CELSIUS), basket, follow);
+    LoafLimits usable = LoafLimits.usable(target);
     return Optional.of(
         new ShapeForecast.WarmerCold(
             WARMER_CELSIUS,
-            warm.riseAt(from + toOven).percent(),
-            LoafLimits.usable(target).until(warm)));
+            atOven(warm).quantile(0.5).orElseThrow(),
+            when(warm, usable::until).quantile(0.5)));
   }
 }
