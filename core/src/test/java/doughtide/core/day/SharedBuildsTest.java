@@ -109,6 +109,18 @@ class SharedBuildsTest {
     assertThat(WHITE.roomierThanOf(never)).isEmpty();
   }
 
+  /** And so it is planned, though each dough would have a build of its own. */
+  @Test
+  void aDayBuildsTheStarterOnce() {
+    DayPlan day =
+        DayPlanner.plan(List.of(WHITE.day(), MORE.day()), 1, SearchControl.none()).days().get(0);
+
+    assertThat(day.steps())
+        .filteredOn(each -> each.step().kind() == BakeStep.Kind.FEED)
+        .singleElement()
+        .satisfies(each -> assertThat(each.doughs()).containsExactly(0, 1));
+  }
+
   @Test
   void whoHasOtherStagesOrNoneSharesNothing() {
     assertThat(SharedBuilds.of(List.of(WHITE))).isEmpty();
