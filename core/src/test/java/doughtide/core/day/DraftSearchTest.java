@@ -16,6 +16,8 @@ import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
 import java.util.OptionalDouble;
+import java.util.stream.IntStream;
+import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
 
 /** Drafts of one dough, of 20 % starter and 24 °C, at the bench from 7 to 22 and from 31 to 47. */
@@ -271,5 +273,57 @@ class DraftSearchTest {
     assertThat(search.drafts(BakeRoute.inRoom(20, 24, 50), feed))
         .as("nobody is there to shape")
         .isEmpty();
+  }
+
+  /** A dough of 23 °C with 7 % of starter may stand in the cold; a little less of either not. */
+  @Test
+  void aTubInTheColdIsWarmEnoughAndHasEnoughStarter() {
+    assertThat(tubs(7, 23)).isPositive();
+    assertThat(tubs(6.9, 23)).isZero();
+    assertThat(tubs(7, 22.9)).isZero();
+  }
+
+  private long tubs(double percent, double celsius) {
+    BakeDay day =
+        DAY.toBuilder().starterPercents(List.of(percent)).doughCelsius(List.of(celsius)).build();
+    DraftSearch.Found all = new DraftSearch(model, day).search(3, SearchControl.none());
+    return Stream.concat(
+            all.fitting().stream().map(DraftSearch.Scored::draft),
+            all.near().stream().map(DraftSearch.Miss::draft))
+        .filter(each -> each.route().coldFrom().isPresent())
+        .count();
+  }
+
+  /** Every half hour from the first at the bench on, within 56 hours before the bread. */
+  @Test
+  void mixedAtHalfHours() {
+    DraftSearch.Found halves = search.search(0.5, SearchControl.none());
+    assertThat(halves.fitting())
+        .extracting(each -> each.draft().mixHour())
+        .allMatch(hour -> hour * 2 == Math.rint(hour * 2))
+        .anyMatch(hour -> hour != Math.rint(hour));
+    double last = DAY.readyHour() - DAY.oven().coolHours() - Draft.ovenBusyHours(DAY) - 2.5;
+    long first = Math.round((22 - DAY.mixHours() - 7 - 0.01) * 2 - 0.5) + 1;
+    assertThat(halves.fed()).isEqualTo(first + (long) Math.floor((last - 31) * 2) + 1);
+  }
+
+  /** A starter that is fed once an evening is ripe for some hours of mixing alone. */
+  @Test
+  void hoursAtWhichNoStarterIsRipeAreNotCounted() {
+    BakeDay fed =
+        BakeDay.builder()
+            .readyAt(46)
+            .bench(bench(7, 8, 20, 21, 31, 47))
+            .room(TemperatureTrace.steady(Temperature.ofCelsius(24)))
+            .starterPercents(List.of(20.0))
+            .doughCelsius(List.of(24.0))
+            .build();
+    DraftSearch own = new DraftSearch(new DayModel(fed), fed);
+    long hours =
+        IntStream.rangeClosed(31, 41).filter(hour -> own.feeds().best(hour).isPresent()).count()
+            + IntStream.of(7, 20).filter(hour -> own.feeds().best(hour).isPresent()).count();
+    assertThat(own.search(1, SearchControl.none()).fed())
+        .isBetween(hours - 1, hours)
+        .isLessThan(13);
   }
 }

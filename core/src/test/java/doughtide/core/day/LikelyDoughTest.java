@@ -19,6 +19,7 @@ import doughtide.core.rise.RiseCurve;
 import doughtide.core.rise.Unknowns;
 import doughtide.core.thermal.TemperatureTrace;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.IntStream;
 import org.junit.jupiter.api.Test;
 
@@ -83,6 +84,34 @@ class LikelyDoughTest {
     assertThat(likely.shapedForCold(17.25).orElseThrow())
         .isCloseTo(0.75 * here + 0.25 * next, within(1e-9));
     assertThat(likely.shapedForCold(likely.low() + 1)).isEmpty();
+  }
+
+  /** Five hours in the cold at least, and from one evening to the next at most. */
+  @Test
+  void aNightInTheColdIsNeitherTooShortNorTooLong() {
+    int some = 0;
+    for (double oven = likely.low() + 1; oven < likely.high() + 27; oven += 0.7) {
+      OptionalDouble shaped = likely.shapedForCold(oven);
+      some += shaped.isPresent() ? 1 : 0;
+      if (shaped.isPresent()) {
+        assertThat(oven - shaped.getAsDouble()).isBetween(5 - 1e-6, 24 + 1e-6);
+        assertThat(shaped.getAsDouble()).isBetween(likely.low(), likely.high());
+      }
+    }
+    assertThat(some).isGreaterThan(5);
+    assertThat(likely.shapedForCold(likely.low() + 4.9)).isEmpty();
+    assertThat(likely.shapedForCold(likely.high() + 24.5)).isEmpty();
+  }
+
+  /** Of little starter and cool it does not rise far enough in thirty hours. */
+  @Test
+  void aSlowDoughIsFollowedForThirtyHours() {
+    BakeDay cool =
+        DAY.toBuilder().starterPercents(List.of(1.0)).doughCelsius(List.of(14.0)).build();
+    LikelyDough slow = new DayModel(cool).likely(BakeRoute.inRoom(1, 14, 10));
+
+    assertThat(slow.riseAt(30)).isLessThan(1.5 * TARGET);
+    assertThat(slow.high()).isCloseTo(30 - 0.25, within(1e-9));
   }
 
   @Test

@@ -178,4 +178,28 @@ class OtherDoughsTest {
     assertThat(alone.feed().feedHour() - feed.feedHour()).isGreaterThan(2);
     assertThat(search.feeds().isRipe(alone.feed())).isTrue();
   }
+
+  /** Four loaves in two loads: both after the load of the other dough, or both before it. */
+  @Test
+  void everyLoadFindsItsPlace() {
+    BakeDay four = FOUR.toBuilder().loaves(4, Mass.ofGrams(850), PieceForm.ROUND).build();
+    BakeDay byTwos = four.toBuilder().oven(Oven.usual().withLoaves(2)).build();
+
+    assertThat(baked(byTwos, 21)).as("both after it").isCloseTo(20 + LOAD, within(1e-9));
+    assertThat(baked(byTwos, 19.9))
+        .as("the second would be in its way")
+        .isCloseTo(20 + LOAD, within(1e-9));
+    assertThat(baked(byTwos, 18.6)).as("both before it").isCloseTo(20 - 2 * LOAD, within(1e-9));
+  }
+
+  /** When a loaf from the room that was drafted for an hour is baked beside the other dough. */
+  private double baked(BakeDay four, double hour) {
+    BakeDay first = four.toBuilder().loaves(2, Mass.ofGrams(850), PieceForm.ROUND).build();
+    SortedMap<Integer, Draft> placed = new TreeMap<>();
+    placed.put(0, draft(ProofKind.ROOM, 10, 20));
+    OtherDoughs beside =
+        new OtherDoughs(List.of(first, four), 1, placed, 2, Taken.NOTHING, Optional.empty());
+    Draft draft = draft(ProofKind.ROOM, hour - 12, hour);
+    return beside.moved(draft, new DraftSearch(new DayModel(four), four)).orElseThrow().ovenHour();
+  }
 }

@@ -21,6 +21,7 @@ import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.Set;
+import java.util.TreeMap;
 import java.util.stream.IntStream;
 import java.util.stream.Stream;
 import org.junit.jupiter.api.Test;
@@ -107,6 +108,46 @@ class SharedBuildsTest {
     FeedChoice never =
         new FeedChoice(last.feedHour() - 100, last.mixHour() - 100, last.ratio(), 5, 6);
     assertThat(WHITE.roomierThanOf(never)).isEmpty();
+  }
+
+  /** A plan is moved until its mixing is near the hour at which the shared build is ripe. */
+  @Test
+  void aPlanTakesItsStarterFromTheSharedBuild() {
+    FeedChoice build = SharedBuilds.of(List.of(WHITE, MORE)).get(0).get(0);
+    OtherDoughs others =
+        new OtherDoughs(
+            List.of(WHITE.day(), MORE.day()),
+            1,
+            new TreeMap<>(),
+            1,
+            Taken.NOTHING,
+            Optional.of(build));
+    DraftSearch search = new DraftSearch(MORE.model(), MORE.day());
+    List<Draft> drafts =
+        MORE.found().fitting().stream().map(DraftSearch.Scored::draft).limit(60).toList();
+    int moved = 0;
+    for (Draft draft : drafts) {
+      boolean near =
+          IntStream.rangeClosed(-5, 5)
+              .filter(by -> by == 0 || draft.route().coldFrom().isEmpty())
+              .anyMatch(
+                  by -> search.feeds().ofBuild(build, draft.mixHour() + by / 12.0).isPresent());
+      assertThat(others.mayShareBuild(draft, search.feeds())).isEqualTo(near);
+      boolean ripe = search.feeds().ofBuild(build, draft.mixHour()).isPresent();
+      assertThat(others.isRipe(draft.feed(), search.feeds())).isEqualTo(ripe);
+      boolean same = Math.abs(draft.feed().feedHour() - build.feedHour()) < 1e-6;
+      assertThat(others.fit(draft)).as("of another build it does not fit").isEqualTo(same);
+      Optional<Draft> found = others.moved(draft, search);
+      assertThat(found.isEmpty() || near).isTrue();
+      if (found.isPresent()) {
+        moved++;
+        assertThat(found.get().feed().feedHour()).isEqualTo(build.feedHour());
+        assertThat(found.get().feed().mixHour()).isEqualTo(found.get().mixHour());
+        assertThat(others.fit(found.get())).isTrue();
+        assertThat(others.isRipe(found.get().feed(), search.feeds())).isTrue();
+      }
+    }
+    assertThat(moved).isBetween(1, drafts.size() - 1);
   }
 
   /** And so it is planned, though each dough would have a build of its own. */
