@@ -67,7 +67,7 @@ final class BakeSheetContent {
         proof.isPresent() ? answer : RiseChart.answer(drawn, words),
         drawn,
         steps,
-        List.of(words.say("caution.rawDough") + " " + words.say("caution.steam")));
+        say.cautions(dough.formula()));
   }
 
   private List<String> notes(Optional<ZonedDateTime> mixedAt, Optional<Proof> proof) {

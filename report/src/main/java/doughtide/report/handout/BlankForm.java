@@ -99,7 +99,7 @@ public record BlankForm(
                     new TypedWords(words).columns("trial", "person", "hydration", "grade")))),
         List.of(words.say("bowl.conditions")),
         List.of(grades, new Table(columns, rows)),
-        List.of(words.say("caution.rawDough") + " " + words.say("caution.allergens")),
+        List.of(words.say("caution.rawDough") + " " + new FormulaWords(words).allergens(flour)),
         0);
   }
 

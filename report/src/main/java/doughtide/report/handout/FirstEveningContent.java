@@ -28,7 +28,7 @@ final class FirstEveningContent {
   private static final double GRAMS = 105;
 
   private static final int LINES = 7;
-  private static final int SPARE_LINES = 2;
+  private static final int SPARE_LINES = 3;
 
   private final Words words;
   private final TypedWords typed;
@@ -82,7 +82,7 @@ final class FirstEveningContent {
         explanation,
         List.of(),
         List.of(weighed(jars, starter, flour, fedAt), head(jars, starter, flour), readings(jars)),
-        List.of(words.say("caution.jar")),
+        List.of(words.say("caution.jar") + " " + words.say("caution.rawDough")),
         SPARE_LINES);
   }
 

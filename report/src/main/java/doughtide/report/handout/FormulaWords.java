@@ -11,9 +11,11 @@ import doughtide.core.thermal.TemperatureTrace;
 import doughtide.report.words.Words;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.Arrays;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.stream.Collectors;
 
 /** A dough in the words of a language. */
 @Internal
@@ -172,6 +174,30 @@ public final class FormulaWords {
         Map.of(
             "hydration", percent(starter.hydration().percent()),
             "condition", words.say("condition." + starter.condition().name())));
+  }
+
+  /** What to be careful with where a dough is read in a jar, mixed and baked by hand. */
+  List<String> cautions(DoughFormula formula) {
+    return List.of(
+        words.say("caution.rawDough")
+            + " "
+            + words.say("caution.jar")
+            + " "
+            + words.say("caution.steam")
+            + " "
+            + allergens(formula.flour(), formula.starter().flour()));
+  }
+
+  /** The cereals of flours for those who must avoid them. */
+  String allergens(Flour... flours) {
+    String names =
+        Arrays.stream(flours)
+            .flatMap(flour -> flour.cereals().stream())
+            .distinct()
+            .map(each -> words.named("cereal", each))
+            .collect(Collectors.joining(", "));
+    String cereals = names.isEmpty() ? "" : words.say("caution.cereals", Map.of("names", names));
+    return words.say("caution.allergens", Map.of("cereals", cereals));
   }
 
   /** A flour by its classes in the words of the language, or by its own name if it has one. */

@@ -40,10 +40,7 @@ final class StudentDay {
             ? pages.names().get(number) + " – " + formula
             : words.capitalized(formula));
     return new StudentPage.Dough(
-        Optional.of(answer()),
-        notes,
-        table(),
-        List.of(words.say("caution.rawDough") + " " + words.say("caution.steam")));
+        Optional.of(answer()), notes, table(), new FormulaWords(words).cautions(plan.dough()));
   }
 
   /** When the plan has her shape, then what other starters would do. */

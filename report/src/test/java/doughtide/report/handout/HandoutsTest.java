@@ -124,6 +124,19 @@ class HandoutsTest {
     }
   }
 
+  @Test
+  void aSheetThatIsReadByTheJarWarnsOfItsPressureAndNamesTheCereals() throws IOException {
+    Handout sheet =
+        ComputedPages.handouts(WORDS)
+            .bakeSheet(ComputedPages.dough(), Optional.empty(), Optional.empty());
+    assertThat(text(sheet)).contains(WORDS.say("caution.jar"), "Contains gluten: rye, wheat");
+    Handout evening =
+        ComputedPages.handouts(WORDS)
+            .firstEvening(
+                Starter.ripe(), FlourClass.RYE.flour(), Temperature.ofCelsius(24), EVENING);
+    assertThat(text(evening)).contains(WORDS.say("caution.jar"), "raw flour");
+  }
+
   /** With flours whose names take lines the table may go over, and the caution goes with it. */
   @ParameterizedTest
   @EnumSource

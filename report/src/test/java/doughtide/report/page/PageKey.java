@@ -81,7 +81,7 @@ public final class PageKey {
   /** What a cell says without words. */
   private Stream<String> signs(String cell) {
     List<String> lacking = new ArrayList<>();
-    if (cell.matches("(?s).*\\(.*–.*\\).*")) {
+    if (cell.matches("(?s).*\\([^()]*–[^()]*\\).*")) {
       unlessSaid("early–late").forEach(lacking::add);
     }
     if (cell.contains("→")) {
