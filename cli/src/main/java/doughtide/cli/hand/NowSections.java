@@ -298,14 +298,14 @@ public final class NowSections {
         Map.of("time", moments.of(likely), "rise", shows, "look", look(point));
     double shapeHours = likely.getAsDouble();
     if (LongPast.isLong(shapeHours, dough.nowHours())) {
-      return LongPast.sentences(dough, planned.orElseThrow(), shapeHours, moments, speech)
-          + bestWay();
+      return bestWay()
+          + LongPast.sentences(dough, planned.orElseThrow(), shapeHours, moments, speech);
     }
-    return speech.say(shapeHours > dough.nowHours() ? "now.shape" : "now.shapeNow", values)
+    return bestWay()
+        + speech.say(shapeHours > dough.nowHours() ? "now.shape" : "now.shapeNow", values)
         + "\n"
         + pace(point)
-        + readHigher(shapeHours)
-        + bestWay();
+        + readHigher(shapeHours);
   }
 
   /** The last reading, if it has the rise to shape at though that is to come. */
@@ -393,9 +393,12 @@ public final class NowSections {
     return file.bake().readings().isEmpty();
   }
 
+  /**
+   * Where she asked what to do when she is away, that comes first; then what holds if she stays.
+   */
   private String bestWay() {
     return ways.filter(each -> !each.late())
-        .map(each -> "\n" + sections(each).headline())
+        .map(each -> sections(each).headline() + "\n" + speech.say("now.stay") + " ")
         .orElse("");
   }
 

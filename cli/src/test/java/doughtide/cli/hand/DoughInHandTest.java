@@ -257,6 +257,9 @@ class DoughInHandTest {
     assertThat(answer.number("options.size")).isEqualTo(3);
     assertThat(answer.number("options.0.goodShare"))
         .isGreaterThanOrEqualTo(answer.number("options.2.goodShare") - 0.1);
+    String text = at("12:31", String.join(" ", away)).out();
+    assertThat(text).as("what was asked comes first").startsWith("Best: ");
+    assertThat(text).containsSubsequence("Best: ", "If you stay: Shape ", "If you are away from");
     assertThat(at("12:31", "now --leave-at 14:00").refusal()).contains("--back-at is missing");
     assertThat(at("12:31", "now --leave-at 12:00 --back-at 12:10 --now 12:30").err()).isEmpty();
   }
