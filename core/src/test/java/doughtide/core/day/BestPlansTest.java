@@ -54,4 +54,32 @@ class BestPlansTest {
     assertThat(best.stream().map(Draft::proof).distinct()).as("of both kinds").hasSize(2);
     assertThat(candidates.best(none(day), 2)).hasSize(2);
   }
+
+  /**
+   * Whoever is away from 14:30 to 17:30 shapes one dough at its point and the next best half an
+   * hour before: that has more room and still comes last.
+   */
+  @Test
+  void whatTheBenchKeepsFromItsPointComesLast() {
+    BakeDay day =
+        Weeks.small(2, 9, 14.5, 17.5, 18.5, 29, 35)
+            .readyAt(34)
+            .starterPercents(List.of(10.0, 15.0, 20.0))
+            .doughCelsius(List.of(23.0, 26.0))
+            .forecaster(FEW)
+            .build();
+    DayAnswer answer = DayPlanner.plan(List.of(day), 1, SearchControl.none());
+    DoughCandidates candidates = candidates(day, true);
+
+    assertThat(answer.days()).hasSizeGreaterThan(1);
+    DayPlan first = answer.days().get(0);
+    DayPlan second = answer.days().get(1);
+    assertThat(atPoint(candidates, first.plans().get(0).draft())).isTrue();
+    assertThat(atPoint(candidates, second.plans().get(0).draft())).isFalse();
+    assertThat(second.marginHours()).isGreaterThan(first.marginHours());
+    DayAnswer.Choice choice = answer.choice().orElseThrow();
+    assertThat(choice.criterion()).isEqualTo(DayAnswer.Criterion.POINT);
+    assertThat(choice.value()).isZero();
+    assertThat(choice.other()).isBetween(0.3, 0.6);
+  }
 }
