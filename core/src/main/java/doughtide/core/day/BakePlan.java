@@ -46,12 +46,23 @@ public final class BakePlan {
   private final Draft draft;
   private final Weighed weighed;
   private final DoughTemperature temperature;
+  private final Optional<Rise> overdueJar;
 
   BakePlan(BakeDay day, Draft draft, Weighed weighed, DoughTemperature temperature) {
+    this(day, draft, weighed, temperature, Optional.empty());
+  }
+
+  private BakePlan(
+      BakeDay day,
+      Draft draft,
+      Weighed weighed,
+      DoughTemperature temperature,
+      Optional<Rise> overdueJar) {
     this.day = day;
     this.draft = draft;
     this.weighed = weighed;
     this.temperature = temperature;
+    this.overdueJar = overdueJar;
   }
 
   /**
@@ -63,7 +74,10 @@ public final class BakePlan {
    * @param proof where the loaves wait
    * @param basketHour when they are or were in their baskets
    * @param ovenHour when the first go into the oven
-   * @param shapeRise rise of the sample jar when dividing begins
+   * @param shapeRise rise of the sample jar when dividing begins; where that is overdue, what it
+   *     has shown when it was time
+   * @param overdueJar what the jar likely shows when dividing begins where that is overdue: then it
+   *     begins whatever the jar shows
    */
   @Internal
   public record Begun(
@@ -73,7 +87,8 @@ public final class BakePlan {
       ProofKind proof,
       double basketHour,
       double ovenHour,
-      Rise shapeRise) {}
+      Rise shapeRise,
+      Optional<Rise> overdueJar) {}
 
   /**
    * What the ensemble says of a plan.
@@ -131,7 +146,8 @@ public final class BakePlan {
             begun.ovenHour(),
             begun.shapeRise().fraction(),
             0);
-    return new BakePlan(day, draft, weighed, new DayModel(day).temperature(begun.route()));
+    return new BakePlan(
+        day, draft, weighed, new DayModel(day).temperature(begun.route()), begun.overdueJar());
   }
 
   /** {@return what was planned for} */
@@ -227,6 +243,17 @@ public final class BakePlan {
   /** {@return rise of the sample jar that ends bulk fermentation} */
   public Rise shapeRise() {
     return new Rise(draft.shapeRise());
+  }
+
+  /**
+   * {@return what the sample jar likely shows at {@link #bulkEndHour} where shaping is overdue:
+   * then it is done at that hour whatever the jar shows; empty in all other plans}
+   *
+   * @hidden
+   */
+  @Internal
+  public Optional<Rise> overdueJar() {
+    return overdueJar;
   }
 
   /**

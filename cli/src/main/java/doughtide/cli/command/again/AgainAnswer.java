@@ -153,13 +153,7 @@ public record AgainAnswer(
     if (each.step().kind() == Kind.FEED && !each.done()) {
       return PlanStep.detail(rest, each.day());
     }
-    return each.step().kind() == Kind.SHAPE && !each.done()
-        ? "when the jar has risen " + shapeRise(plan) + ", not by the clock"
-        : "";
-  }
-
-  private static String shapeRise(BakePlan plan) {
-    return Words.percent(Math.rint(plan.shapeRise().percent()));
+    return each.step().kind() == Kind.SHAPE && !each.done() ? ShapeRule.detail(plan) : "";
   }
 
   /**
@@ -241,13 +235,7 @@ public record AgainAnswer(
 
   private void shape(int dough, Section.Builder body) {
     if (happened.hour(dough, Kind.SHAPE).isEmpty()) {
-      body.paragraph()
-          .say(
-              "Shape "
-                  + names().before(dough)
-                  + "when the jar has risen "
-                  + shapeRise(plan(dough))
-                  + ", not by the clock.");
+      body.paragraph().say(new ShapeRule(names(), times).sentence(dough, plan(dough)));
     }
   }
 
@@ -276,7 +264,8 @@ public record AgainAnswer(
   private String headline() {
     List<Integer> moved =
         doughs().filter(dough -> Math.abs(later(dough)) >= SAME_HOURS).boxed().toList();
-    return "Bake "
+    return new ShapeRule(names(), times).overdue(rest.plans())
+        + "Bake "
         + (names().isOne() ? oneBake() : bakes(moved))
         + lateBread().words()
         + ": "
@@ -473,11 +462,14 @@ public record AgainAnswer(
         .number("starterOfAddedFlourPercent", "", plan.starterPercent(), Unit.PERCENT)
         .number("doughCelsius", "", plan.doughTemperature().celsius(), Unit.CELSIUS)
         .number("shapeRisePercent", "", plan.shapeRise().percent(), Unit.PERCENT)
+        .flag("shapeByJar", "", plan.overdueJar().isEmpty())
         .word("proof", "", plan.proofKind(), "")
         .number("proofHours", "", plan.proofHours(), Unit.HOURS)
         .at("ovenAt", "", plan.ovenHour(), times)
         .number("laterThanWantedHours", "", lateBread().hours(dough), Unit.HOURS)
         .number("goodShare", "", plan.goodShare(), Unit.SHARE);
+    plan.overdueJar()
+        .ifPresent(jar -> row.number("overdueJarPercent", "", jar.percent(), Unit.PERCENT));
     if (plan.day().stages().isPresent() && !happened.isMixed(dough)) {
       stages().data(plan, row);
     } else {

@@ -323,6 +323,33 @@ class BakeDayAgainTest {
     assertThat(JsonAnswer.of(inTime).text("answer")).doesNotContain("wanted", "not done yet");
   }
 
+  /** The likely dough is past its shape point: no jar is waited for, nor for a higher rise. */
+  @Test
+  void aDoughWhoseShapingIsOverdueIsShapedWhateverTheJarShows() throws IOException {
+    JsonAnswer first = plan();
+    OffsetDateTime meant = hours(first).get("divide, rest, shape");
+    String late = clock(meant.plusHours(1));
+    CliRun text = run("--again", "plan.json", "--not-done", "shape", "--now", late);
+    JsonAnswer overdue = JsonAnswer.of(again("plan.json", late, "--not-done", "shape"));
+    String early = clock(meant.minusMinutes(30));
+    JsonAnswer inTime = JsonAnswer.of(again("plan.json", early, "--not-done", "shape"));
+    String dough = "plans.0.doughs.0.";
+
+    String jar = Math.round(overdue.number(dough + "overdueJarPercent")) + " %";
+    String rule = "Shape Sat " + late.substring(11) + " whatever the jar shows, likely " + jar;
+    assertThat(text.out().replace('\n', ' '))
+        .startsWith(rule + ". Bake S")
+        .contains(rule + ": by then the dough is likely ready to shape, or past it.")
+        .doesNotContain("when the jar has risen");
+    assertThat(overdue.text(dough + "shapeByJar")).isEqualTo("false");
+    assertThat(clock(hours(overdue).get("divide, rest, shape"))).isEqualTo(late);
+    assertThat(overdue.number(dough + "shapeRisePercent"))
+        .isCloseTo(first.number(dough + "shapeRisePercent"), within(6.0))
+        .isLessThan(overdue.number(dough + "overdueJarPercent") - 6);
+    assertThat(inTime.text(dough + "shapeByJar")).isEqualTo("true");
+    assertThat(inTime.text("answer")).startsWith("Bake ");
+  }
+
   /** The first line says it, and the calendar takes back the one that is left out. */
   @Test
   void aFoldThatWasNotDoneComesLaterAndOneThatIsTooLateIsNamed() throws IOException {

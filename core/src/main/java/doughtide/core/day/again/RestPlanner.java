@@ -37,6 +37,9 @@ public final class RestPlanner {
   /** What was not meant must bring more than one dough in ten right (our choice). */
   private static final double ONE_IN_TEN = 0.1;
 
+  /** A dough that is overdue is not shaped later than this for a greater share (our choice). */
+  private static final double LATE_HOURS = 1;
+
   /** At which doughs that are not mixed may be mixed where none is possible as meant, °C. */
   private static final List<Double> OTHER_CELSIUS = List.of(20.0, 22.0, 24.0, 26.0, 28.0);
 
@@ -140,12 +143,18 @@ public final class RestPlanner {
     RestSearch search = new RestSearch(doughs.get(number).day(), way, hands);
     Optional<RestSearch.Way> found = search.beside(others).bestIfAny();
     RestSearch.Way usual = ways.get(number);
-    if (found.isPresent()
-        && (usual == null || found.get().goodShare() > usual.goodShare() + ONE_IN_TEN)) {
+    if (found.isPresent() && (usual == null || isBetter(found.get(), usual))) {
       slipped.put(number, way);
       searches.put(number, search);
       ways.put(number, found.get());
     }
+  }
+
+  /** A dough that is ready now is not kept until it is even further past that. */
+  private static boolean isBetter(RestSearch.Way way, RestSearch.Way usual) {
+    boolean later = way.shapeHour() > usual.shapeHour() + LATE_HOURS;
+    boolean waits = way.overdue() && usual.overdue() && later;
+    return !waits && way.goodShare() > usual.goodShare() + ONE_IN_TEN;
   }
 
   private static InputException named(String name, InputException why) {

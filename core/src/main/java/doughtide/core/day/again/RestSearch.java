@@ -26,7 +26,9 @@ import doughtide.core.rise.RiseCurve;
 import doughtide.core.thermal.LaterTrace;
 import java.util.ArrayList;
 import java.util.Comparator;
+import java.util.EnumMap;
 import java.util.List;
+import java.util.Map;
 import java.util.Optional;
 import java.util.OptionalDouble;
 import java.util.function.DoubleFunction;
@@ -54,20 +56,31 @@ final class RestSearch {
   /** A share that is smaller by so little is as good: fewer than one dough in ten (our choice). */
   private static final double AS_GOOD = 0.05;
 
+  /** What is overdue is baked at another hour than meant for more than this only (our choice). */
+  private static final double WORTH_MOVING = 0.1;
+
   private static final LoafSettings SETTINGS = LoafSettings.SEARCH.withMembers(MEMBERS);
 
   private final BakeDay day;
   private final Slipped slipped;
   private final RiseForecast bulk;
   private final StrengthPlan folds;
+  private final Map<ProofKind, Double> points;
   private final Taken taken;
   private final int hands;
 
-  private RestSearch(BakeDay day, Slipped slipped, RiseForecast bulk, Taken taken, int hands) {
+  private RestSearch(
+      BakeDay day,
+      Slipped slipped,
+      RiseForecast bulk,
+      Map<ProofKind, Double> points,
+      Taken taken,
+      int hands) {
     this.day = day;
     this.slipped = slipped;
     this.bulk = bulk;
     this.folds = slipped.folds(day.strength());
+    this.points = points;
     this.taken = taken;
     this.hands = hands;
   }
@@ -77,18 +90,25 @@ final class RestSearch {
    * @param hands how many persons work
    */
   RestSearch(BakeDay day, Slipped slipped, int hands) {
-    this(day, slipped, day.bulk(slipped.route(), MEMBERS, BULK_HOURS), Taken.NOTHING, hands);
+    this(
+        day,
+        slipped,
+        day.bulk(slipped.route(), MEMBERS, BULK_HOURS),
+        new EnumMap<>(ProofKind.class),
+        Taken.NOTHING,
+        hands);
   }
 
   /** The same dough beside others. */
   RestSearch beside(Taken others) {
-    return new RestSearch(day, slipped, bulk, others, hands);
+    return new RestSearch(day, slipped, bulk, points, others, hands);
   }
 
   /**
    * A way on.
    *
    * @param shapeHour when dividing begins or began
+   * @param overdue whether it begins then whatever the jar shows
    * @param place where the loaves wait
    * @param ovenHour when the first go into the oven
    * @param loaves those of all doughs
@@ -96,6 +116,7 @@ final class RestSearch {
    */
   record Way(
       double shapeHour,
+      boolean overdue,
       LoafPlace place,
       double ovenHour,
       Supplier<Loaves> loaves,
@@ -167,16 +188,22 @@ final class RestSearch {
       return slipped.shapedHour().stream();
     }
     double point = point(kind);
-    List<Double> possible =
-        grid(earliestShape(), slipped.nowHour() + 24)
-            .filter(hour -> isPossible(hour, kind))
-            .boxed()
-            .toList();
+    List<Double> possible = possibleHours(kind).boxed().toList();
     OptionalDouble before =
         possible.stream().mapToDouble(hour -> hour).filter(hour -> hour <= point).max();
     OptionalDouble after =
         possible.stream().mapToDouble(hour -> hour).filter(hour -> hour > point).min();
     return DoubleStream.concat(before.stream(), after.stream());
+  }
+
+  private DoubleStream possibleHours(ProofKind kind) {
+    return grid(earliestShape(), slipped.nowHour() + 24).filter(hour -> isPossible(hour, kind));
+  }
+
+  /** Whether the dough is likely ready before it can be shaped, so that no jar is waited for. */
+  private boolean isOverdue(ProofKind kind) {
+    return slipped.shapedHour().isEmpty()
+        && possibleHours(kind).limit(1).anyMatch(first -> point(kind) <= first + 1e-6);
   }
 
   private boolean isPossible(double hour, ProofKind kind) {
@@ -194,6 +221,10 @@ final class RestSearch {
 
   /** The shape point; now where the dough is past it or has none. */
   private double point(ProofKind kind) {
+    return points.computeIfAbsent(kind, this::newPoint);
+  }
+
+  private double newPoint(ProofKind kind) {
     double mixed = slipped.route().mixHour();
     OptionalDouble likely =
         ShapeForecaster.of(bulk, proof(LoafPlace.fromBench(kind), slipped.nowHour()))
@@ -222,11 +253,12 @@ final class RestSearch {
   /** The best way with dividing begun at an hour. */
   private Optional<Way> after(double shapeHour, LoafPlace place) {
     double basket = shapeHour + day.restHours();
-    Loaves loaves = loaves(shapeHour, place, 0);
+    boolean overdue = isOverdue(place.kind());
+    Loaves loaves = loaves(shapeHour, overdue, place, 0);
     if (slipped.bakedHour().isPresent()) {
       double oven = slipped.bakedHour().getAsDouble();
       return steps(place, basket, oven)
-          .map(steps -> new Way(shapeHour, place, oven, () -> loaves, steps));
+          .map(steps -> new Way(shapeHour, overdue, place, oven, () -> loaves, steps));
     }
     List<Way> possible = new ArrayList<>();
     double last = Math.max(basket, slipped.nowHour()) + LONGEST_PROOF_HOURS;
@@ -235,11 +267,11 @@ final class RestSearch {
         .forEach(
             oven ->
                 possibleSteps(place, basket, oven)
-                    .map(steps -> new Way(shapeHour, place, oven, () -> loaves, steps))
+                    .map(steps -> new Way(shapeHour, overdue, place, oven, () -> loaves, steps))
                     .ifPresent(possible::add));
     double most = possible.stream().mapToDouble(Way::goodShare).max().orElse(0);
     return possible.stream()
-        .filter(each -> each.goodShare() >= most - AS_GOOD)
+        .filter(each -> each.goodShare() >= most - (overdue ? WORTH_MOVING : AS_GOOD))
         .min(Comparator.comparingDouble(each -> Math.abs(each.ovenHour() - slipped.ovenHour())));
   }
 
@@ -251,8 +283,8 @@ final class RestSearch {
 
   /** The plan of a way. */
   BakePlan plan(Way way) {
-    double mixed = slipped.route().mixHour();
-    double rise = bulk.bandAt(way.shapeHour() - mixed).riseLikelyPercent();
+    double then = likelyPercent(way.shapeHour());
+    Rise rise = Rise.ofPercent(way.overdue() ? Math.min(then, passedPercent(way)) : then);
     BakePlan.Begun begun =
         new BakePlan.Begun(
             slipped.route(),
@@ -261,10 +293,20 @@ final class RestSearch {
             way.place().kind(),
             way.shapeHour() + day.restHours(),
             way.ovenHour(),
-            Rise.ofPercent(rise));
+            rise,
+            way.overdue() ? Optional.of(Rise.ofPercent(then)) : Optional.empty());
     BakePlan.Weighed weighed =
         new BakePlan.Weighed(way.goodShare(), shapeWindow(begun.shapeRise()), margins(way));
     return BakePlan.of(day, begun, weighed);
+  }
+
+  /** What the jar has shown when it was time to shape. */
+  private double passedPercent(Way way) {
+    return likelyPercent(point(way.place().kind()));
+  }
+
+  private double likelyPercent(double hour) {
+    return bulk.bandAt(hour - slipped.route().mixHour()).riseLikelyPercent();
   }
 
   /** When the jar shows a rise; the hour of dividing alone once that is over. */
@@ -341,9 +383,10 @@ final class RestSearch {
                     steps ->
                         new Way(
                             shape,
+                            way.overdue(),
                             way.place(),
                             way.ovenHour(),
-                            () -> loaves(way.shapeHour(), way.place(), late),
+                            () -> loaves(way.shapeHour(), way.overdue(), way.place(), late),
                             steps));
     boolean there = isPossible(shape, way.place().kind());
     return new Late(then, there ? StepMargin.Limit.NEXT_STEP : StepMargin.Limit.BENCH);
@@ -361,6 +404,7 @@ final class RestSearch {
                 steps ->
                     new Way(
                         way.shapeHour(),
+                        way.overdue(),
                         way.place(),
                         oven,
                         () -> way.loaves().get().bakedLate(late),
@@ -471,17 +515,17 @@ final class RestSearch {
     return day.bakingHours() * (batches - 1) / batches;
   }
 
-  private Loaves loaves(double shapeHour, LoafPlace place, double late) {
+  private Loaves loaves(double shapeHour, boolean overdue, LoafPlace place, double late) {
     double basket = shapeHour + day.restHours();
     LoafModel loaf = LoafModel.of(bulk.formula(), proof(place, basket), SETTINGS).folded(folds);
     double mixed = slipped.route().mixHour();
-    double rise = bulk.bandAt(shapeHour - mixed).riseLikelyPercent();
+    double rise = likelyPercent(shapeHour);
     LoafLimits right = LoafLimits.right(day.target());
     List<Loaf> all = new ArrayList<>();
     for (int i = 0; i < bulk.curves().size(); i++) {
       RiseCurve curve = bulk.curves().get(i);
       double own =
-          slipped.shapedHour().isPresent()
+          slipped.shapedHour().isPresent() || overdue
               ? basket
               : byJar(curve, Rise.ofPercent(rise), shapeHour) + day.restHours();
       double at = own + late;

@@ -210,7 +210,8 @@ class RestSearchTest {
 
   /** Of a way that is baked at another hour. */
   private static double share(RestSearch.Way way, double oven) {
-    return new RestSearch.Way(way.shapeHour(), way.place(), oven, way.loaves(), way.steps())
+    return new RestSearch.Way(
+            way.shapeHour(), way.overdue(), way.place(), oven, way.loaves(), way.steps())
         .goodShare();
   }
 
@@ -240,6 +241,24 @@ class RestSearchTest {
     assertThat(way.ovenHour()).isGreaterThanOrEqualTo(30.0);
     BakeDay warm = day(36, 7, 13.5, 30, 36).build();
     assertThat(way.goodShare()).isGreaterThan(best(new Dough().in(warm)).goodShare() + 0.05);
+  }
+
+  /** Every dough is shaped at that hour, and none waits for what the likely jar shows then. */
+  @Test
+  void aDoughPastItsShapePointIsShapedAtOnce() {
+    RestSearch late = new Dough().at(14).in(DAY);
+    RestSearch.Way way = best(late);
+    BakePlan plan = late.plan(way);
+    RestSearch early = new Dough().in(DAY);
+
+    assertThat(way.overdue()).isTrue();
+    assertThat(way.shapeHour()).isEqualTo(14);
+    assertThat(100 * plan.overdueJar().orElseThrow().fraction())
+        .isCloseTo(DAY.bulk(ROUTE, 64, 48).bandAt(6).riseLikelyPercent(), within(1e-6));
+    assertThat(plan.shapeRise().fraction()).isLessThan(plan.overdueJar().get().fraction());
+    assertThat(best(early).overdue()).isFalse();
+    assertThat(early.plan(best(early)).overdueJar()).isEmpty();
+    assertThat(best(early).shapeHour()).isBetween(10.0, 14.0);
   }
 
   /** What is in the oven was shaped when it was, and nothing of it can be moved. */
