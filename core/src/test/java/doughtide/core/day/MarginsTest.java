@@ -111,7 +111,7 @@ class MarginsTest {
   }
 
   /** Whether it stays at the bench and before what needs it. */
-  private static boolean possible(BakePlan plan, BakeStep.Kind kind, double late) {
+  static boolean possible(BakePlan plan, BakeStep.Kind kind, double late) {
     BenchHours bench = plan.day().bench();
     double mostFolds =
         plan.steps().stream()
@@ -157,9 +157,13 @@ class MarginsTest {
 
   /** Share of doughs that come out right where one step is late and the rest keeps to the clock. */
   static double good(BakePlan plan, BakeStep.Kind kind, double late) {
+    return good(plan, kind, late, DoughCandidates.MEMBERS);
+  }
+
+  /** The same of so many members of the belief. */
+  static double good(BakePlan plan, BakeStep.Kind kind, double late, int number) {
     DayModel model = new DayModel(plan.day());
-    List<Unknowns> members =
-        plan.day().forecaster().withMembers(DoughCandidates.MEMBERS).ensemble().members();
+    List<Unknowns> members = plan.day().forecaster().withMembers(number).ensemble().members();
     int good = 0;
     for (int i = 0; i < members.size(); i++) {
       if (isGood(plan, model, members.get(i), i, kind, late)) {
