@@ -105,6 +105,19 @@ class SmallPlansTest {
     }
   }
 
+  /** The loaves of the second are carried into the cold shortly before everybody goes. */
+  @Test
+  void whatLoosensTheTightestStepIsToldOfItsDough() {
+    DayPlan day =
+        DayPlanner.plan(evening(4, 43, 2, 4, 7, 22, 31, 47), 1, PLANS_ALONE).days().get(0);
+    BakePlan tight = day.plans().get(day.tightDough());
+
+    assertThat(tight.marginHours()).isEqualTo(day.marginHours());
+    assertThat(tight.tight().limit()).isEqualTo(StepMargin.Limit.BENCH);
+    assertThat(day.loosening())
+        .contains(new Adjustment(Adjustment.Kind.BENCH_LONGER, 0, 0, day.tightDough()));
+  }
+
   private static List<BakeDay> evening(
       int oven, double ready, int loaves, int others, double... edges) {
     return Stream.of(loaves, others)
