@@ -193,7 +193,7 @@ final class DayReport {
   }
 
   private static String page(Shown shown, Words words) {
-    return PhonePage.of(shown.title(words), shown.day(), shown.names(), shown.zero(), words).html();
+    return PhonePage.of(shown.pages(words), words).html();
   }
 
   private static Optional<Duration> limit(Arguments arguments) {

@@ -136,7 +136,9 @@ class ClassDayCommandTest {
     assertThat(answer.text("students.1.steps.0.from"))
         .isEqualTo(answer.text("plans.0.steps.0.from"));
     assertThat(answer.number("students.0.steps.size"))
-        .isEqualTo(answer.number("plans.0.steps.size"));
+        .isEqualTo(answer.number("plans.0.steps.size") - 2); // but the other batch, in and out
+    assertThat(page(1)).contains("bake batch 1").doesNotContain("bake batch 2");
+    assertThat(page(2)).contains("Ofenladung 2 backen").doesNotContain("Ofenladung 1");
     saysTheSame(page(1), answer, 0, Words.in(Language.ENGLISH));
     saysTheSame(page(2), answer, 1, Words.in(Language.GERMAN));
     assertThat(page(1)).startsWith("<b>Ann</b>");

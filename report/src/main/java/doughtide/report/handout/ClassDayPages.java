@@ -2,6 +2,7 @@ package doughtide.report.handout;
 
 import doughtide.core.Internal;
 import doughtide.core.day.DayPlan;
+import doughtide.core.day.DayStep;
 import doughtide.core.dough.Ingredients;
 import doughtide.core.quantity.Hours;
 import doughtide.report.page.Page;
@@ -56,9 +57,11 @@ public record ClassDayPages(
   @Override
   public List<Page> pages(PageFormat format, Words words, LocalDate date) {
     List<Page> pages = new ArrayList<>();
-    for (Student student : students) {
+    StudentBatches batches = new StudentBatches(day, students);
+    for (int i = 0; i < students.size(); i++) {
+      Student student = students.get(i);
       Words own = student.language().map(words::of).orElse(words);
-      pages.addAll(page(student, own).pages(format, own, date));
+      pages.addAll(page(student, batches.steps(i), own).pages(format, own, date));
     }
     for (int person = 0; person < day.hands(); person++) {
       pages.addAll(new Timetable(this, person, words).sides(format.largePrint(), date));
@@ -71,12 +74,12 @@ public record ClassDayPages(
     return own.dayAndClock(Hours.after(zero, hour)).replace(' ', '\u00a0');
   }
 
-  private StudentPage page(Student student, Words own) {
+  private StudentPage page(Student student, List<DayStep> hers, Words own) {
     return new StudentPage(
         student.name(),
         student.loaves(),
         student.weighs(day),
-        new StudentDay(this, student.dough(), own).dough(),
+        new StudentDay(this, student.dough(), own).dough(hers),
         own);
   }
 }

@@ -32,7 +32,8 @@ final class StudentDay {
     this.say = new DayWords(words);
   }
 
-  StudentPage.Dough dough() {
+  /** With the steps that a student takes part in. */
+  StudentPage.Dough dough(List<DayStep> hers) {
     List<String> notes = new ArrayList<>();
     String formula = new FormulaWords(words).formulaWithin(plan.dough());
     notes.add(
@@ -40,7 +41,7 @@ final class StudentDay {
             ? pages.names().get(number) + " – " + formula
             : words.capitalized(formula));
     return new StudentPage.Dough(
-        Optional.of(answer()), notes, table(), new FormulaWords(words).cautions(plan.dough()));
+        Optional.of(answer()), notes, table(hers), new FormulaWords(words).cautions(plan.dough()));
   }
 
   /** When the plan has her shape, then what other starters would do. */
@@ -60,7 +61,7 @@ final class StudentDay {
     return pages.clock(hour, words);
   }
 
-  private Table table() {
+  private Table table(List<DayStep> hers) {
     List<Table.Column> columns =
         List.of(
             new Table.Column("", 1, Table.Kind.TICK),
@@ -69,10 +70,10 @@ final class StudentDay {
             new Table.Column(words.say("sheet.myTime"), 4, Table.Kind.WRITE));
     List<List<String>> rows = new ArrayList<>();
     List<DayStep> folds = new ArrayList<>();
-    for (DayStep step : pages.day().steps()) {
-      if (step.doughs().contains(number) && step.step().kind() == BakeStep.Kind.FOLD) {
+    for (DayStep step : hers) {
+      if (step.step().kind() == BakeStep.Kind.FOLD) {
         folds.add(step);
-      } else if (step.doughs().contains(number)) {
+      } else {
         addFolds(folds, rows);
         rows.add(row(step.step().fromHour(), say.step(step.step()), detail(step)));
       }

@@ -1,7 +1,7 @@
 package doughtide.report.phone;
 
 import doughtide.core.Internal;
-import doughtide.core.day.DayPlan;
+import doughtide.report.handout.ClassDayPages;
 import doughtide.report.words.Refusal;
 import doughtide.report.words.Words;
 import java.nio.charset.StandardCharsets;
@@ -122,14 +122,11 @@ public final class PhonePage {
    * The page of a planned day, with a list where there are several doughs, each with at most 128
    * members then.
    *
-   * @param title of the page
-   * @param day the plan
-   * @param names of its doughs, in their order; of several, only first names are shown
-   * @param zero hour 0 of the plan's axis
+   * @param day its plan, doughs and students, of whom only first names are shown
    */
-  public static PhonePage of(
-      String title, DayPlan day, List<String> names, ZonedDateTime zero, Words words) {
-    return ofDoughs(title, new PhoneDay(title, day, names, zero, words).doughs(), words);
+  @Internal
+  public static PhonePage of(ClassDayPages day, Words words) {
+    return ofDoughs(day.title(), new PhoneDay(day, words).doughs(), words);
   }
 
   /**

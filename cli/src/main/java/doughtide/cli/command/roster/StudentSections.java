@@ -10,6 +10,7 @@ import doughtide.core.day.DayPlan;
 import doughtide.core.day.DayStep;
 import doughtide.core.dough.Ingredients;
 import doughtide.report.handout.ClassDayPages;
+import doughtide.report.handout.StudentBatches;
 import doughtide.report.words.DayWords;
 import doughtide.report.words.Words;
 import java.util.ArrayList;
@@ -58,14 +59,16 @@ public final class StudentSections {
     }
     StudentSections sections = new StudentSections(day, times, language);
     Listing.Builder students = to.listing("students", "");
-    for (ClassDayPages.Student student : all) {
-      String dough = names.get(student.dough());
-      sections.data(student, dough, students.row());
-      sections.page(student, dough, to);
+    StudentBatches batches = new StudentBatches(day, all);
+    for (int i = 0; i < all.size(); i++) {
+      String dough = names.get(all.get(i).dough());
+      sections.data(all.get(i), dough, batches.steps(i), students.row());
+      sections.page(all.get(i), dough, batches.steps(i), to);
     }
   }
 
-  private void data(ClassDayPages.Student student, String dough, Section.Builder row) {
+  private void data(
+      ClassDayPages.Student student, String dough, List<DayStep> hers, Section.Builder row) {
     BakePlan plan = day.plans().get(student.dough());
     Words words = words(student);
     Ingredients weigh = student.weighs(day);
@@ -78,7 +81,7 @@ public final class StudentSections {
     IngredientItems.additions(weigh, row);
     Listing.Builder steps = row.listing("steps", "");
     DayWords said = new DayWords(words);
-    for (DayStep step : hers(student.dough())) {
+    for (DayStep step : hers) {
       steps
           .row()
           .word("step", "", said.step(step.step()))
@@ -87,18 +90,14 @@ public final class StudentSections {
     }
   }
 
-  /** What she takes part in; the starter is fed for all. */
-  private List<DayStep> hers(int dough) {
-    return day.steps().stream().filter(step -> step.doughs().contains(dough)).toList();
-  }
-
-  private void page(ClassDayPages.Student student, String dough, Section.Builder to) {
+  private void page(
+      ClassDayPages.Student student, String dough, List<DayStep> hers, Section.Builder to) {
     Words words = words(student);
     DayWords said = new DayWords(words);
     Section.Builder page = to.section("", student.name() + ": " + dough + " × " + student.loaves());
     page.say(grams(student.weighs(day), words));
     Listing.Builder rows = page.listing("", "");
-    for (DayStep step : hers(student.dough())) {
+    for (DayStep step : hers) {
       rows.row()
           .say(" ", words.dayAndClock(times.after(step.step().fromHour())))
           .say(" ", plain(said.step(step.step())));
