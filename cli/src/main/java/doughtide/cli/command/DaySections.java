@@ -11,6 +11,7 @@ import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.Words;
 import doughtide.cli.command.again.AgainAnswer;
 import doughtide.cli.command.again.DayNames;
+import doughtide.cli.command.again.MixText;
 import doughtide.cli.command.bench.BenchSections;
 import doughtide.cli.command.roster.RosterGroup;
 import doughtide.cli.command.roster.StudentSections;
@@ -34,7 +35,6 @@ import doughtide.core.feeding.FeedRatio;
 import doughtide.core.forecast.DoughWarnings;
 import doughtide.core.forecast.Warning;
 import doughtide.report.words.FeedWords;
-import doughtide.report.words.WaterWords;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -195,7 +195,7 @@ final class DaySections {
         .number("loaves", "", plan.day().loaves(), Unit.COUNT)
         .number("pieceGrams", "", plan.day().piece().grams(), Unit.GRAMS)
         .number("doughCelsius", "", plan.doughTemperature().celsius(), Unit.CELSIUS)
-        .number("waterCelsius", "", DayText.waterAnswer(plan).waterCelsius(), Unit.CELSIUS)
+        .number("waterCelsius", "", MixText.waterCelsius(plan), Unit.CELSIUS)
         .number("starterOfAddedFlourPercent", "", plan.starterPercent(), Unit.PERCENT)
         .number(
             "prefermentedFlourPercent", "", 100 * plan.dough().prefermentedFlour(), Unit.PERCENT)
@@ -338,9 +338,7 @@ final class DaySections {
                 + Words.percent(100 * plan.dough().prefermentedFlour())
                 + " prefermented flour.")
         .say(DayText.strength(plan));
-    WaterWords.english().cautions(DayText.waterAnswer(plan)).stream()
-        .findFirst()
-        .ifPresent(said -> rest.say("Note: " + said));
+    MixText.note(plan).ifPresent(rest::say);
     margins(plan, body);
   }
 

@@ -4,6 +4,7 @@ import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.Words;
 import doughtide.cli.command.again.DayCalendar;
 import doughtide.cli.command.again.DayNames;
+import doughtide.cli.command.again.MixText;
 import doughtide.cli.hand.LeaveSections;
 import doughtide.core.day.BakePlan;
 import doughtide.core.day.BakeStep;
@@ -16,8 +17,6 @@ import doughtide.core.day.StepMargin;
 import doughtide.core.feeding.FeedAmounts;
 import doughtide.core.feeding.FeedRatio;
 import doughtide.core.loaf.StrengthPlan;
-import doughtide.core.thermal.Mixing;
-import doughtide.core.thermal.WaterAnswer;
 import doughtide.report.words.DayWords;
 import doughtide.report.words.FeedWords;
 import doughtide.report.words.Language;
@@ -89,11 +88,8 @@ record DayText(DayOptions options, DayPlan day) {
       case FEED ->
           plain(WORDS.stage(plan, each.step()))
               + feed(plan.feedRatio(each.step()), day.feedAmounts(each));
-      case AUTOLYSE -> water(plan);
-      case MIX ->
-          "dough at "
-              + Words.temperature(plan.doughTemperature())
-              + (plan.hasAutolyse() ? "" : "; " + water(plan));
+      case AUTOLYSE -> MixText.water(plan);
+      case MIX -> MixText.mix(plan);
       case FOLD ->
           each.step().number() == plan.strength().folds() ? "then the windowpane check" : "";
       case SHAPE ->
@@ -114,17 +110,6 @@ record DayText(DayOptions options, DayPlan day) {
         + Words.grams(amounts.flourGrams())
         + " + "
         + Words.grams(amounts.waterGrams());
-  }
-
-  static WaterAnswer waterAnswer(BakePlan plan) {
-    return plan.water(Mixing.BY_HAND);
-  }
-
-  private static String water(BakePlan plan) {
-    double celsius = waterAnswer(plan).waterCelsius();
-    return celsius < 0
-        ? "part of the water as ice (see water)"
-        : "water at " + Words.rounded(celsius, 0) + " °C";
   }
 
   private OvenLoad load(DayStep step) {

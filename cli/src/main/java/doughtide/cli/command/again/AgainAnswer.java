@@ -1,6 +1,7 @@
 package doughtide.cli.command.again;
 
 import doughtide.cli.answer.Answer;
+import doughtide.cli.answer.IngredientItems;
 import doughtide.cli.answer.Listing;
 import doughtide.cli.answer.Section;
 import doughtide.cli.answer.Timeline;
@@ -19,7 +20,9 @@ import doughtide.core.day.BakeStep.Kind;
 import doughtide.core.day.DayPlan;
 import doughtide.core.day.DayStep;
 import doughtide.core.day.StepMargin;
+import doughtide.core.feeding.FeedAmounts;
 import doughtide.core.feeding.FeedRatio;
+import doughtide.report.words.FeedWords;
 import java.util.ArrayList;
 import java.util.Comparator;
 import java.util.List;
@@ -145,10 +148,13 @@ public record AgainAnswer(
   private String detail(PlanStep each) {
     BakePlan plan = plan(each.day().doughs().get(0));
     if (each.step().kind() == Kind.MIX && !each.done()) {
-      return Words.temperature(plan.doughTemperature())
-          + ", starter "
+      return MixText.mix(plan)
+          + "; starter "
           + Words.percent(plan.starterPercent())
           + " of the flour added";
+    }
+    if (each.step().kind() == Kind.AUTOLYSE && !each.done()) {
+      return MixText.water(plan);
     }
     if (each.step().kind() == Kind.FEED && !each.done()) {
       return PlanStep.detail(rest, each.day());
@@ -176,6 +182,7 @@ public record AgainAnswer(
     doughs().forEach(dough -> right(dough, body));
     table(body.listing("", "What is left"));
     needs(body);
+    doughs().filter(dough -> !happened.isMixed(dough)).forEach(dough -> weigh(dough, body));
     stages().tables(rest, dough -> !happened.isMixed(dough), body);
     doughs().forEach(dough -> shape(dough, body));
     margins(body);
@@ -332,7 +339,10 @@ public record AgainAnswer(
             dough ->
                 reasons.add(
                     (names().isOne() ? "the dough" : names().names().get(dough))
-                        + " is not mixed yet"));
+                        + " is not mixed yet"
+                        + (change(dough).words().isEmpty()
+                            ? ""
+                            : ", its recipe changes: weigh anew")));
     if (!absent.isEmpty()) {
       reasons.add("absent: " + String.join(", ", absent));
     }
@@ -446,6 +456,47 @@ public record AgainAnswer(
             each -> lines.say(names().summary(each.words(), each.day()) + "; " + detail(each)));
   }
 
+  /** What to weigh for a dough that is still to be mixed, and what of its recipe has changed. */
+  private void weigh(int dough, Section.Builder body) {
+    Section.Builder lines = body.paragraph();
+    String whose = names().isOne() ? "" : names().names().get(dough) + ": ";
+    lines.say(whose + Words.weigh(plan(dough).ingredients()));
+    String change = change(dough).words();
+    if (!change.isEmpty()) {
+      lines.say(
+          whose
+              + "The recipe is another than planned, so weigh by this: "
+              + change
+              + mixedAnew(dough)
+              + ".");
+    }
+    MixText.note(plan(dough)).ifPresent(said -> lines.say(whose + said));
+  }
+
+  private RecipeChange change(int dough) {
+    boolean staged = plan(dough).day().stages().isPresent();
+    return new RecipeChange(
+        file.doughs().get(dough), plan(dough), staged ? Optional.empty() : feed(dough));
+  }
+
+  private String mixedAnew(int dough) {
+    return same(steps(), dough, Kind.MIX).stream()
+        .findFirst()
+        .filter(each -> Math.abs(laterThanPlanned(each)) >= SAME_HOURS)
+        .map(
+            each ->
+                "; such a dough is mixed "
+                    + times.about(each.step().fromHour())
+                    + " instead of "
+                    + meant(each))
+        .orElse("");
+  }
+
+  private double laterThanPlanned(PlanStep each) {
+    double now = each.step().fromHour();
+    return now - planned(each).orElse(now);
+  }
+
   private void data(Section.Builder row) {
     Listing.Builder rows = row.listing("doughs", "");
     doughs().forEach(dough -> data(dough, rows.row()));
@@ -473,7 +524,10 @@ public record AgainAnswer(
     if (plan.day().stages().isPresent() && !happened.isMixed(dough)) {
       stages().data(plan, row);
     } else {
-      feed(dough).ifPresent(ratio -> feed(ratio, row.section("feed", "").section("ratio", "")));
+      feed(dough).ifPresent(ratio -> feed(ratio, dough, row.section("feed", "")));
+    }
+    if (!happened.isMixed(dough)) {
+      mixing(dough, row);
     }
     Listing.Builder margins = row.listing("margins", "");
     for (StepMargin each : plan.margins()) {
@@ -493,10 +547,25 @@ public record AgainAnswer(
         : Optional.of(plan(dough).feed().ratio());
   }
 
-  private static void feed(FeedRatio ratio, Section.Builder row) {
-    row.number("starter", "", ratio.starter(), Unit.NONE)
+  private void feed(FeedRatio ratio, int dough, Section.Builder row) {
+    row.section("ratio", "")
+        .number("starter", "", ratio.starter(), Unit.NONE)
         .number("flour", "", ratio.flour(), Unit.NONE)
         .number("water", "", ratio.water(), Unit.NONE);
+    if (happened.hour(dough, Kind.FEED).isEmpty()) {
+      FeedAmounts amounts = plan(dough).feedAmounts();
+      row.word("ratioInWords", "", FeedWords.english().parts(ratio))
+          .number("starterGrams", "", amounts.starterGrams(), Unit.GRAMS)
+          .number("flourGrams", "", amounts.flourGrams(), Unit.GRAMS)
+          .number("waterGrams", "", amounts.waterGrams(), Unit.GRAMS);
+    }
+  }
+
+  private void mixing(int dough, Section.Builder row) {
+    BakePlan plan = plan(dough);
+    row.number("waterCelsius", "", MixText.waterCelsius(plan), Unit.CELSIUS)
+        .word("recipeChange", "", change(dough).words());
+    IngredientItems.add(plan.ingredients(), row);
   }
 
   private void data(PlanStep each, Section.Builder row) {

@@ -350,6 +350,50 @@ class BakeDayAgainTest {
     assertThat(inTime.text("answer")).startsWith("Bake ");
   }
 
+  /**
+   * The sheet of the first plan is of another dough: what to weigh now is said, as it was there.
+   */
+  @Test
+  void aDoughThatIsNotMixedYetIsWeighedAnewWhereItsRecipeChanges() throws IOException {
+    JsonAnswer first = plan();
+    OffsetDateTime now = hours(first).get("feed the starter").plusMinutes(40);
+    String dough = "plans.0.doughs.0.";
+    String other =
+        PLANNED
+            .get(0)
+            .out()
+            .replace("\"doughCelsius\": 24", "\"doughCelsius\": 27")
+            .replace("\"starterOfAddedFlourPercent\": 20", "\"starterOfAddedFlourPercent\": 15.5");
+    Files.writeString(folder.resolve("other.json"), other);
+    JsonAnswer again = JsonAnswer.of(again("other.json", clock(now), "--not-done", "feed"));
+    CliRun text = run("--again", "other.json", "--not-done", "feed", "--now", clock(now));
+
+    String change =
+        "starter 20 % instead of 15.5 % of the flour added, dough at 24 °C instead of 27 °C";
+    assertThat(again.text(dough + "recipeChange")).startsWith(change);
+    assertThat(again.under(dough + "ingredients"))
+        .isEqualTo(first.under(dough + "ingredients"))
+        .isNotEmpty();
+    assertThat(again.under(dough + "feed").keySet())
+        .isEqualTo(first.under(dough + "feed").keySet());
+    assertThat(again.number(dough + "waterCelsius"))
+        .isCloseTo(first.number(dough + "waterCelsius"), within(0.5));
+    String grams = Math.round(first.number(dough + "ingredients.flourGrams")) + " g";
+    assertThat(text.out().replace('\n', ' '))
+        .contains("the dough is not mixed yet, its recipe changes: weigh anew")
+        .contains("Weigh: flour " + grams + ", water ")
+        .contains("so weigh by this: " + change)
+        .contains("; water at ");
+    assertThat(again(dough, first)).isEmpty();
+  }
+
+  /** Of a dough that is mixed as planned, nothing is to be weighed. */
+  private Map<String, String> again(String dough, JsonAnswer first) {
+    String mixed = clock(hours(first).get("mix the dough"));
+    return JsonAnswer.of(again("plan.json", mixed, "--did", "mix " + mixed))
+        .under(dough + "ingredients");
+  }
+
   /** The first line says it, and the calendar takes back the one that is left out. */
   @Test
   void aFoldThatWasNotDoneComesLaterAndOneThatIsTooLateIsNamed() throws IOException {
