@@ -3,6 +3,7 @@ package doughtide.core.day;
 import static org.assertj.core.api.Assertions.assertThat;
 
 import doughtide.core.forecast.RiseForecaster;
+import doughtide.core.quantity.Rise;
 import java.util.List;
 import java.util.Optional;
 import java.util.TreeMap;
@@ -55,31 +56,25 @@ class BestPlansTest {
     assertThat(candidates.best(none(day), 2)).hasSize(2);
   }
 
-  /**
-   * Whoever is away from 14:30 to 17:30 shapes one dough at its point and the next best half an
-   * hour before: that has more room and still comes last.
-   */
+  /** Shaped twenty minutes off its point a plan comes after one that is shaped at its own. */
   @Test
-  void whatTheBenchKeepsFromItsPointComesLast() {
-    BakeDay day =
-        Weeks.small(2, 9, 14.5, 17.5, 18.5, 29, 35)
-            .readyAt(34)
-            .starterPercents(List.of(10.0, 15.0, 20.0))
-            .doughCelsius(List.of(23.0, 26.0))
-            .forecaster(FEW)
-            .build();
-    DayAnswer answer = DayPlanner.plan(List.of(day), 1, SearchControl.none());
+  void whatIsShapedOffItsPointComesAfter() {
+    BakeDay day = small(2).build();
     DoughCandidates candidates = candidates(day, true);
-
-    assertThat(answer.days()).hasSizeGreaterThan(1);
-    DayPlan first = answer.days().get(0);
-    DayPlan second = answer.days().get(1);
-    assertThat(atPoint(candidates, first.plans().get(0).draft())).isTrue();
-    assertThat(atPoint(candidates, second.plans().get(0).draft())).isFalse();
-    assertThat(second.marginHours()).isGreaterThan(first.marginHours());
-    DayAnswer.Choice choice = answer.choice().orElseThrow();
-    assertThat(choice.criterion()).isEqualTo(DayAnswer.Criterion.POINT);
-    assertThat(choice.value()).isZero();
-    assertThat(choice.other()).isBetween(0.3, 0.6);
+    Draft best =
+        candidates.best(none(day), 4).stream()
+            .filter(each -> each.proof() == ProofKind.COLD && atPoint(candidates, each))
+            .findFirst()
+            .orElseThrow();
+    double bulk = best.shapedHours() - day.restHours();
+    for (double by : new double[] {-20.0 / 60, 20.0 / 60}) {
+      Draft off = best.shapedAt(bulk + by, new Rise(best.shapeRise()), day.restHours());
+      DayAnswer.Choice choice = candidates.choice(best, off);
+      assertThat(choice.criterion()).isEqualTo(DayAnswer.Criterion.POINT);
+      assertThat(choice.value()).isZero();
+      assertThat(choice.other()).isBetween(0.25, 0.42);
+      assertThat(candidates.choice(off, best).criterion()).isNotEqualTo(DayAnswer.Criterion.POINT);
+    }
+    assertThat(candidates.choice(best, best).criterion()).isNotEqualTo(DayAnswer.Criterion.POINT);
   }
 }
