@@ -10,6 +10,7 @@ import doughtide.cli.file.OutputFile;
 import doughtide.cli.options.OutputOptions;
 import doughtide.cli.options.PageOptions;
 import doughtide.cli.options.PagesOptions;
+import doughtide.cli.options.PrintedNames;
 import doughtide.cli.options.WordsOptions;
 import doughtide.cli.session.Environment;
 import doughtide.cli.session.Session;
@@ -142,6 +143,13 @@ final class DayReport {
     }
 
     void write(Shown shown, DayCalendar empty, List<DayCalendar.Entry> entries, Answer answer) {
+      if (chart.isPresent() || pages.isPresent()) {
+        PrintedNames.tell(shown.names(), arguments);
+      }
+      if (pages.isPresent()) {
+        PrintedNames.tell(
+            shown.students().stream().map(ClassDayPages.Student::name).toList(), arguments);
+      }
       chart.ifPresent(file -> draw(shown, words, file, paper));
       calendar.ifPresent(file -> empty.write(entries, command, file, session.environment().now()));
       page.ifPresent(each -> each.write(with -> DayReport.page(shown, with)));

@@ -10,6 +10,7 @@ import doughtide.cli.options.ColdOptions;
 import doughtide.cli.options.DoughOptions;
 import doughtide.cli.options.FlourOptions;
 import doughtide.cli.options.HandoutOptions;
+import doughtide.cli.options.PrintedNames;
 import doughtide.cli.options.ProofOptions;
 import doughtide.cli.session.Environment;
 import doughtide.core.document.RosterDocument;
@@ -48,6 +49,7 @@ import java.util.List;
 import java.util.Map;
 import java.util.Optional;
 import java.util.stream.DoubleStream;
+import java.util.stream.Stream;
 
 /** Reads what a page is about and asks for the page. */
 final class HandoutPages {
@@ -76,6 +78,9 @@ final class HandoutPages {
     this.environment = environment;
     this.options = options;
     this.dough = DoughOptions.read(arguments, environment);
+    PrintedNames.tell(
+        Stream.of(TITLE, FLOUR_NAME).flatMap(each -> arguments.text(each).stream()).toList(),
+        arguments);
   }
 
   public static List<OptionSpec> specs() {
@@ -166,6 +171,7 @@ final class HandoutPages {
     double loaf = proof.map(each -> each.mass().grams()).orElse(USUAL_LOAF_GRAMS);
     Map<List<Object>, BakeSheet> sheets = new HashMap<>();
     List<Handout> pages = new ArrayList<>();
+    PrintedNames.tell(roster.entries().stream().map(RosterEntry::name).toList(), arguments);
     for (RosterEntry entry : roster.entries()) {
       DoughFormula formula =
           entry

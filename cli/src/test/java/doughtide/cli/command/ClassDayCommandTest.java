@@ -145,6 +145,21 @@ class ClassDayCommandTest {
     saysWhenAndWhat(page(3), answer);
   }
 
+  @Test
+  void aNameThatTheFontLacksIsToldBesideTheAnswer() throws IOException {
+    Files.writeString(folder.resolve("class.csv"), "name,starter,dough_temp\ndough,20%,24C\n");
+    CliRun run =
+        roster("name;loaves\nAnn;1\n\u674e\u5c0f;2\n", "class.csv", "--pages", "class.pdf");
+
+    assertThat(run.code()).isZero();
+    assertThat(run.err().lines())
+        .singleElement()
+        .asString()
+        .contains("'\u674e\u5c0f' (printed as [U+674E][U+5C0F])", "by hand", "Latin letters")
+        .doesNotContain("Ann");
+    assertThat(page(2)).startsWith("[U+674E][U+5C0F]");
+  }
+
   private String page(int number) throws IOException {
     try (PDDocument document = Loader.loadPDF(folder.resolve("class.pdf").toFile())) {
       PDFTextStripper stripper = new PDFTextStripper();

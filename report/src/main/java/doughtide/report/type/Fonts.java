@@ -99,6 +99,11 @@ public final class Fonts {
     return clean.toString();
   }
 
+  /** Whether the font has every character of a text. */
+  public static boolean canPrint(String text) {
+    return printable(text).equals(spoken(text).replace('\u2011', '-'));
+  }
+
   /**
    * The text as it is read aloud or searched, which needs no font: control characters become
    * blanks, marks that only steer direction or joining are left out.
