@@ -82,6 +82,8 @@ class PlanMarginsTest {
               new BakePlan(
                   day, found.get(), weighing.weighed(), model.temperature(found.get().route()));
           assertThat(weighing.leastMarginHours()).isEqualTo(plan.marginHours());
+          assertThat(weighing.goodShare()).isEqualTo(plan.goodShare());
+          assertThat(weighing.shape()).isEqualTo(plan.shapeWindow());
           check(plan);
           checked++;
           plan.margins().forEach(each -> limits.add(each.limit()));
@@ -109,11 +111,30 @@ class PlanMarginsTest {
           .as(name)
           .isGreaterThanOrEqualTo(least - one - 1e-9);
       double later = margin.hours() + FIVE_MINUTES;
+      double bench = benchSlack(plan, kind);
+      if (margin.limit() == StepMargin.Limit.BENCH) {
+        assertThat(bench).as(name).isCloseTo(margin.hours(), within(1e-6));
+      } else {
+        assertThat(bench).as(name).isGreaterThanOrEqualTo(margin.hours() - 1e-6);
+      }
       if (margin.limit() == StepMargin.Limit.DOUGH) {
         assertThat(good(plan, kind, later)).as(name).isLessThan(least + one);
       } else if (margin.hours() < StepMargin.LONGEST_HOURS - 1e-9) {
         assertThat(MarginsTest.possible(plan, kind, later)).as(name).isFalse();
       }
     }
+  }
+
+  /** How much later the bench allows a step and what moves with it. */
+  private static double benchSlack(BakePlan plan, Kind kind) {
+    return plan.steps().stream()
+        .filter(
+            step ->
+                step.kind() == kind
+                    || kind == Kind.MIX && step.kind() == Kind.FOLD
+                    || kind == Kind.BAKE && step.kind() == Kind.COOL)
+        .mapToDouble(step -> plan.day().bench().slackHours(step.fromHour(), step.toHour()))
+        .min()
+        .orElseThrow();
   }
 }

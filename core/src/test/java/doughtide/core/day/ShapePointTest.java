@@ -56,6 +56,10 @@ class ShapePointTest {
       drafts.add(draft(ten, ProofKind.ROOM, 5, 5 + proof));
       drafts.add(draft(ten, ProofKind.ROOM, 6.5, 6.5 + proof));
     }
+    drafts.add(draft(ten, ProofKind.COLD, 6, 17)); // as long in the cold as one before
+    drafts.add(draft(ten, ProofKind.ROOM, 5.5, 7.5)); // the same sum as of five and eight hours
+    drafts.add(draft(ten, ProofKind.ROOM, 5.75, 7.75)); // before the room changes
+    drafts.add(draft(ten, ProofKind.ROOM, 6, 8)); // after it
     drafts.add(draft(BakeRoute.inRoom(20, 24, 4), ProofKind.ROOM, 5, 7));
     drafts.add(draft(ten.partlyCold(12, 22), ProofKind.ROOM, 15, 17));
     return drafts;
