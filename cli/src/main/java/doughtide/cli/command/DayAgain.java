@@ -225,7 +225,7 @@ final class DayAgain {
 
   private DayPlan rest(List<RestPlanner.Dough> doughs) {
     try {
-      return RestPlanner.plan(doughs, file.hands(), this::obstacle);
+      return RestPlanner.plan(doughs, file.hands(), happened.nowHour(), this::obstacle);
     } catch (InputException e) {
       throw e.key().equals(RestPlanner.NO_TIME)
           ? new InputException(

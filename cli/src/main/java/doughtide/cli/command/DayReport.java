@@ -224,6 +224,7 @@ final class DayReport {
     SearchControl control =
         SearchControl.none()
             .withProgress(line)
+            .changingFrom(options.clock().hour(options.clock().now()))
             .stoppingWhen(() -> end.isPresent() && environment.now().isAfter(end.get()));
     DayAnswer found = DayPlanner.plan(options.doughs(), options.hands(), control);
     line.end();

@@ -273,6 +273,25 @@ class BakeDayCommandTest {
         .contains("it works with");
   }
 
+  /** On Saturday at 8:00 the evening of Friday has passed, that of Saturday has not. */
+  @Test
+  void aChangeThatIsProposedIsStillPossible() {
+    CliRun run =
+        CliRun.in(
+            TestEnvironment.in(folder),
+            "bake-day",
+            "--ready-at",
+            "2027-03-07T12:00",
+            "--at-the-bench",
+            "22:00-06:00",
+            "--cold",
+            "4C",
+            "--zone",
+            "UTC");
+
+    assertThat(run.refusal()).contains(": no plan: ").contains("Sat 6 Mar").doesNotContain("5 Mar");
+  }
+
   @ParameterizedTest
   @CsvSource(
       delimiter = '|',

@@ -26,16 +26,19 @@ public final class SearchControl {
   private final BooleanSupplier stop;
   private final Optional<Executor> executor;
   private final boolean looksForChange;
+  private final double changesFromHour;
 
   private SearchControl(
       SearchProgress progress,
       BooleanSupplier stop,
       Optional<Executor> executor,
-      boolean looksForChange) {
+      boolean looksForChange,
+      double changesFromHour) {
     this.progress = progress;
     this.stop = stop;
     this.executor = executor;
     this.looksForChange = looksForChange;
+    this.changesFromHour = changesFromHour;
   }
 
   /**
@@ -44,7 +47,8 @@ public final class SearchControl {
    * @return a control that tells nobody and never stops
    */
   public static SearchControl none() {
-    return new SearchControl(SearchProgress.none(), () -> false, Optional.empty(), true);
+    return new SearchControl(
+        SearchProgress.none(), () -> false, Optional.empty(), true, Double.NEGATIVE_INFINITY);
   }
 
   /**
@@ -54,7 +58,8 @@ public final class SearchControl {
    * @return the same, telling somebody how far the search has come
    */
   public SearchControl withProgress(SearchProgress told) {
-    return new SearchControl(Checks.given("progress", told), stop, executor, looksForChange);
+    return new SearchControl(
+        Checks.given("progress", told), stop, executor, looksForChange, changesFromHour);
   }
 
   /**
@@ -70,7 +75,8 @@ public final class SearchControl {
         progress,
         () -> before.getAsBoolean() || condition.getAsBoolean(),
         executor,
-        looksForChange);
+        looksForChange,
+        changesFromHour);
   }
 
   /**
@@ -80,7 +86,7 @@ public final class SearchControl {
    * @return the same, working on the threads of an executor
    */
   public SearchControl on(Executor threads) {
-    return new SearchControl(progress, stop, Optional.of(threads), looksForChange);
+    return new SearchControl(progress, stop, Optional.of(threads), looksForChange, changesFromHour);
   }
 
   /**
@@ -91,7 +97,23 @@ public final class SearchControl {
    */
   @Internal
   public SearchControl withoutChange() {
-    return new SearchControl(progress, stop, executor, false);
+    return new SearchControl(progress, stop, executor, false, changesFromHour);
+  }
+
+  /**
+   * {@return the same where hours before one have passed: a change that makes a plan possible asks
+   * for none of them}
+   *
+   * @param hour on the axis of the day
+   * @hidden
+   */
+  @Internal
+  public SearchControl changingFrom(double hour) {
+    return new SearchControl(progress, stop, executor, looksForChange, hour);
+  }
+
+  double changesFromHour() {
+    return changesFromHour;
   }
 
   boolean looksForChange() {
@@ -105,7 +127,8 @@ public final class SearchControl {
 
   /** The same for a search within another: tells nobody. */
   SearchControl silently() {
-    return new SearchControl(SearchProgress.none(), stop, executor, looksForChange);
+    return new SearchControl(
+        SearchProgress.none(), stop, executor, looksForChange, changesFromHour);
   }
 
   /** Whether to come to an end. */

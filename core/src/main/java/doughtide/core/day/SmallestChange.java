@@ -39,6 +39,7 @@ final class SmallestChange {
   private static final double EVENING_COST = 1.2;
   private static final double EVENING_FROM_CLOCK_HOUR = 18;
   private static final double EVENING_HOURS = 4;
+  private static final double LEAST_EVENING_HOURS = 1; // of one that has begun
 
   /** Who is at the bench longer than this before the bread is there on an evening before. */
   private static final double ONE_DAY_HOURS = 30;
@@ -364,6 +365,9 @@ final class SmallestChange {
     }
     double by = Math.ceil(Math.max(early, late) / HALF_HOUR - 1e-6) * HALF_HOUR;
     BenchInterval at = bench.intervals().get(interval);
+    if (early > 0 && at.fromHour() - by < control.changesFromHour() - 1e-6) {
+      return Optional.empty();
+    }
     return Optional.of(
         early > 0 ? earlier(from, interval, at, by) : longer(from, interval, at, by));
   }
@@ -447,16 +451,40 @@ final class SmallestChange {
   private void addEvening(List<Trial> trials, Trial from) {
     double first = bench(from).firstHour();
     if (first > from.days().get(dough).readyHour() - ONE_DAY_HOURS) {
-      double evening = 24 * (Math.floor(first / 24) - 1) + EVENING_FROM_CLOCK_HOUR;
-      List<BenchInterval> more = new ArrayList<>(bench(from).intervals());
-      more.add(new BenchInterval(evening, evening + EVENING_HOURS));
-      trials.add(
-          everywhere(
-              from,
-              new Adjustment(Kind.EVENING_BEFORE, EVENING_HOURS, evening, Adjustment.EVERY_DOUGH),
-              EVENING_COST,
-              day -> day.bench(new BenchHours(more))));
+      evening(first).ifPresent(evening -> trials.add(withEvening(from, evening)));
     }
+  }
+
+  private Trial withEvening(Trial from, BenchInterval evening) {
+    List<BenchInterval> more = new ArrayList<>(bench(from).intervals());
+    more.add(evening);
+    double hours = evening.toHour() - evening.fromHour();
+    return everywhere(
+        from,
+        new Adjustment(Kind.EVENING_BEFORE, hours, evening.fromHour(), Adjustment.EVERY_DOUGH),
+        EVENING_COST,
+        day -> day.bench(new BenchHours(more)));
+  }
+
+  /** What is left of the evening of the day before, or of the same day where that has passed. */
+  private Optional<BenchInterval> evening(double first) {
+    double before = 24 * (Math.floor(first / 24) - 1) + EVENING_FROM_CLOCK_HOUR;
+    return Stream.of(before, before + 24)
+        .filter(evening -> hoursLeft(evening, first) >= LEAST_EVENING_HOURS)
+        .map(evening -> new BenchInterval(beginning(evening), end(evening, first)))
+        .findFirst();
+  }
+
+  private double hoursLeft(double evening, double first) {
+    return end(evening, first) - beginning(evening);
+  }
+
+  private static double end(double evening, double first) {
+    return Math.min(evening + EVENING_HOURS, first);
+  }
+
+  private double beginning(double evening) {
+    return Math.max(evening, Math.ceil(control.changesFromHour() / HALF_HOUR - 1e-6) * HALF_HOUR);
   }
 
   private void addReady(List<Trial> trials, Trial from) {

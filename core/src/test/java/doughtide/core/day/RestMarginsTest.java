@@ -55,6 +55,7 @@ class RestMarginsTest {
     return RestPlanner.plan(
             List.of(new RestPlanner.Dough("", day, Optional.of(dough), Optional.empty())),
             1,
+            dough.nowHour(),
             found -> new InputException("test", "no plan"))
         .plans()
         .get(0);

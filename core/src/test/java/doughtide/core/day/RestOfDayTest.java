@@ -70,7 +70,7 @@ class RestOfDayTest {
     }
     DayPlan rest =
         RestPlanner.plan(
-            doughs, hands, found -> new InputException("test", "no plan for the rest"));
+            doughs, hands, now, found -> new InputException("test", "no plan for the rest"));
 
     BenchHours bench = doughs.get(0).day().bench();
     double free = now - 1e-6;

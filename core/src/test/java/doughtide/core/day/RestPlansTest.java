@@ -102,7 +102,7 @@ class RestPlansTest {
 
   private static DayPlan rest(RestPlanner.Dough... doughs) {
     DayPlan rest =
-        RestPlanner.plan(List.of(doughs), 1, found -> new InputException("test", "no plan"));
+        RestPlanner.plan(List.of(doughs), 1, 0, found -> new InputException("test", "no plan"));
     assertThat(rest.plans()).hasSize(doughs.length);
     DayPlannerTest.checkOven(rest);
     return rest;
@@ -225,6 +225,7 @@ class RestPlansTest {
                 RestPlanner.plan(
                     List.of(unmixed(never)),
                     1,
+                    0,
                     found -> new InputException("test", "days " + found.days().size())))
         .hasMessage("days 0");
   }

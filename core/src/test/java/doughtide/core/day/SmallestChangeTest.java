@@ -139,6 +139,23 @@ class SmallestChangeTest {
         .allMatch(each -> each.goodShare() >= DayPlanner.LEAST_GOOD_SHARE);
   }
 
+  /** At a quarter past seven the rest of the evening is left, at ten nothing of it. */
+  @Test
+  void noHourIsAskedForThatHasPassed() {
+    SearchControl evening = SearchControl.none().changingFrom(19.25);
+    SearchControl night = SearchControl.none().changingFrom(22);
+    DayAnswer left = DayPlanner.plan(List.of(saturdayOnly(2)), 3, evening);
+    DayAnswer gone = DayPlanner.plan(List.of(saturdayOnly(2)), 3, night);
+
+    assertThat(left.obstacle().orElseThrow().remedy().orElseThrow().adjustments())
+        .containsExactly(
+            new Adjustment(Adjustment.Kind.EVENING_BEFORE, 2.5, 19.5, Adjustment.EVERY_DOUGH));
+    assertThat(gone.obstacle().orElseThrow().remedy().stream())
+        .flatExtracting(DayAnswer.Remedy::adjustments)
+        .extracting(Adjustment::kind)
+        .doesNotContain(Adjustment.Kind.EVENING_BEFORE, Adjustment.Kind.BENCH_EARLIER);
+  }
+
   /** Eight doughs are more than one person can do, too; each of the three changes is needed. */
   @Test
   @Tag("long")

@@ -45,14 +45,16 @@ public final class RestPlanner {
 
   private final List<Dough> doughs;
   private final int hands;
+  private final SearchControl control;
   private final Map<Integer, RestSearch> searches = new TreeMap<>();
   private final Map<Integer, RestSearch.Way> ways = new TreeMap<>();
   private final Map<Integer, Slipped> slipped = new TreeMap<>();
   private Optional<DayPlan> unmixed = Optional.empty();
 
-  private RestPlanner(List<Dough> doughs, int hands) {
+  private RestPlanner(List<Dough> doughs, int hands, double nowHour) {
     this.doughs = doughs;
     this.hands = hands;
+    this.control = SearchControl.none().changingFrom(nowHour);
   }
 
   /**
@@ -72,14 +74,15 @@ public final class RestPlanner {
    *
    * @param doughs 1…16 with the same oven and the same hours at the bench
    * @param hands how many persons work, 1…20
+   * @param nowHour what the clock says, on the axis of the day
    * @param obstacle what is said where those that are not mixed have no plan
    * @return the day with what is left of it, and what was done from shaping on
    * @throws InputException if it is too cold to say anything, the hours at the bench leave no time
    *     to bake, or by {@code obstacle}
    */
   public static DayPlan plan(
-      List<Dough> doughs, int hands, Function<DayAnswer, InputException> obstacle) {
-    RestPlanner planner = new RestPlanner(doughs, hands);
+      List<Dough> doughs, int hands, double nowHour, Function<DayAnswer, InputException> obstacle) {
+    RestPlanner planner = new RestPlanner(doughs, hands, nowHour);
     planner.placeMixed();
     planner.placeUnmixed(obstacle);
     return planner.day();
@@ -182,7 +185,7 @@ public final class RestPlanner {
     if (days.isEmpty()) {
       return;
     }
-    DayAnswer found = planned(days, SearchControl.none().withoutChange());
+    DayAnswer found = planned(days, control.withoutChange());
     if (found.days().isEmpty()) {
       // The water can still be warmer or colder than was meant.
       found =
@@ -190,7 +193,7 @@ public final class RestPlanner {
               days.stream()
                   .map(day -> day.toBuilder().doughCelsius(OTHER_CELSIUS).build())
                   .toList(),
-              SearchControl.none());
+              control);
     }
     if (found.days().isEmpty()) {
       throw obstacle.apply(found);
@@ -219,8 +222,8 @@ public final class RestPlanner {
     return days;
   }
 
-  private DayAnswer planned(List<BakeDay> days, SearchControl control) {
-    return DayPlanner.plan(days, hands, control, besideMixed(-1));
+  private DayAnswer planned(List<BakeDay> days, SearchControl how) {
+    return DayPlanner.plan(days, hands, how, besideMixed(-1));
   }
 
   private DayPlan day() {

@@ -99,6 +99,7 @@ class RestOfADoughTest {
     return RestPlanner.plan(
         List.of(new RestPlanner.Dough("", day(), Optional.of(dough), Optional.empty())),
         1,
+        dough.nowHour(),
         found -> new InputException("no plan"));
   }
 
