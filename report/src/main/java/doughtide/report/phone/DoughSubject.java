@@ -116,7 +116,7 @@ final class DoughSubject implements PhoneSubject {
               rise(rise),
               words.say("sheet.rise", Map.of("rise", percent(rise))),
               OptionalDouble.of(rise.percent()),
-              now.hoursToRise(rise),
+              isPlanned(rise) ? dough.plan().orElseThrow().shape() : now.hoursToRise(rise),
               forecast.hoursOfMembers(rise)));
     }
     all.add(
@@ -152,6 +152,11 @@ final class DoughSubject implements PhoneSubject {
         OptionalDouble.empty(),
         plan.shape(),
         forecast.hoursOfMembers(dough.asked()));
+  }
+
+  /** Whether a plan has its own window for a rise, of the doughs that it was weighed by. */
+  private boolean isPlanned(Rise rise) {
+    return dough.plan().isPresent() && dough.told().isEmpty() && rise.equals(dough.asked());
   }
 
   private boolean isShaped() {
@@ -246,7 +251,12 @@ final class DoughSubject implements PhoneSubject {
   @Override
   public Chart chart() {
     RiseChartData.Builder data =
-        RiseChartData.of(now, dough.rises().stream().mapToDouble(Rise::percent).toArray())
+        RiseChartData.of(
+                now,
+                dough.rises().stream()
+                    .filter(rise -> !isPlanned(rise)) // the point to shape tells of it
+                    .mapToDouble(Rise::percent)
+                    .toArray())
             .title(dough.name())
             .mixedAt(Optional.of(dough.mixedAt()));
     dough.shaped().ifPresent(loaf -> data.shape(now, loaf.proof(), loaf.shape()));

@@ -6,6 +6,7 @@ import doughtide.core.day.DayPlan;
 import doughtide.core.day.DayStep;
 import doughtide.core.forecast.RiseForecast;
 import doughtide.core.forecast.RiseForecaster;
+import doughtide.core.forecast.TimeWindow;
 import doughtide.report.handout.ClassDayPages;
 import doughtide.report.handout.StudentBatches;
 import doughtide.report.words.DayWords;
@@ -13,6 +14,7 @@ import doughtide.report.words.Words;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.List;
+import java.util.OptionalDouble;
 import java.util.stream.Collectors;
 
 /**
@@ -40,7 +42,18 @@ record PhoneDay(ClassDayPages pages, Words words) {
     RiseForecast forecast = forecaster.forecast(plan.dough(), plan.temperature());
     ZonedDateTime mixed = pages.zero().plusSeconds(Math.round(plan.mixHour() * 3600));
     return PhoneDough.of(name, mixed, forecast, plan.shapeRise())
-        .with(new PhoneDough.Plan(plan.shapeWindow().plus(-plan.mixHour()), steps(number, plan)));
+        .with(new PhoneDough.Plan(shape(plan), steps(number, plan)));
+  }
+
+  /** Hours since mixing; the likely one is that of the plan's step, which is to five minutes. */
+  private static TimeWindow shape(BakePlan plan) {
+    TimeWindow jar = plan.shapeWindow().plus(-plan.mixHour());
+    double planned = plan.bulkEndHour() - plan.mixHour();
+    boolean within =
+        jar.early().orElse(planned) <= planned && planned <= jar.late().orElse(planned);
+    return jar.likely().isPresent() && within
+        ? new TimeWindow(jar.early(), OptionalDouble.of(planned), jar.late(), jar.reachedShare())
+        : jar;
   }
 
   private List<PhoneDough.Step> steps(int number, BakePlan plan) {
