@@ -242,7 +242,8 @@ public record AgainAnswer(
 
   private void shape(int dough, Section.Builder body) {
     if (happened.hour(dough, Kind.SHAPE).isEmpty()) {
-      body.paragraph().say(new ShapeRule(names(), times).sentence(dough, plan(dough)));
+      body.paragraph()
+          .say(new ShapeRule(names(), times, happened.nowHour()).sentence(dough, plan(dough)));
     }
   }
 
@@ -271,7 +272,7 @@ public record AgainAnswer(
   private String headline() {
     List<Integer> moved =
         doughs().filter(dough -> Math.abs(later(dough)) >= SAME_HOURS).boxed().toList();
-    return new ShapeRule(names(), times).overdue(rest.plans())
+    return new ShapeRule(names(), times, happened.nowHour()).overdue(rest.plans())
         + "Bake "
         + (names().isOne() ? oneBake() : bakes(moved))
         + lateBread().words()

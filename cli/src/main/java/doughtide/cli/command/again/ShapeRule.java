@@ -13,8 +13,9 @@ import java.util.stream.IntStream;
  *
  * @param names of the doughs
  * @param times the clock of the day
+ * @param nowHour what the clock says
  */
-record ShapeRule(DayNames names, ClockTimes times) {
+record ShapeRule(DayNames names, ClockTimes times, double nowHour) {
 
   /** For the step. */
   static String detail(BakePlan plan) {
@@ -47,7 +48,18 @@ record ShapeRule(DayNames names, ClockTimes times) {
   }
 
   private String overdue(int dough, BakePlan plan) {
-    return names.before(dough) + times.about(plan.bulkEndHour()) + " " + detail(plan);
+    boolean cooled = plan.bulkColdFrom().orElse(Double.NEGATIVE_INFINITY) >= nowHour - 1e-6;
+    return names.before(dough)
+        + times.about(plan.bulkEndHour())
+        + " "
+        + detail(plan)
+        + (cooled ? ", the tub in the cold from " + cold(plan) : "");
+  }
+
+  private String cold(BakePlan plan) {
+    return times.about(plan.bulkColdFrom().orElseThrow())
+        + " to "
+        + times.about(plan.bulkColdTo().orElseThrow());
   }
 
   private static String percent(Rise rise) {

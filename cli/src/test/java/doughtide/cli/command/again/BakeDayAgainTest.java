@@ -348,6 +348,12 @@ class BakeDayAgainTest {
         .isLessThan(overdue.number(dough + "overdueJarPercent") - 6);
     assertThat(inTime.text(dough + "shapeByJar")).isEqualTo("true");
     assertThat(inTime.text("answer")).startsWith("Bake ");
+    JsonAnswer night = JsonAnswer.of(again("plan.json", "2027-03-13T22:00", "--not-done", "shape"));
+    String into = hours(night).get("put the tub into the cold").toLocalTime().toString();
+    String out = hours(night).get("take the tub out of the cold").toLocalTime().toString();
+    assertThat(night.text("answer"))
+        .startsWith("Shape Sun ")
+        .contains(", the tub in the cold from Sat " + into + " to Sun " + out + ". Bake ");
   }
 
   /**
