@@ -91,7 +91,10 @@ record DayText(DayOptions options, DayPlan day) {
       case AUTOLYSE -> MixText.water(plan);
       case MIX -> MixText.mix(plan);
       case FOLD ->
-          each.step().number() == plan.strength().folds() ? "then the windowpane check" : "";
+          plain(WORDS.fold(plan, each.step()))
+              + (each.step().number() == plan.strength().folds()
+                  ? "; then the windowpane check"
+                  : "");
       case SHAPE ->
           "when the jar has risen "
               + Words.percent(Math.rint(plan.shapeRise().percent()))

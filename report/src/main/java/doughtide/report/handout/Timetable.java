@@ -85,10 +85,11 @@ final class Timetable {
 
   private String what(DayStep step) {
     String detail = say.detail(pages.day(), step);
+    boolean isFold = step.step().kind() == BakeStep.Kind.FOLD;
     boolean isAnyones = step.person() < 0 && pages.day().hands() > 1;
     return say.step(step.step())
         + (isAnyones ? " (" + words.say("timetable.anyone") + ")" : "")
-        + (detail.isEmpty() ? "" : "\n" + detail);
+        + (detail.isEmpty() ? "" : isFold ? " (" + detail + ")" : "\n" + detail);
   }
 
   /** Which doughs; of a load of the oven, how many loaves of each. */

@@ -10,6 +10,7 @@ import doughtide.core.day.DayStep;
 import doughtide.core.day.ProofKind;
 import doughtide.core.day.StepMargin;
 import doughtide.core.day.question.LeaveOption;
+import doughtide.core.loaf.StrengthPlan;
 import doughtide.core.thermal.Mixing;
 import doughtide.core.thermal.WaterAnswer;
 import java.util.List;
@@ -70,9 +71,21 @@ public final class DayWords {
           words.say(
               "sheet.rise",
               Map.of("rise", words.percent(Math.rint(plan.shapeRise().percent()), 0)));
+      case FOLD -> fold(plan, each.step());
       case LOAVES_INTO_COLD -> words.hours(plan.ovenHour() - each.step().fromHour());
       default -> "";
     };
+  }
+
+  /** How a dough is folded this time; empty where the step says so or its plan has fewer folds. */
+  public String fold(BakePlan plan, BakeStep step) {
+    List<StrengthPlan.Fold> folds = plan.strength().steps();
+    int number = Math.max(1, step.number());
+    if (number > folds.size()) {
+      return "";
+    }
+    String kind = new StrengthWords(words).kind(folds.get(number - 1));
+    return kind.equalsIgnoreCase(step(step.kind())) ? "" : kind;
   }
 
   /** Name and temperature of a stage of the starter, before what is fed; else empty. */

@@ -2,10 +2,13 @@ package doughtide.report.words;
 
 import static org.assertj.core.api.Assertions.assertThat;
 
+import doughtide.core.day.BakePlan;
 import doughtide.core.day.BakeStep;
 import doughtide.core.day.DayPlan;
 import doughtide.core.day.DayStep;
 import doughtide.report.SampleDays;
+import java.util.List;
+import org.junit.jupiter.api.Test;
 import org.junit.jupiter.params.ParameterizedTest;
 import org.junit.jupiter.params.provider.CsvSource;
 import org.junit.jupiter.params.provider.EnumSource;
@@ -44,6 +47,30 @@ class DayWordsTest {
 
     assertThat(water).containsPattern("[0-9].°C");
     assertThat(mix).contains("24").doesNotContain(water);
+  }
+
+  @Test
+  void aFoldOfAPlanIsNamedByItsKindUnlessTheStepSaysItAlready() {
+    DayPlan day = SampleDays.one(); // strong white at hydration 72: lamination after a stretch
+    BakePlan plan = day.plans().get(0);
+    DayWords english = new DayWords(Words.in(Language.ENGLISH));
+    List<String> kinds =
+        plan.strength().steps().stream()
+            .map(new StrengthWords(Words.in(Language.ENGLISH))::kind)
+            .toList();
+    List<String> said =
+        day.steps().stream()
+            .filter(each -> each.step().kind() == BakeStep.Kind.FOLD)
+            .map(each -> english.detail(day, each))
+            .toList();
+
+    assertThat(said).isEqualTo(kinds).isNotEmpty().doesNotContain("");
+    assertThat(english.fold(plan, new BakeStep(BakeStep.Kind.FOLD, 1, 2, 12))).isEmpty();
+    BakeStep first = new BakeStep(BakeStep.Kind.FOLD, 1, 2, 1);
+    for (Language language : Language.values()) {
+      DayWords words = new DayWords(Words.in(language));
+      assertThat(words.fold(plan, first)).isNotEqualToIgnoringCase(words.step(first.kind()));
+    }
   }
 
   private static DayStep step(DayPlan day, BakeStep.Kind kind) {
