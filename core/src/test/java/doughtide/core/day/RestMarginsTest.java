@@ -122,4 +122,23 @@ class RestMarginsTest {
     assertThat(plan.ovenHour()).isBetween(plan.basketHour(), 33.0);
     check(plan, StepMargin.Limit.NEXT_STEP, StepMargin.Limit.BENCH);
   }
+
+  /**
+   * By 15:00 hardly one in fifty comes right; kept in the cold until the morning more would, but a
+   * dough that is past its point is not kept for that.
+   */
+  @Test
+  void anOverdueDoughIsNotKeptInTheColdForMoreOfItsDoughs() {
+    BakeDay day =
+        day(39, 15, 19, 29, 40)
+            .room(TemperatureTrace.steady(Temperature.ofCelsius(25)))
+            .cold(Temperature.ofCelsius(4))
+            .build();
+    BakePlan plan = rest(day, mixed(BakeRoute.inRoom(20, 27, 7), 15, ProofKind.ROOM, 2, 18));
+
+    assertThat(plan.bulkEndHour()).isBetween(15.0 - 1e-6, 16.0);
+    assertThat(plan.bulkColdFrom()).isEmpty();
+    assertThat(plan.overdueJar()).isPresent();
+    assertThat(plan.margins()).extracting(StepMargin::kind).contains(BakeStep.Kind.BAKE);
+  }
 }
