@@ -52,6 +52,15 @@ class SearchControlTest {
   }
 
   @Test
+  void whatHasPassedStaysPassed() {
+    assertThat(SearchControl.none().changesFromHour()).isEqualTo(Double.NEGATIVE_INFINITY);
+    SearchControl now = SearchControl.none().changingFrom(19.5);
+    assertThat(now.changesFromHour()).isEqualTo(19.5);
+    assertThat(now.silently().on(Runnable::run).stoppingWhen(() -> true).changesFromHour())
+        .isEqualTo(19.5);
+  }
+
+  @Test
   void progressIsToldButNotByASearchWithin() {
     List<Double> told = new ArrayList<>();
     SearchControl control = SearchControl.none().withProgress(told::add);

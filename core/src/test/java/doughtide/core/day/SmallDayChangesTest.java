@@ -266,6 +266,34 @@ class SmallDayChangesTest {
         .isEqualTo(day.changes());
   }
 
+  private static List<Adjustment> saidAt(double hour, BakeDay.Builder day) {
+    return plan(1, List.of(day.build()), SearchControl.none().changingFrom(hour))
+        .obstacle()
+        .orElseThrow()
+        .remedy()
+        .map(DayAnswer.Remedy::adjustments)
+        .orElse(List.of());
+  }
+
+  /** Of an evening what is left of it, an hour at least; nobody comes before now. */
+  @Test
+  void whatHasPassedIsNotAskedFor() {
+    BakeDay.Builder evening = fourLoaves(2).apply(unfed(17.5, 8, 16.5));
+    assertThat(saidAt(-6, evening)).containsExactly(EVENING);
+    assertThat(saidAt(-5.4, evening)).containsExactly(of(Kind.EVENING_BEFORE, 3, -5));
+    assertThat(saidAt(-3.4, evening))
+        .extracting(Adjustment::kind)
+        .doesNotContain(Kind.BENCH_EARLIER);
+    assertThat(saidAt(-2.9, evening))
+        .extracting(Adjustment::kind)
+        .doesNotContain(Kind.EVENING_BEFORE, Kind.BENCH_EARLIER);
+    BakeDay.Builder morning = ovenFor(4).apply(unfed(37, 6, 10.5, 14.5, 18.5, 34, 36).cold(FOUR));
+    assertThat(saidAt(33.5, morning)).containsExactly(of(Kind.BENCH_EARLIER, 0.5, 34));
+    assertThat(saidAt(33.6, morning))
+        .extracting(Adjustment::kind)
+        .doesNotContain(Kind.BENCH_EARLIER);
+  }
+
   private static int hands(List<Adjustment> changes) {
     return changes.stream()
         .filter(each -> each.kind() == Kind.HANDS)
