@@ -356,7 +356,10 @@ class AttackListTest {
     for (String file : List.of("x.svg", "x.png", "x.pdf")) {
       chart(file, title);
     }
-    run("handout", "starter-page", "--title", title, "--out", "page.pdf");
+    String[] page = {"handout", "starter-page", "--title", title, "--out", "page.pdf"};
+    CliRun printed = CliRun.in(TestEnvironment.in(folder), page);
+    assertThat(printed.code()).isZero();
+    assertThat(printed.err()).contains(title, "printed as [U+9EA6] bread [U+1F35E]");
     assertThat(drawn(svg("x.svg"))).contains("[U+9EA6] bread [U+1F35E]");
     for (String file : List.of("x.pdf", "page.pdf")) {
       try (PDDocument pdf = Loader.loadPDF(folder.resolve(file).toFile())) {
