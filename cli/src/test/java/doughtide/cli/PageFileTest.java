@@ -73,6 +73,14 @@ class PageFileTest {
     ENDS.forEach(end -> assertSame(row, end, json, path));
   }
 
+  /** Of a plan the likely hour is that of its step: near the jar's, when there are hands. */
+  private static void assertPlanned(DomNode row, JsonAnswer json, String jar) {
+    assertSame(row, "Early", json, jar);
+    assertSame(row, "Late", json, jar);
+    double planned = Double.parseDouble(((DomElement) row).getAttribute("data-likely"));
+    assertThat(planned).isCloseTo(json.number(jar + ".hoursLikely"), within(1.0 / 12));
+  }
+
   private static ZonedDateTime zero(DomNode article) {
     long epoch = Long.parseLong(((DomElement) article).getAttribute("data-mixed"));
     return Instant.ofEpochSecond(epoch).atZone(ZoneId.of("Europe/Berlin"));
@@ -192,7 +200,7 @@ class PageFileTest {
       }
       List<DomNode> articles = List.copyOf(page.querySelectorAll("article"));
       for (int i = 0; i < 3; i++) {
-        assertSame(rows.get(i), json, "plans.0.doughs." + i + ".jar");
+        assertPlanned(rows.get(i), json, "plans.0.doughs." + i + ".jar");
         assertDots(articles.get(i), json, "plans.0.doughs." + i + ".jar");
       }
       long feeds =
@@ -294,7 +302,8 @@ class PageFileTest {
       HtmlPage page = opened(client);
       String jar = "plans.0.doughs.0.jar";
       DomNode article = page.querySelector("article");
-      assertSame(page.querySelector("tr[data-event='shape']"), json, jar);
+      DomNode row = page.querySelector("tr[data-event='shape']");
+      assertPlanned(row, json, jar);
       assertDots(article, json, jar);
       assertThat(article.querySelector(".answer").getTextContent())
           .contains(Math.round(json.number("plans.0.doughs.0.shapeRisePercent")) + "%");

@@ -107,8 +107,9 @@ public final class ClassDayCommand implements Command {
                 + " that can be mixed within an hour of its ripe time. Where the day is not"
                 + " possible, the smallest change that makes it so is named.")
         .note(
-            "--page class.html is one page for all telephones, with students' first names only:"
-                + " send it as a file, by e-mail or messenger.")
+            "--page class.html is one page for all telephones, with first names only (of the"
+                + " doughs, where no roster names students): send it as a file, by e-mail or"
+                + " messenger.")
         .note("Caution: " + Cautions.OVEN)
         .build();
   }

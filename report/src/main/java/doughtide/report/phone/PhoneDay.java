@@ -13,6 +13,7 @@ import doughtide.report.words.DayWords;
 import doughtide.report.words.Words;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
+import java.util.Collections;
 import java.util.List;
 import java.util.OptionalDouble;
 import java.util.stream.Collectors;
@@ -26,7 +27,7 @@ import java.util.stream.Collectors;
 record PhoneDay(ClassDayPages pages, Words words) {
 
   List<PhoneDough> doughs() {
-    List<String> shown = day().plans().size() == 1 ? List.of(pages.title()) : pages.names();
+    List<String> shown = day().plans().size() == 1 ? List.of(pages.title()) : shownNames();
     List<PhoneDough> doughs = new ArrayList<>();
     for (int i = 0; i < day().plans().size(); i++) {
       doughs.add(dough(i, shown.get(i)));
@@ -70,6 +71,27 @@ record PhoneDay(ClassDayPages pages, Words words) {
         .toList();
   }
 
+  /**
+   * The names of the doughs. Where no roster names the students the doughs have their names, of
+   * which only the first word is shown, with a number where two would be alike.
+   */
+  private List<String> shownNames() {
+    if (!pages.students().isEmpty()) {
+      return pages.names();
+    }
+    List<String> first = pages.names().stream().map(PhoneDay::firstName).toList();
+    List<String> shown = new ArrayList<>();
+    for (String each : first) {
+      boolean alone = Collections.frequency(first, each) == 1;
+      shown.add(alone ? each : each + " " + (shown.size() + 1));
+    }
+    return shown;
+  }
+
+  private static String firstName(String name) {
+    return name.strip().split("\\s+")[0];
+  }
+
   /** Of a batch in the oven, whose loaves are in it. */
   private String detail(DayWords say, DayStep step, int dough) {
     if (step.step().kind() != BakeStep.Kind.BAKE) {
@@ -81,7 +103,7 @@ record PhoneDay(ClassDayPages pages, Words words) {
         .flatMap(load -> batches.in(load).stream())
         .map(pages.students()::get)
         .filter(student -> student.dough() == dough)
-        .map(student -> student.name().strip().split("\\s+")[0])
+        .map(student -> firstName(student.name()))
         .collect(Collectors.joining(", "));
   }
 

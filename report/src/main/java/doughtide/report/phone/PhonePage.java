@@ -122,7 +122,8 @@ public final class PhonePage {
    * The page of a planned day, with a list where there are several doughs, each with at most 128
    * members then.
    *
-   * @param day its plan, doughs and students, of whom only first names are shown
+   * @param day its plan, doughs and students, of whom only first names are shown; where it has no
+   *     students its doughs are named after them
    */
   @Internal
   public static PhonePage of(ClassDayPages day, Words words) {
