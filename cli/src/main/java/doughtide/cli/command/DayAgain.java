@@ -22,6 +22,7 @@ import doughtide.core.day.BakeDay;
 import doughtide.core.day.BakeStep;
 import doughtide.core.day.DayAnswer;
 import doughtide.core.day.DayPlan;
+import doughtide.core.day.ProofKind;
 import doughtide.core.day.again.RestPlanner;
 import doughtide.core.day.again.Slipped;
 import doughtide.core.day.again.StagesBegun;
@@ -311,6 +312,7 @@ final class DayAgain {
     if (!happened.isMixed(dough)) {
       return new RestPlanner.Dough(name, unmixed(dough, day), Optional.empty(), begun(dough, day));
     }
+    checkCold(planned, day);
     Slipped slipped = happened.slipped(dough, planned);
     TodayReadings today = readings.get(dough);
     BakeDay believed =
@@ -319,6 +321,17 @@ final class DayAgain {
             : today.in(
                 day, slipped.route(), StarterOptions.jar(values, environment), clock.times());
     return new RestPlanner.Dough(name, believed, Optional.of(slipped), Optional.empty());
+  }
+
+  /** Only a plan that somebody has changed has no cold for loaves that wait in it. */
+  private void checkCold(PlanFile.Dough planned, BakeDay day) {
+    if (planned.proof() == ProofKind.COLD && day.cold().isEmpty()) {
+      throw new InputException(
+          FileProblem.quoted(arguments.text(AGAIN).orElseThrow())
+              + ": the loaves of '"
+              + planned.name()
+              + "' wait in the cold, and the plan has none: give --cold 4C, or plan the day anew");
+    }
   }
 
   /** Its own hour, where it has one. */

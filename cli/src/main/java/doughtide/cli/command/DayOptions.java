@@ -230,20 +230,15 @@ record DayOptions(
   }
 
   private static Optional<RosterDocument> roster(Arguments arguments, Environment environment) {
-    Optional<RosterDocument> roster =
-        arguments
-            .text(ROSTER)
-            .map(
-                name ->
-                    DocumentFile.read(
-                        "--" + ROSTER,
-                        name,
-                        environment,
-                        lines -> RosterDocument.read(lines, environment.catalogue())));
-    roster.stream()
-        .flatMap(each -> each.entries().stream())
-        .forEach(entry -> entry.language().ifPresent(Language::of));
-    return roster;
+    return arguments
+        .text(ROSTER)
+        .map(
+            name ->
+                DocumentFile.read(
+                    "--" + ROSTER,
+                    name,
+                    environment,
+                    lines -> RosterDocument.read(lines, environment.catalogue(), Language::of)));
   }
 
   private static List<String> absent(Arguments arguments, Optional<RosterDocument> roster) {

@@ -165,7 +165,7 @@ final class HandoutPages {
             "--" + ROSTER,
             file,
             environment,
-            lines -> RosterDocument.read(lines, environment.catalogue()));
+            lines -> RosterDocument.read(lines, environment.catalogue(), Language::of));
     Optional<ZonedDateTime> mixedAt = clock().map(ClockTimes::start);
     Optional<Proof> proof = proof(about);
     double loaf = proof.map(each -> each.mass().grams()).orElse(USUAL_LOAF_GRAMS);

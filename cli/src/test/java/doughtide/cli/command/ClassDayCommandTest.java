@@ -270,7 +270,8 @@ class ClassDayCommandTest {
 
     assertThat(roster("name;dough\nAnn;rye\n", "class.csv").refusal())
         .contains("the roster's dough 'rye' is not in 'class.csv': its doughs are Harrow white");
-    assertThat(roster("name;language\nAnn;xx\n").refusal()).contains("xx");
+    assertThat(roster("name;language\nAnn;xx\n").refusal())
+        .contains("line 2: language \"xx\" is not known");
     assertThat(roster("name\nAnn\nBo\n", "--absent", "Zoe").refusal())
         .contains("--absent Zoe is no student", "its students are Ann; Bo");
     assertThat(roster("name\nAnn\n", "--absent", "Ann").refusal()).contains("all students");

@@ -16,6 +16,7 @@ import java.util.LinkedHashMap;
 import java.util.List;
 import java.util.Map;
 import java.util.Optional;
+import java.util.function.Consumer;
 
 /**
  * Who is in a class and what each makes: lines {@code key: value} about all, then a table with a
@@ -95,18 +96,33 @@ public record RosterDocument(Optional<String> className, List<RosterEntry> entri
    * @throws InputException if there is no heading or no student, or two have one name
    */
   public static RosterDocument read(Iterator<String> lines, Catalogue catalogue) {
-    return new TextReader(lines, catalogue).read();
+    return read(lines, catalogue, tag -> {});
+  }
+
+  /**
+   * Reads a roster for whoever writes in some languages only.
+   *
+   * @param lines the text, without line endings
+   * @param catalogue the flours that can be named, and words for keys and columns
+   * @param languages refuses a language that there is not, with an {@link InputException}
+   * @throws LineException for a line that cannot be used, with its number
+   * @throws InputException if there is no heading or no student, or two have one name
+   */
+  public static RosterDocument read(
+      Iterator<String> lines, Catalogue catalogue, Consumer<String> languages) {
+    return new TextReader(lines, catalogue, languages).read();
   }
 
   /** Reads one text. */
   private static final class TextReader {
     private final DocumentReader reader;
     private final Catalogue catalogue;
+    private final Consumer<String> languages;
     private final List<RosterEntry> entries = new ArrayList<>();
     private List<String> columns = List.of();
     private char separator;
 
-    TextReader(Iterator<String> lines, Catalogue catalogue) {
+    TextReader(Iterator<String> lines, Catalogue catalogue, Consumer<String> languages) {
       Map<String, Use> keys = new LinkedHashMap<>();
       for (String key : List.of(CLASS, DOUGH, FLOUR, LOAVES, LANGUAGE)) {
         keys.put(key, Use.ONCE);
@@ -114,6 +130,7 @@ public record RosterDocument(Optional<String> className, List<RosterEntry> entri
       keys.put("note", Use.REMARK);
       this.reader = new DocumentReader(lines, keys, catalogue.vocabulary());
       this.catalogue = catalogue;
+      this.languages = languages;
     }
 
     RosterDocument read() {
@@ -170,7 +187,7 @@ public record RosterDocument(Optional<String> className, List<RosterEntry> entri
     private void checkHead() {
       reader.entry(FLOUR).ifPresent(entry -> entry.read(this::flour));
       reader.entry(LOAVES).ifPresent(entry -> entry.read(TextReader::loaves));
-      reader.entry(LANGUAGE).ifPresent(entry -> entry.read(TextReader::language));
+      reader.entry(LANGUAGE).ifPresent(entry -> entry.read(this::language));
     }
 
     private Optional<String> className() {
@@ -200,7 +217,7 @@ public record RosterDocument(Optional<String> className, List<RosterEntry> entri
           cell(cells, DOUGH).orElse(USUAL_DOUGH),
           flour.map(this::flour),
           cell(cells, LOAVES).map(TextReader::loaves).orElse(1),
-          cell(cells, LANGUAGE).map(TextReader::language));
+          cell(cells, LANGUAGE).map(this::language));
     }
 
     /** By column; what stands behind the last one is refused. */
@@ -236,8 +253,10 @@ public record RosterDocument(Optional<String> className, List<RosterEntry> entri
       return Quantities.count(LOAVES, text, 1, RosterEntry.MOST_LOAVES);
     }
 
-    private static String language(String text) {
-      return Vocabulary.plain(text);
+    private String language(String text) {
+      String plain = Vocabulary.plain(text);
+      languages.accept(plain);
+      return plain;
     }
   }
 

@@ -520,6 +520,27 @@ class BakeDayAgainTest {
     assertThat(run.err()).contains(part);
   }
 
+  /** Somebody has taken the cold out of the file; it can be given anew. */
+  @Test
+  void loavesThatWaitInTheColdNeedOne() throws IOException {
+    OffsetDateTime mixed = hours(plan()).get("mix the dough");
+    Path file = folder.resolve("plan.json");
+    String whole = Files.readString(file);
+    String none = whole.replaceAll("\"cold\": *\"4C\",?", "");
+    assertThat(none).as("the option stands among those of the plan").isNotEqualTo(whole);
+    Files.writeString(file, none);
+    String did = "mix " + clock(mixed);
+    String[] again = {"--again", "plan.json", "--did", did, "--now", clock(mixed.plusMinutes(5))};
+
+    CliRun refused = run(again);
+    CliRun given =
+        run(Stream.concat(Stream.of(again), Stream.of("--cold", "4C")).toArray(String[]::new));
+
+    assertThat(refused.code()).isEqualTo(2);
+    assertThat(refused.refusal()).contains("'plan.json': the loaves of", "give --cold 4C");
+    assertThat(given.err()).isEmpty();
+  }
+
   /** The kitchen's hours at the bench stand in for none: those of the plan are used, and named. */
   @Test
   void aRestWithoutPlanNamesTheHoursOfThePlanAndOnlyOptionsThatWereGiven() throws IOException {
