@@ -9,8 +9,10 @@ import doughtide.core.day.BakeStep;
 import doughtide.core.day.DayStep;
 import doughtide.core.day.ProofKind;
 import doughtide.core.feeding.FeedRatio;
+import doughtide.core.quantity.Checks;
 import doughtide.core.quantity.Hours;
 import doughtide.core.quantity.InputException;
+import doughtide.core.rise.DoughTemperature;
 import doughtide.report.handout.ClassDayPages;
 import doughtide.report.words.Language;
 import java.io.BufferedInputStream;
@@ -68,6 +70,19 @@ public record PlanFile(
       ProofKind proof,
       double proofHours,
       Optional<FeedRatio> feed) {
+
+    /** Refuses numbers that no plan has. */
+    public Dough {
+      Checks.inRange("loaves", loaves, 1, 500, "");
+      Checks.inRange("starter", starterPercent, 0.1, 500, "%");
+      Checks.inRange(
+          "dough temperature",
+          doughCelsius,
+          DoughTemperature.LOWEST_CELSIUS,
+          DoughTemperature.HIGHEST_CELSIUS,
+          "°C");
+      Checks.inRange("length of the proof", proofHours, 0, 168, "h");
+    }
 
     private Dough with(Map<String, String> own) {
       return new Dough(name, own, loaves, starterPercent, doughCelsius, proof, proofHours, feed);

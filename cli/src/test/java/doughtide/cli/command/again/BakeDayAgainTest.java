@@ -541,6 +541,26 @@ class BakeDayAgainTest {
     assertThat(given.err()).isEmpty();
   }
 
+  @ParameterizedTest
+  @CsvSource(
+      delimiter = '|',
+      value = {
+        "\"starterOfAddedFlourPercent\": *[0-9.]+ | \"starterOfAddedFlourPercent\": 1e10",
+        "\"doughCelsius\": *[0-9.]+ | \"doughCelsius\": 240",
+        "\"proofHours\": *[0-9.]+ | \"proofHours\": 1e6",
+        "\"loaves\": *[0-9.]+ | \"loaves\": -3",
+      })
+  void aPlanWithNumbersThatNoPlanHasIsNamed(String number, String other) throws IOException {
+    plan();
+    Path file = folder.resolve("plan.json");
+    String whole = Files.readString(file);
+    Files.writeString(file, whole.replaceAll(number, other));
+
+    assertThat(whole).containsPattern(number);
+    assertThat(run("--again", "plan.json", "--now", "2027-03-13T20:00").refusal())
+        .contains("'plan.json' is no plan of a day");
+  }
+
   /** The kitchen's hours at the bench stand in for none: those of the plan are used, and named. */
   @Test
   void aRestWithoutPlanNamesTheHoursOfThePlanAndOnlyOptionsThatWereGiven() throws IOException {
