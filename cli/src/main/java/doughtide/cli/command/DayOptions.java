@@ -11,8 +11,8 @@ import doughtide.cli.batch.BatchRow;
 import doughtide.cli.command.again.DayCalendar;
 import doughtide.cli.command.roster.Absent;
 import doughtide.cli.command.roster.RosterGroup;
-import doughtide.cli.file.DocumentFile;
 import doughtide.cli.file.FileProblem;
+import doughtide.cli.file.RosterFile;
 import doughtide.cli.options.BenchOptions;
 import doughtide.cli.options.FormulaOptions;
 import doughtide.cli.options.KitchenOptions;
@@ -26,7 +26,6 @@ import doughtide.core.document.RosterEntry;
 import doughtide.core.quantity.InputException;
 import doughtide.core.quantity.Quantities;
 import doughtide.core.quantity.Shorten;
-import doughtide.report.words.Language;
 import java.time.ZonedDateTime;
 import java.util.ArrayList;
 import java.util.Collections;
@@ -64,7 +63,6 @@ record DayOptions(
 
   private static final String NAME = "name";
   private static final String HANDS = "hands";
-  private static final String ROSTER = "roster";
   private static final String FLOUR = "flour";
   private static final String STARTER_IN_COLD = "starter-in-cold";
   private static final String LOAVES = "loaves";
@@ -140,7 +138,7 @@ record DayOptions(
     named(COMMON).stream().map(OptionSpec::optional).forEach(specs::add);
     specs.add(
         OptionSpec.value(
-            ROSTER,
+            RosterFile.OPTION,
             "FILE",
             "roster.txt",
             "Who is in the class: a table name;dough;flour;loaves;language. The doughs of FILE get"
@@ -185,7 +183,7 @@ record DayOptions(
     arguments.exclusive(StageOptions.STAGE, StageOptions.STAGES);
     int hands = arguments.count(HANDS, 1, 20).orElse(1);
     Reader reader = new Reader(arguments, environment, clock);
-    arguments.needs(Absent.OPTION, ROSTER, "roster.txt");
+    arguments.needs(Absent.OPTION, RosterFile.OPTION, "roster.txt");
     Optional<RosterDocument> roster = roster(arguments, environment);
     List<String> absent = absent(arguments, roster);
     List<RosterGroup> groups =
@@ -230,15 +228,7 @@ record DayOptions(
   }
 
   private static Optional<RosterDocument> roster(Arguments arguments, Environment environment) {
-    return arguments
-        .text(ROSTER)
-        .map(
-            name ->
-                DocumentFile.read(
-                    "--" + ROSTER,
-                    name,
-                    environment,
-                    lines -> RosterDocument.read(lines, environment.catalogue(), Language::of)));
+    return arguments.text(RosterFile.OPTION).map(name -> RosterFile.read(name, environment));
   }
 
   private static List<String> absent(Arguments arguments, Optional<RosterDocument> roster) {

@@ -4,7 +4,7 @@ import doughtide.cli.args.Arguments;
 import doughtide.cli.args.ClockTimes;
 import doughtide.cli.args.OptionSpec;
 import doughtide.cli.args.Variation;
-import doughtide.cli.file.DocumentFile;
+import doughtide.cli.file.RosterFile;
 import doughtide.cli.options.ClockOptions;
 import doughtide.cli.options.ColdOptions;
 import doughtide.cli.options.DoughOptions;
@@ -58,7 +58,6 @@ final class HandoutPages {
   private static final String FLOUR_NAME = "flour-name";
   private static final String VARY = "vary";
   private static final String RISE = "rise";
-  private static final String ROSTER = "roster";
   private static final double USUAL_LOAF_GRAMS = 850; // as of --piece
   private static final String JAR_HEIGHT = "jar-height";
   private static final String LINES = "lines";
@@ -100,7 +99,7 @@ final class HandoutPages {
         OptionSpec.value(RISE, "RISE", "75%", "The rise that comparison, table and why tell of.")
             .withDefault("50%"),
         OptionSpec.value(
-            ROSTER,
+            RosterFile.OPTION,
             "FILE",
             "roster.csv",
             "class-pages: who is in the class, with the heading name;flour;loaves;language."),
@@ -153,19 +152,14 @@ final class HandoutPages {
     files.add(new Named("wall", hoursTable()));
     files.add(new Named("log", log()));
     arguments
-        .text(ROSTER)
+        .text(RosterFile.OPTION)
         .ifPresent(file -> files.add(new Named("students", students(file, about))));
     return files;
   }
 
   /** A page a student, each in her own language; doughs that are equal are computed once. */
   private Handout students(String file, HandoutDough about) {
-    RosterDocument roster =
-        DocumentFile.read(
-            "--" + ROSTER,
-            file,
-            environment,
-            lines -> RosterDocument.read(lines, environment.catalogue(), Language::of));
+    RosterDocument roster = RosterFile.read(file, environment);
     Optional<ZonedDateTime> mixedAt = clock().map(ClockTimes::start);
     Optional<Proof> proof = proof(about);
     double loaf = proof.map(each -> each.mass().grams()).orElse(USUAL_LOAF_GRAMS);

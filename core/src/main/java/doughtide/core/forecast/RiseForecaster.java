@@ -168,7 +168,9 @@ public final class RiseForecaster extends Value {
    */
   public RiseForecast forecast(DoughFormula formula, DoughTemperature temperature) {
     RiseModel typical = typical(formula, temperature);
-    threads.begin(this::ensemble);
+    if (drawn == null) {
+      threads.begin(this::ensemble);
+    }
     return forecast(typical, usefulHours(typical));
   }
 

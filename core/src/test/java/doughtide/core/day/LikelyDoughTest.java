@@ -27,7 +27,9 @@ import org.junit.jupiter.api.Test;
 class LikelyDoughTest {
   private static final double REST = Proof.USUAL_REST_HOURS;
   private static final double TARGET = 0.8;
-  private static final BakeDay DAY =
+
+  /** One recipe, held at 24 °C, with somebody at the bench all the time. */
+  static final BakeDay HELD =
       BakeDay.builder()
           .readyAt(60)
           .bench(new BenchHours(BenchHoursTest.intervals(0, 60)))
@@ -36,8 +38,9 @@ class LikelyDoughTest {
           .starterPercents(List.of(20.0))
           .doughCelsius(List.of(24.0))
           .cold(Temperature.ofCelsius(4))
-          .target(new Rise(TARGET))
           .build();
+
+  private static final BakeDay DAY = HELD.toBuilder().target(new Rise(TARGET)).build();
   private final DayModel model = new DayModel(DAY);
   private static final BakeRoute ROUTE = BakeRoute.inRoom(20, 24, 10);
   private final LikelyDough likely = model.likely(ROUTE);

@@ -16,16 +16,7 @@ import org.junit.jupiter.api.Test;
 /** Shape points of one dough of 24 °C by few doughs of the belief, each kept for later. */
 class ShapePointTest {
   private static final BakeDay STEADY =
-      BakeDay.builder()
-          .readyAt(60)
-          .bench(new BenchHours(BenchHoursTest.intervals(0, 60)))
-          .room(TemperatureTrace.steady(Temperature.ofCelsius(24)))
-          .bulkPlace(BakeDay.BulkPlace.HELD)
-          .starterPercents(List.of(20.0))
-          .doughCelsius(List.of(24.0))
-          .cold(Temperature.ofCelsius(4))
-          .forecaster(RiseForecaster.standard().withMembers(8))
-          .build();
+      LikelyDoughTest.HELD.toBuilder().forecaster(RiseForecaster.standard().withMembers(8)).build();
   private static final BakeDay CHANGING =
       STEADY.toBuilder()
           .room(
